@@ -1,0 +1,64 @@
+#pragma once
+// Result<T> = a value or a Problem. No exception crosses a stage; a Problem reaches the terminal and the
+// window with the same words.
+
+#include <cassert>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace wrapgauge {
+
+enum class ProblemKind {
+  kBadInput,      // the user can mend it: exit code 2
+  kNotConverged,  // no equilibrium was found: exit code 3, never with numbers of that state
+  kCancelled,
+};
+
+// One thing to mark in a picture or list.
+struct ProblemPlace {
+  enum class Kind { kVertex, kFace, kChamber, kChannel, kInlet, kOutlinePoint, kStrap };
+  Kind kind;
+  int index;
+};
+
+struct Problem {
+  ProblemKind kind = ProblemKind::kBadInput;
+  std::string message;  // one sentence: what, where, the number, what to do
+  std::vector<ProblemPlace> places;
+};
+
+inline Problem bad_input(std::string message, std::vector<ProblemPlace> places = {}) {
+  return {ProblemKind::kBadInput, std::move(message), std::move(places)};
+}
+
+template <class T>
+class [[nodiscard]] Result {
+ public:
+  Result(T value) : state_(std::move(value)) {}
+  Result(Problem problem) : state_(std::move(problem)) {}
+
+  bool ok() const { return state_.index() == 0; }
+  explicit operator bool() const { return ok(); }
+
+  const T& value() const& {
+    assert(ok());
+    return std::get<0>(state_);
+  }
+  T&& value() && {
+    assert(ok());
+    return std::get<0>(std::move(state_));
+  }
+  const T& operator*() const& { return value(); }
+  const T* operator->() const { return &value(); }
+  const Problem& problem() const {
+    assert(!ok());
+    return std::get<1>(state_);
+  }
+
+ private:
+  std::variant<T, Problem> state_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,7 @@
+#pragma once
+#include <string_view>
+
+namespace wrapgauge {
+// The program version that every result names.
+std::string_view program_version();
+}  // namespace wrapgauge

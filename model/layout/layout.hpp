@@ -1,0 +1,89 @@
+#pragma once
+// A flat bladder pattern as drawn: two sheets fused everywhere inside the outline except in chambers and channels.
+//
+// Frame: seen with the outer sheet towards you, x runs along the wrap direction, y towards proximal, and
+// x cross y points away from the body. Metres.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/core/id.hpp"
+#include "model/core/quantity.hpp"
+#include "model/geometry/polygon.hpp"
+
+namespace wrapgauge {
+
+// A weld inside a chamber: a round spot, or a line of a given width.
+struct InsetSpot {
+  Vec2 centre_m;
+  Length radius;
+};
+struct InsetLine {
+  Polyline path_m;
+  Length width;
+};
+
+struct Chamber {
+  std::string name;
+  Polygon boundary_m;
+  std::vector<InsetSpot> inset_spots;
+  std::vector<InsetLine> inset_lines;
+};
+
+// An unfused strip joining chambers, or a chamber and an inlet.
+struct Channel {
+  std::string name;
+  Polyline path_m;
+  Length width;
+};
+
+// Where air or liquid enters; feeds everything joined to the chamber or channel it lies in.
+struct Inlet {
+  std::string name;
+  Vec2 point_m;
+};
+
+struct Sheet {
+  std::string material;  // row of the silicone table
+  Length thickness;
+};
+
+// Cloth on the outer sheet: pulls only, along x and along y.
+struct Backing {
+  LineTension along;
+  LineTension across;
+};
+
+// Cloth strip that continues the layout beyond its outline; touches it along an edge.
+struct Strap {
+  std::string name;
+  Polygon boundary_m;
+  LineTension stiffness;  // along x, N/m of width
+  Length thickness;
+};
+
+// How the worn layout closes round the limb: the line x = `from_x` meets the line x = from_x + closing length.
+// What lies beyond that second line is the overlapping tail; it is cut from the model (it lies on the outside).
+// Exactly one of the two is given.
+struct Closure {
+  double from_x_m = 0.0;                   // usually the left edge of the layout
+  std::optional<Length> closing_length;
+  std::optional<double> stretch;           // closing length = girth at the anchor / (1 + stretch)
+};
+
+struct Layout {
+  std::string name;
+  Polygon outline_m;
+  std::vector<Chamber> chambers;
+  std::vector<Channel> channels;
+  std::vector<Inlet> inlets;
+  Sheet skin_sheet;   // lies on the body
+  Sheet outer_sheet;
+  Backing backing;
+  std::vector<Strap> straps;
+  std::optional<Closure> closure;  // none: a pad that does not go round
+  bool rim_bonded = false;         // fused rim glued or taped to the skin
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,60 @@
+#pragma once
+// The whole job in order: the program's table of contents.
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "model/contact/audit.hpp"
+#include "model/contact/contact_map.hpp"
+#include "model/core/progress.hpp"
+#include "model/inflation/load_path.hpp"
+#include "model/limits/finding.hpp"
+#include "model/plan/plan.hpp"
+#include "model/wrap/wrap.hpp"
+
+namespace wrapgauge {
+
+// Tables the program ships.
+struct Resources {
+  std::vector<SiliconeGrade> silicones;
+  std::vector<TissueSite> tissues;
+  LimitSet limits;
+};
+Result<Resources> read_resources(const std::filesystem::path& folder);
+
+struct MeshError {
+  Length coarse_edge;
+  Pressure worst_mean_difference, peak_difference;  // fine minus coarse, largest in size
+};
+
+struct Estimate {
+  Body body;
+  std::optional<Length> closing_length;
+  Wrap wrap;
+  InflationSetup setup;
+  LoadPath path;
+  ContactMap map;          // of the last state
+  ContactFigures figures;
+  Audit audit;
+  LimitSet limits;
+  LimitInputs limit_inputs;
+  std::vector<Finding> findings;
+  MeshError mesh_error;
+  SiliconeGrade skin_grade, outer_grade;
+  TissueSite tissue;
+  bool above_limit() const;
+};
+
+struct EstimateOptions {
+  bool mesh_error = true;  // solve once more on a coarser mesh
+};
+
+// body -> layout -> wrap -> inflation -> contact -> limits
+Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resources, const EstimateOptions& options = {},
+                          Progress& progress = silent_progress());
+
+// Every check short of solving; what is ready, in words.
+Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const Resources& resources);
+
+}  // namespace wrapgauge

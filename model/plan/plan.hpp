@@ -1,0 +1,59 @@
+#pragma once
+// A plan is the whole job in one text file: body, layout, wear, inflation, limits.
+
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "model/core/result.hpp"
+#include "model/inflation/load_path.hpp"
+#include "model/layout/layout.hpp"
+#include "model/limits/limit_set.hpp"
+#include "model/material/tissue.hpp"
+#include "model/wrap/wrap.hpp"
+
+namespace wrapgauge {
+
+enum class LengthUnit { kMillimetre, kCentimetre, kMetre, kInch };
+
+struct BodyFile {
+  std::filesystem::path file;          // as written; relative to the plan file
+  std::optional<LengthUnit> unit;      // none: guessed from size, and said
+  std::optional<Vec3> axis_direction;  // none: found
+};
+struct BodyForm {
+  std::string form;                          // a bodyforms name, e.g. "tapered-limb"
+  std::map<std::string, double> parameters;  // mm and mm girths, as documented by the form
+};
+
+struct InletProgram {
+  std::string inlet;
+  InflationTarget target;
+};
+
+struct Plan {
+  std::string name;
+  std::filesystem::path folder;  // where the plan file lies; relative paths start here
+  std::variant<BodyFile, BodyForm> body;
+  std::vector<BonySite> bony_sites;
+  std::string tissue_site;
+  std::optional<double> tissue_stiffness_factor;
+  std::vector<double> tissue_depth_mm;  // a body vertex each; usually empty
+  Layout layout;
+  Placement placement;
+  double friction = 0.5;
+  std::vector<InletProgram> inflation;
+  UsePattern use = UsePattern::kSustained;
+  Length mesh_edge = 4.0 * mm;
+  InflationOptions solver;
+};
+
+// Reads, checks every field (unknown keys are refused by name) and fills defaults.
+Result<Plan> read_plan(const std::filesystem::path& file);
+// Written to a temporary name, flushed and renamed.
+Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file);
+
+}  // namespace wrapgauge
