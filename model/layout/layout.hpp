@@ -47,6 +47,7 @@ struct Inlet {
 struct Sheet {
   std::string material;  // row of the silicone table
   Length thickness;
+  double prestretch = 1.0;  // stretched along x by this factor when it was fused to the other sheet
 };
 
 // Cloth on the outer sheet: pulls only, along x and along y.

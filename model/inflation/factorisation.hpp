@@ -1,0 +1,33 @@
+#pragma once
+// Sparse Cholesky of the tangent (CHOLMOD, METIS order, analysed once). One thread from inside the program, so that
+// results do not depend on the machine's settings.
+
+#include <memory>
+
+#include "model/inflation/block_matrix.hpp"
+
+namespace wrapgauge {
+
+class Factorisation {
+ public:
+  explicit Factorisation(const BlockMatrix& pattern);
+  ~Factorisation();
+  Factorisation(const Factorisation&) = delete;
+  Factorisation& operator=(const Factorisation&) = delete;
+
+  // False when the matrix is not positive definite.
+  bool factor_definite(const BlockMatrix& matrix);
+  // LDL^T without pivoting; returns the number of negative pivots, or -1 when it broke down.
+  int factor_indefinite(const BlockMatrix& matrix);
+  Eigen::MatrixXd solve(const Eigen::MatrixXd& right_hand_sides) const;
+
+  int count() const { return count_; }
+  double flops_of_last() const;
+
+ private:
+  struct Handles;
+  std::unique_ptr<Handles> handles_;
+  int count_ = 0;
+};
+
+}  // namespace wrapgauge
