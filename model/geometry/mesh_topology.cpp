@@ -1,0 +1,99 @@
+#include "model/geometry/mesh_topology.hpp"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <cmath>
+
+namespace wrapgauge {
+namespace {
+
+struct DirectedEdge {
+  int low, high;
+  int place;     // 3 * face + side
+  bool forward;  // runs from low to high
+};
+
+std::vector<DirectedEdge> sorted_edges(const Triangles& faces) {
+  std::vector<DirectedEdge> edges;
+  edges.reserve(3 * faces.rows());
+  for (int face = 0; face < faces.rows(); ++face) {
+    for (int side = 0; side < 3; ++side) {
+      const int from = faces(face, side), to = faces(face, (side + 1) % 3);
+      edges.push_back({std::min(from, to), std::max(from, to), 3 * face + side, from < to});
+    }
+  }
+  std::sort(edges.begin(), edges.end(), [](const DirectedEdge& a, const DirectedEdge& b) {
+    return std::tie(a.low, a.high, a.place) < std::tie(b.low, b.high, b.place);
+  });
+  return edges;
+}
+
+}  // namespace
+
+MeshTopology::MeshTopology(const TriangleMesh& mesh)
+    : across_(3 * mesh.faces.rows()),
+      boundary_vertex_(mesh.vertices_m.rows(), 0),
+      vertex_start_(mesh.vertices_m.rows() + 1, 0),
+      vertex_faces_(3 * mesh.faces.rows()) {
+  const auto edges = sorted_edges(mesh.faces);
+  for (std::size_t begin = 0; begin < edges.size();) {
+    std::size_t end = begin + 1;
+    while (end < edges.size() && edges[end].low == edges[begin].low && edges[end].high == edges[begin].high)
+      ++end;
+    const bool paired = end - begin == 2 && edges[begin].forward != edges[begin + 1].forward;
+    for (std::size_t i = begin; i < end; ++i)
+      across_[edges[i].place] = paired ? edges[begin + end - 1 - i].place : edges[i].place;
+    if (!paired) boundary_vertex_[edges[begin].low] = boundary_vertex_[edges[begin].high] = 1;
+    begin = end;
+  }
+  for (int corner : mesh.faces.reshaped<Eigen::RowMajor>()) ++vertex_start_[corner + 1];
+  for (std::size_t v = 1; v < vertex_start_.size(); ++v) vertex_start_[v] += vertex_start_[v - 1];
+  std::vector<int> next(vertex_start_.begin(), vertex_start_.end() - 1);
+  for (int face = 0; face < mesh.faces.rows(); ++face)
+    for (int corner = 0; corner < 3; ++corner) vertex_faces_[next[mesh.faces(face, corner)]++] = face;
+}
+
+std::optional<FaceSide> MeshTopology::across(int face, int side) const {
+  const int own = 3 * face + side, other = across_[own];
+  if (other == own) return std::nullopt;
+  return FaceSide{other / 3, other % 3};
+}
+
+std::span<const int> MeshTopology::faces_at(int vertex) const {
+  return std::span(vertex_faces_)
+      .subspan(vertex_start_[vertex], vertex_start_[vertex + 1] - vertex_start_[vertex]);
+}
+
+Points3 face_normals(const TriangleMesh& mesh) {
+  Points3 normals(mesh.faces.rows(), 3);
+  for (int face = 0; face < mesh.faces.rows(); ++face) {
+    const Vec3 a = mesh.vertices_m.row(mesh.faces(face, 0));
+    const Vec3 b = mesh.vertices_m.row(mesh.faces(face, 1));
+    const Vec3 c = mesh.vertices_m.row(mesh.faces(face, 2));
+    const Vec3 normal = (b - a).cross(c - a);
+    const double length = normal.norm();
+    normals.row(face) = length > 0.0 ? Vec3(normal / length) : Vec3(Vec3::Zero());
+  }
+  return normals;
+}
+
+Points3 vertex_normals(const TriangleMesh& mesh) {
+  const Points3 normals = face_normals(mesh);
+  Points3 sums = Points3::Zero(mesh.vertices_m.rows(), 3);
+  for (int face = 0; face < mesh.faces.rows(); ++face) {
+    for (int corner = 0; corner < 3; ++corner) {
+      const int vertex = mesh.faces(face, corner);
+      const Vec3 here = mesh.vertices_m.row(vertex);
+      const Vec3 one = mesh.vertices_m.row(mesh.faces(face, (corner + 1) % 3)).transpose() - here;
+      const Vec3 two = mesh.vertices_m.row(mesh.faces(face, (corner + 2) % 3)).transpose() - here;
+      sums.row(vertex) += std::atan2(one.cross(two).norm(), one.dot(two)) * normals.row(face);
+    }
+  }
+  for (int vertex = 0; vertex < sums.rows(); ++vertex) {
+    const double length = sums.row(vertex).norm();
+    if (length > 0.0) sums.row(vertex) /= length;
+  }
+  return sums;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,78 @@
+#include "model/geometry/nearest_point.hpp"
+
+#include <gtest/gtest.h>
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <random>
+
+#include "shapes.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Distance to one triangle by trying its interior, edges and corners in turn: slow, and written another way.
+double plain_distance(const Vec3& a, const Vec3& b, const Vec3& c, const Vec3& p) {
+  const auto to_segment = [&](const Vec3& from, const Vec3& to) {
+    const double t = std::clamp((p - from).dot(to - from) / (to - from).squaredNorm(), 0.0, 1.0);
+    return (from + t * (to - from) - p).norm();
+  };
+  double best = std::min({to_segment(a, b), to_segment(b, c), to_segment(c, a)});
+  Eigen::Matrix<double, 3, 2> edges;
+  edges << b - a, c - a;
+  const Vec2 weights = (edges.transpose() * edges).ldlt().solve(edges.transpose() * (p - a));
+  if (weights.minCoeff() >= 0.0 && weights.sum() <= 1.0)
+    best = std::min(best, (a + edges * weights - p).norm());
+  return best;
+}
+
+TEST(NearestPoint, AgreesWithTryingEveryFace) {
+  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
+  const NearestPoint nearest(mesh);
+  std::mt19937 random(7);
+  std::uniform_real_distribution<double> spread(-0.08, 0.12);
+  for (int i = 0; i < 400; ++i) {
+    const Vec3 point(spread(random), spread(random), spread(random));
+    double expected = 1e9;
+    for (int face = 0; face < mesh.faces.rows(); ++face)
+      expected = std::min(expected, plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)),
+                                                   mesh.vertices_m.row(mesh.faces(face, 1)),
+                                                   mesh.vertices_m.row(mesh.faces(face, 2)), point));
+    const SurfacePoint found = nearest.at(point);
+    EXPECT_NEAR(found.distance_m, expected, 1e-15);
+    EXPECT_NEAR((found.point_m - point).norm(), expected, 1e-15);
+    EXPECT_EQ(found.distance_m, nearest.at(point, i % static_cast<int>(mesh.faces.rows())).distance_m);
+    Vec3 mixed = Vec3::Zero();
+    for (int corner = 0; corner < 3; ++corner)
+      mixed += found.barycentric[corner] * mesh.vertices_m.row(mesh.faces(found.face, corner)).transpose();
+    EXPECT_LT((mixed - found.point_m).norm(), 1e-15);
+    EXPECT_GE(found.barycentric.minCoeff(), 0.0);
+    EXPECT_NEAR(found.barycentric.sum(), 1.0, 1e-14);
+  }
+}
+
+TEST(NearestPoint, AtAVertexIsThatVertex) {
+  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 12, 5);
+  const NearestPoint nearest(mesh);
+  for (int vertex = 0; vertex < mesh.vertices_m.rows(); ++vertex) {
+    const SurfacePoint found = nearest.at(mesh.vertices_m.row(vertex));
+    EXPECT_LT(found.distance_m, 1e-16);
+    int corner = 0;
+    EXPECT_NEAR(found.barycentric.maxCoeff(&corner), 1.0, 1e-12);
+    EXPECT_EQ(mesh.faces(found.face, corner), vertex);
+  }
+}
+
+TEST(NearestPoint, WorksOnASingleFace) {
+  TriangleMesh mesh;
+  mesh.vertices_m.resize(3, 3);
+  mesh.vertices_m << 0, 0, 0, 1, 0, 0, 0, 1, 0;
+  mesh.faces.resize(1, 3);
+  mesh.faces << 0, 1, 2;
+  const SurfacePoint found = NearestPoint(mesh).at(Vec3(2, 2, 1));
+  EXPECT_EQ(found.barycentric[0], 0.0);
+  EXPECT_NEAR(found.distance_m, std::sqrt(1.5 * 1.5 * 2 + 1), 1e-14);
+}
+
+}  // namespace
+}  // namespace wrapgauge
