@@ -12,6 +12,19 @@ using Polyline = std::vector<Vec2>;
 
 double signed_area_m2(const Polygon& polygon);  // > 0 when counter-clockwise
 double perimeter_m(const Polygon& polygon);
+double length_m(const Polyline& path);
 bool contains(const Polygon& polygon, const Vec2& point);  // even-odd rule; the boundary may go either way
+
+// The same loop, counter-clockwise, with points that repeat the one before them left out.
+Polygon counter_clockwise(Polygon polygon);
+
+struct Bounds2 {
+  Vec2 low = Vec2::Zero(), high = Vec2::Zero();
+};
+Bounds2 bounds(const std::vector<Vec2>& points);  // all zero for no points
+
+double distance_to_segment_m(const Vec2& point, const Vec2& a, const Vec2& b);
+// Distance from the point to the loop itself, inside or outside; infinite for an empty loop.
+double distance_to_loop_m(const Polygon& polygon, const Vec2& point);
 
 }  // namespace wrapgauge
