@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace wrapgauge {
 namespace {
