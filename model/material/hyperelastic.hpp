@@ -1,6 +1,6 @@
 #pragma once
-// Incompressible hyperelastic laws in plane stress: energy a unit of rest volume as a function of the two in-plane
-// principal stretches, the third being 1/(l1 l2).
+// Incompressible hyperelastic laws in plane stress: energy a unit of rest volume as a function of the two
+// in-plane principal stretches, the third being 1/(l1 l2).
 //
 //   neo-Hookean    W = mu/2 (I1-3)
 //   Mooney-Rivlin  W = C1 (I1-3) + C2 (I2-3),              mu = 2 (C1+C2)

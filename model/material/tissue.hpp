@@ -11,10 +11,10 @@
 namespace wrapgauge {
 
 struct TissueSite {
-  std::string name;     // "forearm relaxed"
-  Pressure young;       // effective modulus to bone
-  double poisson = 0.0; // 0: the effective modulus already holds the confinement, k = E/h
-  Length depth;         // skin to bone
+  std::string name;      // "forearm relaxed"
+  Pressure young;        // effective modulus to bone
+  double poisson = 0.0;  // 0: the effective modulus already holds the confinement, k = E/h
+  Length depth;          // skin to bone
   std::string source, status;
 };
 
