@@ -5,7 +5,8 @@
 
 namespace wrapgauge {
 
-BlockMatrix::BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs) : node_count_(node_count) {
+BlockMatrix::BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs, std::vector<bool> held)
+    : node_count_(node_count), held_(std::move(held)) {
   for (auto& [row, column] : pairs)
     if (row < column) std::swap(row, column);
   for (int node = 0; node < node_count; ++node) pairs.emplace_back(node, node);
@@ -28,10 +29,17 @@ BlockMatrix::BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs)
         for (int r = 0; r < 3; ++r) row_indices_.push_back(3 * block_rows_[b] + r);
       column_starts_.push_back(static_cast<int>(row_indices_.size()));
     }
-  values_.assign(row_indices_.size(), 0.0);
+  set_zero();
+}
+
+void BlockMatrix::set_zero() {
+  values_.assign(row_indices_.size() + 9, 0.0);  // nine more: where blocks of held nodes go
+  for (int node = 0; node < node_count_; ++node)
+    if (held_[node]) add_diagonal(node, 1.0);
 }
 
 BlockSlot BlockMatrix::slot(int row_node, int column_node) const {
+  if (held_[row_node] || held_[column_node]) return {static_cast<int>(row_indices_.size()), 3, false};
   const bool transposed = row_node < column_node;
   if (transposed) std::swap(row_node, column_node);
   const auto first = block_rows_.begin() + block_starts_[column_node];
@@ -46,20 +54,6 @@ void BlockMatrix::add_diagonal(int node, double value) {
   // The diagonal block is the first of its block column.
   const int stride = 3 * (block_starts_[node + 1] - block_starts_[node]);
   for (int c = 0; c < 3; ++c) values_[column_starts_[3 * node] + c * stride + c] += value;
-}
-
-void BlockMatrix::fix_node(int node) {
-  for (int c = 0; c < 3; ++c)
-    for (int k = column_starts_[3 * node + c]; k < column_starts_[3 * node + c + 1]; ++k)
-      values_[k] = row_indices_[k] == 3 * node + c ? 1.0 : 0.0;
-  for (int column_node = 0; column_node < node; ++column_node) {
-    const auto first = block_rows_.begin() + block_starts_[column_node];
-    const auto last = block_rows_.begin() + block_starts_[column_node + 1];
-    if (!std::binary_search(first, last, node)) continue;
-    const BlockSlot there = slot(node, column_node);
-    for (int c = 0; c < 3; ++c)
-      for (int r = 0; r < 3; ++r) values_[there.offset + c * there.column_stride + r] = 0.0;
-  }
 }
 
 }  // namespace wrapgauge

@@ -19,13 +19,14 @@ struct BlockSlot {
 
 class BlockMatrix {
  public:
-  // `pairs`: coupled node pairs in any order, repeats allowed; the diagonal is always there.
-  BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs);
+  // `pairs`: coupled node pairs in any order, repeats allowed; the diagonal is always there. Rows and columns of
+  // `held` nodes are those of the identity: what is added to them is thrown away.
+  BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs, std::vector<bool> held);
 
   int rows() const { return 3 * node_count_; }
   BlockSlot slot(int row_node, int column_node) const;
 
-  void set_zero() { values_.assign(values_.size(), 0.0); }
+  void set_zero();
   void set_values(const std::vector<double>& values) { values_ = values; }
   void add(const BlockSlot& slot, const Mat3& block) {
     for (int c = 0; c < 3; ++c) {
@@ -34,7 +35,6 @@ class BlockMatrix {
     }
   }
   void add_diagonal(int node, double value);
-  void fix_node(int node);  // identity row and column
 
   const std::vector<int>& column_starts() const { return column_starts_; }
   const std::vector<int>& row_indices() const { return row_indices_; }
@@ -42,6 +42,7 @@ class BlockMatrix {
 
  private:
   int node_count_;
+  std::vector<bool> held_;
   std::vector<int> block_starts_, block_rows_;  // block columns
   std::vector<int> column_starts_, row_indices_;
   std::vector<double> values_;

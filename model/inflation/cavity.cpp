@@ -1,0 +1,41 @@
+#include "model/inflation/cavity.hpp"
+
+#include <Eigen/Geometry>
+
+namespace wrapgauge {
+namespace {
+
+Mat3 cross_matrix(const Vec3& v) {
+  Mat3 m;
+  m << 0, -v.z(), v.y(), v.z(), 0, -v.x(), -v.y(), v.x(), 0;
+  return m;
+}
+
+double triangle_share(const SheetMesh& sheet, const Points3& x, int t) {
+  const Vec3 a = x.row(sheet.triangles(t, 0)), b = x.row(sheet.triangles(t, 1)), c = x.row(sheet.triangles(t, 2));
+  return a.dot(b.cross(c)) / 6.0;
+}
+
+}  // namespace
+
+VolumeShare volume_share(const Vec3& x0, const Vec3& x1, const Vec3& x2) {
+  VolumeShare share;
+  share.gradient[0] = x1.cross(x2) / 6.0;
+  share.gradient[1] = x2.cross(x0) / 6.0;
+  share.gradient[2] = x0.cross(x1) / 6.0;
+  share.value = x0.dot(share.gradient[0]);
+  share.block10 = cross_matrix(x2) / 6.0;
+  share.block20 = -cross_matrix(x1) / 6.0;
+  share.block21 = cross_matrix(x0) / 6.0;
+  return share;
+}
+
+double cavity_volume_m3(const SheetMesh& sheet, GroupId group, const Points3& positions_m) {
+  const SheetMesh::Cavity& cavity = sheet.cavities[index_of(group)];
+  double volume = 0.0;
+  for (int t : cavity.outer_triangles) volume += triangle_share(sheet, positions_m, t);
+  for (int t : cavity.skin_triangles) volume -= triangle_share(sheet, positions_m, t);
+  return volume;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,255 @@
+#include "model/inflation/equilibrium_system.hpp"
+
+#include <tbb/blocked_range.h>
+#include <tbb/parallel_for.h>
+
+#include "model/inflation/cavity.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::vector<bool> held_nodes(const InflationSetup& setup, const SheetMesh& sheet) {
+  std::vector<bool> held(sheet.node_count, false);
+  for (int vertex : setup.held) held[sheet.skin_node[vertex]] = held[sheet.outer_node[vertex]] = true;
+  return held;
+}
+
+Points3 node_start(const InflationSetup& setup, const SheetMesh& sheet, const InflationOptions& options) {
+  const bool on_body = setup.body != nullptr && options.contact_offset;
+  const double lift = on_body ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
+  Points3 start(sheet.node_count, 3);
+  for (int node = 0; node < sheet.node_count; ++node) {
+    const int vertex = sheet.flat_vertex[node];
+    start.row(node) = setup.start_m.row(vertex) + lift * setup.start_outward.row(vertex);
+  }
+  return start;
+}
+
+std::vector<Hinge> hinges_if(bool bending, const InflationSetup& setup, const SheetMesh& sheet,
+                             const std::vector<SheetElement>& elements) {
+  return bending ? bending_hinges(setup.flat, sheet, elements) : std::vector<Hinge>{};
+}
+
+std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const std::vector<Hinge>& hinges,
+                                               const std::vector<Stitch>& stitches,
+                                               const std::vector<SheetPair>& sheet_pairs_list) {
+  std::vector<std::pair<int, int>> pairs;
+  for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t)
+    for (int corner = 0; corner < 3; ++corner)
+      pairs.emplace_back(sheet.triangles(t, corner), sheet.triangles(t, (corner + 1) % 3));
+  for (const Hinge& hinge : hinges) Stencil<4>{hinge.nodes, {}}.list_pairs(pairs);
+  for (const Stitch& stitch : stitches) stitch.stencil.list_pairs(pairs);
+  for (const SheetPair& pair : sheet_pairs_list) pair.stencil.list_pairs(pairs);
+  return pairs;
+}
+
+}  // namespace
+
+EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options)
+    : setup_(setup),
+      options_(options),
+      sheet_(make_sheet_mesh(setup.flat)),
+      start_m_(node_start(setup, sheet_, options)),
+      held_(held_nodes(setup, sheet_)),
+      strap_laws_(strap_ground_laws(setup.layout)),
+      elements_(sheet_elements(setup, sheet_, strap_laws_)),
+      hinges_(hinges_if(options.bending, setup, sheet_, elements_)),
+      stitches_(closure_stitches(setup.flat, sheet_.skin_node)),
+      pairs_(sheet_pairs(setup, sheet_)),
+      tissue_(setup, sheet_, options, start_m_),
+      tangent_(sheet_.node_count, coupled_pairs(sheet_, hinges_, stitches_, pairs_), held_) {
+  triangle_group_.assign(sheet_.layer.size(), -1);
+  triangle_side_.assign(sheet_.layer.size(), 0.0);
+  for (std::size_t group = 0; group < sheet_.cavities.size(); ++group) {
+    for (int t : sheet_.cavities[group].outer_triangles) triangle_group_[t] = static_cast<int>(group);
+    for (int t : sheet_.cavities[group].skin_triangles) triangle_group_[t] = static_cast<int>(group);
+    for (int t : sheet_.cavities[group].outer_triangles) triangle_side_[t] = 1.0;
+    for (int t : sheet_.cavities[group].skin_triangles) triangle_side_[t] = -1.0;
+  }
+  node_area_m2_ = Eigen::VectorXd::Zero(sheet_.node_count);
+  for (Eigen::Index t = 0; t < sheet_.triangles.rows(); ++t)
+    for (int corner = 0; corner < 3; ++corner)
+      node_area_m2_(sheet_.triangles(t, corner)) += elements_[t].flat_area_m2 / 3.0;
+  terms_.resize(sheet_.layer.size());
+  bind_stencils();
+}
+
+void EquilibriumSystem::bind_stencils() {
+  for (Eigen::Index t = 0; t < sheet_.triangles.rows(); ++t) {
+    Stencil<3> stencil;
+    for (int corner = 0; corner < 3; ++corner) stencil.nodes[corner] = sheet_.triangles(t, corner);
+    stencil.bind(tangent_);
+    triangle_stencils_.push_back(stencil);
+  }
+  for (SheetPair& pair : pairs_) pair.stencil.bind(tangent_);
+  for (const ContactNode& contact : tissue_.nodes()) {
+    Stencil<1> stencil{{contact.node}, {}};
+    stencil.bind(tangent_);
+    tissue_stencils_.push_back(stencil);
+  }
+  for (const Hinge& hinge : hinges_) {
+    Stencil<4> stencil{hinge.nodes, {}};
+    stencil.bind(tangent_);
+    stencil.scatter(tangent_, [&](int i, int j) -> Mat3 {
+      return hinge.stiffness * hinge.weights(i) * hinge.weights(j) * Mat3::Identity();
+    });
+  }
+  for (Stitch& stitch : stitches_) {
+    stitch.stencil.bind(tangent_);
+    stitch.stencil.scatter(tangent_, [&](int i, int j) -> Mat3 {
+      return stitch.stiffness_n_per_m * stitch.weights(i) * stitch.weights(j) * Mat3::Identity();
+    });
+  }
+  constant_tangent_ = tangent_.values();
+}
+
+EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3& x, int t, double pressure_pa,
+                                                                   TangentKind kind) const {
+  TriangleTerms terms{};
+  for (Mat3& block : terms.blocks) block.setZero();
+  for (int c = 0; c < 3; ++c) terms.gradient[c].setZero();
+  const SheetElement& element = elements_[t];
+  const auto add = [&](const MembraneResponse& response, const Eigen::Matrix<double, 3, 2>& shape, double measure) {
+    terms.energy += measure * response.energy;
+    for (int i = 0, s = 0; i < 3; ++i) {
+      terms.gradient[i] += measure * (response.stress * shape.row(i).transpose());
+      if (kind == TangentKind::kNone) continue;
+      for (int j = 0; j <= i; ++j, ++s)
+        for (int a = 0; a < 2; ++a)
+          for (int b = 0; b < 2; ++b)
+            terms.blocks[s] += (measure * shape(i, a) * shape(j, b)) * response.tangent.block<3, 3>(3 * a, 3 * b);
+    }
+  };
+  const MembraneOptions membrane{kind, options_.relaxed_compression};
+  for (int k = 0; k < element.layer_count; ++k) {
+    const SheetLayerRest& layer = element.layers[k];
+    add(membrane_response(*layer.law, deformation_gradient(x, sheet_.triangles, t, layer.shape), membrane),
+        layer.shape, layer.rest_area_m2 * layer.thickness_m);
+  }
+  if (element.cloth_along_n_per_m > 0.0 || element.cloth_across_n_per_m > 0.0)
+    add(cloth_response(element.cloth_along_n_per_m, element.cloth_across_n_per_m,
+                       deformation_gradient(x, sheet_.triangles, t, element.flat_shape), kind != TangentKind::kNone),
+        element.flat_shape, element.flat_area_m2);
+  if (triangle_group_[t] < 0) return terms;
+  const VolumeShare share = volume_share(x.row(sheet_.triangles(t, 0)).transpose(),
+                                         x.row(sheet_.triangles(t, 1)).transpose(),
+                                         x.row(sheet_.triangles(t, 2)).transpose());
+  const double side = triangle_side_[t];
+  terms.volume = side * share.value;
+  for (int c = 0; c < 3; ++c) terms.volume_gradient[c] = side * share.gradient[c];
+  if (kind != TangentKind::kExact) return terms;
+  terms.blocks[1] -= pressure_pa * side * share.block10;
+  terms.blocks[3] -= pressure_pa * side * share.block20;
+  terms.blocks[4] -= pressure_pa * side * share.block21;
+  return terms;
+}
+
+void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads,
+                                           TangentKind kind) {
+  std::vector<double> pressure(loads.size());
+  for (std::size_t g = 0; g < loads.size(); ++g)
+    pressure[g] = loads[g].bulk_pa_per_m3 == 0.0
+                      ? loads[g].pressure_pa
+                      : loads[g].pressure_at(cavity_volume_m3(sheet_, static_cast<GroupId>(g), x));
+  tbb::parallel_for(tbb::blocked_range<int>(0, static_cast<int>(terms_.size()), 256), [&](const auto& range) {
+    for (int t = range.begin(); t < range.end(); ++t)
+      terms_[t] = triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
+  });
+}
+
+// Serial and in order: the sum does not depend on the number of threads.
+void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out) {
+  for (std::size_t t = 0; t < terms_.size(); ++t)
+    if (triangle_group_[t] >= 0) out.group_volume_m3(triangle_group_[t]) += terms_[t].volume;
+  std::vector<double> pressure(loads.size());
+  for (std::size_t g = 0; g < loads.size(); ++g) {
+    const double excess = out.group_volume_m3(g) - loads[g].volume_m3;
+    pressure[g] = loads[g].pressure_at(out.group_volume_m3(g));
+    out.energy_j += -loads[g].pressure_pa * excess + 0.5 * loads[g].bulk_pa_per_m3 * excess * excess;
+  }
+  for (std::size_t t = 0; t < terms_.size(); ++t) {
+    const TriangleTerms& terms = terms_[t];
+    const Stencil<3>& stencil = triangle_stencils_[t];
+    const int group = triangle_group_[t];
+    out.energy_j += terms.energy;
+    for (int c = 0; c < 3; ++c) {
+      auto gradient = out.gradient_n.segment<3>(3 * stencil.nodes[c]);
+      gradient += terms.gradient[c];
+      if (group < 0) continue;
+      gradient -= pressure[group] * terms.volume_gradient[c];
+      if (kind != TangentKind::kNone)
+        out.volume_gradient_m2.col(group).segment<3>(3 * stencil.nodes[c]) += terms.volume_gradient[c];
+    }
+    if (kind == TangentKind::kNone) continue;
+    for (int s = 0; s < 6; ++s) tangent_.add(stencil.slots[s], terms.blocks[s]);
+  }
+}
+
+void EquilibriumSystem::add_bending_and_stitches(const Points3& x, Evaluation& out) const {
+  const auto add = [&](const auto& nodes, const auto& weights, double stiffness) {
+    Vec3 sum = Vec3::Zero();
+    for (std::size_t a = 0; a < nodes.size(); ++a) sum += weights(a) * x.row(nodes[a]).transpose();
+    out.energy_j += 0.5 * stiffness * sum.squaredNorm();
+    for (std::size_t a = 0; a < nodes.size(); ++a)
+      out.gradient_n.template segment<3>(3 * nodes[a]) += stiffness * weights(a) * sum;
+  };
+  for (const Hinge& hinge : hinges_) add(hinge.nodes, hinge.weights, hinge.stiffness);
+  for (const Stitch& stitch : stitches_) add(stitch.stencil.nodes, stitch.weights, stitch.stiffness_n_per_m);
+}
+
+void EquilibriumSystem::add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out) {
+  for (const SheetPair& pair : pairs_) {
+    const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
+    const double gap = pair.normal.dot((x.row(outer) - x.row(skin)).transpose());
+    if (gap >= 0.0) continue;
+    const double stiffness = pair.stiffness_n_per_m;
+    out.energy_j += 0.5 * stiffness * gap * gap;
+    out.gradient_n.segment<3>(3 * outer) += stiffness * gap * pair.normal;
+    out.gradient_n.segment<3>(3 * skin) -= stiffness * gap * pair.normal;
+    if (!with_tangent) continue;
+    const Mat3 block = stiffness * pair.normal * pair.normal.transpose();
+    pair.stencil.scatter(tangent_, [&](int i, int j) -> Mat3 { return i == j ? block : Mat3(-block); });
+  }
+}
+
+void EquilibriumSystem::add_tissue(const Points3& x, TangentKind kind, Evaluation& out) {
+  const std::vector<ContactNode>& nodes = tissue_.nodes();
+  for (std::size_t k = 0; k < nodes.size(); ++k) {
+    const FrictionTerm term =
+        tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), kind == TangentKind::kProjected);
+    out.energy_j += term.energy;
+    out.gradient_n.segment<3>(3 * nodes[k].node) += term.gradient;
+    if (kind != TangentKind::kNone) tangent_.add(tissue_stencils_[k].slots[0], term.hessian);
+  }
+}
+
+Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads,
+                                       TangentKind kind) {
+  Evaluation out;
+  out.gradient_n = Eigen::VectorXd::Zero(3 * sheet_.node_count);
+  out.group_volume_m3 = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(loads.size()));
+  if (kind != TangentKind::kNone) {
+    out.volume_gradient_m2 = Eigen::MatrixXd::Zero(3 * sheet_.node_count, static_cast<Eigen::Index>(loads.size()));
+    tangent_.set_values(constant_tangent_);
+  }
+  evaluate_triangles(positions_m, loads, kind);
+  add_triangles(loads, kind, out);
+  add_bending_and_stitches(positions_m, out);
+  add_sheet_pairs(positions_m, kind != TangentKind::kNone, out);
+  add_tissue(positions_m, kind, out);
+  for (int node = 0; node < sheet_.node_count; ++node) {
+    if (!held_[node]) continue;
+    out.gradient_n.segment<3>(3 * node).setZero();
+    if (kind != TangentKind::kNone) out.volume_gradient_m2.middleRows<3>(3 * node).setZero();
+  }
+  return out;
+}
+
+double EquilibriumSystem::refresh(const Points3& positions_m) {
+  if (setup_.body != nullptr)
+    for (SheetPair& pair : pairs_)
+      pair.normal = setup_.body->at(positions_m.row(pair.stencil.nodes[0]).transpose()).gradient.normalized();
+  return tissue_.refresh(sheet_, positions_m);
+}
+
+}  // namespace wrapgauge

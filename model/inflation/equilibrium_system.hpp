@@ -1,0 +1,85 @@
+#pragma once
+// The total potential of the worn device as a function of all node positions: sheets, cloth, bending, stitches,
+// sheet on sheet, tissue with friction, and chamber loads. One evaluation gives energy, gradient and tangent.
+
+#include "model/inflation/bending.hpp"
+#include "model/inflation/block_matrix.hpp"
+#include "model/inflation/closure.hpp"
+#include "model/inflation/sheet_contact.hpp"
+#include "model/inflation/sheet_elements.hpp"
+#include "model/inflation/tissue_contact.hpp"
+
+namespace wrapgauge {
+
+// What a group is loaded with: U(V) = -pressure (V - volume) + 1/2 bulk (V - volume)^2.
+// bulk 0: pressure control. bulk > 0: filled with a barely compressible liquid to `volume`.
+struct CavityLoad {
+  double pressure_pa = 0.0;
+  double volume_m3 = 0.0;
+  double bulk_pa_per_m3 = 0.0;
+  double pressure_at(double v_m3) const { return pressure_pa - bulk_pa_per_m3 * (v_m3 - volume_m3); }
+};
+
+struct Evaluation {
+  double energy_j = 0.0;
+  Eigen::VectorXd gradient_n;        // 3 a node; 0 on held nodes
+  Eigen::VectorXd group_volume_m3;
+  Eigen::MatrixXd volume_gradient_m2;  // a column a group; filled with the tangent
+};
+
+class EquilibriumSystem {
+ public:
+  EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options);
+
+  const SheetMesh& sheet() const { return sheet_; }
+  const Points3& start_m() const { return start_m_; }
+  TissueContact& tissue() { return tissue_; }
+  const TissueContact& tissue() const { return tissue_; }
+  BlockMatrix& tangent() { return tangent_; }
+  // Rest area over three of all triangles around a node: the load a pressure puts on it.
+  const Eigen::VectorXd& node_area_m2() const { return node_area_m2_; }
+
+  // The tangent matrix holds everything but the rank-one bulk terms, which are bulk * volume_gradient columns.
+  // kProjected: positive semi-definite parts only, and no chamber term.
+  Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
+
+  // Areas, normals and friction limits to the present shape; returns the largest relative change of a friction limit.
+  double refresh(const Points3& positions_m);
+
+ private:
+  struct TriangleTerms {
+    double energy, volume;
+    Vec3 gradient[3], volume_gradient[3];
+    Mat3 blocks[6];
+  };
+  void bind_stencils();
+  void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
+  TriangleTerms triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind) const;
+  void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
+  void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
+  void add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out);
+  void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
+
+  const InflationSetup& setup_;
+  InflationOptions options_;
+  SheetMesh sheet_;
+  Points3 start_m_;
+  std::vector<bool> held_;
+  std::vector<HyperelasticLaw> strap_laws_;
+  std::vector<SheetElement> elements_;
+  std::vector<Hinge> hinges_;
+  std::vector<Stencil<4>> hinge_stencils_;
+  std::vector<Stitch> stitches_;
+  std::vector<SheetPair> pairs_;
+  TissueContact tissue_;
+  std::vector<Stencil<3>> triangle_stencils_;
+  std::vector<int> triangle_group_;   // -1: encloses nothing
+  std::vector<double> triangle_side_; // +1 outer, -1 skin
+  std::vector<TriangleTerms> terms_;
+  std::vector<Stencil<1>> tissue_stencils_;
+  Eigen::VectorXd node_area_m2_;
+  BlockMatrix tangent_;
+  std::vector<double> constant_tangent_;  // bending and stitches
+};
+
+}  // namespace wrapgauge

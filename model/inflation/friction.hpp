@@ -1,0 +1,23 @@
+#pragma once
+// Coulomb friction with a small elastic slip, as a convex potential for a given normal force N: mu N f(|u|), u the
+// tangential way from where the skin grips, f quadratic-cubic below the slip and linear beyond, so that the force
+// never exceeds mu N. Smoothed as in Li et al. 2020, "Incremental Potential Contact".
+
+#include "model/core/array.hpp"
+
+namespace wrapgauge {
+
+struct FrictionTerm {
+  double energy = 0.0;
+  Vec3 gradient = Vec3::Zero();
+  Mat3 hessian = Mat3::Zero();
+};
+
+// `limit_n` = mu N; `normal` unit. The Hessian is positive semi-definite.
+FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
+                           double elastic_slip_m);
+
+// Where a sliding point grips next: pulled along so that it lags by the elastic slip.
+Vec3 dragged_grip(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double elastic_slip_m);
+
+}  // namespace wrapgauge

@@ -1,0 +1,35 @@
+#pragma once
+// One equilibrium: the minimum of the total potential for given chamber loads, by Newton's method with the exact
+// tangent, a positive semi-definite fallback, a proximal shift, a step cap and an Armijo line search.
+
+#include "model/core/progress.hpp"
+#include "model/inflation/equilibrium_system.hpp"
+#include "model/inflation/factorisation.hpp"
+
+namespace wrapgauge {
+
+struct NewtonOptions {
+  double residual_tolerance = 3e-3;   // against pressure x nodal area
+  double pressure_floor_pa = 300.0;   // smallest pressure the residual is measured against
+  int max_iterations = 200;
+  double step_cap_m = 6e-3;
+  double volume_cap_m3 = 1e9;         // a group larger than this has run away
+};
+
+enum class NewtonEnd { kConverged, kTooManyIterations, kRanAway, kStalled, kCancelled };
+
+struct NewtonResult {
+  NewtonEnd end = NewtonEnd::kTooManyIterations;
+  Points3 positions_m;
+  Eigen::VectorXd group_volume_m3;
+  Eigen::VectorXd group_pressure_pa;
+  double residual_n = 0.0;
+  int iterations = 0;
+  bool converged() const { return end == NewtonEnd::kConverged; }
+};
+
+NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
+                              const std::vector<CavityLoad>& loads, Points3 start_m, const NewtonOptions& options,
+                              const Progress& progress);
+
+}  // namespace wrapgauge

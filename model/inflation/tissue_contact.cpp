@@ -1,0 +1,109 @@
+#include "model/inflation/tissue_contact.hpp"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+
+#include "model/geometry/polygon.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Pressure taken for the friction limit before the first solve has found the real one (judgement): a lightly
+// closed cuff.
+constexpr double kFirstPressurePa = 1000.0;
+
+bool glued(const InflationSetup& setup, const SheetMesh& sheet, int vertex) {
+  if (!setup.layout.rim_bonded || sheet.skin_node[vertex] != sheet.outer_node[vertex]) return false;
+  const Vec2 point = setup.flat.vertices_m.row(vertex).transpose();
+  return std::none_of(setup.layout.chambers.begin(), setup.layout.chambers.end(),
+                      [&](const Chamber& chamber) { return contains(chamber.boundary_m, point); });
+}
+
+}  // namespace
+
+TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet, const InflationOptions& options,
+                             const Points3& start_m)
+    : body_(setup.body.get()), friction_(setup.friction) {
+  if (body_ == nullptr) return;
+  const double offset = options.contact_offset ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
+  for (int vertex = 0; vertex < static_cast<int>(sheet.skin_node.size()); ++vertex) {
+    ContactNode contact;
+    contact.node = sheet.skin_node[vertex];
+    contact.flat_vertex = vertex;
+    contact.foundation_pa_per_m = setup.foundation_pa_per_m(vertex);
+    contact.offset_m = offset;
+    contact.bonded = glued(setup, sheet, vertex);
+    contact.grip_m = start_m.row(contact.node).transpose();
+    contact.normal = body_->at(contact.grip_m).gradient.normalized();
+    nodes_.push_back(contact);
+  }
+  set_areas(sheet, start_m);
+  for (ContactNode& contact : nodes_) contact.friction_limit_n = friction_ * kFirstPressurePa * contact.area_m2;
+}
+
+void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m) {
+  for (ContactNode& contact : nodes_) contact.area_m2 = 0.0;
+  for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t) {
+    if (sheet.layer[t] == SheetLayer::kOuter) continue;
+    const Vec3 a = positions_m.row(sheet.triangles(t, 0)), b = positions_m.row(sheet.triangles(t, 1)),
+               c = positions_m.row(sheet.triangles(t, 2));
+    const double third = (b - a).cross(c - a).norm() / 6.0;
+    // Contact nodes are listed by flat vertex.
+    for (int corner = 0; corner < 3; ++corner)
+      nodes_[sheet.flat_vertex[sheet.triangles(t, corner)]].area_m2 += third;
+  }
+}
+
+FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& position_m, bool projected) const {
+  FrictionTerm term;
+  const DistanceSample sample = body_->at(position_m);
+  const double gap = sample.distance_m - contact.offset_m;
+  const double stiffness = contact.foundation_pa_per_m * contact.area_m2;
+  if (contact.bonded)
+    term = friction_term(position_m, contact.grip_m, contact.normal, stiffness * kElasticSlipM, kElasticSlipM);
+  else if (contact.friction_limit_n > 0.0)
+    term = friction_term(position_m, contact.grip_m, contact.normal, contact.friction_limit_n, kElasticSlipM);
+  if (gap < 0.0 || contact.bonded) {
+    term.energy += 0.5 * stiffness * gap * gap;
+    term.gradient += stiffness * gap * sample.gradient;
+    term.hessian += stiffness * sample.gradient * sample.gradient.transpose();
+    if (!projected) term.hessian += stiffness * gap * sample.hessian_per_m;
+  }
+  return term;
+}
+
+Vec3 TissueContact::force_on_sheet(const ContactNode& contact, const Vec3& position_m) const {
+  return -term(contact, position_m, true).gradient;
+}
+
+double TissueContact::indentation_m(const ContactNode& contact, const Vec3& position_m) const {
+  return std::max(0.0, contact.offset_m - body_->at(position_m).distance_m);
+}
+
+double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
+  if (nodes_.empty()) return 0.0;
+  set_areas(sheet, positions_m);
+  double largest = 0.0, change = 0.0;
+  for (ContactNode& contact : nodes_) {
+    const Vec3 position = positions_m.row(contact.node).transpose();
+    contact.normal = body_->at(position).gradient.normalized();
+    const double limit =
+        friction_ * contact.foundation_pa_per_m * contact.area_m2 * indentation_m(contact, position);
+    change = std::max(change, std::abs(limit - contact.friction_limit_n));
+    largest = std::max(largest, limit);
+    contact.friction_limit_n = limit;
+  }
+  return largest > 0.0 ? change / largest : 0.0;
+}
+
+void TissueContact::drag_grips(const Points3& positions_m) {
+  for (ContactNode& contact : nodes_) {
+    if (contact.bonded) continue;
+    const Vec3 position = positions_m.row(contact.node).transpose();
+    contact.grip_m = contact.friction_limit_n > 0.0
+                         ? dragged_grip(position, contact.grip_m, contact.normal, kElasticSlipM)
+                         : position;
+  }
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,51 @@
+#pragma once
+// The skin-side nodes against soft tissue: E = 1/2 k A <g>^2 where g < 0, g = signed distance - offset.
+// A (deformed nodal area), the friction limit mu N and the skin normal are held during a Newton solve and brought
+// up to date between solves.
+
+#include <vector>
+
+#include "model/inflation/friction.hpp"
+#include "model/inflation/load_path.hpp"
+
+namespace wrapgauge {
+
+struct ContactNode {
+  int node = 0;
+  int flat_vertex = 0;
+  double foundation_pa_per_m = 0.0;
+  double offset_m = 0.0;
+  bool bonded = false;  // glued rim: the tissue also pulls
+  // Held during a solve:
+  double area_m2 = 0.0;
+  double friction_limit_n = 0.0;
+  Vec3 normal = Vec3::UnitZ();
+  Vec3 grip_m = Vec3::Zero();
+};
+
+inline constexpr double kElasticSlipM = 0.2e-3;
+
+class TissueContact {
+ public:
+  TissueContact(const InflationSetup& setup, const SheetMesh& sheet, const InflationOptions& options,
+                const Points3& start_m);
+
+  const std::vector<ContactNode>& nodes() const { return nodes_; }
+  // Energy, gradient and Hessian at one node: normal pressure and friction.
+  FrictionTerm term(const ContactNode& node, const Vec3& position_m, bool projected) const;
+  Vec3 force_on_sheet(const ContactNode& node, const Vec3& position_m) const;
+  double indentation_m(const ContactNode& node, const Vec3& position_m) const;
+
+  // Brings area, normal and friction limit up to date; returns the largest relative change of a friction limit.
+  double refresh(const SheetMesh& sheet, const Points3& positions_m);
+  void drag_grips(const Points3& positions_m);
+
+ private:
+  void set_areas(const SheetMesh& sheet, const Points3& positions_m);
+
+  const SignedDistance* body_;
+  double friction_;
+  std::vector<ContactNode> nodes_;
+};
+
+}  // namespace wrapgauge
