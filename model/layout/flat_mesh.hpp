@@ -37,15 +37,16 @@ struct FlatMesh {
 };
 
 struct FlatMeshOptions {
-  Length edge = 4.0 * mm;       // wanted edge length away from seams
-  Length seam_edge = 4.0 * mm;  // wanted edge length beside seams and inset seams (<= edge); grades over `seam_band`
+  Length edge = 4.0 * mm;  // wanted edge length away from seams
+  Length seam_edge =
+      4.0 * mm;  // wanted edge length beside seams and inset seams (<= edge); grades over `seam_band`
   Length seam_band = 6.0 * mm;
 };
 
-// `closing_length` trims the layout at closure.from_x + closing_length (none: layout does not close, or is meshed
-// whole). Every outline, chamber, inset seam, channel and strap edge is kept as mesh edges. Minimum angle 20 degrees
-// except where the drawing has a sharper corner. Same input, same mesh.
-// Problems: trimming line would cut a chamber or channel (named, mm), or lies beyond the layout (mm missing).
+// `closing_length` trims the layout at closure.from_x + closing_length (none: layout does not close, or is
+// meshed whole). Every outline, chamber, inset seam, channel and strap edge is kept as mesh edges. Minimum
+// angle 20 degrees except where the drawing has a sharper corner. Same input, same mesh. Problems: trimming
+// line would cut a chamber or channel (named, mm), or lies beyond the layout (mm missing).
 Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> closing_length,
                                     const FlatMeshOptions& options);
 

@@ -1,5 +1,6 @@
 #pragma once
-// A flat bladder pattern as drawn: two sheets fused everywhere inside the outline except in chambers and channels.
+// A flat bladder pattern as drawn: two sheets fused everywhere inside the outline except in chambers and
+// channels.
 //
 // Frame: seen with the outer sheet towards you, x runs along the wrap direction, y towards proximal, and
 // x cross y points away from the body. Metres.
@@ -64,13 +65,13 @@ struct Strap {
   Length thickness;
 };
 
-// How the worn layout closes round the limb: the line x = `from_x` meets the line x = from_x + closing length.
-// What lies beyond that second line is the overlapping tail; it is cut from the model (it lies on the outside).
-// Exactly one of the two is given.
+// How the worn layout closes round the limb: the line x = `from_x` meets the line x = from_x + closing
+// length. What lies beyond that second line is the overlapping tail; it is cut from the model (it lies on the
+// outside). Exactly one of the two is given.
 struct Closure {
-  double from_x_m = 0.0;                   // usually the left edge of the layout
+  double from_x_m = 0.0;  // usually the left edge of the layout
   std::optional<Length> closing_length;
-  std::optional<double> stretch;           // closing length = girth at the anchor / (1 + stretch)
+  std::optional<double> stretch;  // closing length = girth at the anchor / (1 + stretch)
 };
 
 struct Layout {
@@ -79,7 +80,7 @@ struct Layout {
   std::vector<Chamber> chambers;
   std::vector<Channel> channels;
   std::vector<Inlet> inlets;
-  Sheet skin_sheet;   // lies on the body
+  Sheet skin_sheet;  // lies on the body
   Sheet outer_sheet;
   Backing backing;
   std::vector<Strap> straps;

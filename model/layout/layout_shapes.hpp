@@ -1,0 +1,30 @@
+#pragma once
+// A layout's drawing as closed loops, and what lies at a point of it.
+
+#include <optional>
+
+#include "model/layout/flat_mesh.hpp"
+
+namespace wrapgauge {
+
+struct LayoutShapes {
+  struct OpenChamber {
+    Polygon boundary_m;
+    std::vector<Polygon> insets_m;  // spots first, then lines
+  };
+  Polygon outline_m;
+  std::vector<OpenChamber> chambers;
+  std::vector<Polygon> channels_m;
+  std::vector<Polygon> straps_m;
+};
+
+// Spots become polygons with sides no longer than `longest_side_m`.
+LayoutShapes layout_shapes(const Layout& layout, double longest_side_m);
+
+// A chamber wins over a channel, an inset seam over its chamber, the outline over a strap. None: outside.
+std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& point);
+
+bool is_open(const FlatRegion& region);  // chamber or channel
+bool same(const std::optional<FlatRegion>& a, const std::optional<FlatRegion>& b);
+
+}  // namespace wrapgauge

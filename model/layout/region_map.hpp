@@ -1,0 +1,38 @@
+#pragma once
+// Which part of the layout each triangle of a triangulated drawing belongs to.
+
+#include "model/geometry/planar_triangulation.hpp"
+#include "model/layout/layout_shapes.hpp"
+
+namespace wrapgauge {
+
+// The part of the plane that is meshed: between two lines across the layout when it closes.
+struct ClosingWindow {
+  double from_x_m, to_x_m;
+};
+
+// Gap below which drawn points and lines are one: finer than anything is cut or cast (judgement).
+inline constexpr double kDrawingTolerance = 1e-5;
+
+using RegionOfTriangle = std::vector<std::optional<FlatRegion>>;  // none: outside the layout
+
+// Triangles not parted by a line share their region, which is read at the middle of the roundest of them.
+RegionOfTriangle regions_of(const PlanarTriangulation& mesh, const LayoutShapes& shapes,
+                            const std::optional<ClosingWindow>& window);
+
+// The two triangles of each edge; the second is -1 on the hull. Ordered by the edge's points.
+struct EdgeSides {
+  Segment ends;
+  int triangles[2];
+};
+std::vector<EdgeSides> edge_sides(const std::vector<std::array<int, 3>>& triangles);
+
+// The layout's lines, split where they meet, without those that part nothing.
+struct LayoutLines {
+  PlanarGraph graph;
+  // The regions on the two sides of each segment.
+  std::vector<std::array<std::optional<FlatRegion>, 2>> sides;
+};
+LayoutLines layout_lines(const LayoutShapes& shapes, const std::optional<ClosingWindow>& window);
+
+}  // namespace wrapgauge
