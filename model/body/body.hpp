@@ -29,8 +29,8 @@ struct Body {
   std::string name;
   TriangleMesh surface;  // metres, manifold, one component, outward normals; open ends allowed
   Axis axis;
-  std::string tissue_site;              // row of the tissue table, e.g. "forearm relaxed"
-  Eigen::VectorXd tissue_depth_m;       // a vertex each; empty: the depth of the tissue row everywhere
+  std::string tissue_site;         // row of the tissue table, e.g. "forearm relaxed"
+  Eigen::VectorXd tissue_depth_m;  // a vertex each; empty: the depth of the tissue row everywhere
   std::vector<BonySite> bony_sites;
 };
 

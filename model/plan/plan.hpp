@@ -8,6 +8,7 @@
 #include <variant>
 #include <vector>
 
+#include "model/body/length_unit.hpp"
 #include "model/core/result.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/layout/layout.hpp"
@@ -16,8 +17,6 @@
 #include "model/wrap/wrap.hpp"
 
 namespace wrapgauge {
-
-enum class LengthUnit { kMillimetre, kCentimetre, kMetre, kInch };
 
 struct BodyFile {
   std::filesystem::path file;          // as written; relative to the plan file

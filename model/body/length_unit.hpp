@@ -1,0 +1,35 @@
+#pragma once
+// The unit a body file is drawn in: stated, or guessed from the size of what it shows.
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "model/core/quantity.hpp"
+#include "model/core/result.hpp"
+
+namespace wrapgauge {
+
+enum class LengthUnit { kMillimetre, kCentimetre, kMetre, kInch };
+
+Length length_of(LengthUnit unit);
+std::string_view unit_name(LengthUnit unit);  // "mm", "cm", "m", "in"
+
+// How long and how wide a body is in file units: extent along its axis, larger extent across it.
+struct FileExtent {
+  double along = 0.0;
+  double across = 0.0;
+};
+
+struct UnitChoice {
+  LengthUnit unit = LengthUnit::kMillimetre;
+  bool guessed = false;
+  std::string sentence;  // how it was chosen, for the reader
+};
+
+// Takes a stated unit if the body is then 40 mm to 2 m long; otherwise guesses the unit that makes it most
+// like a worn limb. Problems, with the likely unit named: no unit, or not the stated one, gives a possible
+// length.
+Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated);
+
+}  // namespace wrapgauge

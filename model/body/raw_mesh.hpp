@@ -1,0 +1,18 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "model/core/array.hpp"
+
+namespace wrapgauge {
+
+// A triangle mesh as a file gave it, unchecked except that indices are in range and coordinates finite.
+struct RawMesh {
+  Points3 vertices;  // in the file's unit, whatever that is
+  Triangles faces;
+  double coordinate_step =
+      0.0;  // distance of neighbouring numbers the file could hold here, file units; 0: fine
+  std::vector<std::string> notes;  // what reading had to say, one sentence each
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,39 @@
+#pragma once
+// Makes a triangle soup one manifold surface with outward normals. Works in any unit: all tolerances are
+// relative.
+
+#include <string>
+#include <vector>
+
+#include "model/body/raw_mesh.hpp"
+#include "model/core/result.hpp"
+
+namespace wrapgauge {
+
+enum class RepairKind {
+  kWelded,         // vertices that lay on another one
+  kNoArea,         // faces without area
+  kDoubled,        // faces that were there twice
+  kFin,            // faces hanging on an edge that had two others
+  kOtherPieces,    // faces of smaller separate pieces
+  kTurned,         // faces turned outward
+  kSplitVertices,  // vertices where the surface touched itself at a point
+};
+
+struct Repair {
+  RepairKind what = RepairKind::kWelded;
+  int count = 0;
+  std::string sentence;
+};
+
+struct RepairedSurface {
+  Points3 vertices;  // file units
+  Triangles faces;
+  std::vector<Repair> repairs;  // only those that changed something, in the order they were made
+};
+
+// Problems: no face left; edges of more than two faces that cutting fins does not mend (edge named); a
+// surface that has only one side.
+Result<RepairedSurface> repair_surface(const RawMesh& raw);
+
+}  // namespace wrapgauge
