@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numeric>
 #include <tuple>
 
 #include "model/geometry/planar_fill.hpp"
 #include "model/layout/air_groups.hpp"
+#include "model/layout/mesh_request.hpp"
 #include "model/layout/region_map.hpp"
 
 namespace wrapgauge {
@@ -19,12 +19,6 @@ constexpr double kSmallestShare = 1.0 / 30.0;  // of the wanted edge: no place a
 constexpr double kLeastAngleDeg = 20.0;
 
 using Window = std::optional<ClosingWindow>;
-
-std::string millimetres(double length_m) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.1f mm", length_m / 1e-3);
-  return text;
-}
 
 // Lines between two open regions (a channel's mouth) are split at least once, so that they open in the
 // middle.
@@ -203,59 +197,11 @@ std::vector<int> closing_vertices(const FlatMesh& flat, double x) {
   return on_line;  // vertices are ordered by x, then y
 }
 
-// The lines that meet when closed, or why they cannot.
-Result<Window> closing_window(const Layout& layout, const std::optional<Length>& closing_length) {
-  if (!layout.closure || !closing_length) return Window{};
-  std::vector<Vec2> all = layout.outline_m;
-  for (const Strap& strap : layout.straps)
-    all.insert(all.end(), strap.boundary_m.begin(), strap.boundary_m.end());
-  const Bounds2 box = bounds(all);
-  ClosingWindow window{layout.closure->from_x_m, layout.closure->from_x_m + closing_length->si()};
-  if (!(closing_length->si() > 0.0))
-    return bad_input("The closing length is " + millimetres(closing_length->si()) +
-                     "; it has to be above zero.");
-  if (window.from_x_m < box.low.x() - kDrawingTolerance)
-    return bad_input("The closing line at x = " + millimetres(window.from_x_m) + " lies " +
-                     millimetres(box.low.x() - window.from_x_m) +
-                     " before the layout begins; move it to the layout's left edge.");
-  const double missing = window.to_x_m - box.high.x();
-  if (missing > kDrawingTolerance)
-    return bad_input("The layout is " + millimetres(missing) + " too short to close: closing at x = " +
-                     millimetres(window.to_x_m) + " needs it longer or a longer strap.");
-  if (missing > -kDrawingTolerance) window.to_x_m = box.high.x();
-  if (std::abs(window.from_x_m - box.low.x()) <= kDrawingTolerance) window.from_x_m = box.low.x();
-  return Window(window);
-}
-
-std::optional<Problem> cut_open_region(const Layout& layout, const LayoutShapes& shapes,
-                                       const ClosingWindow& window) {
-  const auto problem = [&](const Polygon& loop, const std::string& what,
-                           ProblemPlace place) -> std::optional<Problem> {
-    const Bounds2 box = bounds(loop);
-    const double beyond = box.high.x() - window.to_x_m, before = window.from_x_m - box.low.x();
-    if (std::max(beyond, before) <= kDrawingTolerance) return std::nullopt;
-    const bool right = beyond > before;
-    return bad_input(what + " reaches " + millimetres(std::max(beyond, before)) +
-                         (right ? " beyond" : " before") +
-                         " the closing line at x = " + millimetres(right ? window.to_x_m : window.from_x_m) +
-                         "; move it, or change the closing length.",
-                     {place});
-  };
-  for (std::size_t i = 0; i < layout.chambers.size(); ++i)
-    if (auto p = problem(shapes.chambers[i].boundary_m, "Chamber '" + layout.chambers[i].name + "'",
-                         {ProblemPlace::Kind::kChamber, static_cast<int>(i)}))
-      return p;
-  for (std::size_t i = 0; i < layout.channels.size(); ++i)
-    if (auto p = problem(shapes.channels_m[i], "Channel '" + layout.channels[i].name + "'",
-                         {ProblemPlace::Kind::kChannel, static_cast<int>(i)}))
-      return p;
-  return std::nullopt;
-}
-
 }  // namespace
 
 Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> closing_length,
                                     const FlatMeshOptions& options) {
+  if (const auto problem = unusable_request(layout, options)) return *problem;
   const LayoutShapes shapes = layout_shapes(layout, std::min(options.edge, options.seam_edge).si());
   const Result<Window> window = closing_window(layout, closing_length);
   if (!window) return window.problem();

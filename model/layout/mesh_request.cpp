@@ -1,0 +1,143 @@
+#include "model/layout/mesh_request.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "model/geometry/stroke.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kMostVertices = 5e5;
+
+bool all_finite(const std::vector<Vec2>& points) {
+  return std::all_of(points.begin(), points.end(), [](const Vec2& p) { return p.allFinite(); });
+}
+
+std::optional<Problem> unusable_loop(const std::string& what, const Polygon& loop) {
+  if (!all_finite(loop)) return bad_input(what + " has a coordinate that is not a finite number.");
+  if (loop.size() < 3)
+    return bad_input(what + " has " + std::to_string(loop.size()) +
+                     " points; a closed shape needs at least 3.");
+  const Bounds2 box = bounds(loop);
+  if ((box.high - box.low).minCoeff() < kDrawingTolerance)
+    return bad_input(what + " is thinner than 0.01 mm; draw it with an area.");
+  return std::nullopt;
+}
+
+std::optional<Problem> unusable_stroke(const std::string& what, const Polyline& path, Length width) {
+  if (!all_finite(path) || !std::isfinite(width.si()))
+    return bad_input(what + " has a coordinate or width that is not a finite number.");
+  if (!(width.si() > kDrawingTolerance))
+    return bad_input(what + " has a width of " + in_millimetres(width.si()) + "; it has to be above zero.");
+  if (stroke(path, width.si()).empty())
+    return bad_input(what + " needs a path of at least two different points.");
+  return std::nullopt;
+}
+
+std::optional<Problem> unusable_chamber(const Chamber& chamber) {
+  const std::string what = "Chamber '" + chamber.name + "'";
+  if (auto problem = unusable_loop(what, chamber.boundary_m)) return problem;
+  for (const InsetSpot& spot : chamber.inset_spots)
+    if (!spot.centre_m.allFinite() || !std::isfinite(spot.radius.si()) ||
+        !(spot.radius.si() > kDrawingTolerance))
+      return bad_input(what + " has an inset spot whose place or radius is not a usable number.");
+  for (const InsetLine& line : chamber.inset_lines)
+    if (auto problem = unusable_stroke(what + ": its inset line", line.path_m, line.width)) return problem;
+  return std::nullopt;
+}
+
+std::optional<Problem> unusable_options(const Layout& layout, const FlatMeshOptions& options) {
+  const double edge = options.edge.si(), seam_edge = options.seam_edge.si(), band = options.seam_band.si();
+  if (!std::isfinite(edge) || !std::isfinite(seam_edge) || !std::isfinite(band) || edge <= 0.0 ||
+      seam_edge <= 0.0 || band < 0.0)
+    return bad_input("The mesh edge lengths have to be finite and above zero.");
+  // An equilateral mesh has one vertex an edge^2 x 0.866; seams are fine on both sides.
+  const Bounds2 box = bounds(layout.outline_m);
+  double seams = 0.0;
+  for (const Chamber& chamber : layout.chambers) seams += perimeter_m(chamber.boundary_m);
+  const double vertices = (box.high - box.low).prod() / (0.866 * edge * edge) +
+                          2.0 * band * seams / (0.866 * std::pow(std::min(edge, seam_edge), 2));
+  if (vertices > kMostVertices)
+    return bad_input("A mesh edge of " + in_millimetres(edge) + " (" + in_millimetres(seam_edge) +
+                     " beside seams) would need about " + std::to_string(std::llround(vertices)) +
+                     " vertices, above the 500000 allowed; ask for longer edges.");
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::string in_millimetres(double length_m) {
+  char text[64];
+  std::snprintf(text, sizeof text, "%.1f mm", length_m / 1e-3);
+  return text;
+}
+
+std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOptions& options) {
+  if (auto problem = unusable_loop("The outline", layout.outline_m)) return problem;
+  for (const Chamber& chamber : layout.chambers)
+    if (auto problem = unusable_chamber(chamber)) return problem;
+  for (const Channel& channel : layout.channels)
+    if (auto problem = unusable_stroke("Channel '" + channel.name + "'", channel.path_m, channel.width))
+      return problem;
+  for (const Strap& strap : layout.straps)
+    if (auto problem = unusable_loop("Strap '" + strap.name + "'", strap.boundary_m)) return problem;
+  for (const Inlet& inlet : layout.inlets)
+    if (!inlet.point_m.allFinite())
+      return bad_input("Inlet '" + inlet.name + "' has a coordinate that is not a finite number.");
+  return unusable_options(layout, options);
+}
+
+Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
+                                                    const std::optional<Length>& closing_length) {
+  using Window = std::optional<ClosingWindow>;
+  if (!layout.closure || !closing_length) return Window{};
+  ClosingWindow window{layout.closure->from_x_m, layout.closure->from_x_m + closing_length->si()};
+  if (!std::isfinite(window.to_x_m) || !(closing_length->si() > 0.0))
+    return bad_input("The closing length is " + in_millimetres(closing_length->si()) +
+                     "; it has to be above zero.");
+  std::vector<Vec2> all = layout.outline_m;
+  for (const Strap& strap : layout.straps)
+    all.insert(all.end(), strap.boundary_m.begin(), strap.boundary_m.end());
+  const Bounds2 box = bounds(all);
+  if (window.from_x_m < box.low.x() - kDrawingTolerance)
+    return bad_input("The closing line at x = " + in_millimetres(window.from_x_m) + " lies " +
+                     in_millimetres(box.low.x() - window.from_x_m) +
+                     " before the layout begins; move it to the layout's left edge.");
+  const double missing = window.to_x_m - box.high.x();
+  if (missing > kDrawingTolerance)
+    return bad_input("The layout is " + in_millimetres(missing) +
+                     " too short to close at x = " + in_millimetres(window.to_x_m) +
+                     "; make it or its strap longer, or the closing length shorter.");
+  if (missing > -kDrawingTolerance) window.to_x_m = box.high.x();
+  if (std::abs(window.from_x_m - box.low.x()) <= kDrawingTolerance) window.from_x_m = box.low.x();
+  return Window(window);
+}
+
+std::optional<Problem> cut_open_region(const Layout& layout, const LayoutShapes& shapes,
+                                       const ClosingWindow& window) {
+  const auto cut = [&](const Polygon& loop, const std::string& what,
+                       ProblemPlace place) -> std::optional<Problem> {
+    const Bounds2 box = bounds(loop);
+    const double beyond = box.high.x() - window.to_x_m, before = window.from_x_m - box.low.x();
+    if (std::max(beyond, before) <= kDrawingTolerance) return std::nullopt;
+    const bool right = beyond > before;
+    return bad_input(
+        what + " reaches " + in_millimetres(std::max(beyond, before)) + (right ? " beyond" : " before") +
+            " the closing line at x = " + in_millimetres(right ? window.to_x_m : window.from_x_m) +
+            "; move it, or change the closing length.",
+        {place});
+  };
+  for (std::size_t i = 0; i < layout.chambers.size(); ++i)
+    if (auto problem = cut(shapes.chambers[i].boundary_m, "Chamber '" + layout.chambers[i].name + "'",
+                           {ProblemPlace::Kind::kChamber, static_cast<int>(i)}))
+      return problem;
+  for (std::size_t i = 0; i < layout.channels.size(); ++i)
+    if (auto problem = cut(shapes.channels_m[i], "Channel '" + layout.channels[i].name + "'",
+                           {ProblemPlace::Kind::kChannel, static_cast<int>(i)}))
+      return problem;
+  return std::nullopt;
+}
+
+}  // namespace wrapgauge
