@@ -1,5 +1,6 @@
 #pragma once
-// Contact pressure as people read it: a map on the skin, the same map on the flat layout, figures a chamber each.
+// Contact pressure as people read it: a map on the skin, the same map on the flat layout, figures a chamber
+// each.
 
 #include <string>
 #include <vector>
@@ -11,10 +12,10 @@
 namespace wrapgauge {
 
 struct ContactMap {
-  Eigen::VectorXd on_layout_pa;   // a flat vertex each
-  TriangleMesh skin;              // body surface, refined where the layout lies so that the map is smooth
-  Eigen::VectorXd on_skin_pa;     // a vertex of `skin` each; 0 where nothing touches
-  Eigen::VectorXd mean_1cm2_pa;   // a flat vertex each: contact pressure averaged over 1 cm2 around it
+  Eigen::VectorXd on_layout_pa;  // a flat vertex each
+  TriangleMesh skin;             // body surface, refined where the layout lies so that the map is smooth
+  Eigen::VectorXd on_skin_pa;    // a vertex of `skin` each; 0 where nothing touches
+  Eigen::VectorXd mean_1cm2_pa;  // a flat vertex each: contact pressure averaged over 1 cm2 around it
 };
 
 ContactMap contact_map(const Body& body, const InflationSetup& setup, const LoadPath& path,
@@ -23,28 +24,29 @@ ContactMap contact_map(const Body& body, const InflationSetup& setup, const Load
 struct ChamberFigures {
   std::string chamber;
   Pressure gauge;
-  Volume volume;            // its own share of the group's volume
-  Pressure mean;            // contact force over the chamber's drawn area
-  Pressure peak;            // highest average over 1 cm2
+  Volume volume;  // its own share of the group's volume
+  Pressure mean;  // contact force over the chamber's drawn area
+  Pressure peak;  // highest average over 1 cm2
   Vec3 peak_at_m = Vec3::Zero();
   Vec2 peak_at_flat_m = Vec2::Zero();
-  Pressure p95;             // area-weighted 95th percentile of touching skin
+  Pressure p95;  // area-weighted 95th percentile of touching skin
   Area drawn_area, contact_area;
   double contact_fraction = 0.0;  // contact area over the chamber's deformed skin-side area
   Force force;
   double stretch_max = 1.0;
-  double share_of_break = 0.0;    // (stretch - 1) / elongation at break
-  LineTension seam_tension;       // largest membrane tension in triangles along the chamber's seam
+  double share_of_break = 0.0;  // (stretch - 1) / elongation at break
+  LineTension seam_tension;     // largest membrane tension in triangles along the chamber's seam
   Length indentation_max;
-  double tissue_strain = 0.0;     // largest indentation over tissue depth
+  double tissue_strain = 0.0;  // largest indentation over tissue depth
 };
 
 struct ContactFigures {
   std::vector<ChamberFigures> chambers;
-  Pressure peak_anywhere;        // over 1 cm2, welds and straps included
+  Pressure peak_anywhere;  // over 1 cm2, welds and straps included
   Vec3 peak_at_m = Vec3::Zero();
-  std::string peak_part;         // chamber name, "weld" or strap name
-  double share_of_girth = 0.0;   // largest share of a girth that is pressed, 0..1, over sections along the axis
+  std::string peak_part;  // chamber name, "weld" or strap name
+  double share_of_girth =
+      0.0;  // largest share of a girth that is pressed, 0..1, over sections along the axis
   Force total_force;
 };
 
