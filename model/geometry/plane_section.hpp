@@ -27,6 +27,7 @@ class PlaneSections {
   // above it. Lines that end at open edges come first, then closed ones, both in order of the faces they
   // start in; empty where the plane misses.
   std::vector<SectionLine> at(const Vec3& point_m, const Vec3& normal) const;
+  const MeshTopology& topology() const { return topology_; }
 
  private:
   const TriangleMesh& mesh_;

@@ -16,16 +16,17 @@ struct AnchorAtPoint {
   Vec3 point_m;  // snapped to the nearest skin point
 };
 struct AnchorAtStation {
-  Length station;      // along the body axis from the distal end
-  double angle_deg = 0.0;  // about the axis, from the body's +x direction made perpendicular to the axis, right-handed
-                           // about the distal->proximal direction
+  Length station;          // along the body axis from the distal end
+  double angle_deg = 0.0;  // about the axis, from the body's +x direction made perpendicular to the axis,
+                           // right-handed about the distal->proximal direction
 };
 
 struct Placement {
   std::variant<AnchorAtPoint, AnchorAtStation> anchor;
-  std::optional<Vec2> layout_point_m;  // flat point that lies on the anchor; none: centre of the outline's bounds
-  double turn_deg = 0.0;               // 0: x goes round the limb, perpendicular to the axis; right-handed about the
-                                       // outward normal at the anchor
+  // Flat point that lies on the anchor; none: centre of the outline's bounds.
+  std::optional<Vec2> layout_point_m;
+  double turn_deg = 0.0;  // 0: x goes round the limb, perpendicular to the axis; right-handed about the
+                          // outward normal at the anchor
 };
 
 // How the flat layout is distorted by lying on the body, a chamber each (and one for the whole).
@@ -38,26 +39,29 @@ struct WrapQuality {
 struct ClosureReport {
   Length girth_at_anchor;
   Length closing_length_used;
-  Length closing_length_needed;  // along the centre line, to meet without stretching
+  Length closing_length_needed;     // along the centre line, to have turned once about the axis
   Length gap_distal, gap_proximal;  // laid without stretching: > 0 the two edges stay apart, < 0 they overlap
 };
 
 struct Wrap {
   Vec3 anchor_m, wrap_direction, across_direction, outward;  // at the anchor; unit, orthogonal
-  Points3 laid_m;     // skin point of each flat vertex, laid along geodesics: centre line first, then across it
-  Points3 worn_m;     // start of the mechanics: as laid, but a closing layout is stretched evenly round each
-                      // section so that its two edges meet; on the skin
+  Points3 laid_m;  // skin point of each flat vertex, laid along geodesics: centre line first, then across it
+  Points3 worn_m;  // start of the mechanics: as laid, but a closing layout is stretched evenly round each
+                   // section so that its two edges meet; on the skin
   Points3 outward_at_worn;  // unit outward skin normal at worn_m
   std::vector<WrapQuality> quality;
   std::optional<ClosureReport> closure;
 };
 
-// The closing length a closure asks for on this body: as given, or from its stretch and the girth at the anchor.
+// The closing length a closure asks for on this body: as given, or from its stretch and girth
+// at the anchor.
 Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
                                                      const Placement& placement);
 
-// Problems: anchor too far from the body (mm); layout runs off the mesh (how many mm, past which end);
-// section at the anchor is not one loop.
-Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh, const Placement& placement);
+// Problems: anchor too far from the body (mm) or at a station outside it; the skin there faces along the
+// axis; the layout runs off the mesh (how many mm, past which end); for a closing layout also: a section is
+// not closed, or the wrap direction does not go round.
+Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh,
+                         const Placement& placement);
 
 }  // namespace wrapgauge

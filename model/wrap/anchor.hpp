@@ -1,0 +1,27 @@
+#pragma once
+// Where on the skin a layout is placed, and which way it faces there.
+
+#include "model/core/result.hpp"
+#include "model/wrap/section_loop.hpp"
+#include "model/wrap/wrap.hpp"
+
+namespace wrapgauge {
+
+// An anchor point further than this from the skin is taken for a mistake (another unit, another body).
+inline constexpr Length kAnchorReach = 20.0 * mm;  // judgement
+
+struct AnchorFrame {
+  SurfacePoint place;
+  Vec3 wrap, across, outward;  // unit, orthogonal, wrap x across = outward
+  Vec3 section_normal;  // normal of the sections the layout goes round in: the axis, turned with the layout
+};
+
+// Problems: a number that is not finite; the body has no faces; a station beyond the body or without a closed
+// section (mm); a point too far from the skin (mm); the skin faces along the axis at the anchor.
+Result<AnchorFrame> find_anchor(const BodySurface& body, const Placement& placement);
+
+// The section a closing layout goes round in, through the anchor. Problem: it is not closed (mm from the
+// end).
+Result<SectionLoop> closed_section(const BodySurface& body, const Vec3& anchor_m, const Vec3& section_normal);
+
+}  // namespace wrapgauge

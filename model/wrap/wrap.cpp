@@ -1,0 +1,101 @@
+#include "model/wrap/wrap.hpp"
+
+#include <Eigen/Geometry>
+
+#include "model/core/number_text.hpp"
+#include "model/wrap/closure_report.hpp"
+#include "model/wrap/worn_map.hpp"
+#include "model/wrap/wrap_quality.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<Vec2> layout_point(const Layout& layout, const Placement& placement) {
+  if (placement.layout_point_m) {
+    if (!placement.layout_point_m->allFinite())
+      return bad_input(
+          "The flat point that lies on the anchor has a coordinate that is not a finite number.");
+    return *placement.layout_point_m;
+  }
+  if (layout.outline_m.empty()) return bad_input("The layout has no outline.");
+  Eigen::AlignedBox2d bounds;
+  for (const Vec2& point_m : layout.outline_m) bounds.extend(point_m);
+  return Vec2(bounds.center());
+}
+
+// Closing length of the mesh itself: between its two closing lines.
+Length closing_length(const FlatMesh& mesh) {
+  return (mesh.vertices_m(mesh.closing_to.front(), 0) - mesh.vertices_m(mesh.closing_from.front(), 0)) *
+         metre;
+}
+
+Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
+                         const Vec2& layout_point_m, Wrap wrap) {
+  if (!(closing_length(mesh).si() > 0.0))
+    return bad_input("The layout's closing length is " + fixed_text(closing_length(mesh) / mm, 1) +
+                     " mm; it must be above 0.");
+  const auto section = closed_section(body, anchor.place.point_m, anchor.section_normal);
+  if (!section) return section.problem();
+  auto worn = put_on(body, anchor, mesh, layout_point_m, closing_length(mesh));
+  if (!worn) return worn.problem();
+  wrap.worn_m = *std::move(worn);
+  const auto report = closure_report(body, anchor, *section, mesh, wrap.laid_m, layout_point_m);
+  if (!report) return report.problem();
+  wrap.closure = *report;
+  return wrap;
+}
+
+void add_normals(const BodySurface& body, Wrap& wrap) {
+  wrap.outward_at_worn.resize(wrap.worn_m.rows(), 3);
+  for (int vertex = 0; vertex < wrap.worn_m.rows(); ++vertex)
+    wrap.outward_at_worn.row(vertex) = body.outward(body.nearest().at(wrap.worn_m.row(vertex)));
+}
+
+}  // namespace
+
+Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
+                                                     const Placement& placement) {
+  if (!layout.closure) return std::optional<Length>();
+  if (layout.closure->closing_length) return layout.closure->closing_length;
+  if (!layout.closure->stretch) return bad_input("The closure gives neither a closing length nor a stretch.");
+  const double stretch = *layout.closure->stretch;
+  if (!(stretch > -1.0) || !std::isfinite(stretch))
+    return bad_input("The closure's stretch is " + number_text(stretch) + "; it must be above -1.");
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  const BodySurface surface(body);
+  const auto anchor = find_anchor(surface, placement);
+  if (!anchor) return anchor.problem();
+  const auto section = closed_section(surface, anchor->place.point_m, anchor->section_normal);
+  if (!section) return section.problem();
+  return std::optional<Length>(section->girth() / (1.0 + stretch));
+}
+
+Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh,
+                         const Placement& placement) {
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (mesh.triangles.rows() == 0) return bad_input("The layout has no triangles.");
+  const auto flat_point_m = layout_point(layout, placement);
+  if (!flat_point_m) return flat_point_m.problem();
+  const BodySurface surface(body);
+  const auto anchor = find_anchor(surface, placement);
+  if (!anchor) return anchor.problem();
+  auto laid = lay_out(surface, *anchor, mesh.vertices_m, *flat_point_m);
+  if (!laid) return laid.problem();
+  Wrap wrap;
+  wrap.anchor_m = anchor->place.point_m;
+  wrap.wrap_direction = anchor->wrap;
+  wrap.across_direction = anchor->across;
+  wrap.outward = anchor->outward;
+  wrap.quality = wrap_quality(layout, mesh, *laid);
+  wrap.laid_m = *std::move(laid);
+  wrap.worn_m = wrap.laid_m;
+  if (!mesh.closing_from.empty() && !mesh.closing_to.empty()) {
+    auto closed = close_round(surface, *anchor, mesh, *flat_point_m, std::move(wrap));
+    if (!closed) return closed.problem();
+    wrap = *std::move(closed);
+  }
+  add_normals(surface, wrap);
+  return wrap;
+}
+
+}  // namespace wrapgauge

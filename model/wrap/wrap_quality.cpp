@@ -1,0 +1,77 @@
+#include "model/wrap/wrap_quality.hpp"
+
+#include <Eigen/LU>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <utility>
+
+namespace wrapgauge {
+namespace {
+
+struct TriangleStretch {
+  double area_m2, low, high, shear_deg;
+};
+
+TriangleStretch triangle_stretch(const FlatMesh& mesh, const Points3& laid_m, int triangle) {
+  const auto corner = mesh.triangles.row(triangle);
+  Eigen::Matrix2d flat;
+  Eigen::Matrix<double, 3, 2> laid;
+  for (int side = 0; side < 2; ++side) {
+    flat.col(side) = mesh.vertices_m.row(corner[side + 1]) - mesh.vertices_m.row(corner[0]);
+    laid.col(side) = laid_m.row(corner[side + 1]) - laid_m.row(corner[0]);
+  }
+  const Eigen::Matrix<double, 3, 2> gradient = laid * flat.inverse();
+  const double xx = gradient.col(0).squaredNorm(), yy = gradient.col(1).squaredNorm();
+  const double xy = gradient.col(0).dot(gradient.col(1));
+  const double middle = 0.5 * (xx + yy), spread = std::hypot(0.5 * (xx - yy), xy);
+  const double cosine = std::clamp(xy / std::sqrt(std::max(xx * yy, 1e-300)), -1.0, 1.0);
+  return {0.5 * std::abs(flat.determinant()), std::sqrt(std::max(0.0, middle - spread)),
+          std::sqrt(middle + spread), std::abs(std::asin(cosine)) * 180.0 / std::numbers::pi};
+}
+
+// Smallest value that at least `share` of the area does not exceed.
+double percentile(std::vector<std::pair<double, double>> value_area, double share) {
+  std::sort(value_area.begin(), value_area.end());
+  double total = 0.0, sum = 0.0;
+  for (const auto& entry : value_area) total += entry.second;
+  for (const auto& [value, area] : value_area) {
+    sum += area;
+    if (sum >= share * total) return value;
+  }
+  return value_area.back().first;
+}
+
+WrapQuality summary(const std::string& part, const std::vector<TriangleStretch>& triangles) {
+  WrapQuality quality{.part = part};
+  if (triangles.empty()) return quality;
+  std::vector<std::pair<double, double>> low, high, shear;
+  for (const auto& triangle : triangles) {
+    low.emplace_back(triangle.low, triangle.area_m2);
+    high.emplace_back(triangle.high, triangle.area_m2);
+    shear.emplace_back(triangle.shear_deg, triangle.area_m2);
+  }
+  quality.stretch_min = percentile(std::move(low), 0.01);
+  quality.stretch_max = percentile(std::move(high), 0.99);
+  quality.shear_max_deg = percentile(std::move(shear), 0.99);
+  return quality;
+}
+
+}  // namespace
+
+std::vector<WrapQuality> wrap_quality(const Layout& layout, const FlatMesh& mesh, const Points3& laid_m) {
+  std::vector<TriangleStretch> whole;
+  std::vector<std::vector<TriangleStretch>> chambers(layout.chambers.size());
+  for (int triangle = 0; triangle < mesh.triangles.rows(); ++triangle) {
+    whole.push_back(triangle_stretch(mesh, laid_m, triangle));
+    const FlatRegion& region = mesh.regions[triangle];
+    if (region.kind == RegionKind::kChamber) chambers[region.part].push_back(whole.back());
+  }
+  std::vector<WrapQuality> result;
+  for (std::size_t chamber = 0; chamber < chambers.size(); ++chamber)
+    result.push_back(summary(layout.chambers[chamber].name, chambers[chamber]));
+  result.push_back(summary("whole layout", whole));
+  return result;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,256 @@
+#include "model/wrap/wrap.hpp"
+
+#include <gtest/gtest.h>
+
+#include <Eigen/Geometry>
+#include <cmath>
+#include <numbers>
+
+#include "flat_rectangle.hpp"
+#include "tests/geometry/shapes.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kPi = std::numbers::pi;
+constexpr double kRadius = 0.04, kHeight = 0.2;
+constexpr int kAround = 720;
+
+double prism_girth() {
+  return 2.0 * kAround * kRadius * std::sin(kPi / kAround);
+}
+
+Body body_of(TriangleMesh mesh) {
+  Body body;
+  body.surface = std::move(mesh);
+  return body;
+}
+const Body& cylinder() {
+  static const Body body = body_of(shapes::tube(kRadius, kRadius, kHeight, kAround, 40));
+  return body;
+}
+
+Placement at_station(double station_m, double angle_deg = 0.0, double turn_deg = 0.0) {
+  Placement placement;
+  placement.anchor = AnchorAtStation{station_m * metre, angle_deg};
+  placement.turn_deg = turn_deg;
+  return placement;
+}
+
+void expect_says(const auto& result, const std::string& words) {
+  ASSERT_FALSE(result.ok());
+  EXPECT_NE(result.problem().message.find(words), std::string::npos) << result.problem().message;
+}
+
+TEST(Wrap, OnACylinderIsTheRolledUpLayoutTurnedByAnyAngle) {
+  const auto flat = flat::rectangle(0.12, 0.06, 0.004, false);
+  for (double turn_deg : {0.0, 25.0, -90.0}) {
+    const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.11, 130.0, turn_deg));
+    ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+    const double turn = turn_deg * kPi / 180.0, start = 130.0 * kPi / 180.0;
+    for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i) {
+      const double x = flat.mesh.vertices_m(i, 0) - 0.06, y = flat.mesh.vertices_m(i, 1) - 0.03;
+      const double angle = start + (x * std::cos(turn) - y * std::sin(turn)) / kRadius;
+      const Vec3 expected(kRadius * std::cos(angle), kRadius * std::sin(angle),
+                          0.11 + x * std::sin(turn) + y * std::cos(turn));
+      EXPECT_LT((wrap->laid_m.row(i).transpose() - expected).norm(), 5e-6);
+      EXPECT_LT(
+          (wrap->outward_at_worn.row(i).transpose() - Vec3(expected.x(), expected.y(), 0) / kRadius).norm(),
+          6e-3);
+    }
+    for (const auto& quality : wrap->quality) {
+      EXPECT_NEAR(quality.stretch_min, 1.0, 1e-3) << quality.part;
+      EXPECT_NEAR(quality.stretch_max, 1.0, 1e-3) << quality.part;
+      EXPECT_LT(quality.shear_max_deg, 0.05) << quality.part;
+    }
+    EXPECT_EQ(wrap->quality.size(), 3u);
+    EXPECT_FALSE(wrap->closure.has_value());
+    EXPECT_EQ(wrap->worn_m, wrap->laid_m);
+  }
+}
+
+TEST(Wrap, FrameIsRightHandedWithAcrossTowardsProximal) {
+  const auto flat = flat::rectangle(0.05, 0.05, 0.01, false);
+  const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.1, 30.0));
+  ASSERT_TRUE(wrap.ok());
+  EXPECT_LT((wrap->wrap_direction.cross(wrap->across_direction) - wrap->outward).norm(), 1e-12);
+  EXPECT_GT(wrap->across_direction.z(), 0.999999);
+  EXPECT_NEAR(std::atan2(wrap->outward.y(), wrap->outward.x()), kPi / 6, 5e-3);
+  EXPECT_NEAR(std::atan2(wrap->anchor_m.y(), wrap->anchor_m.x()), kPi / 6, 1e-6);
+  EXPECT_NEAR(wrap->anchor_m.z(), 0.1, 1e-9);
+}
+
+TEST(Wrap, ClosingLengthNeededOnACylinderIsItsGirthAndTheGapIsWhatIsMissing) {
+  for (double used_m : {0.2, 0.25, 0.28}) {  // girth 251.3 mm: open, nearly closed, overlapping
+    const auto flat = flat::rectangle(used_m, 0.06, 0.005, true);
+    const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.1));
+    ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+    ASSERT_TRUE(wrap->closure.has_value());
+    EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), prism_girth(), 1e-9);
+    EXPECT_NEAR(wrap->closure->closing_length_needed.si(), 2 * kPi * kRadius, 2e-6);
+    EXPECT_NEAR(wrap->closure->closing_length_used.si(), used_m, 1e-12);
+    EXPECT_NEAR(wrap->closure->gap_distal.si(), prism_girth() - used_m, 1e-5);
+    EXPECT_NEAR(wrap->closure->gap_proximal.si(), prism_girth() - used_m, 1e-5);
+  }
+}
+
+TEST(Wrap, WornEdgesMeetAndTheStretchIsEven) {
+  const auto flat = flat::rectangle(0.23, 0.06, 0.005, true);
+  Placement placement = at_station(0.1, 77.0);
+  placement.layout_point_m = Vec2(0.03, 0.01);
+  const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, placement);
+  ASSERT_TRUE(wrap.ok());
+  for (std::size_t i = 0; i < flat.mesh.closing_from.size(); ++i)
+    EXPECT_LT(
+        (wrap->worn_m.row(flat.mesh.closing_from[i]) - wrap->worn_m.row(flat.mesh.closing_to[i])).norm(),
+        1e-9);
+  for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i) {
+    const double angle = 77.0 * kPi / 180.0 + 2 * kPi * (flat.mesh.vertices_m(i, 0) - 0.03) / 0.23;
+    const Vec3 expected(kRadius * std::cos(angle), kRadius * std::sin(angle),
+                        0.09 + flat.mesh.vertices_m(i, 1));
+    EXPECT_LT((wrap->worn_m.row(i).transpose() - expected).norm(), 5e-6);
+  }
+}
+
+TEST(Wrap, WornTurnedOnACylinderGoesRoundTheEllipticSection) {
+  const auto flat = flat::rectangle(0.25, 0.03, 0.005, true);
+  const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.1, 0.0, 20.0));
+  ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+  const Vec3 normal = Eigen::AngleAxisd(20.0 * kPi / 180.0, wrap->outward) * Vec3::UnitZ();
+  double low = 1.0, high = -1.0;
+  for (int vertex : flat.mesh.closing_from) {
+    const double level = (wrap->worn_m.row(vertex).transpose() - wrap->anchor_m).dot(normal);
+    low = std::min(low, level);
+    high = std::max(high, level);
+  }
+  EXPECT_NEAR(high, 0.015,
+              1e-5);  // the geodesic across starts along the section's normal, then leaves it slowly
+  EXPECT_NEAR(low, -0.015, 1e-5);
+  const double b = kRadius, a = kRadius / std::cos(20.0 * kPi / 180.0), h = std::pow((a - b) / (a + b), 2);
+  EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), kPi * (a + b) * (1 + 3 * h / (10 + std::sqrt(4 - 3 * h))),
+              3e-6);
+}
+
+// A cone unrolls without stretch, so the laid layout is the flat one placed on the developed sector: the
+// anchor at slant distance s from the apex, y along the generator away from the apex, x across it.
+TEST(Wrap, OnAConeIsItsDevelopment) {
+  const double low = 0.03, high = 0.05;
+  const Body cone = body_of(shapes::tube(low, high, kHeight, 1440, 60));
+  const auto flat = flat::rectangle(0.18, 0.06, 0.005, false);
+  const auto wrap = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1));
+  ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+  const double sine = (high - low) / std::hypot(high - low, kHeight), cosine = std::sqrt(1 - sine * sine);
+  const double slant = 0.04 / sine, apex = -low * cosine / sine;
+  for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i) {
+    const double x = flat.mesh.vertices_m(i, 0) - 0.09, y = flat.mesh.vertices_m(i, 1) - 0.03;
+    const double s = std::hypot(slant + y, x), angle = std::atan2(x, slant + y) / sine;
+    const Vec3 expected(s * sine * std::cos(angle), s * sine * std::sin(angle), apex + s * cosine);
+    EXPECT_LT((wrap->laid_m.row(i).transpose() - expected).norm(), 6e-5) << "x " << x << " y " << y;
+  }
+  EXPECT_NEAR(wrap->quality.back().stretch_min, 1.0, 2e-3);
+  EXPECT_NEAR(wrap->quality.back().stretch_max, 1.0, 2e-3);
+}
+
+// Developed sector angle of a whole turn is 2 pi sin(half angle); a straight line perpendicular to the
+// generator at slant distance s, centred on the anchor, spans it with the length 2 s tan(pi sin(half angle)).
+TEST(Wrap, ClosingLengthNeededOnAConeIsTheChordOfItsDevelopment) {
+  const double low = 0.03, high = 0.05;
+  const Body cone = body_of(shapes::tube(low, high, kHeight, 1440, 60));
+  const double sine = (high - low) / std::hypot(high - low, kHeight), slant = 0.04 / sine;
+  const double needed = 2.0 * slant * std::tan(kPi * sine);
+  const auto flat = flat::rectangle(needed, 0.04, 0.005, true);
+  const auto wrap = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1));
+  ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+  EXPECT_NEAR(wrap->closure->closing_length_needed.si(), needed, 5e-5);
+  EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), 2 * kPi * 0.04, 2e-6);
+  EXPECT_LT(wrap->closure->gap_distal,
+            wrap->closure->gap_proximal);  // a straight strip gapes on the wide side
+  const double mean = 0.5 * (wrap->closure->gap_distal + wrap->closure->gap_proximal).si();
+  EXPECT_NEAR(mean, 0.0, 2e-3);
+}
+
+TEST(Wrap, MovesWithBodyAndAnchor) {
+  const Body body = body_of(shapes::tube(0.032, 0.045, kHeight, 90, 30));
+  const auto flat = flat::rectangle(0.22, 0.05, 0.006, true);
+  Placement placement;
+  placement.anchor = AnchorAtPoint{Vec3(0.02, 0.03, 0.11)};
+  placement.turn_deg = 8.0;
+  const Eigen::Isometry3d motion =
+      Eigen::Translation3d(1.0, -0.3, 0.2) * Eigen::AngleAxisd(1.1, Vec3(2, -1, 0.5).normalized());
+  Body moved = body;
+  moved.surface.vertices_m = (motion * body.surface.vertices_m.transpose()).transpose();
+  moved.axis = {motion * body.axis.origin_m, motion.linear() * body.axis.direction};
+  Placement moved_placement = placement;
+  moved_placement.anchor = AnchorAtPoint{motion * Vec3(0.02, 0.03, 0.11)};
+  const auto here = wrap_layout(body, flat.layout, flat.mesh, placement);
+  const auto there = wrap_layout(moved, flat.layout, flat.mesh, moved_placement);
+  ASSERT_TRUE(here.ok() && there.ok());
+  for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i) {
+    EXPECT_LT((motion * Vec3(here->laid_m.row(i)) - Vec3(there->laid_m.row(i))).norm(), 1e-8);
+    EXPECT_LT((motion * Vec3(here->worn_m.row(i)) - Vec3(there->worn_m.row(i))).norm(), 1e-8);
+  }
+  EXPECT_NEAR(here->closure->gap_distal.si(), there->closure->gap_distal.si(), 1e-8);
+}
+
+TEST(Wrap, RefusesALayoutThatRunsOffAndSaysHowFarPastWhichEnd) {
+  const auto flat = flat::rectangle(0.1, 0.12, 0.004, false);
+  const auto wrap_at = [&](double station_m) {
+    return wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(station_m));
+  };
+  expect_says(wrap_at(0.15), "10.0 mm past the proximal end");
+  expect_says(wrap_at(0.0475), "12.5 mm past the distal end");
+  EXPECT_TRUE(wrap_at(0.1).ok());
+  const auto tall = flat::rectangle(0.1, 0.25, 0.004, false);
+  expect_says(wrap_layout(cylinder(), tall.layout, tall.mesh, at_station(0.1)),
+              "25.0 mm past the distal end of the body and 25.0 mm past the proximal end");
+  const auto along = flat::rectangle(0.25, 0.02, 0.004, false);
+  expect_says(wrap_layout(cylinder(), along.layout, along.mesh, at_station(0.14, 0.0, 90.0)),
+              "65.0 mm past the proximal end");
+}
+
+TEST(Wrap, RefusesATurnedClosingLayoutWhoseSectionReachesTheEnd) {
+  const auto flat = flat::rectangle(0.25, 0.02, 0.004, true);
+  const auto wrap = wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.18, 0.0, 20.0));
+  ASSERT_FALSE(wrap.ok());
+  EXPECT_EQ(wrap.problem().kind, ProblemKind::kBadInput);
+}
+
+TEST(Wrap, RefusesAnchorsThatAreNotOnTheBody) {
+  const auto flat = flat::rectangle(0.05, 0.05, 0.01, false);
+  const auto wrap_with = [&](const Placement& placement) {
+    return wrap_layout(cylinder(), flat.layout, flat.mesh, placement);
+  };
+  Placement placement;
+  placement.anchor = AnchorAtPoint{Vec3(0.1, 0.0, 0.1)};
+  expect_says(wrap_with(placement), "60.0 mm from the nearest skin");
+  placement.anchor = AnchorAtPoint{Vec3(std::nan(""), 0.0, 0.1)};
+  expect_says(wrap_with(placement), "not a finite number");
+  expect_says(wrap_with(at_station(0.3)), "300.0 mm, but the body reaches from 0 to 200.0 mm");
+  expect_says(wrap_with(at_station(0.1, 0.0, std::nan(""))), "turn is not a finite number");
+  const Body ball = body_of(shapes::sphere(0.05, 40, 80));
+  placement.anchor = AnchorAtPoint{Vec3(0.0, 0.0, 0.05)};
+  expect_says(wrap_layout(ball, flat.layout, flat.mesh, placement), "faces along the body's axis");
+  expect_says(wrap_layout(Body{}, flat.layout, flat.mesh, placement), "no faces");
+}
+
+TEST(Wrap, RefusesAClosingLayoutThatDoesNotGoRound) {
+  const auto flat = flat::rectangle(0.1, 0.02, 0.004, true);
+  EXPECT_FALSE(wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.1, 0.0, 90.0)).ok());
+}
+
+TEST(ClosingLength, ComesFromTheStretchAndTheGirthAtTheAnchor) {
+  const auto flat = flat::rectangle(0.05, 0.05, 0.01, false);
+  Layout layout = flat.layout;
+  EXPECT_FALSE(resolve_closing_length(cylinder(), layout, at_station(0.1))->has_value());
+  layout.closure = Closure{.from_x_m = 0.0, .closing_length = {}, .stretch = 0.05};
+  const auto length = resolve_closing_length(cylinder(), layout, at_station(0.1));
+  ASSERT_TRUE(length.ok());
+  EXPECT_NEAR((*length)->si(), prism_girth() / 1.05, 1e-9);
+  layout.closure = Closure{.from_x_m = 0.0, .closing_length = 0.2 * metre, .stretch = {}};
+  EXPECT_EQ((**resolve_closing_length(cylinder(), layout, at_station(0.1))).si(), 0.2);
+  layout.closure = Closure{.from_x_m = 0.0, .closing_length = {}, .stretch = -1.5};
+  expect_says(resolve_closing_length(cylinder(), layout, at_station(0.1)), "stretch is -1.5");
+}
+
+}  // namespace
+}  // namespace wrapgauge
