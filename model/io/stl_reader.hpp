@@ -1,0 +1,14 @@
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "model/body/raw_mesh.hpp"
+#include "model/core/result.hpp"
+
+namespace wrapgauge {
+
+// Reads the bytes of an STL file, ascii or binary; `name` stands in messages. Facets do not share vertices.
+// A file is binary when its size is what its facet count asks for, whatever word it starts with.
+Result<RawMesh> read_stl(std::string_view bytes, const std::string& name);
+
+}  // namespace wrapgauge
