@@ -3,7 +3,7 @@
 // differentiable however faceted the surface is, and about 0.2 microseconds a sample.
 //
 // The spline passes through the samples (its coefficients are prefiltered; M. Unser, "Splines: a perfect fit
-// for signal and image processing", IEEE Signal Processing Magazine 16(6), 1999; confirmed). At the box faces
+// for signal and image processing", IEEE Signal Processing Magazine 16(6), 1999; from memory). At the box faces
 // its second derivative across the face is zero, so a plane's distance is reproduced exactly up to rounding.
 // On a smooth surface the value error falls with the fourth power of the spacing; edges sharper than the
 // spacing are rounded.

@@ -38,7 +38,7 @@ Points3 face_normals(const TriangleMesh& mesh);
 
 // Unit normal of each vertex: face normals weighted by the angle at the vertex. With them the sign of
 // (point - nearest point) . normal tells inside from outside (J. A. Baerentzen and H. Aanaes, "Signed
-// distance computation using the angle weighted pseudonormal", IEEE TVCG 11, 2005; confirmed).
+// distance computation using the angle weighted pseudonormal", IEEE TVCG 11, 2005; from memory).
 Points3 vertex_normals(const TriangleMesh& mesh);
 
 }  // namespace wrapgauge

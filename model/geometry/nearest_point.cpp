@@ -50,7 +50,7 @@ Vec3 edge_barycentric(int from, int to, double t) {
 }
 
 // Closest point of a triangle by the Voronoi regions of its corners and edges (C. Ericson, Real-Time
-// Collision Detection, 2005, section 5.1.5; confirmed). Returns barycentric weights.
+// Collision Detection, 2005, section 5.1.5; from memory). Returns barycentric weights.
 Vec3 closest_barycentric(const Triangle& triangle, const Vec3& point) {
   const Vec3 ap = point - triangle.a;
   const double d1 = triangle.ab.dot(ap), d2 = triangle.ac.dot(ap);
