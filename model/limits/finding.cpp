@@ -1,0 +1,79 @@
+#include "model/limits/finding.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <limits>
+#include <tuple>
+
+#include "model/core/number_text.hpp"
+#include "model/limits/device_finding.hpp"
+#include "model/limits/limit_place.hpp"
+#include "model/limits/pressure_finding.hpp"
+
+namespace wrapgauge {
+namespace {
+
+void append(std::vector<Finding>& all, std::vector<Finding> more) {
+  all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+Finding factor_note(const LimitSet& limits) {
+  const std::string factor = number_text(limits.model_factor, 3);
+  return {Severity::kNote, "every pressure",
+          "Predicted pressures are compared with the limits after multiplying by " + factor + " (" +
+              limits.model_factor_source +
+              "); measure on a bench, with every chamber, before anyone wears it.",
+          0.0};
+}
+
+// The limits mean nothing without the times that go with them.
+Finding time_note(const LimitSet& limits, const LimitInputs& inputs, bool circumferential) {
+  const SiteClass site = circumferential ? SiteClass::kCircumferential : SiteClass::kSoft;
+  const LimitRow* row = find_row(limits, site, inputs.use, Area());
+  return {Severity::kNote, "time on the skin",
+          "The limits " + std::string(site_text(site)) + ", " + std::string(use_text(inputs.use)) +
+              ", hold only with these times: " + (row ? row->time : "none given") + ".",
+          0.0};
+}
+
+}  // namespace
+
+std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs, const InflationSetup& setup,
+                              const LoadPath& path, const EquilibriumState& state, const ContactMap& map,
+                              const ContactFigures& figures, const Audit& audit) {
+  std::vector<Finding> all = pressure_findings(limits, inputs, path, state, map, figures);
+  append(all, cuff_findings(limits, setup, figures));
+  append(all, device_findings(limits, setup, path, figures, audit));
+  all.push_back(time_note(limits, inputs, figures.share_of_girth >= limits.circumferential_share));
+  all.push_back(factor_note(limits));
+  std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
+    return std::tie(a.severity, a.share_of_limit) > std::tie(b.severity, b.share_of_limit);
+  });
+  return all;
+}
+
+Eigen::VectorXd limit_on_layout_pa(const LimitSet& limits, const LimitInputs& inputs,
+                                   const InflationSetup& setup, const EquilibriumState& state,
+                                   const SheetMesh& sheet, const ContactFigures& figures) {
+  const LimitPlaces places(limits, inputs.use, inputs.bony_sites, figures.share_of_girth);
+  const Eigen::Index count = setup.flat.vertices_m.rows();
+  // Pressed area decides whether a pulse row holds; outside chambers it is taken as large.
+  std::vector<Area> pressed(static_cast<std::size_t>(count), Area(1.0));
+  for (std::size_t t = 0; t < setup.flat.regions.size(); ++t) {
+    const FlatRegion region = setup.flat.regions[t];
+    const auto part = static_cast<std::size_t>(region.part);
+    if (region.kind != RegionKind::kChamber || part >= figures.chambers.size()) continue;
+    for (int corner = 0; corner < 3; ++corner)
+      pressed[static_cast<std::size_t>(setup.flat.triangles(static_cast<Eigen::Index>(t), corner))] =
+          figures.chambers[part].contact_area;
+  }
+  Eigen::VectorXd limit_pa(count);
+  for (Eigen::Index v = 0; v < count; ++v) {
+    const auto i = static_cast<std::size_t>(v);
+    const LimitRow* row = places.at(state.positions_m.row(sheet.skin_node[i]), pressed[i]).row;
+    limit_pa[v] = row ? row->limit.si() : std::numeric_limits<double>::infinity();
+  }
+  return limit_pa;
+}
+
+}  // namespace wrapgauge

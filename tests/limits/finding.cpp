@@ -1,0 +1,287 @@
+#include "model/limits/finding.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+
+namespace wrapgauge {
+namespace {
+
+// Two square chambers on a made-up flat patch, 'low' distal and 'high' proximal; figures as told.
+struct Case {
+  LimitSet limits;
+  LimitInputs inputs;
+  InflationSetup setup;
+  LoadPath path;
+  EquilibriumState state;
+  ContactMap map;
+  ContactFigures figures;
+  Audit audit;
+
+  std::vector<Finding> found() const {
+    return findings(limits, inputs, setup, path, state, map, figures, audit);
+  }
+  Eigen::VectorXd limit_pa() const {
+    return limit_on_layout_pa(limits, inputs, setup, state, path.sheet, figures);
+  }
+};
+
+Polygon square(double x_m, double y_m) {
+  return {{x_m, y_m}, {x_m + 0.03, y_m}, {x_m + 0.03, y_m + 0.03}, {x_m, y_m + 0.03}};
+}
+
+Case two_chambers(double low_kpa, double high_kpa) {
+  Case c;
+  const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+  EXPECT_TRUE(limits.ok());
+  if (limits) c.limits = *limits;
+  c.setup.layout.chambers = {{"low", square(0.0, 0.0), {}, {}}, {"high", square(0.0, 0.05), {}, {}}};
+  c.setup.flat.vertices_m.resize(6, 2);
+  c.setup.flat.vertices_m << 0, 0, .03, 0, 0, .03, 0, .05, .03, .05, 0, .08;
+  c.setup.flat.triangles.resize(2, 3);
+  c.setup.flat.triangles << 0, 1, 2, 3, 4, 5;
+  c.setup.flat.regions = {{RegionKind::kChamber, 0}, {RegionKind::kChamber, 1}};
+  c.setup.flat.chamber_group = {GroupId{0}, GroupId{1}};
+  c.setup.friction = 0.5;
+  c.path.sheet.node_count = 6;
+  c.path.sheet.skin_node = {5, 4, 3, 2, 1, 0};  // nodes need not be numbered as vertices are
+  c.state.positions_m.resize(6, 3);
+  for (int v = 0; v < 6; ++v)
+    c.state.positions_m.row(5 - v) << c.setup.flat.vertices_m(v, 0), c.setup.flat.vertices_m(v, 1), 0.1;
+  c.map.mean_1cm2_pa.resize(6);
+  c.map.mean_1cm2_pa << low_kpa, low_kpa, low_kpa, high_kpa, high_kpa, high_kpa;
+  c.map.mean_1cm2_pa *= 1e3;
+  for (const auto& [name, peak, at] :
+       {std::tuple{"low", low_kpa, Vec3(0, 0, .1)}, {"high", high_kpa, Vec3(0, .05, .1)}}) {
+    ChamberFigures chamber;
+    chamber.chamber = name;
+    chamber.peak = peak * kPa;
+    chamber.mean = 0.8 * peak * kPa;
+    chamber.peak_at_m = at;
+    chamber.contact_area = 8.0 * cm2;
+    c.figures.chambers.push_back(chamber);
+  }
+  c.figures.peak_anywhere = std::max(low_kpa, high_kpa) * kPa;
+  c.figures.peak_part = low_kpa > high_kpa ? "low" : "high";
+  c.figures.total_force = 10.0 * newton;
+  return c;
+}
+
+const Finding* about(const std::vector<Finding>& all, const std::string& where, const std::string& part) {
+  const auto found = std::find_if(all.begin(), all.end(), [&](const Finding& f) {
+    return f.where == where && f.sentence.find(part) != std::string::npos;
+  });
+  return found == all.end() ? nullptr : &*found;
+}
+
+// By hand: 4.2 x 1.5 = 6.3 kPa; 6.3 / 4 = 1.575 of the sustained soft limit. 1.6 x 1.5 = 2.4 < 2.7 warning.
+TEST(Findings, CompareThePeakTimesTheModelFactorWithTheSoftRow) {
+  const auto all = two_chambers(1.6, 4.2).found();
+  const Finding* high = about(all, "high", "predicted to press");
+  ASSERT_TRUE(high);
+  EXPECT_EQ(high->severity, Severity::kAboveLimit);
+  EXPECT_NEAR(high->share_of_limit, 1.575, 1e-12);
+  EXPECT_TRUE(
+      high->sentence.starts_with("Chamber 'high' is predicted to press 4.2 kPa (32 mmHg) at its highest "
+                                 "square centimetre; with the model "
+                                 "factor 1.5 that is 6.3 kPa (47 mmHg), above the limit of 4.0 kPa (30 mmHg) "
+                                 "for a pad on a soft place, held "
+                                 "for a session (judgement, "))
+      << high->sentence;
+  const Finding* low = about(all, "low", "predicted to press");
+  ASSERT_TRUE(low);
+  EXPECT_EQ(low->severity, Severity::kNote);
+  EXPECT_NE(low->sentence.find("60 % of the limit"), std::string::npos) << low->sentence;
+}
+
+// 2.2 x 1.5 = 3.3 kPa, between 2.7 and 4.0.
+TEST(Findings, WarnBetweenTheWarningAndTheLimit) {
+  const auto all = two_chambers(0.5, 2.2).found();
+  const Finding* high =
+      about(all, "high", "above the warning at 2.7 kPa (20 mmHg) and below the limit of 4.0 kPa");
+  ASSERT_TRUE(high);
+  EXPECT_EQ(high->severity, Severity::kWarn);
+}
+
+TEST(Findings, RoundTheLimbUseTheCircumferentialRowEverywhere) {
+  Case c = two_chambers(1.6, 0.8);
+  c.figures.share_of_girth = 0.65;
+  EXPECT_EQ(about(c.found(), "low", "predicted to press")->severity, Severity::kNote);
+  c.figures.share_of_girth = 0.67;  // 1.6 x 1.5 = 2.4 > 2.0; 0.8 x 1.5 = 1.2 < 1.3
+  const auto all = c.found();
+  const Finding* low = about(all, "low", "for a cuff round the limb");
+  ASSERT_TRUE(low);
+  EXPECT_EQ(low->severity, Severity::kAboveLimit);
+  EXPECT_NEAR(low->share_of_limit, 1.2, 1e-12);
+  EXPECT_EQ(about(all, "high", "for a cuff round the limb")->severity, Severity::kNote);
+}
+
+TEST(Findings, UseTheRowOfTheUseAskedFor) {
+  Case c = two_chambers(1.0, 5.0);  // 7.5 kPa: above 5.3, below 8.0
+  c.inputs.use = UsePattern::kShortHold;
+  EXPECT_EQ(about(c.found(), "high", "held for a minute at most")->severity, Severity::kWarn);
+  c.inputs.use = UsePattern::kPulse;  // 8 cm2 is too large for the pulse row
+  EXPECT_TRUE(about(c.found(), "high", "held for a minute at most"));
+  for (ChamberFigures& chamber : c.figures.chambers) chamber.contact_area = 4.0 * cm2;
+  EXPECT_EQ(about(c.found(), "high", "in pulses of 2 s at most")->severity, Severity::kNote);
+}
+
+TEST(Findings, OverABonySiteUseItsRowWithinItsRadiusOnly) {
+  Case c = two_chambers(1.0, 1.5);  // 2.25 kPa: above the bony 2.0, below the soft 2.7
+  c.inputs.bony_sites = {{"styloid", Vec3(0.0, 0.08, 0.105), 12.0 * mm, 4.0 * mm}};
+  const auto all = c.found();
+  const Finding* site = about(all, "styloid", "over bone or a nerve ('styloid')");
+  ASSERT_TRUE(site);
+  EXPECT_EQ(site->severity, Severity::kAboveLimit);
+  EXPECT_NEAR(site->share_of_limit, 2.25 / 2.0, 1e-12);
+  // The chamber's own peak lies 30 mm away from it.
+  EXPECT_EQ(about(all, "high", "for a pad on a soft place")->severity, Severity::kNote);
+  c.figures.chambers[1].peak_at_m = Vec3(0.0, 0.075, 0.1);
+  EXPECT_EQ(about(c.found(), "high", "over bone or a nerve")->severity, Severity::kAboveLimit);
+  c.inputs.bony_sites[0].point_m.x() = 0.5;
+  EXPECT_FALSE(about(c.found(), "styloid", ""));
+}
+
+TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
+  Case c = two_chambers(0.5, 1.0);
+  c.figures.peak_part = "weld";
+  c.figures.peak_anywhere = 3.0 * kPa;
+  const auto all = c.found();
+  EXPECT_EQ(about(all, "weld", "above the limit of 4.0 kPa")->severity, Severity::kAboveLimit);
+}
+
+// 2.8 x 1.5 = 4.2 > 4.0; 3.6 x 1.5 = 5.4 > 5.3.
+TEST(Findings, CautionAgainstATourniquetOnlyRoundTheLimb) {
+  for (const auto& [peak_kpa, severity] : {std::pair{2.8, Severity::kWarn}, {3.6, Severity::kAboveLimit}}) {
+    Case c = two_chambers(peak_kpa, 0.5);
+    EXPECT_FALSE(about(c.found(), "whole cuff", "tourniquet"));
+    c.figures.share_of_girth = 0.9;
+    const auto all = c.found();
+    ASSERT_TRUE(about(all, "whole cuff", "tourniquet"));
+    EXPECT_EQ(about(all, "whole cuff", "tourniquet")->severity, severity);
+  }
+}
+
+TEST(Findings, WarnOfPressureThatRisesTowardsTheTrunkRoundALimb) {
+  Case c = two_chambers(1.0, 1.3);  // means 0.80 and 1.04 kPa
+  c.figures.share_of_girth = 0.9;
+  const auto rising = c.found();
+  const Finding* rise = about(rising, "whole cuff", "rises towards the trunk, from 0.8 kPa (6 mmHg)");
+  ASSERT_TRUE(rise);
+  EXPECT_EQ(rise->severity, Severity::kWarn);
+  std::swap(c.figures.chambers[0].mean, c.figures.chambers[1].mean);
+  EXPECT_FALSE(about(c.found(), "whole cuff", "rises"));
+  c.figures.chambers[1].mean = c.figures.chambers[0].mean * 1.02;  // within the mesh error
+  EXPECT_FALSE(about(c.found(), "whole cuff", "rises"));
+}
+
+TEST(Findings, SayHowFarTheTissueIsCompressed) {
+  Case c = two_chambers(1.0, 1.0);
+  EXPECT_FALSE(about(c.found(), "low", "compressed"));
+  c.figures.chambers[0].tissue_strain = 0.25;
+  c.figures.chambers[0].indentation_max = 5.0 * mm;
+  const auto warned = c.found();
+  EXPECT_EQ(
+      about(warned, "low", "compressed by 25 % of its depth (5.0 mm), above the warning of 20 %")->severity,
+      Severity::kWarn);
+  c.figures.chambers[0].tissue_strain = 0.33;
+  const auto above = c.found();
+  const Finding* strain = about(above, "low", "above the limit of 30 %");
+  ASSERT_TRUE(strain);
+  EXPECT_EQ(strain->severity, Severity::kAboveLimit);
+  EXPECT_NEAR(strain->share_of_limit, 1.1, 1e-12);
+}
+
+TEST(Findings, SayWhereABulgeRunsAway) {
+  Case c = two_chambers(1.0, 1.0);
+  c.path.limit_point = LimitPoint{GroupId{1}, 5.2 * kPa, 34.0 * mL};
+  const auto all = c.found();
+  const Finding* run =
+      about(all, "'high'", "Chamber 'high' runs away above 5.2 kPa (39 mmHg), reached at 34 mL");
+  ASSERT_TRUE(run);
+  EXPECT_EQ(run->severity, Severity::kAboveLimit);
+}
+
+TEST(Findings, NameSheetsStretchedBeyondWhatIsUsual) {
+  Case c = two_chambers(1.0, 1.0);
+  ChamberFigures& low = c.figures.chambers[0];
+  low.stretch_max = 1.4, low.share_of_break = 0.05;
+  EXPECT_FALSE(about(c.found(), "low", "stretch to"));
+  low.stretch_max = 1.7;
+  EXPECT_EQ(about(c.found(), "low", "above the warning at stretch 1.5")->severity, Severity::kWarn);
+  low.stretch_max = 2.3;
+  EXPECT_EQ(about(c.found(), "low", "above the limit of stretch 2.0")->severity, Severity::kAboveLimit);
+  low.stretch_max = 1.9, low.share_of_break = 0.3;
+  EXPECT_EQ(about(c.found(), "low", "above the limit of 25 % of elongation at break")->severity,
+            Severity::kAboveLimit);
+}
+
+// Friction 0.5 on 10 N of contact holds 5 N.
+TEST(Findings, WeighThePushAlongTheLimbAgainstFriction) {
+  Case c = two_chambers(1.0, 1.0);
+  c.audit.push_along_axis = -3.0 * newton;
+  const auto held = c.found();
+  EXPECT_EQ(about(held, "whole cuff", "away from the trunk with 3.0 N")->severity, Severity::kNote);
+  c.audit.push_along_axis = -6.0 * newton;
+  const auto slips = c.found();
+  EXPECT_EQ(about(slips, "whole cuff", "can hold 5.0 N, which is less")->severity, Severity::kWarn);
+}
+
+TEST(Findings, WarnWhenTheForcesDoNotBalance) {
+  Case c = two_chambers(1.0, 1.0);
+  c.audit.cut_balance = 0.019;
+  EXPECT_FALSE(about(c.found(), "audit", "balance"));
+  c.audit.cut_balance = 0.035;
+  EXPECT_EQ(about(c.found(), "audit", "balance only to 3.5 %")->severity, Severity::kWarn);
+}
+
+TEST(Findings, AlwaysTellTheModelFactorTheTimesAndTheSeams) {
+  Case c = two_chambers(0.0, 0.0);
+  c.figures.chambers[1].seam_tension = 0.123 * N_per_mm;
+  const auto all = c.found();
+  EXPECT_TRUE(about(all, "every pressure", "multiplying by 1.5"));
+  EXPECT_TRUE(about(all, "time on the skin", "hold only with these times: look at the skin after 15 min"));
+  EXPECT_TRUE(about(all, "high", "0.12 N/mm, at chamber 'high'"));
+  EXPECT_TRUE(about(all, "low", "not predicted to touch the skin"));
+}
+
+TEST(Findings, StandWorstFirst) {
+  Case c = two_chambers(4.0, 6.0);
+  c.audit.cut_balance = 0.05;
+  const auto all = c.found();
+  ASSERT_GE(all.size(), 4u);
+  EXPECT_EQ(all[0].where, "high");
+  EXPECT_EQ(all[1].where, "low");
+  EXPECT_EQ(all[2].where, "audit");
+  EXPECT_TRUE(std::is_sorted(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
+    return a.severity != b.severity ? a.severity > b.severity : a.share_of_limit > b.share_of_limit;
+  }));
+}
+
+TEST(Findings, NeverCallAnythingSafe) {
+  for (double peak_kpa : {0.0, 1.0, 3.0, 9.0}) {
+    Case c = two_chambers(peak_kpa, 0.5 * peak_kpa);
+    c.figures.share_of_girth = peak_kpa > 2.0 ? 1.0 : 0.2;
+    for (const Finding& finding : c.found()) EXPECT_EQ(finding.sentence.find("safe"), std::string::npos);
+  }
+}
+
+TEST(LimitOnLayout, FollowsBonySitesGirthAndPressedArea) {
+  Case c = two_chambers(1.0, 1.0);
+  EXPECT_TRUE(c.limit_pa().isApproxToConstant(4000.0));
+  c.inputs.bony_sites = {{"styloid", Vec3(0.0, 0.08, 0.1), 5.0 * mm, 4.0 * mm}};
+  Eigen::VectorXd expected(6);
+  expected << 4000, 4000, 4000, 4000, 4000, 2000;
+  EXPECT_TRUE(c.limit_pa().isApprox(expected)) << c.limit_pa();
+  c.figures.share_of_girth = 1.0;
+  EXPECT_TRUE(c.limit_pa().isApproxToConstant(2000.0));
+  c.figures.share_of_girth = 0.0;
+  c.inputs.use = UsePattern::kPulse;
+  c.figures.chambers[0].contact_area = 3.0 * cm2;
+  expected << 15000, 15000, 15000, 8000, 8000, 4000;
+  EXPECT_TRUE(c.limit_pa().isApprox(expected)) << c.limit_pa();
+}
+
+}  // namespace
+}  // namespace wrapgauge

@@ -1,0 +1,100 @@
+#include "model/limits/limit_set.hpp"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <string>
+
+namespace wrapgauge {
+namespace {
+
+const std::filesystem::path kTable = WRAPGAUGE_SOURCE_DIR "/resources/limits.json";
+
+nlohmann::json table() {
+  std::ifstream in(kTable);
+  return nlohmann::json::parse(in);
+}
+
+std::string read_message(const nlohmann::json& json) {
+  const auto file =
+      std::filesystem::path(testing::TempDir()) / ("limits-" + std::to_string(::getpid()) + ".json");
+  std::ofstream(file) << json.dump();
+  const auto limits = read_limit_set(file);
+  std::filesystem::remove(file);
+  return limits ? "" : limits.problem().message;
+}
+
+// Default rows, judgement; kPa warn and limit.
+TEST(LimitTable, HoldsTheDefaultRows) {
+  const auto limits = read_limit_set(kTable);
+  ASSERT_TRUE(limits.ok()) << limits.problem().message;
+  struct Row {
+    SiteClass site;
+    UsePattern use;
+    double warn_kpa, limit_kpa;
+  };
+  using enum SiteClass;
+  using enum UsePattern;
+  for (const Row& expected : {Row{kSoft, kSustained, 2.7, 4.0}, Row{kBony, kSustained, 1.3, 2.0},
+                              Row{kCircumferential, kSustained, 1.3, 2.0}, Row{kSoft, kShortHold, 5.3, 8.0},
+                              Row{kBony, kShortHold, 2.7, 4.0}, Row{kCircumferential, kShortHold, 2.7, 4.0},
+                              Row{kSoft, kPulse, 8.0, 15.0}}) {
+    const LimitRow* row = find_row(*limits, expected.site, expected.use, 3.0 * cm2);
+    ASSERT_NE(row, nullptr);
+    EXPECT_DOUBLE_EQ(row->warn / kPa, expected.warn_kpa);
+    EXPECT_DOUBLE_EQ(row->limit / kPa, expected.limit_kpa);
+    EXPECT_EQ(row->status, "judgement");
+  }
+  EXPECT_DOUBLE_EQ(limits->model_factor, 1.5);
+  EXPECT_DOUBLE_EQ(limits->tourniquet_warn / kPa, 4.0);
+  EXPECT_DOUBLE_EQ(limits->tourniquet_stop / kPa, 5.3);
+  EXPECT_DOUBLE_EQ(limits->strain_warn, 0.2);
+  EXPECT_DOUBLE_EQ(limits->strain_limit, 0.3);
+}
+
+TEST(LimitTable, NeverPromisesThatSomethingIsHarmless) {
+  EXPECT_EQ(table().dump().find("safe"), std::string::npos);
+}
+
+TEST(LimitRow, OfAPulseHoldsOnlyForASmallSoftPad) {
+  const auto limits = read_limit_set(kTable);
+  ASSERT_TRUE(limits.ok());
+  using enum SiteClass;
+  EXPECT_EQ(find_row(*limits, kSoft, UsePattern::kPulse, 5.0 * cm2)->use, UsePattern::kPulse);
+  EXPECT_EQ(find_row(*limits, kSoft, UsePattern::kPulse, 5.1 * cm2)->use, UsePattern::kShortHold);
+  EXPECT_EQ(find_row(*limits, kBony, UsePattern::kPulse, 1.0 * cm2)->use, UsePattern::kShortHold);
+  EXPECT_EQ(find_row(*limits, kCircumferential, UsePattern::kPulse, 1.0 * cm2)->use, UsePattern::kShortHold);
+}
+
+TEST(UseName, GoesBothWays) {
+  for (UsePattern use : {UsePattern::kSustained, UsePattern::kShortHold, UsePattern::kPulse})
+    EXPECT_EQ(use_from_name(use_name(use)), use);
+  EXPECT_FALSE(use_from_name("forever"));
+}
+
+TEST(LimitReader, NamesTheRowTheFieldAndTheNumber) {
+  const auto expect = [](auto change, const std::string& part) {
+    nlohmann::json json = table();
+    change(json);
+    const std::string message = read_message(json);
+    EXPECT_NE(message.find(part), std::string::npos) << message;
+  };
+  expect([](auto& j) { j["rows"][0]["warn_kpa"] = 5; }, "row 1: warn_kpa is 5 and above limit_kpa, 4");
+  expect([](auto& j) { j["rows"][1]["limit_kpa"] = 0; }, "row 2: limit_kpa is 0 kPa");
+  expect([](auto& j) { j["rows"][2]["site"] = "knee"; }, "row 3: site is \"knee\"");
+  expect([](auto& j) { j["rows"][2]["use"] = "always"; }, "row 3: use is \"always\"");
+  expect([](auto& j) { j["rows"][2]["sourse"] = "x"; }, "the key \"sourse\" is not known");
+  expect([](auto& j) { j["rows"].push_back(j["rows"][0]); }, "row 8: soft, sustained stands twice");
+  expect([](auto& j) { j["rows"].erase(1); }, "has no row for bony, sustained");
+  expect([](auto& j) { j["model_factor"] = 0.5; }, "model_factor is 0.5");
+  expect([](auto& j) { j["tourniquet"]["stop_kpa"] = 3; }, "tourniquet: warn_kpa is 4 and above stop_kpa, 3");
+  expect([](auto& j) { j["tissue_strain"]["limit"] = 2; }, "tissue_strain: limit is 2");
+  expect([](auto& j) { j["sheet_stretch"].erase("source"); }, "sheet_stretch: \"source\" is missing");
+  expect([](auto& j) { j.erase("wrapgauge-limits"); }, "not the kind of file");
+}
+
+}  // namespace
+}  // namespace wrapgauge
