@@ -3,10 +3,10 @@
 // differentiable however faceted the surface is, and about 0.2 microseconds a sample.
 //
 // The spline passes through the samples (its coefficients are prefiltered; M. Unser, "Splines: a perfect fit
-// for signal and image processing", IEEE Signal Processing Magazine 16(6), 1999; from memory). At the box faces
-// its second derivative across the face is zero, so a plane's distance is reproduced exactly up to rounding.
-// On a smooth surface the value error falls with the fourth power of the spacing; edges sharper than the
-// spacing are rounded.
+// for signal and image processing", IEEE Signal Processing Magazine 16(6), 1999; from memory). At the box
+// faces its second derivative across the face is zero, so a plane's distance is reproduced exactly up to
+// rounding. On a smooth surface the value error falls with the fourth power of the spacing; edges sharper
+// than the spacing are rounded.
 //
 // Outside the box: the spline at the nearest point of the box, continued along its gradient there. The value
 // and gradient are continuous and belong together; the Hessian leaves out third derivatives.
@@ -21,8 +21,7 @@
 
 namespace wrapgauge {
 
-inline constexpr Length kDistanceSpacing =
-    2.5 * mm;  // judgement: built in 0.2 to 0.4 s for a forearm
+inline constexpr Length kDistanceSpacing = 2.5 * mm;  // judgement: built in 0.2 to 0.4 s for a forearm
 
 // Signed distance to `mesh`, whose faces are oriented outward. Where the surface ends in an open edge it is
 // continued straight on across that edge (tangent plane), so a tube stays a tube beyond its ends.
