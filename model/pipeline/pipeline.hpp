@@ -7,6 +7,7 @@
 
 #include "model/contact/audit.hpp"
 #include "model/contact/contact_map.hpp"
+#include "model/contact/mesh_error.hpp"
 #include "model/core/progress.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/limits/finding.hpp"
@@ -23,24 +24,19 @@ struct Resources {
 };
 Result<Resources> read_resources(const std::filesystem::path& folder);
 
-struct MeshError {
-  Length coarse_edge;
-  Pressure worst_mean_difference, peak_difference;  // fine minus coarse, largest in size
-};
-
 struct Estimate {
   Body body;
   std::optional<Length> closing_length;
   Wrap wrap;
   InflationSetup setup;
   LoadPath path;
-  ContactMap map;          // of the last state
+  ContactMap map;  // of the last state
   ContactFigures figures;
   Audit audit;
   LimitSet limits;
   LimitInputs limit_inputs;
   std::vector<Finding> findings;
-  MeshError mesh_error;
+  std::optional<MeshError> mesh_error;  // none: not asked for, or the coarser mesh found no equilibrium
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
   bool above_limit() const;
@@ -51,8 +47,8 @@ struct EstimateOptions {
 };
 
 // body -> layout -> wrap -> inflation -> contact -> limits
-Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resources, const EstimateOptions& options = {},
-                          Progress& progress = silent_progress());
+Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resources,
+                          const EstimateOptions& options = {}, Progress& progress = silent_progress());
 
 // Every check short of solving; what is ready, in words.
 Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const Resources& resources);

@@ -1,0 +1,137 @@
+#include "model/pipeline/pipeline.hpp"
+
+#include <algorithm>
+
+#include "model/core/number_text.hpp"
+#include "model/pipeline/prepare.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kCoarser = 1.6;  // edge ratio of the second mesh: about 2.5 times fewer triangles
+
+// The same stage under another name, so that a second solve is told from the first.
+class NamedProgress : public Progress {
+ public:
+  NamedProgress(Progress& inner, std::string_view name) : inner_(inner), name_(name) {}
+  void report(std::string_view, double fraction) override { inner_.report(name_, fraction); }
+  bool cancelled() const override { return inner_.cancelled(); }
+
+ private:
+  Progress& inner_;
+  std::string_view name_;
+};
+
+FigureInputs figure_inputs(const Estimate& estimate, const Eigen::VectorXd& tissue_depth_m) {
+  return {estimate.skin_grade.elongation_at_break, estimate.outer_grade.elongation_at_break, tissue_depth_m};
+}
+
+void take_over(Prepared& prepared, const Resources& resources, const Plan& plan, Estimate& estimate) {
+  estimate.closing_length = prepared.closing_length;
+  estimate.skin_grade = prepared.skin_grade;
+  estimate.outer_grade = prepared.outer_grade;
+  estimate.tissue = prepared.tissue;
+  estimate.wrap = std::move(prepared.wrap);
+  estimate.setup = std::move(prepared.setup);
+  estimate.limits = resources.limits;
+  estimate.limit_inputs = {plan.use, std::move(prepared.bony_sites)};
+}
+
+void read_contact(const Eigen::VectorXd& tissue_depth_m, Estimate& estimate) {
+  const EquilibriumState& last = estimate.path.states.back();
+  estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
+  estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate, tissue_depth_m),
+                                     estimate.path, last, estimate.map);
+  estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last);
+}
+
+void hold_against_limits(Estimate& estimate) {
+  estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
+                               estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
+}
+
+// body -> contact, without limits, at one mesh edge.
+Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& resources, Length edge,
+                       Progress& progress) {
+  progress.report("putting it on", 0.0);
+  auto prepared = prepare(plan, body, resources, edge);
+  if (!prepared) return prepared.problem();
+  Prepared ready = std::move(prepared).value();
+  const Eigen::VectorXd depth_m = ready.bed.depth_m;
+
+  Estimate estimate;
+  estimate.body = body;
+  take_over(ready, resources, plan, estimate);
+  auto path = inflate(estimate.setup, ready.targets, plan.solver, progress);
+  if (!path) return path.problem();
+  estimate.path = std::move(path).value();
+  progress.report("reading the contact", 0.0);
+  read_contact(depth_m, estimate);
+  return estimate;
+}
+
+std::optional<Problem> compare_with_coarser_mesh(const Plan& plan, const Resources& resources,
+                                                 Progress& progress, Estimate& estimate) {
+  NamedProgress coarse_progress(progress, "once more on a coarser mesh");
+  const Length edge = kCoarser * plan.mesh_edge;
+  const auto coarse = solve(plan, estimate.body, resources, edge, coarse_progress);
+  if (!coarse && coarse.problem().kind == ProblemKind::kCancelled) return coarse.problem();
+  if (coarse) estimate.mesh_error = mesh_error(estimate.figures, coarse->figures, edge);
+  return std::nullopt;
+}
+
+std::string closing_words(const ClosureReport& closure) {
+  const auto mm_text = [](Length length) { return fixed_text(length / mm, 1) + " mm"; };
+  return "closure: girth " + mm_text(closure.girth_at_anchor) + ", closing length " +
+         mm_text(closure.closing_length_used) + " (" + mm_text(closure.closing_length_needed) +
+         " would meet without stretching)";
+}
+
+std::string quality_words(const WrapQuality& quality) {
+  return quality.part + ": laid on with stretch " + fixed_text(quality.stretch_min, 3) + " to " +
+         fixed_text(quality.stretch_max, 3) + ", shear up to " + fixed_text(quality.shear_max_deg, 1) +
+         " degrees";
+}
+
+}  // namespace
+
+bool Estimate::above_limit() const {
+  return std::any_of(findings.begin(), findings.end(),
+                     [](const Finding& finding) { return finding.severity == Severity::kAboveLimit; });
+}
+
+Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resources,
+                          const EstimateOptions& options, Progress& progress) {
+  const auto ready = body_of_plan(plan, std::move(body));
+  if (!ready) return ready.problem();
+  auto solved = solve(plan, *ready, resources, plan.mesh_edge, progress);
+  if (!solved) return solved.problem();
+  Estimate estimate = std::move(solved).value();
+  hold_against_limits(estimate);
+  if (options.mesh_error)
+    if (auto problem = compare_with_coarser_mesh(plan, resources, progress, estimate)) return *problem;
+  progress.report("done", 1.0);
+  return estimate;
+}
+
+Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const Resources& resources) {
+  const auto ready_body = body_of_plan(plan, body);
+  if (!ready_body) return ready_body.problem();
+  const auto prepared = prepare(plan, *ready_body, resources, plan.mesh_edge);
+  if (!prepared) return prepared.problem();
+  const FlatMesh& flat = prepared->setup.flat;
+  std::vector<std::string> words;
+  words.push_back("body: '" + ready_body->name + "', " + std::to_string(ready_body->surface.faces.rows()) +
+                  " triangles, tissue '" + prepared->tissue.name + "'");
+  words.push_back("layout: '" + plan.layout.name + "', " + std::to_string(plan.layout.chambers.size()) +
+                  " chambers fed by " + std::to_string(flat.group_inlet.size()) + " inlets, skin sheet " +
+                  prepared->skin_grade.hardness + ", outer sheet " + prepared->outer_grade.hardness);
+  words.push_back("mesh: " + std::to_string(flat.vertices_m.rows()) + " flat vertices, " +
+                  std::to_string(flat.triangles.rows()) + " triangles");
+  if (prepared->wrap.closure) words.push_back(closing_words(*prepared->wrap.closure));
+  for (const WrapQuality& quality : prepared->wrap.quality) words.push_back(quality_words(quality));
+  words.push_back("ready: everything an estimate needs is there; nothing has been solved.");
+  return words;
+}
+
+}  // namespace wrapgauge

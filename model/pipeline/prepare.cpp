@@ -1,0 +1,111 @@
+#include "model/pipeline/prepare.hpp"
+
+#include "model/geometry/grid_distance.hpp"
+#include "model/layout/layout_check.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::optional<Problem> first_layout_problem(const Layout& layout) {
+  std::vector<Problem> problems = check_layout(layout);
+  if (problems.empty()) return std::nullopt;
+  if (problems.size() > 1)
+    problems[0].message += " (and " + std::to_string(problems.size() - 1) + " more in this layout)";
+  return problems[0];
+}
+
+std::optional<Problem> choose_materials(const Plan& plan, const Body& body, const Resources& resources,
+                                        Prepared& prepared) {
+  const auto skin = find_grade(resources.silicones, plan.layout.skin_sheet.material);
+  if (!skin) return skin.problem();
+  const auto outer = find_grade(resources.silicones, plan.layout.outer_sheet.material);
+  if (!outer) return outer.problem();
+  const auto tissue = find_tissue(resources.tissues, body.tissue_site);
+  if (!tissue) return tissue.problem();
+  prepared.skin_grade = *skin;
+  prepared.outer_grade = *outer;
+  prepared.tissue = *tissue;
+  return std::nullopt;
+}
+
+std::optional<Problem> lay_on(const Plan& plan, const Body& body, Length edge, Prepared& prepared) {
+  const auto closing = resolve_closing_length(body, plan.layout, plan.placement);
+  if (!closing) return closing.problem();
+  prepared.closing_length = *closing;
+  auto flat = triangulate_layout(plan.layout, *closing, {.edge = edge, .seam_edge = edge});
+  if (!flat) return flat.problem();
+  auto wrap = wrap_layout(body, plan.layout, *flat, plan.placement);
+  if (!wrap) return wrap.problem();
+  prepared.setup.flat = std::move(flat).value();
+  prepared.wrap = std::move(wrap).value();
+  return std::nullopt;
+}
+
+std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepared& prepared) {
+  constexpr double kRoom_m = 0.03;  // sheets bulge and tissue is pressed in by less than this
+  const Points3& worn = prepared.wrap.worn_m;
+  auto distance = make_grid_distance(body.surface, worn.colwise().minCoeff().array() - kRoom_m,
+                                     worn.colwise().maxCoeff().array() + kRoom_m);
+  if (!distance) return distance.problem();
+  auto bed = tissue_bed(body, prepared.bony_sites, prepared.tissue,
+                        plan.tissue_stiffness_factor.value_or(1.0), worn);
+  if (!bed) return bed.problem();
+  prepared.bed = std::move(bed).value();
+  prepared.setup.body = std::move(distance).value();
+  prepared.setup.foundation_pa_per_m = prepared.bed.foundation_pa_per_m;
+  return std::nullopt;
+}
+
+void set_up_sheets(const Plan& plan, Prepared& prepared) {
+  prepared.setup.layout = plan.layout;
+  prepared.setup.skin_law = prepared.skin_grade.law;
+  prepared.setup.outer_law = prepared.outer_grade.law;
+  prepared.setup.start_m = prepared.wrap.worn_m;
+  prepared.setup.start_outward = prepared.wrap.outward_at_worn;
+  prepared.setup.friction = plan.friction;
+}
+
+// What each group's inlet is asked for by the plan.
+std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
+  for (const InletId id : prepared.setup.flat.group_inlet) {
+    const std::string& name = plan.layout.inlets[index_of(id)].name;
+    const InletProgram* found = nullptr;
+    for (const InletProgram& program : plan.inflation)
+      if (program.inlet == name) found = &program;
+    if (!found)
+      return bad_input("inlet '" + name + "' is given no pressure or volume: add it to the plan's inflation.",
+                       {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
+    prepared.targets.push_back(found->target);
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Result<Body> body_of_plan(const Plan& plan, Body body) {
+  if (!plan.tissue_site.empty()) body.tissue_site = plan.tissue_site;
+  if (plan.tissue_depth_mm.empty()) return body;
+  const auto vertices = static_cast<std::size_t>(body.surface.vertices_m.rows());
+  if (plan.tissue_depth_mm.size() != vertices)
+    return bad_input("the plan gives " + std::to_string(plan.tissue_depth_mm.size()) +
+                     " tissue depths but the checked body has " + std::to_string(vertices) +
+                     " vertices: give one a vertex, or none.");
+  body.tissue_depth_m = 1e-3 * Eigen::Map<const Eigen::VectorXd>(plan.tissue_depth_mm.data(),
+                                                                 static_cast<Eigen::Index>(vertices));
+  return body;
+}
+
+Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources, Length edge) {
+  Prepared prepared;
+  prepared.bony_sites = body.bony_sites;
+  prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
+  if (auto problem = first_layout_problem(plan.layout)) return *problem;
+  if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
+  if (auto problem = lay_on(plan, body, edge, prepared)) return *problem;
+  if (auto problem = set_targets(plan, prepared)) return *problem;
+  if (auto problem = set_up_contact(plan, body, prepared)) return *problem;
+  set_up_sheets(plan, prepared);
+  return prepared;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,27 @@
+#pragma once
+// Everything that has to be known before anything is inflated: laid on, closed, tissue under it, targets set.
+
+#include "model/pipeline/pipeline.hpp"
+#include "model/pipeline/tissue_bed.hpp"
+
+namespace wrapgauge {
+
+struct Prepared {
+  std::optional<Length> closing_length;
+  SiliconeGrade skin_grade, outer_grade;
+  TissueSite tissue;
+  Wrap wrap;
+  TissueBed bed;
+  InflationSetup setup;
+  std::vector<InflationTarget> targets;  // a group each
+  std::vector<BonySite> bony_sites;      // the body's and the plan's
+};
+
+// Body with the plan's own tissue depth map and tissue site taken over.
+Result<Body> body_of_plan(const Plan& plan, Body body);
+
+// With every sheet meshed at `edge`. Problems: those of the layout, the materials, the wrap, and an inlet
+// that the plan gives no pressure or volume.
+Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources, Length edge);
+
+}  // namespace wrapgauge
