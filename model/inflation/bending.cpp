@@ -53,13 +53,15 @@ int node_at(const SheetMesh& sheet, SheetLayer layer, int flat_vertex) {
 Hinge make_hinge(const FlatMesh& flat, const SheetMesh& sheet, const std::vector<SheetElement>& elements,
                  const EdgeSide& one, const EdgeSide& two, int t1, int t2) {
   const SheetLayer l1 = sheet.layer[t1], l2 = sheet.layer[t2];
-  const SheetLayer edge_layer = l1 == SheetLayer::kOuter || l2 == SheetLayer::kOuter ? SheetLayer::kOuter : l1;
+  const SheetLayer edge_layer =
+      l1 == SheetLayer::kOuter || l2 == SheetLayer::kOuter ? SheetLayer::kOuter : l1;
   Hinge hinge;
   hinge.nodes = {node_at(sheet, edge_layer, one.low), node_at(sheet, edge_layer, one.high),
                  node_at(sheet, l1, one.opposite), node_at(sheet, l2, two.opposite)};
   hinge.weights = hinge_weights(flat, one, two);
   const SheetElement &e1 = elements[t1], &e2 = elements[t2];
-  hinge.stiffness = 3.0 / (e1.flat_area_m2 / e1.bending_stiffness_nm + e2.flat_area_m2 / e2.bending_stiffness_nm);
+  hinge.stiffness =
+      3.0 / (e1.flat_area_m2 / e1.bending_stiffness_nm + e2.flat_area_m2 / e2.bending_stiffness_nm);
   return hinge;
 }
 

@@ -1,8 +1,8 @@
 #pragma once
-// Bending as quadratic isometric hinges: E = 1/2 c |sum_a k_a x_a|^2 over the four nodes of each pair of triangles
-// that share an edge, with c = 3 / (A1/D1 + A2/D2) (the two plates in series) and the cotangent weights of the flat
-// rest shape. The Hessian is constant and positive semi-definite.
-// Quadratic bending on a flat rest shape: Bergou et al. 2006, "A quadratic bending model for inextensible surfaces".
+// Bending as quadratic isometric hinges: E = 1/2 c |sum_a k_a x_a|^2 over the four nodes of each pair of
+// triangles that share an edge, with c = 3 / (A1/D1 + A2/D2) (the two plates in series) and the cotangent
+// weights of the flat rest shape. The Hessian is constant and positive semi-definite. Quadratic bending on a
+// flat rest shape: Bergou et al. 2006, "A quadratic bending model for inextensible surfaces".
 
 #include <array>
 #include <vector>
@@ -17,8 +17,8 @@ struct Hinge {
   double stiffness = 0.0;    // c, N/m
 };
 
-// Every pair of triangles across an edge that bend together: skin with skin, outer with outer, and a fused or strap
-// triangle with each sheet it continues into.
+// Every pair of triangles across an edge that bend together: skin with skin, outer with outer, and a fused or
+// strap triangle with each sheet it continues into.
 std::vector<Hinge> bending_hinges(const FlatMesh& flat, const SheetMesh& sheet,
                                   const std::vector<SheetElement>& elements);
 

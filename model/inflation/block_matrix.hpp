@@ -1,6 +1,6 @@
 #pragma once
-// A symmetric sparse matrix of 3x3 node blocks, stored as the lower triangle in compressed columns, which is what
-// the factorisation reads. The pattern is laid down once; values are added block by block.
+// A symmetric sparse matrix of 3x3 node blocks, stored as the lower triangle in compressed columns, which is
+// what the factorisation reads. The pattern is laid down once; values are added block by block.
 
 #include <array>
 #include <utility>
@@ -19,8 +19,8 @@ struct BlockSlot {
 
 class BlockMatrix {
  public:
-  // `pairs`: coupled node pairs in any order, repeats allowed; the diagonal is always there. Rows and columns of
-  // `held` nodes are those of the identity: what is added to them is thrown away.
+  // `pairs`: coupled node pairs in any order, repeats allowed; the diagonal is always there. Rows and columns
+  // of `held` nodes are those of the identity: what is added to them is thrown away.
   BlockMatrix(int node_count, std::vector<std::pair<int, int>> pairs, std::vector<bool> held);
 
   int rows() const { return 3 * node_count_; }

@@ -12,7 +12,8 @@ Mat3 cross_matrix(const Vec3& v) {
 }
 
 double triangle_share(const SheetMesh& sheet, const Points3& x, int t) {
-  const Vec3 a = x.row(sheet.triangles(t, 0)), b = x.row(sheet.triangles(t, 1)), c = x.row(sheet.triangles(t, 2));
+  const Vec3 a = x.row(sheet.triangles(t, 0)), b = x.row(sheet.triangles(t, 1)),
+             c = x.row(sheet.triangles(t, 2));
   return a.dot(b.cross(c)) / 6.0;
 }
 

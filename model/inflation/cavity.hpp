@@ -1,6 +1,7 @@
 #pragma once
 // The volume enclosed between the sheets of one chamber group, with its derivatives.
-// V = 1/6 sum x1 . (x2 x x3) over outer triangles minus skin triangles: a closed surface, so the origin drops out.
+// V = 1/6 sum x1 . (x2 x x3) over outer triangles minus skin triangles: a closed surface, so the origin drops
+// out.
 
 #include "model/inflation/sheet_mesh.hpp"
 
@@ -8,8 +9,8 @@ namespace wrapgauge {
 
 // Six times one triangle's share: value, gradients at its corners, and the off-diagonal Hessian blocks.
 struct VolumeShare {
-  double value;            // m3
-  Vec3 gradient[3];        // m2
+  double value;                    // m3
+  Vec3 gradient[3];                // m2
   Mat3 block10, block20, block21;  // d2V / dx_i dx_j, m; diagonal blocks are zero
 };
 

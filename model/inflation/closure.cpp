@@ -27,13 +27,15 @@ std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int
   constexpr double kSameM = 1e-7;
   for (std::size_t k = 0; k < far.size(); ++k) {
     const double y = y_of(flat, far[k]);
-    if (near.size() < 2 || y < y_of(flat, near.front()) - kSameM || y > y_of(flat, near.back()) + kSameM) continue;
+    if (near.size() < 2 || y < y_of(flat, near.front()) - kSameM || y > y_of(flat, near.back()) + kSameM)
+      continue;
     std::size_t above = 1;
     while (above + 1 < near.size() && y_of(flat, near[above]) < y) ++above;
     const double y0 = y_of(flat, near[above - 1]), y1 = y_of(flat, near[above]);
     const double w = std::clamp((y - y0) / (y1 - y0), 0.0, 1.0);
     Stitch stitch;
-    stitch.stencil.nodes = {node_of_vertex[far[k]], node_of_vertex[near[above - 1]], node_of_vertex[near[above]]};
+    stitch.stencil.nodes = {node_of_vertex[far[k]], node_of_vertex[near[above - 1]],
+                            node_of_vertex[near[above]]};
     stitch.weights = {1.0, -(1.0 - w), -w};
     stitch.stiffness_n_per_m = kStitchStiffnessPa * line_share_m(flat, far, k);
     stitches.push_back(stitch);

@@ -1,6 +1,6 @@
 #pragma once
-// The two lines that meet when the layout is closed, stitched: each node of one line is tied to the point of the
-// other line at the same y. The stitch is so stiff that it opens by micrometres.
+// The two lines that meet when the layout is closed, stitched: each node of one line is tied to the point of
+// the other line at the same y. The stitch is so stiff that it opens by micrometres.
 
 #include <vector>
 
@@ -10,8 +10,8 @@
 namespace wrapgauge {
 
 struct Stitch {
-  Stencil<3> stencil;  // node on the far line, the two nodes on the near line around it
-  Eigen::Vector3d weights;   // 1, -(1-w), -w
+  Stencil<3> stencil;       // node on the far line, the two nodes on the near line around it
+  Eigen::Vector3d weights;  // 1, -(1-w), -w
   double stiffness_n_per_m = 0.0;
 };
 

@@ -103,13 +103,15 @@ void EquilibriumSystem::bind_stencils() {
   constant_tangent_ = tangent_.values();
 }
 
-EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3& x, int t, double pressure_pa,
+EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3& x, int t,
+                                                                   double pressure_pa,
                                                                    TangentKind kind) const {
   TriangleTerms terms{};
   for (Mat3& block : terms.blocks) block.setZero();
   for (int c = 0; c < 3; ++c) terms.gradient[c].setZero();
   const SheetElement& element = elements_[t];
-  const auto add = [&](const MembraneResponse& response, const Eigen::Matrix<double, 3, 2>& shape, double measure) {
+  const auto add = [&](const MembraneResponse& response, const Eigen::Matrix<double, 3, 2>& shape,
+                       double measure) {
     terms.energy += measure * response.energy;
     for (int i = 0, s = 0; i < 3; ++i) {
       terms.gradient[i] += measure * (response.stress * shape.row(i).transpose());
@@ -117,7 +119,8 @@ EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3
       for (int j = 0; j <= i; ++j, ++s)
         for (int a = 0; a < 2; ++a)
           for (int b = 0; b < 2; ++b)
-            terms.blocks[s] += (measure * shape(i, a) * shape(j, b)) * response.tangent.block<3, 3>(3 * a, 3 * b);
+            terms.blocks[s] +=
+                (measure * shape(i, a) * shape(j, b)) * response.tangent.block<3, 3>(3 * a, 3 * b);
     }
   };
   const MembraneOptions membrane{kind, options_.relaxed_compression};
@@ -128,12 +131,13 @@ EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3
   }
   if (element.cloth_along_n_per_m > 0.0 || element.cloth_across_n_per_m > 0.0)
     add(cloth_response(element.cloth_along_n_per_m, element.cloth_across_n_per_m,
-                       deformation_gradient(x, sheet_.triangles, t, element.flat_shape), kind != TangentKind::kNone),
+                       deformation_gradient(x, sheet_.triangles, t, element.flat_shape),
+                       kind != TangentKind::kNone),
         element.flat_shape, element.flat_area_m2);
   if (triangle_group_[t] < 0) return terms;
-  const VolumeShare share = volume_share(x.row(sheet_.triangles(t, 0)).transpose(),
-                                         x.row(sheet_.triangles(t, 1)).transpose(),
-                                         x.row(sheet_.triangles(t, 2)).transpose());
+  const VolumeShare share =
+      volume_share(x.row(sheet_.triangles(t, 0)).transpose(), x.row(sheet_.triangles(t, 1)).transpose(),
+                   x.row(sheet_.triangles(t, 2)).transpose());
   const double side = triangle_side_[t];
   terms.volume = side * share.value;
   for (int c = 0; c < 3; ++c) terms.volume_gradient[c] = side * share.gradient[c];
@@ -158,7 +162,8 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
 }
 
 // Serial and in order: the sum does not depend on the number of threads.
-void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out) {
+void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind,
+                                      Evaluation& out) {
   for (std::size_t t = 0; t < terms_.size(); ++t)
     if (triangle_group_[t] >= 0) out.group_volume_m3(triangle_group_[t]) += terms_[t].volume;
   std::vector<double> pressure(loads.size());
@@ -229,7 +234,8 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   out.gradient_n = Eigen::VectorXd::Zero(3 * sheet_.node_count);
   out.group_volume_m3 = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(loads.size()));
   if (kind != TangentKind::kNone) {
-    out.volume_gradient_m2 = Eigen::MatrixXd::Zero(3 * sheet_.node_count, static_cast<Eigen::Index>(loads.size()));
+    out.volume_gradient_m2 =
+        Eigen::MatrixXd::Zero(3 * sheet_.node_count, static_cast<Eigen::Index>(loads.size()));
     tangent_.set_values(constant_tangent_);
   }
   evaluate_triangles(positions_m, loads, kind);

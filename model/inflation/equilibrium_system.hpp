@@ -1,6 +1,7 @@
 #pragma once
-// The total potential of the worn device as a function of all node positions: sheets, cloth, bending, stitches,
-// sheet on sheet, tissue with friction, and chamber loads. One evaluation gives energy, gradient and tangent.
+// The total potential of the worn device as a function of all node positions: sheets, cloth, bending,
+// stitches, sheet on sheet, tissue with friction, and chamber loads. One evaluation gives energy, gradient
+// and tangent.
 
 #include "model/inflation/bending.hpp"
 #include "model/inflation/block_matrix.hpp"
@@ -22,7 +23,7 @@ struct CavityLoad {
 
 struct Evaluation {
   double energy_j = 0.0;
-  Eigen::VectorXd gradient_n;        // 3 a node; 0 on held nodes
+  Eigen::VectorXd gradient_n;  // 3 a node; 0 on held nodes
   Eigen::VectorXd group_volume_m3;
   Eigen::MatrixXd volume_gradient_m2;  // a column a group; filled with the tangent
 };
@@ -39,11 +40,12 @@ class EquilibriumSystem {
   // Rest area over three of all triangles around a node: the load a pressure puts on it.
   const Eigen::VectorXd& node_area_m2() const { return node_area_m2_; }
 
-  // The tangent matrix holds everything but the rank-one bulk terms, which are bulk * volume_gradient columns.
-  // kProjected: positive semi-definite parts only, and no chamber term.
+  // The tangent matrix holds everything but the rank-one bulk terms, which are bulk * volume_gradient
+  // columns. kProjected: positive semi-definite parts only, and no chamber term.
   Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
 
-  // Areas, normals and friction limits to the present shape; returns the largest relative change of a friction limit.
+  // Areas, normals and friction limits to the present shape; returns the largest relative change of a
+  // friction limit.
   double refresh(const Points3& positions_m);
 
  private:
@@ -73,8 +75,8 @@ class EquilibriumSystem {
   std::vector<SheetPair> pairs_;
   TissueContact tissue_;
   std::vector<Stencil<3>> triangle_stencils_;
-  std::vector<int> triangle_group_;   // -1: encloses nothing
-  std::vector<double> triangle_side_; // +1 outer, -1 skin
+  std::vector<int> triangle_group_;    // -1: encloses nothing
+  std::vector<double> triangle_side_;  // +1 outer, -1 skin
   std::vector<TriangleTerms> terms_;
   std::vector<Stencil<1>> tissue_stencils_;
   Eigen::VectorXd node_area_m2_;

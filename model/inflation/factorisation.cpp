@@ -59,8 +59,8 @@ bool Factorisation::factor_definite(const BlockMatrix& matrix) {
   handles_->view(matrix);
   ++count_;
   const int done = cholmod_factorize(&handles_->matrix, handles_->supernodal, &handles_->common);
-  const bool definite = done && handles_->common.status == CHOLMOD_OK &&
-                        handles_->supernodal->minor == handles_->supernodal->n;
+  const bool definite =
+      done && handles_->common.status == CHOLMOD_OK && handles_->supernodal->minor == handles_->supernodal->n;
   handles_->current = definite ? handles_->supernodal : nullptr;
   return definite;
 }

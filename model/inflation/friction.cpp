@@ -10,8 +10,9 @@ FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec
   FrictionTerm term;
   // f'(y)/y, without dividing by a way of nothing.
   const double slope_over_way = length < slip ? 2.0 / slip - length / (slip * slip) : 1.0 / length;
-  term.energy = limit_n * (length < slip ? length * length / slip - length * length * length / (3.0 * slip * slip)
-                                         : length - slip / 3.0);
+  term.energy =
+      limit_n * (length < slip ? length * length / slip - length * length * length / (3.0 * slip * slip)
+                               : length - slip / 3.0);
   term.gradient = limit_n * slope_over_way * way;
   term.hessian = limit_n * slope_over_way * tangential;
   if (length > 1e-12) {

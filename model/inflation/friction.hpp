@@ -1,7 +1,7 @@
 #pragma once
-// Coulomb friction with a small elastic slip, as a convex potential for a given normal force N: mu N f(|u|), u the
-// tangential way from where the skin grips, f quadratic-cubic below the slip and linear beyond, so that the force
-// never exceeds mu N. Smoothed as in Li et al. 2020, "Incremental Potential Contact".
+// Coulomb friction with a small elastic slip, as a convex potential for a given normal force N: mu N f(|u|),
+// u the tangential way from where the skin grips, f quadratic-cubic below the slip and linear beyond, so that
+// the force never exceeds mu N. Smoothed as in Li et al. 2020, "Incremental Potential Contact".
 
 #include "model/core/array.hpp"
 

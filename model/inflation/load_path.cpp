@@ -10,14 +10,16 @@
 namespace wrapgauge {
 namespace {
 
-std::optional<Problem> size_problem(const InflationSetup& setup, const std::vector<InflationTarget>& targets) {
+std::optional<Problem> size_problem(const InflationSetup& setup,
+                                    const std::vector<InflationTarget>& targets) {
   const Eigen::Index vertices = setup.flat.vertices_m.rows();
   if (setup.start_m.rows() != vertices || setup.start_outward.rows() != vertices)
-    return bad_input("The start shape has " + std::to_string(setup.start_m.rows()) + " points for a flat mesh of " +
-                     std::to_string(vertices) + ": wrap this same mesh before inflating it.");
+    return bad_input("The start shape has " + std::to_string(setup.start_m.rows()) +
+                     " points for a flat mesh of " + std::to_string(vertices) +
+                     ": wrap this same mesh before inflating it.");
   if (setup.body && setup.foundation_pa_per_m.size() != vertices)
-    return bad_input("Tissue stiffness is given for " + std::to_string(setup.foundation_pa_per_m.size()) + " of " +
-                     std::to_string(vertices) + " points: give one for each.");
+    return bad_input("Tissue stiffness is given for " + std::to_string(setup.foundation_pa_per_m.size()) +
+                     " of " + std::to_string(vertices) + " points: give one for each.");
   if (targets.size() != setup.flat.group_inlet.size())
     return bad_input("There are " + std::to_string(setup.flat.group_inlet.size()) + " chamber groups but " +
                      std::to_string(targets.size()) + " inflation targets: give each inlet one.");
@@ -28,7 +30,8 @@ std::optional<Problem> target_problem(const std::vector<InflationTarget>& target
   for (const InflationTarget& target : targets) {
     const double value = std::visit([](auto quantity) { return quantity.si(); }, target);
     if (!std::isfinite(value) || value < 0.0)
-      return bad_input("An inflation target is negative or not a number: give a pressure or volume of 0 or more.");
+      return bad_input(
+          "An inflation target is negative or not a number: give a pressure or volume of 0 or more.");
   }
   return std::nullopt;
 }

@@ -21,36 +21,37 @@ struct InflationSetup {
   Layout layout;
   FlatMesh flat;
   HyperelasticLaw skin_law, outer_law;
-  Points3 start_m;                              // a flat vertex each: where the closed layout starts
-  Points3 start_outward;                        // unit, away from the body
-  std::shared_ptr<const SignedDistance> body;   // null: nothing to press on
-  Eigen::VectorXd foundation_pa_per_m;          // a flat vertex each: tissue under it
-  double friction = 0.0;                        // Coulomb coefficient of skin on silicone
-  std::vector<int> held;                        // flat vertices that do not move (bench clamps)
+  Points3 start_m;                             // a flat vertex each: where the closed layout starts
+  Points3 start_outward;                       // unit, away from the body
+  std::shared_ptr<const SignedDistance> body;  // null: nothing to press on
+  Eigen::VectorXd foundation_pa_per_m;         // a flat vertex each: tissue under it
+  double friction = 0.0;                       // Coulomb coefficient of skin on silicone
+  std::vector<int> held;                       // flat vertices that do not move (bench clamps)
 };
 
 // What one inlet is asked to reach.
 using InflationTarget = std::variant<Pressure, Volume>;
 
 struct InflationOptions {
-  int steps = 6;                     // recorded states between flat-laid and the target
+  int steps = 6;             // recorded states between flat-laid and the target
+  bool closed_state = true;  // record the closed, uninflated state first; without bending it has no shape
   bool bending = true;
   bool relaxed_compression = false;  // tension-field: a sheet carries no compression
-  bool contact_offset = true;        // tissue meets the sheet's face, half a thickness from its middle surface
+  bool contact_offset = true;  // tissue meets the sheet's face, half a thickness from its middle surface
   double residual_tolerance = 3e-3;  // largest nodal residual against pressure x nodal area
   int max_iterations = 200;          // a load step
 };
 
 // One converged equilibrium.
 struct EquilibriumState {
-  Points3 positions_m;                 // a SheetMesh node each
-  Eigen::VectorXd group_pressure_pa;   // gauge
-  Eigen::VectorXd group_volume_m3;     // enclosed between the sheets
-  Eigen::VectorXd contact_pressure_pa; // a flat vertex each, skin side; 0 where it does not touch
-  Eigen::VectorXd contact_area_m2;     // a flat vertex each: deformed area that pressure acts on
-  Points3 contact_force_n;             // a flat vertex each: force of the body on the sheet, normal and friction
-  Eigen::VectorXd indentation_m;       // a flat vertex each, >= 0
-  double residual_n = 0.0;             // largest nodal force out of balance
+  Points3 positions_m;                  // a SheetMesh node each
+  Eigen::VectorXd group_pressure_pa;    // gauge
+  Eigen::VectorXd group_volume_m3;      // enclosed between the sheets
+  Eigen::VectorXd contact_pressure_pa;  // a flat vertex each, skin side; 0 where it does not touch
+  Eigen::VectorXd contact_area_m2;      // a flat vertex each: deformed area that pressure acts on
+  Points3 contact_force_n;        // a flat vertex each: force of the body on the sheet, normal and friction
+  Eigen::VectorXd indentation_m;  // a flat vertex each, >= 0
+  double residual_n = 0.0;        // largest nodal force out of balance
   int iterations = 0;
 };
 
@@ -63,9 +64,10 @@ struct LimitPoint {
 
 struct LoadPath {
   SheetMesh sheet;
-  std::vector<EquilibriumState> states;     // first: closed, not inflated; last: the target or the limit point
-  std::optional<LimitPoint> limit_point;    // set: the asked pressure was not reached
-  int factorisations = 0;                   // work done, for benchmarks
+  std::vector<EquilibriumState>
+      states;  // first: closed, not inflated (if recorded); last: the target or the limit point
+  std::optional<LimitPoint> limit_point;  // set: the asked pressure was not reached
+  int factorisations = 0;                 // work done, for benchmarks
 };
 
 // `targets`: one a group (index = GroupId). Problems: kNotConverged with the last converged load in words,

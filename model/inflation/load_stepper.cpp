@@ -8,8 +8,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kLagPasses = 3;           // times areas and friction are brought up to date a step
-constexpr double kFrictionSettled = 0.02;
+constexpr int kLagPasses = 3;  // times areas and friction are brought up to date a step
+constexpr double kLagSettled = 0.005;
 constexpr int kHalvings = 6;
 constexpr int kVolumeSteps = 80;
 
@@ -46,7 +46,8 @@ double LoadStepper::volume_cap() const {
   for (std::size_t t = 0; t < setup_.flat.regions.size(); ++t) {
     if (setup_.flat.regions[t].kind != RegionKind::kChamber) continue;
     const auto row = setup_.flat.triangles.row(static_cast<Eigen::Index>(t));
-    const Eigen::RowVector2d a = setup_.flat.vertices_m.row(row(0)), p = setup_.flat.vertices_m.row(row(1)) - a,
+    const Eigen::RowVector2d a = setup_.flat.vertices_m.row(row(0)),
+                             p = setup_.flat.vertices_m.row(row(1)) - a,
                              q = setup_.flat.vertices_m.row(row(2)) - a;
     open_area += 0.5 * std::abs(p.x() * q.y() - p.y() * q.x());
   }
@@ -66,7 +67,8 @@ std::vector<CavityLoad> LoadStepper::loads_at(double fraction) const {
       const double target = std::get<Volume>(targets_[g]).si();
       loads[g].volume_m3 = start_volume_m3_(index) + fraction * (target - start_volume_m3_(index));
       loads[g].pressure_pa = last_.pressure_pa(index);
-      loads[g].bulk_pa_per_m3 = 100.0 * std::max(1000.0, std::abs(loads[g].pressure_pa)) / std::max(target, 1e-6);
+      loads[g].bulk_pa_per_m3 =
+          100.0 * std::max(1000.0, std::abs(loads[g].pressure_pa)) / std::max(target, 1e-6);
     }
   }
   return loads;
@@ -78,17 +80,19 @@ NewtonResult LoadStepper::settle(std::vector<CavityLoad> loads, const Points3& s
   result.positions_m = start_m;
   for (int pass = 0; pass < kLagPasses; ++pass) {
     const int before = result.iterations;
-    result = find_equilibrium(system_, factorisation_, loads, std::move(result.positions_m), newton_, progress_);
+    result =
+        find_equilibrium(system_, factorisation_, loads, std::move(result.positions_m), newton_, progress_);
     result.iterations += before;
     if (!result.converged()) {
       system_.tissue() = kept;
       break;
     }
     for (std::size_t g = 0; g < loads.size(); ++g)  // liquid: hand its pressure on, so that the volume is met
-      if (loads[g].bulk_pa_per_m3 > 0.0) loads[g].pressure_pa = result.group_pressure_pa(static_cast<Eigen::Index>(g));
+      if (loads[g].bulk_pa_per_m3 > 0.0)
+        loads[g].pressure_pa = result.group_pressure_pa(static_cast<Eigen::Index>(g));
     if (pass + 1 == kLagPasses) break;
     const double change = system_.refresh(result.positions_m);
-    if (pass > 0 && change < kFrictionSettled) break;
+    if (change < kLagSettled) break;
   }
   return result;
 }
@@ -99,6 +103,7 @@ void LoadStepper::accept(double fraction, const NewtonResult& result) {
   last_ = {fraction, result.positions_m, result.group_volume_m3, result.group_pressure_pa};
   last_residual_n_ = result.residual_n;
   last_iterations_ = result.iterations;
+  any_converged_ = true;
 }
 
 bool LoadStepper::step_to(double fraction) {
@@ -124,8 +129,9 @@ GroupId LoadStepper::fastest_growing_group() const {
   double most = -1.0;
   for (std::size_t g = 0; g < targets_.size(); ++g) {
     const auto index = static_cast<Eigen::Index>(g);
-    const double growth = before_last_.volume_m3.size() ? last_.volume_m3(index) - before_last_.volume_m3(index)
-                                                        : last_.volume_m3(index);
+    const double growth = before_last_.volume_m3.size()
+                              ? last_.volume_m3(index) - before_last_.volume_m3(index)
+                              : last_.volume_m3(index);
     if (is_pressure(targets_[g]) && growth > most) {
       most = growth;
       fastest = g;
@@ -190,10 +196,12 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
 }
 
 Problem LoadStepper::failure() const {
-  if (last_end_ == NewtonEnd::kCancelled) return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
-  if (last_.positions_m.size() == 0)
+  if (last_end_ == NewtonEnd::kCancelled)
+    return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
+  if (!any_converged_)
     return {ProblemKind::kNotConverged,
-            "No equilibrium was found for the layout closed round the body and not inflated: check that the closing "
+            "No equilibrium was found for the layout closed round the body and not inflated: check that the "
+            "closing "
             "length fits the girth.",
             {}};
   std::ostringstream words;
@@ -209,24 +217,41 @@ Problem LoadStepper::failure() const {
   return {ProblemKind::kNotConverged, words.str(), {}};
 }
 
-Result<LoadPath> LoadStepper::run() {
-  progress_.report("closing", 0.0);
+// Closed round the body with empty chambers.
+bool LoadStepper::close() {
   start_volume_m3_ = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(targets_.size()));
+  last_.pressure_pa = last_.volume_m3 = start_volume_m3_;
+  last_.positions_m = system_.start_m();
+  if (!options_.closed_state) return true;
+  progress_.report("closing", 0.0);
   const NewtonResult closed = settle(loads_at(0.0), system_.start_m());
   last_end_ = closed.end;
-  if (!closed.converged()) return failure();
+  if (!closed.converged()) return false;
   accept(0.0, closed);
   before_last_ = {};
   start_volume_m3_ = closed.group_volume_m3;
-  const auto record = [&] { path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_)); };
+  any_converged_ = true;
   record();
-  for (int step = 1; step <= options_.steps; ++step) {
+  return true;
+}
+
+void LoadStepper::record() {
+  path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_));
+}
+
+// No equilibrium at the asked pressure, or none found? Only the first has a limit point.
+bool LoadStepper::find_limit_point() {
+  const bool by_pressure = std::any_of(targets_.begin(), targets_.end(), is_pressure);
+  return by_pressure && any_converged_ && last_end_ != NewtonEnd::kCancelled &&
+         walk_by_volume(fastest_growing_group());
+}
+
+Result<LoadPath> LoadStepper::run() {
+  if (!close()) return failure();
+  for (int step = 1; step <= options_.steps && !path_.limit_point; ++step) {
     progress_.report("inflating", static_cast<double>(step - 1) / options_.steps);
-    const bool reached = step_to(static_cast<double>(step) / options_.steps);
-    const bool limited = !reached && last_end_ != NewtonEnd::kCancelled && std::any_of(targets_.begin(), targets_.end(), is_pressure) && walk_by_volume(fastest_growing_group());
-    if (!reached && !limited) return failure();
+    if (!step_to(static_cast<double>(step) / options_.steps) && !find_limit_point()) return failure();
     record();
-    if (limited) break;
   }
   progress_.report("inflating", 1.0);
   path_.sheet = system_.sheet();

@@ -1,6 +1,6 @@
 #pragma once
-// Steps the load from closed to the target, halves steps that fail, and when no equilibrium exists at a pressure
-// walks on by volume until the pressure has passed its maximum.
+// Steps the load from closed to the target, halves steps that fail, and when no equilibrium exists at a
+// pressure walks on by volume until the pressure has passed its maximum.
 
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/newton.hpp"
@@ -21,9 +21,13 @@ class LoadStepper {
     Eigen::VectorXd volume_m3, pressure_pa;
   };
 
-  // Newton plus the passes that bring lagged areas and friction up to date. Leaves the tissue as it was on failure.
+  // Newton plus the passes that bring lagged areas and friction up to date. Leaves the tissue as it was on
+  // failure.
   NewtonResult settle(std::vector<CavityLoad> loads, const Points3& start_m);
   std::vector<CavityLoad> loads_at(double fraction) const;
+  bool close();
+  void record();
+  bool find_limit_point();
   // From `last_` to `fraction`, halving as needed; false when no equilibrium was reached there.
   bool step_to(double fraction);
   void accept(double fraction, const NewtonResult& result);
@@ -42,6 +46,7 @@ class LoadStepper {
   Factorisation factorisation_;
   NewtonOptions newton_;
   Waypoint before_last_, last_;
+  bool any_converged_ = false;
   double last_residual_n_ = 0.0;
   int last_iterations_ = 0;
   NewtonEnd last_end_ = NewtonEnd::kConverged;

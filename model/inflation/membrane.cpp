@@ -62,7 +62,8 @@ void add_mode(Mat66& tangent, double value, const Vec6& mode, bool projected) {
 
 Eigen::Matrix2d positive_part(const Eigen::Matrix2d& block) {
   const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> eigen(block);
-  return eigen.eigenvectors() * eigen.eigenvalues().cwiseMax(0.0).asDiagonal() * eigen.eigenvectors().transpose();
+  return eigen.eigenvectors() * eigen.eigenvalues().cwiseMax(0.0).asDiagonal() *
+         eigen.eigenvectors().transpose();
 }
 
 Mat66 tangent_of(const StretchFrame& s, const StretchEnergy& w, bool projected) {
@@ -100,8 +101,8 @@ MembraneResponse membrane_response(const HyperelasticLaw& law, const Mat32& defo
   return response;
 }
 
-MembraneResponse cloth_response(double along_n_per_m, double across_n_per_m, const Mat32& deformation_gradient,
-                                bool with_tangent) {
+MembraneResponse cloth_response(double along_n_per_m, double across_n_per_m,
+                                const Mat32& deformation_gradient, bool with_tangent) {
   MembraneResponse response;
   const double stiffness[2] = {along_n_per_m, across_n_per_m};
   for (int k = 0; k < 2; ++k) {

@@ -9,12 +9,11 @@
 namespace wrapgauge {
 namespace {
 
-// Proximal shift on the diagonal, N/m for a node of 14 mm2 (4 mm mesh): in the matrix only, so the answer is the
-// same; it cures modes that nothing holds, such as a frictionless cuff turning on a round limb.
+// Proximal shift on the diagonal, N/m for a node of 14 mm2 (4 mm mesh): in the matrix only, so the answer is
+// the same; it cures modes that nothing holds, such as a frictionless cuff turning on a round limb.
 constexpr double kShiftFloor = 0.1;
 constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
-
 
 class NewtonSolve {
  public:
@@ -30,9 +29,15 @@ class NewtonSolve {
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     for (result.iterations = 0;; ++result.iterations) {
       result.residual_n = largest_residual(now);
-      if (largest_share(now) <= options_.residual_tolerance) result.end = NewtonEnd::kConverged;
-      else if (progress.cancelled()) result.end = NewtonEnd::kCancelled;
-      else if (ran_away(now)) result.end = NewtonEnd::kRanAway;
+      if (getenv("WGDEBUG"))
+        fprintf(stderr, "it %d E %.9g share %.3g shift %.3g V %.4g\n", result.iterations, now.energy_j,
+                largest_share(now), shift_, now.group_volume_m3.size() ? now.group_volume_m3(0) * 1e6 : 0.0);
+      if (largest_share(now) <= options_.residual_tolerance)
+        result.end = NewtonEnd::kConverged;
+      else if (progress.cancelled())
+        result.end = NewtonEnd::kCancelled;
+      else if (ran_away(now))
+        result.end = NewtonEnd::kRanAway;
       else if (result.iterations < options_.max_iterations) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
@@ -165,8 +170,8 @@ class NewtonSolve {
 }  // namespace
 
 NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
-                              const std::vector<CavityLoad>& loads, Points3 start_m, const NewtonOptions& options,
-                              const Progress& progress) {
+                              const std::vector<CavityLoad>& loads, Points3 start_m,
+                              const NewtonOptions& options, const Progress& progress) {
   return NewtonSolve(system, factorisation, loads, options).run(std::move(start_m), progress);
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// One equilibrium: the minimum of the total potential for given chamber loads, by Newton's method with the exact
-// tangent, a positive semi-definite fallback, a proximal shift, a step cap and an Armijo line search.
+// One equilibrium: the minimum of the total potential for given chamber loads, by Newton's method with the
+// exact tangent, a positive semi-definite fallback, a proximal shift, a step cap and an Armijo line search.
 
 #include "model/core/progress.hpp"
 #include "model/inflation/equilibrium_system.hpp"
@@ -9,11 +9,11 @@
 namespace wrapgauge {
 
 struct NewtonOptions {
-  double residual_tolerance = 3e-3;   // against pressure x nodal area
-  double pressure_floor_pa = 300.0;   // smallest pressure the residual is measured against
+  double residual_tolerance = 3e-3;  // against pressure x nodal area
+  double pressure_floor_pa = 300.0;  // smallest pressure the residual is measured against
   int max_iterations = 200;
   double step_cap_m = 6e-3;
-  double volume_cap_m3 = 1e9;         // a group larger than this has run away
+  double volume_cap_m3 = 1e9;  // a group larger than this has run away
 };
 
 enum class NewtonEnd { kConverged, kTooManyIterations, kRanAway, kStalled, kCancelled };
@@ -29,7 +29,7 @@ struct NewtonResult {
 };
 
 NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
-                              const std::vector<CavityLoad>& loads, Points3 start_m, const NewtonOptions& options,
-                              const Progress& progress);
+                              const std::vector<CavityLoad>& loads, Points3 start_m,
+                              const NewtonOptions& options, const Progress& progress);
 
 }  // namespace wrapgauge

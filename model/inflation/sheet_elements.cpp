@@ -7,7 +7,8 @@ namespace {
 
 constexpr double kStrapGroundShare = 0.05;
 
-// Gradients of the corner functions on a flat triangle; x shrunk by `prestretch` to the sheet's own rest length.
+// Gradients of the corner functions on a flat triangle; x shrunk by `prestretch` to the sheet's own rest
+// length.
 Eigen::Matrix<double, 3, 2> corner_gradients(const FlatMesh& flat, int t, double prestretch, double& area) {
   Eigen::Matrix2d edges;
   const Vec2 origin = flat.vertices_m.row(flat.triangles(t, 0)).transpose();
@@ -35,8 +36,8 @@ double bending_stiffness(const SheetElement& element) {
   return young_times_thickness * thickness * thickness / 9.0;
 }
 
-void add_layer(SheetElement& element, const FlatMesh& flat, int t, const HyperelasticLaw& law, double thickness_m,
-               double prestretch) {
+void add_layer(SheetElement& element, const FlatMesh& flat, int t, const HyperelasticLaw& law,
+               double thickness_m, double prestretch) {
   SheetLayerRest& layer = element.layers[element.layer_count++];
   layer.law = &law;
   layer.thickness_m = thickness_m;
@@ -48,7 +49,8 @@ void add_layer(SheetElement& element, const FlatMesh& flat, int t, const Hyperel
 std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout) {
   std::vector<HyperelasticLaw> laws;
   for (const Strap& strap : layout.straps)
-    laws.emplace_back(NeoHookean{Pressure(kStrapGroundShare * strap.stiffness.si() / (3.0 * strap.thickness.si()))});
+    laws.emplace_back(
+        NeoHookean{Pressure(kStrapGroundShare * strap.stiffness.si() / (3.0 * strap.thickness.si()))});
   return laws;
 }
 

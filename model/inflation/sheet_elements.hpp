@@ -8,8 +8,8 @@
 
 namespace wrapgauge {
 
-// One hyperelastic layer of a triangle. Rows of `shape` are the gradients of the three corner functions in the
-// layer's own rest frame, so that F = [x1 x2 x3] * shape.
+// One hyperelastic layer of a triangle. Rows of `shape` are the gradients of the three corner functions in
+// the layer's own rest frame, so that F = [x1 x2 x3] * shape.
 struct SheetLayerRest {
   const HyperelasticLaw* law = nullptr;
   double thickness_m = 0.0;
@@ -30,7 +30,8 @@ struct SheetElement {
 std::vector<SheetElement> sheet_elements(const InflationSetup& setup, const SheetMesh& sheet,
                                          const std::vector<HyperelasticLaw>& strap_laws);
 
-// Straps are cloth: threads along x, and a weak isotropic ground (5 % of the threads) that keeps them in shape.
+// Straps are cloth: threads along x, and a weak isotropic ground (5 % of the threads) that keeps them in
+// shape.
 std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout);
 
 inline Mat32 deformation_gradient(const Points3& positions_m, const Triangles& triangles, Eigen::Index t,

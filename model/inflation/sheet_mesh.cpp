@@ -22,14 +22,16 @@ std::vector<bool> doubled_vertices(const FlatMesh& flat) {
       edges.emplace_back(std::minmax(flat.triangles(t, corner), flat.triangles(t, (corner + 1) % 3)));
   std::sort(edges.begin(), edges.end());
   for (std::size_t e = 0; e < edges.size(); ++e) {
-    const bool shared = (e > 0 && edges[e - 1] == edges[e]) || (e + 1 < edges.size() && edges[e + 1] == edges[e]);
+    const bool shared =
+        (e > 0 && edges[e - 1] == edges[e]) || (e + 1 < edges.size() && edges[e + 1] == edges[e]);
     if (!shared) doubled[edges[e].first] = doubled[edges[e].second] = false;
   }
   return doubled;
 }
 
 GroupId group_of(const FlatMesh& flat, const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber ? flat.chamber_group[region.part] : flat.channel_group[region.part];
+  return region.kind == RegionKind::kChamber ? flat.chamber_group[region.part]
+                                             : flat.channel_group[region.part];
 }
 
 }  // namespace
@@ -67,7 +69,8 @@ SheetMesh make_sheet_mesh(const FlatMesh& flat) {
     }
   }
   sheet.triangles.resize(static_cast<Eigen::Index>(triangles.size()), 3);
-  for (std::size_t t = 0; t < triangles.size(); ++t) sheet.triangles.row(static_cast<Eigen::Index>(t)) = triangles[t];
+  for (std::size_t t = 0; t < triangles.size(); ++t)
+    sheet.triangles.row(static_cast<Eigen::Index>(t)) = triangles[t];
   return sheet;
 }
 

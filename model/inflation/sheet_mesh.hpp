@@ -1,6 +1,6 @@
 #pragma once
-// The two sheets as one mesh: nodes are shared where the sheets are fused and doubled where a chamber or channel
-// is open between them. The rest shape is the flat layout.
+// The two sheets as one mesh: nodes are shared where the sheets are fused and doubled where a chamber or
+// channel is open between them. The rest shape is the flat layout.
 
 #include <vector>
 
@@ -17,12 +17,12 @@ enum class SheetLayer : unsigned char {
 
 struct SheetMesh {
   int node_count = 0;
-  std::vector<int> skin_node;   // a flat vertex each: its node on the skin side (fused and strap nodes too)
-  std::vector<int> outer_node;  // the same node where fused
-  std::vector<int> flat_vertex; // a node each: the flat vertex it came from
-  Triangles triangles;          // counter-clockwise in the layout frame, so normals point away from the body
-  std::vector<SheetLayer> layer;       // one a triangle
-  std::vector<int> flat_triangle;      // one a triangle: the flat triangle it came from
+  std::vector<int> skin_node;    // a flat vertex each: its node on the skin side (fused and strap nodes too)
+  std::vector<int> outer_node;   // the same node where fused
+  std::vector<int> flat_vertex;  // a node each: the flat vertex it came from
+  Triangles triangles;           // counter-clockwise in the layout frame, so normals point away from the body
+  std::vector<SheetLayer> layer;   // one a triangle
+  std::vector<int> flat_triangle;  // one a triangle: the flat triangle it came from
   // Triangles of the two sides of each group's cavity.
   struct Cavity {
     std::vector<int> skin_triangles, outer_triangles;

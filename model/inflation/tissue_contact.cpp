@@ -21,8 +21,8 @@ bool glued(const InflationSetup& setup, const SheetMesh& sheet, int vertex) {
 
 }  // namespace
 
-TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet, const InflationOptions& options,
-                             const Points3& start_m)
+TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet,
+                             const InflationOptions& options, const Points3& start_m)
     : body_(setup.body.get()), friction_(setup.friction) {
   if (body_ == nullptr) return;
   const double offset = options.contact_offset ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
@@ -38,7 +38,8 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
     nodes_.push_back(contact);
   }
   set_areas(sheet, start_m);
-  for (ContactNode& contact : nodes_) contact.friction_limit_n = friction_ * kFirstPressurePa * contact.area_m2;
+  for (ContactNode& contact : nodes_)
+    contact.friction_limit_n = friction_ * kFirstPressurePa * contact.area_m2;
 }
 
 void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m) {
@@ -60,7 +61,8 @@ FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& positio
   const double gap = sample.distance_m - contact.offset_m;
   const double stiffness = contact.foundation_pa_per_m * contact.area_m2;
   if (contact.bonded)
-    term = friction_term(position_m, contact.grip_m, contact.normal, stiffness * kElasticSlipM, kElasticSlipM);
+    term =
+        friction_term(position_m, contact.grip_m, contact.normal, stiffness * kElasticSlipM, kElasticSlipM);
   else if (contact.friction_limit_n > 0.0)
     term = friction_term(position_m, contact.grip_m, contact.normal, contact.friction_limit_n, kElasticSlipM);
   if (gap < 0.0 || contact.bonded) {
@@ -82,15 +84,19 @@ double TissueContact::indentation_m(const ContactNode& contact, const Vec3& posi
 
 double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
   if (nodes_.empty()) return 0.0;
+  std::vector<double> area_before;
+  for (const ContactNode& contact : nodes_) area_before.push_back(contact.area_m2);
   set_areas(sheet, positions_m);
   double largest = 0.0, change = 0.0;
-  for (ContactNode& contact : nodes_) {
+  for (std::size_t k = 0; k < nodes_.size(); ++k) {
+    ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
     contact.normal = body_->at(position).gradient.normalized();
-    const double limit =
-        friction_ * contact.foundation_pa_per_m * contact.area_m2 * indentation_m(contact, position);
-    change = std::max(change, std::abs(limit - contact.friction_limit_n));
-    largest = std::max(largest, limit);
+    const double pressure = contact.foundation_pa_per_m * indentation_m(contact, position);
+    const double limit = friction_ * pressure * contact.area_m2;
+    change = std::max({change, pressure * std::abs(contact.area_m2 - area_before[k]),
+                       std::abs(limit - contact.friction_limit_n)});
+    largest = std::max(largest, pressure * contact.area_m2);
     contact.friction_limit_n = limit;
   }
   return largest > 0.0 ? change / largest : 0.0;

@@ -1,7 +1,7 @@
 #pragma once
 // The skin-side nodes against soft tissue: E = 1/2 k A <g>^2 where g < 0, g = signed distance - offset.
-// A (deformed nodal area), the friction limit mu N and the skin normal are held during a Newton solve and brought
-// up to date between solves.
+// A (deformed nodal area), the friction limit mu N and the skin normal are held during a Newton solve and
+// brought up to date between solves.
 
 #include <vector>
 
@@ -36,7 +36,8 @@ class TissueContact {
   Vec3 force_on_sheet(const ContactNode& node, const Vec3& position_m) const;
   double indentation_m(const ContactNode& node, const Vec3& position_m) const;
 
-  // Brings area, normal and friction limit up to date; returns the largest relative change of a friction limit.
+  // Brings area, normal and friction limit up to date; returns the largest relative change of a friction
+  // limit.
   double refresh(const SheetMesh& sheet, const Points3& positions_m);
   void drag_grips(const Points3& positions_m);
 
