@@ -23,7 +23,7 @@ struct Girth {
   int loops = 0;  // closed loops
 };
 
-// The section at a station, longest piece first as a rule; see plane_section.
+// The section at a station; see plane_section.
 std::vector<SectionLine> section_at(const Body& body, Length station);
 
 Girth girth_at(const Body& body, Length station);

@@ -1,0 +1,150 @@
+#include "model/body/check_body.hpp"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "model/body/body_axis.hpp"
+#include "model/body/self_crossing.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Judgement: the thinnest limb is far thicker than this against its longest extent; plates and drawings are
+// not.
+constexpr double kFlat = 0.02;
+
+std::string millimetres(Length length) {
+  char text[48];
+  std::snprintf(text, sizeof text, "%.1f mm", length / mm);
+  return text;
+}
+
+std::string vector_words(const Vec3& v, const char* format) {
+  char text[120];
+  std::snprintf(text, sizeof text, format, v[0], v[1], v[2]);
+  return text;
+}
+
+std::optional<Problem> input_fault(const RawMesh& raw, const BodyOptions& options) {
+  if (raw.faces.rows() == 0 || raw.vertices.rows() == 0)
+    return bad_input("The mesh has no faces; it is not a body surface.");
+  if (raw.faces.minCoeff() < 0 || raw.faces.maxCoeff() >= raw.vertices.rows())
+    return bad_input("A face names a vertex that is not there; the mesh is damaged.");
+  if (!raw.vertices.allFinite()) return bad_input("A vertex has a coordinate that is not a finite number.");
+  if (options.axis_direction &&
+      !(options.axis_direction->allFinite() && options.axis_direction->norm() > 1e-12))
+    return bad_input("The axis direction must be three finite numbers that are not all zero.");
+  return std::nullopt;
+}
+
+std::optional<Problem> flat_fault(const Points3& vertices, int face_count) {
+  const Eigen::Matrix<double, Eigen::Dynamic, 3> moved = vertices.rowwise() - vertices.colwise().mean();
+  const Eigen::SelfAdjointEigenSolver<Mat3> solver(moved.transpose() * moved);
+  const Eigen::Matrix<double, Eigen::Dynamic, 3> turned = moved * solver.eigenvectors();
+  const Vec3 extent = turned.colwise().maxCoeff() - turned.colwise().minCoeff();
+  if (extent.minCoeff() > kFlat * extent.maxCoeff()) return std::nullopt;
+  return bad_input("The surface (" + std::to_string(face_count) + (face_count == 1 ? " face" : " faces") +
+                   ") is flat: " + vector_words({extent[2], extent[1], extent[0]}, "%.4g by %.4g by %.4g") +
+                   " units; that is not a limb.");
+}
+
+std::string section_note(const Girth& girth) {
+  const std::string where = "At station " + millimetres(girth.station) + " the section ";
+  if (girth.kind == SectionKind::kOpen)
+    return where + "crosses an opening: its girth of " + millimetres(girth.girth) + " bridges " +
+           millimetres(girth.bridged) + " straight, so the true girth is larger.";
+  return where + "is " + std::to_string(girth.loops) + " loops; the girth given (" +
+         millimetres(girth.girth) + ") is of the longest.";
+}
+
+std::string opening_note(const OpenEnd& end) {
+  const std::string size = millimetres(end.length) + " round";
+  if (end.kind == OpenEndKind::kDistal) return "The distal end is open, " + size + ".";
+  if (end.kind == OpenEndKind::kProximal) return "The proximal end is open, " + size + ".";
+  return "There is a hole in the surface, " + size + ", between stations " + millimetres(end.station_low) +
+         " and " + millimetres(end.station_high) + ".";
+}
+
+// Far from the origin, small numbers are lost; said when it matters for a girth (0.01 mm on a limb of 200
+// mm).
+void note_place(const RawMesh& raw, const Body& body, double scale, std::vector<std::string>& notes) {
+  const double size = body_length(body).si(), far = body.axis.origin_m.norm();
+  char text[200];
+  if (far > 20.0 * size) {
+    std::snprintf(
+        text, sizeof text,
+        "The body lies %.4g m from the origin of its file; points named in a plan are meant there too.", far);
+    notes.emplace_back(text);
+  }
+  if (raw.coordinate_step * scale > 5e-5 * size) {
+    std::snprintf(
+        text, sizeof text,
+        "That far from the origin the file's numbers are rounded to %.2g mm; move the body to the origin "
+        "before saving it.",
+        raw.coordinate_step * scale * 1e3);
+    notes.emplace_back(text);
+  }
+}
+
+void note_findings(const Body& body, BodyReport& report) {
+  for (const OpenEnd& end : report.open_ends) report.notes.push_back(opening_note(end));
+  if (report.open_ends.empty()) report.notes.push_back("The surface is closed: it has no open ends.");
+  const SelfCrossing crossing = find_self_crossing(body.surface);
+  report.self_crossings = crossing.pairs;
+  if (crossing.pairs > 0)
+    report.notes.push_back("The surface passes through itself: " + std::to_string(crossing.pairs) +
+                           (crossing.pairs >= 1000 ? " pairs of faces or more" : " pairs of faces") +
+                           ", first near " + vector_words(crossing.at_m * 1e3, "(%.1f, %.1f, %.1f) mm") +
+                           "; girths and contact there are not to be trusted.");
+  for (const Girth& girth : report.girths)
+    if (girth.kind == SectionKind::kOpen || girth.kind == SectionKind::kSeveralLoops)
+      report.notes.push_back(section_note(girth));
+}
+
+void note_axis(const Body& body, BodyReport& report) {
+  report.notes.push_back(std::string("The long axis was ") + (report.axis_found ? "found" : "stated") + ": " +
+                         vector_words(body.axis.direction, "(%.3f, %.3f, %.3f)") +
+                         ", taken as pointing from distal to proximal" +
+                         (report.axis_found ? "; state it if that is wrong." : "."));
+}
+
+}  // namespace
+
+Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
+  if (auto problem = input_fault(raw, options)) return *problem;
+  Result<RepairedSurface> repaired = repair_surface(raw);
+  if (!repaired) return repaired.problem();
+  RepairedSurface surface = std::move(repaired).value();
+  if (auto problem = flat_fault(surface.vertices, static_cast<int>(surface.faces.rows()))) return *problem;
+  CheckedBody checked;
+  Body& body = checked.body;
+  BodyReport& report = checked.report;
+  body.name = options.name;
+  body.surface = {std::move(surface.vertices), std::move(surface.faces)};
+  report.axis_found = !options.axis_direction;
+  const Vec3 direction =
+      report.axis_found ? find_axis_direction(body.surface) : options.axis_direction->normalized();
+  const Vec3 extents = extents_about(body.surface, direction);
+  const Result<UnitChoice> unit = choose_unit({extents[0], extents[1]}, options.unit);
+  if (!unit) return unit.problem();
+  const double scale = length_of(unit->unit).si();
+  body.surface.vertices_m *= scale;
+  body.axis = place_axis(body.surface, direction);
+  report.unit = *unit;
+  report.length = Length(extents[0] * scale);
+  report.width_most = Length(extents[1] * scale);
+  report.width_least = Length(extents[2] * scale);
+  report.repairs = std::move(surface.repairs);
+  report.open_ends = find_open_ends(body.surface, body.axis);
+  report.girths = girth_profile(body);
+  report.notes = std::move(raw.notes);
+  report.notes.push_back(unit->sentence);
+  note_axis(body, report);
+  note_place(raw, body, scale, report.notes);
+  note_findings(body, report);
+  return checked;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,119 @@
+#include "model/body/length_unit.hpp"
+
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+namespace wrapgauge {
+namespace {
+
+constexpr std::array kUnits = {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre,
+                               LengthUnit::kInch};
+
+// Judgement: from a child's wrist section to a whole leg or trunk.
+constexpr double kShortest = 0.040, kLongest = 2.0;
+// Judgement: a limb segment as it is usually scanned or cut, metres.
+constexpr double kUsualLength = 0.25, kUsualWidth = 0.09;
+// Judgement: mesh files in inches are rarer than those in metric units; in log units of size.
+constexpr double kInchPenalty = 0.3;
+
+bool possible(double along_m) {
+  return along_m >= kShortest && along_m <= kLongest;
+}
+
+double strangeness(const FileExtent& extent, LengthUnit unit) {
+  const double scale = length_of(unit).si();
+  return std::abs(std::log(extent.along * scale / kUsualLength)) +
+         std::abs(std::log(extent.across * scale / kUsualWidth)) +
+         (unit == LengthUnit::kInch ? kInchPenalty : 0.0);
+}
+
+std::optional<LengthUnit> likeliest(const FileExtent& extent) {
+  std::optional<LengthUnit> best;
+  for (const LengthUnit unit : kUnits)
+    if (possible(extent.along * length_of(unit).si()) &&
+        (!best || strangeness(extent, unit) < strangeness(extent, *best)))
+      best = unit;
+  return best;
+}
+
+std::string with_unit(double along_m) {
+  char text[48];
+  if (along_m >= 2.0)
+    std::snprintf(text, sizeof text, "%.3g m", along_m);
+  else
+    std::snprintf(text, sizeof text, "%.3g mm", along_m * 1e3);
+  return text;
+}
+
+std::string plain(double value) {
+  char text[48];
+  std::snprintf(text, sizeof text, "%.6g", value);
+  return text;
+}
+
+// A unit this program does not read, that would explain the size.
+std::string unread_unit(double along) {
+  constexpr std::array<std::pair<const char*, double>, 4> others = {
+      {{"micrometre", 1e-6}, {"nanometre", 1e-9}, {"kilometre", 1e3}, {"tenth of a millimetre", 1e-4}}};
+  for (const auto& [name, size] : others)
+    if (along * size >= 0.1 && along * size <= 1.0)
+      return std::string("the likely unit is the ") + name + " (" + with_unit(along * size) + ")";
+  return "no usual unit makes it a limb";
+}
+
+}  // namespace
+
+Length length_of(LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::kMillimetre:
+      return mm;
+    case LengthUnit::kCentimetre:
+      return cm;
+    case LengthUnit::kMetre:
+      return metre;
+    case LengthUnit::kInch:
+      return inch;
+  }
+  return mm;
+}
+
+std::string_view unit_name(LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::kMillimetre:
+      return "mm";
+    case LengthUnit::kCentimetre:
+      return "cm";
+    case LengthUnit::kMetre:
+      return "m";
+    case LengthUnit::kInch:
+      return "in";
+  }
+  return "mm";
+}
+
+Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated) {
+  const std::optional<LengthUnit> likely = likeliest(extent);
+  const auto as = [&](LengthUnit unit) {
+    return std::string(unit_name(unit)) + " (" + with_unit(extent.along * length_of(unit).si()) + " long)";
+  };
+  if (stated && possible(extent.along * length_of(*stated).si())) {
+    UnitChoice choice{*stated, false, "The unit is " + as(*stated) + ", as stated."};
+    if (likely && *likely != *stated)
+      choice.sentence += " From its size it could also be " + as(*likely) + ".";
+    return choice;
+  }
+  const std::string size = plain(extent.along) + " units long";
+  if (stated)
+    return bad_input("The body is " + size + ": in the stated unit " + as(*stated) + " that is no limb; " +
+                     (likely ? "the likely unit is " + as(*likely) : unread_unit(extent.along)) + ".");
+  if (!likely)
+    return bad_input("The body is " + size + ", which is no limb in " + as(LengthUnit::kMillimetre) +
+                     ", cm, " + as(LengthUnit::kMetre) + " or in; " + unread_unit(extent.along) +
+                     ": save it in one of these units.");
+  return UnitChoice{*likely, true,
+                    "No unit was stated; from its size of " + plain(extent.along) +
+                        " units it was taken as " + as(*likely) + "."};
+}
+
+}  // namespace wrapgauge

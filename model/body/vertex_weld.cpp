@@ -1,0 +1,77 @@
+#include "model/body/vertex_weld.hpp"
+
+#include <algorithm>
+#include <numeric>
+#include <vector>
+
+#include "model/body/union_find.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::vector<int> used_vertices(const Points3& vertices, const Triangles& faces) {
+  std::vector<char> used(vertices.rows(), 0);
+  for (int i = 0; i < faces.size(); ++i) used[faces.data()[i]] = 1;
+  std::vector<int> result;
+  for (int v = 0; v < vertices.rows(); ++v)
+    if (used[v]) result.push_back(v);
+  return result;
+}
+
+double weld_distance(const Points3& vertices, const Triangles& faces, const std::vector<int>& used) {
+  Vec3 low = vertices.row(used.front()), high = low;
+  for (const int v : used) {
+    low = low.cwiseMin(vertices.row(v).transpose());
+    high = high.cwiseMax(vertices.row(v).transpose());
+  }
+  std::vector<double> edges(faces.rows());
+  for (int f = 0; f < faces.rows(); ++f)
+    edges[f] = (vertices.row(faces(f, 0)) - vertices.row(faces(f, 1))).norm();
+  std::nth_element(edges.begin(), edges.begin() + edges.size() / 2, edges.end());
+  return std::min(1e-6 * (high - low).norm(), 1e-3 * edges[edges.size() / 2]);
+}
+
+// Joins exact copies and returns one vertex a place.
+std::vector<int> join_copies(const Points3& vertices, std::vector<int> used, UnionFind& groups) {
+  std::sort(used.begin(), used.end(), [&](int a, int b) {
+    for (int k = 0; k < 3; ++k)
+      if (vertices(a, k) != vertices(b, k)) return vertices(a, k) < vertices(b, k);
+    return a < b;
+  });
+  std::vector<int> places;
+  for (const int v : used) {
+    if (!places.empty() && vertices.row(places.back()) == vertices.row(v))
+      groups.join(places.back(), v);
+    else
+      places.push_back(v);
+  }
+  return places;
+}
+
+// Sweeps along a direction that no drawing is likely to be aligned with, so that few places share a slab.
+void join_near(const Points3& vertices, const std::vector<int>& places, double distance, UnionFind& groups) {
+  const Vec3 sweep = Vec3(0.5377, 0.6180, 0.5736).normalized();
+  std::vector<std::pair<double, int>> order;
+  order.reserve(places.size());
+  for (const int v : places) order.emplace_back(vertices.row(v).dot(sweep), v);
+  std::sort(order.begin(), order.end());
+  for (std::size_t i = 0; i < order.size(); ++i)
+    for (std::size_t j = i + 1; j < order.size() && order[j].first - order[i].first <= distance; ++j)
+      if ((vertices.row(order[i].second) - vertices.row(order[j].second)).norm() <= distance)
+        groups.join(order[i].second, order[j].second);
+}
+
+}  // namespace
+
+int weld_vertices(const Points3& vertices, Triangles& faces) {
+  if (faces.rows() == 0) return 0;
+  const std::vector<int> used = used_vertices(vertices, faces);
+  UnionFind groups(static_cast<int>(vertices.rows()));
+  join_near(vertices, join_copies(vertices, used, groups), weld_distance(vertices, faces, used), groups);
+  int replaced = 0;
+  for (const int v : used) replaced += groups.root(v) != v;
+  for (int i = 0; i < faces.size(); ++i) faces.data()[i] = groups.root(faces.data()[i]);
+  return replaced;
+}
+
+}  // namespace wrapgauge
