@@ -53,6 +53,12 @@ std::optional<Vec2> crossing(const Vec2& a, const Vec2& b, const Vec2& c, const 
   return Vec2(a + s * ab);
 }
 
+// An end of one lies on the other, so that they meet there.
+bool touch(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d, double tolerance) {
+  return distance_to_segment_m(a, c, d) <= tolerance || distance_to_segment_m(b, c, d) <= tolerance ||
+         distance_to_segment_m(c, a, b) <= tolerance || distance_to_segment_m(d, a, b) <= tolerance;
+}
+
 bool boxes_apart(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
   return std::max(a.x(), b.x()) < std::min(c.x(), d.x()) || std::max(c.x(), d.x()) < std::min(a.x(), b.x()) ||
          std::max(a.y(), b.y()) < std::min(c.y(), d.y()) || std::max(c.y(), d.y()) < std::min(a.y(), b.y());
@@ -95,7 +101,8 @@ PlanarGraph noded_graph(const std::vector<std::pair<Vec2, Vec2>>& lines, double 
       const Vec2 &a = ends[drawn[i][0]], &b = ends[drawn[i][1]], &c = ends[drawn[j][0]],
                  &d = ends[drawn[j][1]];
       if (boxes_apart(a, b, c, d)) continue;
-      if (const auto p = crossing(a, b, c, d)) pool.find_or_add(*p);
+      if (!touch(a, b, c, d, tolerance_m))
+        if (const auto p = crossing(a, b, c, d)) pool.find_or_add(*p);
     }
   const std::vector<Vec2>& points = pool.points();
   std::vector<int> by_x(points.size());

@@ -56,6 +56,7 @@ PlanarTriangulation as_arrays(Delaunay& delaunay, const std::vector<Vec2>& given
     const int b = e->first->vertex(Delaunay::ccw(e->second))->info().value;
     out.lines.push_back({std::min(a, b), std::max(a, b)});
   }
+  std::sort(out.lines.begin(), out.lines.end());
   return out;
 }
 
@@ -70,7 +71,7 @@ PlanarTriangulation refined_delaunay(const PlanarGraph& graph) {
   using Criteria = CGAL::Delaunay_mesh_size_criteria_2<Delaunay>;
   Delaunay delaunay = triangulate(graph);
   // 0.125 is the squared sine of the angle; a larger one need not end.
-  CGAL::refine_Delaunay_mesh_2(delaunay, Criteria(0.125, 0.0));
+  if (delaunay.dimension() == 2) CGAL::refine_Delaunay_mesh_2(delaunay, Criteria(0.125, 0.0));
   return as_arrays(delaunay, graph.points_m);
 }
 

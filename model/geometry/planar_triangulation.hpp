@@ -8,7 +8,7 @@ namespace wrapgauge {
 struct PlanarTriangulation {
   std::vector<Vec2> points_m;                 // the graph's points first, in their order
   std::vector<std::array<int, 3>> triangles;  // counter-clockwise; they cover the convex hull
-  std::vector<Segment> lines;                 // the graph's segments as edges, split where points lie on them
+  std::vector<Segment> lines;  // the graph\'s segments as edges, split where points lie on them; sorted
 };
 
 // Constrained Delaunay triangulation of a graph's points that keeps its segments.

@@ -2,6 +2,7 @@
 
 #include <numeric>
 
+#include "model/core/number_text.hpp"
 #include "model/layout/region_map.hpp"
 
 namespace wrapgauge {
@@ -35,72 +36,38 @@ class OpenRegions {
   std::vector<int> parent_;
 };
 
-void join_across_edges(const FlatMesh& mesh, OpenRegions& open) {
+std::vector<RegionPair> regions_across_edges(const FlatMesh& mesh) {
   std::vector<std::array<int, 3>> triangles;
   for (Eigen::Index t = 0; t < mesh.triangles.rows(); ++t)
     triangles.push_back({mesh.triangles(t, 0), mesh.triangles(t, 1), mesh.triangles(t, 2)});
+  std::vector<RegionPair> pairs;
   for (const EdgeSides& edge : edge_sides(triangles)) {
     if (edge.triangles[1] < 0) continue;
     const FlatRegion &a = mesh.regions[edge.triangles[0]], &b = mesh.regions[edge.triangles[1]];
-    if (is_open(a) && is_open(b)) open.join(open.number(a), open.number(b));
+    if (is_open(a) && is_open(b) && !same(a, b)) pairs.push_back({a, b});
   }
+  return pairs;
 }
 
-// Channels that no triangle belongs to, because chambers or other channels cover them.
-void join_covered_channels(const Layout& layout, const LayoutShapes& shapes, const FlatMesh& mesh,
-                           OpenRegions& open) {
-  std::vector<bool> meshed(layout.channels.size(), false);
-  for (const FlatRegion& region : mesh.regions)
-    if (region.kind == RegionKind::kChannel) meshed[region.part] = true;
-  for (std::size_t i = 0; i < meshed.size(); ++i) {
-    if (meshed[i]) continue;
+// Channels that border nothing open may lie wholly inside a chamber.
+void join_covered_channels(const Layout& layout, const LayoutShapes& shapes, OpenRegions& open) {
+  for (std::size_t i = 0; i < layout.channels.size(); ++i)
     for (const Vec2& p : layout.channels[i].path_m)
-      if (const auto region = region_at(shapes, p); region && is_open(*region))
-        open.join(open.number({RegionKind::kChannel, static_cast<int>(i)}), open.number(*region));
-  }
+      if (const auto region = region_at(shapes, p); region && region->kind == RegionKind::kChamber)
+        if (contains(shapes.channels_m[i], p) ||
+            distance_to_loop_m(shapes.channels_m[i], p) < kDrawingTolerance)
+          open.join(open.number({RegionKind::kChannel, static_cast<int>(i)}), open.number(*region));
 }
 
-std::string part_name(const Layout& layout, const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber ? "chamber '" + layout.chambers[region.part].name + "'"
-                                             : "channel '" + layout.channels[region.part].name + "'";
+GroupId group_of(const AirGroups& groups, const FlatRegion& region) {
+  return (region.kind == RegionKind::kChamber ? groups.chamber_group : groups.channel_group)[region.part];
 }
 
-std::optional<Problem> feed_groups(const Layout& layout, const LayoutShapes& shapes, FlatMesh& mesh,
-                                   int groups) {
-  std::vector<std::optional<InletId>> fed_by(groups);
-  for (std::size_t i = 0; i < layout.inlets.size(); ++i) {
-    const Inlet& inlet = layout.inlets[i];
-    const auto region = region_fed_by(shapes, inlet.point_m);
-    if (!region)
-      return bad_input("Inlet '" + inlet.name +
-                           "' feeds nothing: move it into a chamber or channel (or within 1 mm of one).",
-                       {{ProblemPlace::Kind::kInlet, static_cast<int>(i)}});
-    const GroupId group = region->kind == RegionKind::kChamber ? mesh.chamber_group[region->part]
-                                                               : mesh.channel_group[region->part];
-    auto& feeder = fed_by[index_of(group)];
-    if (feeder)
-      return bad_input("Inlets '" + layout.inlets[index_of(*feeder)].name + "' and '" + inlet.name +
-                           "' both feed " + part_name(layout, *region) + ": keep one of them.",
-                       {{ProblemPlace::Kind::kInlet, static_cast<int>(i)}});
-    feeder = InletId{static_cast<int>(i)};
-  }
-  for (int g = 0; g < groups; ++g) {
-    if (fed_by[g]) {
-      mesh.group_inlet.push_back(*fed_by[g]);
-      continue;
-    }
-    for (std::size_t i = 0; i < mesh.chamber_group.size(); ++i)
-      if (index_of(mesh.chamber_group[i]) == static_cast<std::size_t>(g))
-        return bad_input("No inlet reaches chamber '" + layout.chambers[i].name +
-                             "': add an inlet or a channel from a chamber that has one.",
-                         {{ProblemPlace::Kind::kChamber, static_cast<int>(i)}});
-    for (std::size_t i = 0; i < mesh.channel_group.size(); ++i)
-      if (index_of(mesh.channel_group[i]) == static_cast<std::size_t>(g))
-        return bad_input("Channel '" + layout.channels[i].name +
-                             "' joins no chamber and no inlet: lengthen it or remove it.",
-                         {{ProblemPlace::Kind::kChannel, static_cast<int>(i)}});
-  }
-  return std::nullopt;
+Problem feeds_nothing(const Inlet& inlet, int index) {
+  return bad_input("Inlet '" + inlet.name + "' at (" + fixed_text(inlet.point_m.x() / 1e-3, 1) + ", " +
+                       fixed_text(inlet.point_m.y() / 1e-3, 1) +
+                       ") mm feeds nothing: move it into a chamber or channel, or within 1 mm of one.",
+                   {{ProblemPlace::Kind::kInlet, index}});
 }
 
 }  // namespace
@@ -122,19 +89,77 @@ std::optional<FlatRegion> region_fed_by(const LayoutShapes& shapes, const Vec2& 
   return nearest;
 }
 
-std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes, FlatMesh& mesh) {
+std::string part_name(const Layout& layout, const FlatRegion& region) {
+  switch (region.kind) {
+    case RegionKind::kChamber:
+      return "chamber '" + layout.chambers[region.part].name + "'";
+    case RegionKind::kChannel:
+      return "channel '" + layout.channels[region.part].name + "'";
+    case RegionKind::kStrap:
+      return "strap '" + layout.straps[region.part].name + "'";
+    case RegionKind::kWeld:
+      break;
+  }
+  return "weld";
+}
+
+AirGroups air_groups(const Layout& layout, const LayoutShapes& shapes,
+                     const std::vector<RegionPair>& neighbours) {
   OpenRegions open(shapes);
-  join_across_edges(mesh, open);
-  join_covered_channels(layout, shapes, mesh, open);
+  for (const auto& [a, b] : neighbours)
+    if (a && b && is_open(*a) && is_open(*b)) open.join(open.number(*a), open.number(*b));
+  join_covered_channels(layout, shapes, open);
   std::vector<int> group_of_root(open.count(), -1);
-  int groups = 0;
+  AirGroups groups;
   for (int i = 0; i < open.count(); ++i) {
     int& group = group_of_root[open.root(i)];
-    if (group < 0) group = groups++;
-    auto& list = i < static_cast<int>(layout.chambers.size()) ? mesh.chamber_group : mesh.channel_group;
+    if (group < 0) group = groups.count++;
+    auto& list = i < static_cast<int>(layout.chambers.size()) ? groups.chamber_group : groups.channel_group;
     list.push_back(GroupId{group});
   }
-  return feed_groups(layout, shapes, mesh, groups);
+  return groups;
+}
+
+FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const AirGroups& groups) {
+  FedGroups out;
+  out.fed_by.resize(groups.count);
+  for (int i = 0; i < static_cast<int>(layout.inlets.size()); ++i) {
+    const Inlet& inlet = layout.inlets[i];
+    const auto region = region_fed_by(shapes, inlet.point_m);
+    if (!region) {
+      out.problems.push_back(feeds_nothing(inlet, i));
+      continue;
+    }
+    auto& feeder = out.fed_by[index_of(group_of(groups, *region))];
+    if (feeder)
+      out.problems.push_back(bad_input("Inlets '" + layout.inlets[index_of(*feeder)].name + "' and '" +
+                                           inlet.name + "' both feed " + part_name(layout, *region) +
+                                           "; keep one of them.",
+                                       {{ProblemPlace::Kind::kInlet, i}}));
+    else
+      feeder = InletId{i};
+  }
+  for (int i = 0; i < static_cast<int>(layout.chambers.size()); ++i)
+    if (!out.fed_by[index_of(groups.chamber_group[i])])
+      out.problems.push_back(bad_input("No inlet reaches chamber '" + layout.chambers[i].name +
+                                           "'; add an inlet, or a channel from a chamber that has one.",
+                                       {{ProblemPlace::Kind::kChamber, i}}));
+  return out;
+}
+
+std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes, FlatMesh& mesh) {
+  const AirGroups groups = air_groups(layout, shapes, regions_across_edges(mesh));
+  const FedGroups fed = feed_groups(layout, shapes, groups);
+  if (!fed.problems.empty()) return fed.problems.front();
+  for (int i = 0; i < static_cast<int>(layout.channels.size()); ++i)
+    if (!fed.fed_by[index_of(groups.channel_group[i])])
+      return bad_input("Channel '" + layout.channels[i].name +
+                           "' joins no chamber and no inlet; lengthen it or remove it.",
+                       {{ProblemPlace::Kind::kChannel, i}});
+  mesh.chamber_group = groups.chamber_group;
+  mesh.channel_group = groups.channel_group;
+  for (const auto& inlet : fed.fed_by) mesh.group_inlet.push_back(*inlet);
+  return std::nullopt;
 }
 
 }  // namespace wrapgauge

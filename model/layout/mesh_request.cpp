@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
+#include "model/core/number_text.hpp"
 #include "model/geometry/stroke.hpp"
 
 namespace wrapgauge {
@@ -69,12 +69,10 @@ std::optional<Problem> unusable_options(const Layout& layout, const FlatMeshOpti
 }  // namespace
 
 std::string in_millimetres(double length_m) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.1f mm", length_m / 1e-3);
-  return text;
+  return fixed_text(length_m / 1e-3, 1) + " mm";
 }
 
-std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOptions& options) {
+std::optional<Problem> unusable_shapes(const Layout& layout) {
   if (auto problem = unusable_loop("The outline", layout.outline_m)) return problem;
   for (const Chamber& chamber : layout.chambers)
     if (auto problem = unusable_chamber(chamber)) return problem;
@@ -86,7 +84,12 @@ std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOpti
   for (const Inlet& inlet : layout.inlets)
     if (!inlet.point_m.allFinite())
       return bad_input("Inlet '" + inlet.name + "' has a coordinate that is not a finite number.");
-  return unusable_options(layout, options);
+  return std::nullopt;
+}
+
+std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOptions& options) {
+  const auto problem = unusable_shapes(layout);
+  return problem ? problem : unusable_options(layout, options);
 }
 
 Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,

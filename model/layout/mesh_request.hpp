@@ -9,7 +9,9 @@
 namespace wrapgauge {
 
 // Problems: a number that is not finite, a loop of fewer than three points or no area, a path or width that
-// gives no channel, an edge length that is not positive or that would need more than half a million vertices.
+// gives no channel.
+std::optional<Problem> unusable_shapes(const Layout& layout);
+// Those, and an edge length that is not positive or that would need more than half a million vertices.
 std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOptions& options);
 
 // The lines that meet when closed; none when the layout does not close or no closing length is asked for.

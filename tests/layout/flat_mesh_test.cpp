@@ -9,7 +9,7 @@
 
 #include "model/geometry/planar_triangulation.hpp"
 #include "model/layout/layout_shapes.hpp"
-#include "tests/layout/flat_mesh_test_layouts.hpp"
+#include "tests/layout/sample_layouts.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -197,7 +197,7 @@ TEST(FlatMesh, TakesAnInletAtTheEndOfAChannel) {
   layout.inlets = {{"inlet", {0.05, 0.0045}}};  // half a millimetre before the channel's end
   EXPECT_EQ(meshed(layout).group_inlet.size(), 1u);
   layout.inlets[0].point_m.y() = 0.0035;
-  EXPECT_NE(refusal(layout).find("'inlet' feeds nothing"), std::string::npos);
+  EXPECT_NE(refusal(layout).find("Inlet 'inlet' at (50.0, 3.5) mm feeds nothing"), std::string::npos);
 }
 
 TEST(FlatMesh, SamplesBothClosingLinesAtTheSameHeights) {

@@ -1,0 +1,33 @@
+#pragma once
+// The single checks behind check_layout. Each adds what it finds to `problems`.
+
+#include "model/layout/layout_shapes.hpp"
+
+namespace wrapgauge {
+
+struct LayoutCheck {
+  const Layout& layout;
+  const LayoutShapes& shapes;
+  std::vector<Problem>& problems;
+
+  void add(std::string message, std::vector<ProblemPlace> places = {}) const {
+    problems.push_back(bad_input(std::move(message), std::move(places)));
+  }
+};
+
+// Numbers and names.
+void check_numbers(const Layout& layout, std::vector<Problem>& problems);
+void check_names(const LayoutCheck& check);
+// Loops.
+void check_self_crossings(const LayoutCheck& check);
+void check_open_regions(const LayoutCheck& check);  // overlaps, outline, thin seams
+void check_insets(const LayoutCheck& check);
+// What joins what.
+void check_air(const LayoutCheck& check);
+void check_straps(const LayoutCheck& check);
+void check_closure(const LayoutCheck& check);
+
+double thicker_sheet_m(const Layout& layout);
+std::string at_mm(const Vec2& point_m);  // "(12.0, 30.5) mm"
+
+}  // namespace wrapgauge
