@@ -3,8 +3,12 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <nlohmann/json.hpp>
+#include <set>
 
+#include "model/layout/layout_check.hpp"
 #include "tests/layout/sample_layouts.hpp"
 
 namespace wrapgauge {
@@ -133,6 +137,50 @@ TEST(LayoutJson, RefusesTooManyPointsAndNumbersOutOfRange) {
   EXPECT_NE(refusal(value).find("1e+300"), std::string::npos) << refusal(value);
   value["inlets"][0]["point"][0] = std::nan("");
   EXPECT_NE(refusal(value), "");
+}
+
+// Every object the schema describes, with the reader's answer to the keys it needs and to none other.
+TEST(LayoutJson, TakesExactlyTheKeysOfTheSchema) {
+  std::ifstream in(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources" / "layout.schema.json");
+  const json schema = json::parse(in);
+  std::set<std::string> written, described;
+  const auto collect = [](const auto& self, const json& value, std::set<std::string>& keys) -> void {
+    if (value.is_object())
+      for (const auto& [key, child] : value.items()) {
+        keys.insert(key);
+        self(self, child, keys);
+      }
+    if (value.is_array())
+      for (const json& child : value) self(self, child, keys);
+  };
+  const auto describe = [](const auto& self, const json& value, std::set<std::string>& keys) -> void {
+    if (value.is_object() && value.contains("properties") && value["properties"].is_object())
+      for (const auto& [key, child] : value["properties"].items()) keys.insert(key);
+    for (const json& child : value)
+      if (child.is_structured()) self(self, child, keys);
+  };
+  json full = small_layout();
+  full["closure"]["closing_length"] = 1;  // beside stretch, so that each key stands once
+  collect(collect, full, written);
+  describe(describe, schema, described);
+  EXPECT_EQ(written, described);
+  for (const json& key : schema["required"]) {
+    json value = small_layout();
+    value.erase(key.get<std::string>());
+    const Result<Layout> read = layout_from_json(value, "x.json");
+    EXPECT_TRUE(!read || !check_layout(*read).empty()) << key;
+  }
+}
+
+TEST(LayoutJson, ReadsTheExampleOfTheDocumentation) {
+  std::ifstream in(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "docs" / "02-layout.md");
+  const std::string page((std::istreambuf_iterator<char>(in)), std::istreambuf_iterator<char>());
+  const std::size_t start = page.find("```json\n"), end = page.find("```", start + 8);
+  ASSERT_NE(start, std::string::npos);
+  const Result<Layout> layout = layout_from_text(page.substr(start + 8, end - start - 8), "example");
+  ASSERT_TRUE(layout) << layout.problem().message;
+  const std::vector<Problem> problems = check_layout(*layout);
+  EXPECT_TRUE(problems.empty()) << problems.front().message;
 }
 
 TEST(LayoutJson, AnswersAnyValueAnywhereWithoutACrash) {
