@@ -1,0 +1,138 @@
+#include "bodyforms/form.hpp"
+
+#include <gtest/gtest.h>
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "model/body/check_body.hpp"
+
+namespace wrapgauge {
+namespace {
+
+double girth_mm(const Body& body, double station_mm) {
+  const Girth girth = girth_at(body, station_mm * mm);
+  EXPECT_EQ(girth.kind, SectionKind::kOneLoop);
+  return girth.girth / mm;
+}
+
+double least_angle_deg(const TriangleMesh& mesh) {
+  double least = 180.0;
+  for (int f = 0; f < mesh.faces.rows(); ++f)
+    for (int k = 0; k < 3; ++k) {
+      const Vec3 a = mesh.vertices_m.row(mesh.faces(f, k)),
+                 b = mesh.vertices_m.row(mesh.faces(f, (k + 1) % 3)),
+                 c = mesh.vertices_m.row(mesh.faces(f, (k + 2) % 3));
+      const double angle = std::acos((b - a).normalized().dot((c - a).normalized()));
+      least = std::min(least, angle * 180.0 / std::numbers::pi);
+    }
+  return least;
+}
+
+TEST(Form, HasTheGirthsItWasAskedFor) {
+  const auto limb = make_form("tapered-limb", {{"length", 240},
+                                               {"girth_distal", 170},
+                                               {"girth_middle", 262},
+                                               {"girth_proximal", 281},
+                                               {"middle", 0.6},
+                                               {"aspect_distal", 1.4}});
+  ASSERT_TRUE(limb.ok());
+  EXPECT_NEAR(girth_mm(*limb, 0.001), 170, 0.002 * 170);
+  EXPECT_NEAR(girth_mm(*limb, 144), 262, 0.002 * 262);
+  EXPECT_NEAR(girth_mm(*limb, 239.999), 281, 0.002 * 281);
+}
+
+TEST(Form, OfAForearmAndACalfHaveThePublishedMedianGirths) {
+  // ANSUR II 2012, men, 50th percentile: wrist 176, forearm flexed 310, ankle 228, calf 392 mm.
+  const auto forearm = make_form("forearm", {}), calf = make_form("calf", {});
+  ASSERT_TRUE(forearm.ok() && calf.ok());
+  const auto widest = [](const Body& body) {
+    double most = 0.0;
+    for (double station = 5.0; station < body_length(body) / mm; station += 5.0)
+      most = std::max(most, girth_mm(body, station));
+    return most;
+  };
+  EXPECT_NEAR(girth_mm(*forearm, 0.001), 176, 0.4);
+  EXPECT_NEAR(widest(*forearm), 310, 0.6);
+  EXPECT_NEAR(girth_mm(*calf, 0.001), 228, 0.5);
+  EXPECT_NEAR(widest(*calf), 392, 0.8);
+}
+
+TEST(Form, OfAConeChangesItsGirthLinearly) {
+  const auto cone = make_form("cone", {{"girth_distal", 200}, {"girth_proximal", 300}, {"length", 200}});
+  ASSERT_TRUE(cone.ok());
+  for (const double station : {1.0, 37.3, 100.0, 163.9, 199.0})
+    EXPECT_NEAR(girth_mm(*cone, station), 200 + station / 2, 0.002 * 250);
+}
+
+TEST(Form, OfAnEllipticCylinderHasItsAspect) {
+  const auto cylinder = make_form("cylinder", {{"aspect", 1.5}});
+  ASSERT_TRUE(cylinder.ok());
+  const auto& points = cylinder->surface.vertices_m;
+  EXPECT_NEAR(points.col(0).maxCoeff() / points.col(1).maxCoeff(), 1.5, 0.003);
+}
+
+TEST(Form, NeverOvershootsTheGirthsItGoesThrough) {
+  const auto limb =
+      make_form("tapered-limb", {{"girth_distal", 180}, {"girth_middle", 290}, {"girth_proximal", 292}});
+  ASSERT_TRUE(limb.ok());
+  double before = 0.0;
+  for (double station = 0.5; station < 250.0; station += 2.5) {
+    const double girth = girth_mm(*limb, station);
+    EXPECT_GE(girth, before - 0.06) << station;  // chords between rings lie a little inside
+    EXPECT_LE(girth, 292.05);
+    before = girth;
+  }
+}
+
+TEST(Form, IsAlreadyACheckedBody) {
+  for (const Form& form : forms()) {
+    const auto body = make_form(form.name, {});
+    ASSERT_TRUE(body.ok()) << form.name;
+    RawMesh raw;
+    raw.vertices = body->surface.vertices_m;
+    raw.faces = body->surface.faces;
+    const auto checked = check_body(raw, {form.name, LengthUnit::kMetre, Vec3(0, 0, 1)});
+    ASSERT_TRUE(checked.ok()) << checked.problem().message;
+    EXPECT_TRUE(checked->report.repairs.empty()) << form.name;
+    EXPECT_EQ(checked->report.open_ends.size(), 2u) << form.name;
+    EXPECT_EQ(checked->report.self_crossings, 0) << form.name;
+    EXPECT_GT(least_angle_deg(body->surface), 30.0) << form.name;
+    EXPECT_EQ(body->surface.vertices_m.col(2).minCoeff(), 0.0);
+  }
+}
+
+TEST(Form, NamesWhatItDoesNotKnow) {
+  const auto unknown = make_form("elephant", {});
+  ASSERT_FALSE(unknown.ok());
+  EXPECT_NE(unknown.problem().message.find("tapered-limb"), std::string::npos);
+  const auto parameter = make_form("calf", {{"girth_wrist", 170}});
+  ASSERT_FALSE(parameter.ok());
+  EXPECT_NE(parameter.problem().message.find("girth_ankle"), std::string::npos);
+}
+
+TEST(Form, RefusesValuesOutOfRange) {
+  EXPECT_FALSE(make_form("calf", {{"girth_calf", -1}}).ok());
+  EXPECT_FALSE(make_form("calf", {{"girth_calf", std::nan("")}}).ok());
+  EXPECT_FALSE(make_form("calf", {{"edge", 0.001}}).ok());
+  const auto steep = make_form("cone", {{"length", 40}, {"girth_distal", 100}, {"girth_proximal", 1000}});
+  ASSERT_FALSE(steep.ok());
+  EXPECT_NE(steep.problem().message.find("45 degrees"), std::string::npos);
+}
+
+TEST(Form, DocumentsEveryParameterWithASource) {
+  for (const Form& form : forms()) {
+    EXPECT_FALSE(form.about.empty());
+    for (const FormParameter& parameter : form.parameters) {
+      EXPECT_FALSE(parameter.meaning.empty()) << form.name << " " << parameter.name;
+      EXPECT_FALSE(parameter.source.empty()) << form.name << " " << parameter.name;
+      EXPECT_GE(parameter.default_value, parameter.least);
+      EXPECT_LE(parameter.default_value, parameter.most);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace wrapgauge
