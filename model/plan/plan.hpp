@@ -42,6 +42,9 @@ struct Plan {
   std::optional<double> tissue_stiffness_factor;
   std::vector<double> tissue_depth_mm;  // a body vertex each; usually empty
   Layout layout;
+  // Set when the layout stands in a file of its own, as written, relative to the plan file. write_plan then
+  // writes the reference and not the layout: clear it after changing the layout.
+  std::optional<std::filesystem::path> layout_file;
   Placement placement;
   double friction = 0.5;
   std::vector<InletProgram> inflation;
@@ -50,9 +53,11 @@ struct Plan {
   InflationOptions solver;
 };
 
-// Reads, checks every field (unknown keys are refused by name) and fills defaults.
+// Reads, checks every field (unknown keys are refused by name) and fills defaults. Described in
+// docs/plan-file.md. Whether the drawing makes sense, the body is there and the materials are known is asked
+// later.
 Result<Plan> read_plan(const std::filesystem::path& file);
-// Written to a temporary name, flushed and renamed.
+// Written to a temporary name, flushed and renamed. Relative files are named anew from the folder of `file`.
 Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file);
 
 }  // namespace wrapgauge

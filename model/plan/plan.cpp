@@ -1,0 +1,47 @@
+#include "model/plan/plan.hpp"
+
+#include <nlohmann/json.hpp>
+#include <system_error>
+
+#include "model/core/file.hpp"
+#include "model/core/json_object.hpp"
+#include "model/plan/plan_from_json.hpp"
+#include "model/plan/plan_to_json.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// The same file, seen from another folder; as it was where that cannot be said.
+std::filesystem::path seen_from(const std::filesystem::path& new_folder,
+                                const std::filesystem::path& old_folder, const std::filesystem::path& file) {
+  if (file.is_absolute()) return file;
+  std::error_code error;
+  const auto from = [](const std::filesystem::path& folder) {
+    return folder.empty() ? std::filesystem::path(".") : folder;
+  };
+  const std::filesystem::path relative =
+      std::filesystem::relative(from(old_folder) / file, from(new_folder), error);
+  return error || relative.empty() ? file : relative;
+}
+
+}  // namespace
+
+Result<Plan> read_plan(const std::filesystem::path& file) {
+  const Result<nlohmann::json> json = read_json(file);
+  if (!json) return json.problem();
+  return plan_from_json(*json, file.parent_path(), file.filename().string());
+}
+
+Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file) {
+  Plan moved = plan;
+  moved.folder = file.parent_path();
+  if (moved.folder != plan.folder) {
+    if (auto* body = std::get_if<BodyFile>(&moved.body))
+      body->file = seen_from(moved.folder, plan.folder, body->file);
+    if (moved.layout_file) moved.layout_file = seen_from(moved.folder, plan.folder, *moved.layout_file);
+  }
+  constexpr auto kReplaceBadText = nlohmann::ordered_json::error_handler_t::replace;
+  return write_file_atomically(file, plan_to_json(moved).dump(2, ' ', false, kReplaceBadText) + "\n");
+}
+
+}  // namespace wrapgauge

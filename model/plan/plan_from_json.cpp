@@ -1,0 +1,212 @@
+#include "model/plan/plan_from_json.hpp"
+
+#include <set>
+#include <utility>
+
+#include "model/body/length_unit.hpp"
+#include "model/core/json_object.hpp"
+#include "model/layout/layout_json.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::json;
+
+constexpr NumberRange kCoordinate{-1e5, 1e5, "mm"};
+constexpr NumberRange kAngle{-360.0, 360.0, "degrees"};
+constexpr NumberRange kDepth{0.5, 300.0, "mm"};
+
+// Reads the object under `key` with `read`; a missing one is reported unless it is optional.
+template <class Read>
+void read_part(JsonObject& parent, const char* key, bool optional, const Read& read) {
+  if (parent.failed() || (optional && !parent.has(key))) return;
+  const json& value = parent.value(key);
+  if (parent.failed()) return;
+  JsonObject part(value, parent.place(key));
+  read(part);
+  if (auto problem = part.finish()) parent.fail(std::move(*problem));
+}
+
+template <class Read>
+void read_each(JsonObject& parent, const char* key, const Read& read) {
+  int number = 0;
+  for (const json& value : parent.list_or_empty(key)) {
+    if (parent.failed()) return;
+    JsonObject item(value, parent.place(key) + " " + std::to_string(++number));
+    read(item);
+    if (auto problem = item.finish()) parent.fail(std::move(*problem));
+  }
+}
+
+Vec3 point_m(JsonObject& object, const char* key) {
+  const std::vector<double> xyz = object.numbers(key, 3, kCoordinate);
+  return 1e-3 * Vec3(xyz[0], xyz[1], xyz[2]);
+}
+
+std::optional<LengthUnit> unit_from_name(std::string_view name) {
+  for (LengthUnit unit :
+       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
+    if (name == unit_name(unit)) return unit;
+  return std::nullopt;
+}
+
+BodyFile body_file(JsonObject& object) {
+  BodyFile body;
+  body.file = object.text("file");
+  if (object.has("unit")) body.unit = unit_from_name(object.choice("unit", {"mm", "cm", "m", "in"}));
+  if (object.has("axis")) {
+    const std::vector<double> xyz = object.numbers("axis", 3, {-1e6, 1e6, ""});
+    const Vec3 axis(xyz[0], xyz[1], xyz[2]);
+    if (!object.failed() && axis.norm() < 1e-6)
+      object.fail("axis has no length; point it from hand or foot to trunk.");
+    if (!object.failed()) body.axis_direction = axis.normalized();
+  }
+  return body;
+}
+
+BodyForm body_form(JsonObject& object) {
+  BodyForm body;
+  body.form = object.text("form");
+  if (!object.has("parameters") || object.failed()) return body;
+  const json& value = object.value("parameters");
+  JsonObject parameters(value, object.place("parameters"));
+  if (value.is_object())
+    for (const auto& item : value.items())
+      body.parameters[item.key()] = parameters.number(item.key().c_str(), {-1e5, 1e5, ""});
+  if (auto problem = parameters.finish()) object.fail(std::move(*problem));
+  return body;
+}
+
+void read_body(JsonObject& object, Plan& plan) {
+  const bool is_file = object.has("file"), is_form = object.has("form");
+  if (!object.failed() && is_file == is_form) object.fail("give either a file or a form.");
+  if (is_form)
+    plan.body = body_form(object);
+  else
+    plan.body = body_file(object);
+}
+
+BonySite bony_site(JsonObject& object) {
+  BonySite site;
+  site.name = object.text("name");
+  site.point_m = point_m(object, "point_mm");
+  site.radius = object.number("radius_mm", {1.0, 200.0, "mm"}) * mm;
+  site.tissue_depth = object.number("tissue_depth_mm", kDepth) * mm;
+  return site;
+}
+
+void read_tissue(JsonObject& object, Plan& plan) {
+  plan.tissue_site = object.text_or("site", "");
+  plan.tissue_stiffness_factor = object.optional_number("stiffness_factor", {0.05, 20.0, ""});
+  const json& depths = object.list_or_empty("depth_mm");
+  if (!object.failed() && !depths.empty())
+    plan.tissue_depth_mm = object.numbers("depth_mm", depths.size(), kDepth);
+  if (!object.failed() && plan.tissue_site.empty() && std::holds_alternative<BodyFile>(plan.body))
+    object.fail("site is missing; a body from a file needs one, e.g. \"forearm relaxed\".");
+}
+
+void read_layout_part(JsonObject& parent, const std::filesystem::path& folder, Plan& plan) {
+  const json& value = parent.value("layout");
+  if (parent.failed()) return;
+  if (!value.is_object() || !value.contains("file")) {
+    Result<Layout> layout = layout_from_json(value, parent.place("layout"));
+    if (layout)
+      plan.layout = std::move(layout).value();
+    else
+      parent.fail(layout.problem());
+    return;
+  }
+  JsonObject reference(value, parent.place("layout"));
+  plan.layout_file = reference.text("file");
+  if (auto problem = reference.finish()) return parent.fail(std::move(*problem));
+  Result<Layout> layout = read_layout(folder / *plan.layout_file);
+  if (layout)
+    plan.layout = std::move(layout).value();
+  else
+    parent.fail(layout.problem());
+}
+
+void read_anchor(JsonObject& object, Placement& placement) {
+  const bool at_point = object.has("point_mm"), at_station = object.has("station_mm");
+  if (!object.failed() && at_point == at_station) object.fail("give either point_mm or station_mm.");
+  if (at_point) {
+    placement.anchor = AnchorAtPoint{point_m(object, "point_mm")};
+  } else {
+    const double station_mm = object.number("station_mm", {0.0, 3000.0, "mm"});
+    placement.anchor = AnchorAtStation{station_mm * mm, object.number_or("angle_deg", 0.0, kAngle)};
+  }
+}
+
+void read_wear(JsonObject& object, Placement& placement) {
+  read_part(object, "anchor", false, [&](JsonObject& anchor) { read_anchor(anchor, placement); });
+  if (object.has("layout_point_mm")) {
+    const std::vector<double> xy = object.numbers("layout_point_mm", 2, kCoordinate);
+    placement.layout_point_m = 1e-3 * Vec2(xy[0], xy[1]);
+  }
+  placement.turn_deg = object.number_or("turn_deg", 0.0, kAngle);
+}
+
+InletProgram inlet_program(JsonObject& object) {
+  InletProgram program;
+  program.inlet = object.text("inlet");
+  const auto pressure_kpa = object.optional_number("pressure_kpa", {0.0, 100.0, "kPa"});
+  const auto pressure_mmhg = object.optional_number("pressure_mmhg", {0.0, 750.0, "mmHg"});
+  const auto volume_ml = object.optional_number("volume_ml", {0.0, 20000.0, "mL"});
+  if (!object.failed() && pressure_kpa.has_value() + pressure_mmhg.has_value() + volume_ml.has_value() != 1)
+    object.fail("give exactly one of pressure_kpa, pressure_mmhg and volume_ml.");
+  if (pressure_kpa) program.target = *pressure_kpa * kPa;
+  if (pressure_mmhg) program.target = *pressure_mmhg * mmHg;
+  if (volume_ml) program.target = *volume_ml * mL;
+  return program;
+}
+
+void check_inlets(JsonObject& object, const Plan& plan) {
+  std::set<std::string> known, seen;
+  std::string list;
+  for (const Inlet& inlet : plan.layout.inlets)
+    if (known.insert(inlet.name).second) list += (list.empty() ? "'" : ", '") + inlet.name + "'";
+  for (const InletProgram& program : plan.inflation) {
+    if (!known.contains(program.inlet))
+      object.fail("inflation names the inlet '" + program.inlet +
+                  "', which the layout does not have; it has " + (list.empty() ? "none" : list) + ".");
+    if (!seen.insert(program.inlet).second)
+      object.fail("inflation names the inlet '" + program.inlet + "' twice; keep one.");
+  }
+}
+
+void read_solver(JsonObject& object, InflationOptions& solver) {
+  solver.bending = object.flag_or("bending", solver.bending);
+  solver.relaxed_compression = object.flag_or("relaxed_compression", solver.relaxed_compression);
+  solver.steps = object.whole_number_or("steps", solver.steps, 1, 100);
+}
+
+}  // namespace
+
+Result<Plan> plan_from_json(const json& value, const std::filesystem::path& folder,
+                            const std::string& where) {
+  JsonObject object(value, where);
+  Plan plan;
+  plan.folder = folder;
+  object.format_one("wrapgauge-plan");
+  plan.name = object.text("name");
+  read_part(object, "body", false, [&](JsonObject& part) { read_body(part, plan); });
+  read_each(object, "bony_sites", [&](JsonObject& item) { plan.bony_sites.push_back(bony_site(item)); });
+  const bool needs_tissue = std::holds_alternative<BodyFile>(plan.body);
+  read_part(object, "tissue", !needs_tissue, [&](JsonObject& part) { read_tissue(part, plan); });
+  read_layout_part(object, folder, plan);
+  read_part(object, "wear", false, [&](JsonObject& part) { read_wear(part, plan.placement); });
+  plan.friction = object.number_or("friction", plan.friction, {0.0, 3.0, ""});
+  read_each(object, "inflation", [&](JsonObject& item) { plan.inflation.push_back(inlet_program(item)); });
+  check_inlets(object, plan);
+  read_part(object, "limits", true, [&](JsonObject& part) {
+    plan.use = use_from_name(part.choice("use", {"sustained", "short hold", "pulse"})).value_or(plan.use);
+  });
+  read_part(object, "mesh", true, [&](JsonObject& part) {
+    plan.mesh_edge = part.number_or("edge_mm", plan.mesh_edge / mm, {0.5, 30.0, "mm"}) * mm;
+  });
+  read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan.solver); });
+  if (auto problem = object.finish()) return *problem;
+  return plan;
+}
+
+}  // namespace wrapgauge

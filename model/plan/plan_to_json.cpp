@@ -1,0 +1,111 @@
+#include "model/plan/plan_to_json.hpp"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "model/layout/layout_json.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::ordered_json;
+
+// So that writing, reading and writing again gives the same text in spite of the change of unit.
+double tidy(double value) {
+  return std::round(value * 1e6) / 1e6;
+}
+
+ordered_json in_mm(const Vec3& point_m) {
+  return {tidy(1e3 * point_m.x()), tidy(1e3 * point_m.y()), tidy(1e3 * point_m.z())};
+}
+
+ordered_json body_json(const BodyFile& body) {
+  ordered_json out{{"file", body.file.string()}};
+  if (body.unit) out["unit"] = unit_name(*body.unit);
+  if (body.axis_direction) {
+    const Vec3& axis = *body.axis_direction;
+    out["axis"] = {tidy(axis.x()), tidy(axis.y()), tidy(axis.z())};
+  }
+  return out;
+}
+
+ordered_json body_json(const BodyForm& body) {
+  ordered_json out{{"form", body.form}};
+  for (const auto& [name, value] : body.parameters) out["parameters"][name] = value;
+  return out;
+}
+
+ordered_json bony_sites_json(const std::vector<BonySite>& sites) {
+  ordered_json out = ordered_json::array();
+  for (const BonySite& site : sites) {
+    out.push_back({{"name", site.name},
+                   {"point_mm", in_mm(site.point_m)},
+                   {"radius_mm", tidy(site.radius / mm)},
+                   {"tissue_depth_mm", tidy(site.tissue_depth / mm)}});
+  }
+  return out;
+}
+
+ordered_json tissue_json(const Plan& plan) {
+  ordered_json out = ordered_json::object();
+  if (!plan.tissue_site.empty()) out["site"] = plan.tissue_site;
+  if (plan.tissue_stiffness_factor) out["stiffness_factor"] = *plan.tissue_stiffness_factor;
+  if (!plan.tissue_depth_mm.empty()) out["depth_mm"] = plan.tissue_depth_mm;
+  return out;
+}
+
+ordered_json layout_part(const Plan& plan) {
+  if (plan.layout_file) return {{"file", plan.layout_file->string()}};
+  return ordered_json(layout_to_json(plan.layout));
+}
+
+ordered_json wear_json(const Placement& placement) {
+  ordered_json out;
+  if (const auto* point = std::get_if<AnchorAtPoint>(&placement.anchor)) {
+    out["anchor"]["point_mm"] = in_mm(point->point_m);
+  } else {
+    const auto& station = std::get<AnchorAtStation>(placement.anchor);
+    out["anchor"] = {{"station_mm", tidy(station.station / mm)}, {"angle_deg", station.angle_deg}};
+  }
+  if (placement.layout_point_m) {
+    const Vec2& point = *placement.layout_point_m;
+    out["layout_point_mm"] = {tidy(1e3 * point.x()), tidy(1e3 * point.y())};
+  }
+  out["turn_deg"] = placement.turn_deg;
+  return out;
+}
+
+ordered_json inflation_json(const std::vector<InletProgram>& programs) {
+  ordered_json out = ordered_json::array();
+  for (const InletProgram& program : programs) {
+    ordered_json item{{"inlet", program.inlet}};
+    if (const auto* pressure = std::get_if<Pressure>(&program.target))
+      item["pressure_kpa"] = tidy(*pressure / kPa);
+    else
+      item["volume_ml"] = tidy(std::get<Volume>(program.target) / mL);
+    out.push_back(std::move(item));
+  }
+  return out;
+}
+
+}  // namespace
+
+ordered_json plan_to_json(const Plan& plan) {
+  ordered_json out{{"wrapgauge-plan", 1}, {"name", plan.name}};
+  out["body"] = std::visit([](const auto& body) { return body_json(body); }, plan.body);
+  out["bony_sites"] = bony_sites_json(plan.bony_sites);
+  const ordered_json tissue = tissue_json(plan);
+  if (!tissue.empty()) out["tissue"] = tissue;
+  out["layout"] = layout_part(plan);
+  out["wear"] = wear_json(plan.placement);
+  out["friction"] = plan.friction;
+  out["inflation"] = inflation_json(plan.inflation);
+  out["limits"]["use"] = use_name(plan.use);
+  out["mesh"]["edge_mm"] = tidy(plan.mesh_edge / mm);
+  out["solver"] = {{"bending", plan.solver.bending},
+                   {"relaxed_compression", plan.solver.relaxed_compression},
+                   {"steps", plan.solver.steps}};
+  return out;
+}
+
+}  // namespace wrapgauge

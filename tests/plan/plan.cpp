@@ -1,0 +1,110 @@
+#include "model/plan/plan.hpp"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <string>
+
+#include "model/core/file.hpp"
+#include "model/layout/layout_check.hpp"
+
+namespace wrapgauge {
+namespace {
+
+const std::filesystem::path kResources = WRAPGAUGE_SOURCE_DIR "/resources";
+
+// A folder of this test's own, removed at its end.
+class PlanFile : public testing::Test {
+ protected:
+  void SetUp() override { std::filesystem::create_directories(folder_); }
+  void TearDown() override { std::filesystem::remove_all(folder_); }
+  std::filesystem::path folder_ =
+      std::filesystem::path(testing::TempDir()) / ("plan-" + std::to_string(::getpid()));
+};
+
+std::string text_of(const std::filesystem::path& file) {
+  const auto bytes = read_file(file);
+  return bytes ? *bytes : "";
+}
+
+TEST_F(PlanFile, ReadsBothDemoPlansWithoutAProblem) {
+  for (const char* name : {"forearm-cuff.json", "calf-sleeve.json"}) {
+    const auto plan = read_plan(kResources / "plans" / name);
+    ASSERT_TRUE(plan.ok()) << plan.problem().message;
+    EXPECT_TRUE(check_layout(plan->layout).empty()) << check_layout(plan->layout)[0].message;
+    EXPECT_EQ(plan->inflation.size(), plan->layout.inlets.size());
+  }
+}
+
+TEST_F(PlanFile, DemoPlansAskForPressureOnTheArmAndForVolumeOnTheCalf) {
+  const auto arm = read_plan(kResources / "plans/forearm-cuff.json");
+  const auto calf = read_plan(kResources / "plans/calf-sleeve.json");
+  ASSERT_TRUE(arm.ok() && calf.ok());
+  EXPECT_EQ(arm->layout.chambers.size(), 4u);
+  EXPECT_EQ(calf->layout.chambers.size(), 2u);
+  for (const auto& program : arm->inflation) EXPECT_TRUE(std::holds_alternative<Pressure>(program.target));
+  for (const auto& program : calf->inflation) EXPECT_TRUE(std::holds_alternative<Volume>(program.target));
+}
+
+TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
+  for (const char* name : {"forearm-cuff.json", "calf-sleeve.json"}) {
+    auto plan = read_plan(kResources / "plans" / name);
+    ASSERT_TRUE(plan.ok());
+    Plan changed = *plan;
+    changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8)};
+    changed.bony_sites = {{"ulnar styloid", Vec3(0.0123, -0.0456, 0.0789), 12.5 * mm, 3.1 * mm}};
+    changed.tissue_stiffness_factor = 1.7;
+    changed.tissue_depth_mm = {20.5, 21.25};
+    changed.placement.anchor = AnchorAtPoint{Vec3(0.1, 0.2, 1.0 / 3.0)};
+    changed.layout_file.reset();
+    changed.folder = folder_;
+    const auto first = folder_ / "first.json", second = folder_ / "second.json";
+    ASSERT_TRUE(write_plan(changed, first).ok());
+    const auto again = read_plan(first);
+    ASSERT_TRUE(again.ok()) << again.problem().message;
+    ASSERT_TRUE(write_plan(*again, second).ok());
+    EXPECT_EQ(text_of(first), text_of(second));
+    EXPECT_EQ(std::get<BodyFile>(again->body).unit, LengthUnit::kInch);
+    EXPECT_TRUE(std::get<BodyFile>(again->body).axis_direction->isApprox(Vec3(0.6, 0.0, 0.8)));
+    EXPECT_TRUE(again->bony_sites.at(0).point_m.isApprox(changed.bony_sites[0].point_m));
+    EXPECT_EQ(again->tissue_depth_mm, changed.tissue_depth_mm);
+    EXPECT_NEAR(std::get<AnchorAtPoint>(again->placement.anchor).point_m.z(), 1.0 / 3.0, 1e-9);
+    EXPECT_EQ(again->layout.chambers.size(), plan->layout.chambers.size());
+    EXPECT_NEAR(signed_area_m2(again->layout.chambers[0].boundary_m),
+                signed_area_m2(plan->layout.chambers[0].boundary_m),
+                1e-10);  // coordinates are kept to 1e-9 m
+  }
+}
+
+TEST_F(PlanFile, WrittenElsewhereStillFindsItsLayout) {
+  const auto plan = read_plan(kResources / "plans/forearm-cuff.json");
+  ASSERT_TRUE(plan.ok());
+  const auto copy = folder_ / "copy.json";
+  ASSERT_TRUE(write_plan(*plan, copy).ok());
+  const auto again = read_plan(copy);
+  ASSERT_TRUE(again.ok()) << again.problem().message;
+  EXPECT_EQ(again->layout.chambers.size(), 4u);
+  EXPECT_TRUE(again->layout_file);
+}
+
+TEST_F(PlanFile, ThatIsMissingTruncatedOrNoPlanIsAProblem) {
+  EXPECT_NE(read_plan(folder_ / "none.json").problem().message.find("none.json"), std::string::npos);
+  const std::string whole = text_of(kResources / "plans/forearm-cuff.json");
+  for (std::size_t size : {std::size_t{0}, std::size_t{1}, whole.size() / 2, whole.size() - 3}) {
+    ASSERT_TRUE(write_file_atomically(folder_ / "cut.json", whole.substr(0, size)).ok());
+    EXPECT_FALSE(read_plan(folder_ / "cut.json").ok()) << size;
+  }
+  EXPECT_NE(read_plan(kResources / "limits.json").problem().message.find("not the kind of file"),
+            std::string::npos);
+}
+
+TEST_F(PlanFile, ThatCannotBeWrittenLeavesTheOldOneAlone) {
+  const auto plan = read_plan(kResources / "plans/forearm-cuff.json");
+  ASSERT_TRUE(plan.ok());
+  EXPECT_FALSE(write_plan(*plan, folder_ / "no-such-folder" / "plan.json").ok());
+  EXPECT_TRUE(std::filesystem::is_empty(folder_));
+}
+
+}  // namespace
+}  // namespace wrapgauge

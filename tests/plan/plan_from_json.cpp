@@ -1,0 +1,153 @@
+#include "model/plan/plan_from_json.hpp"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+#include <string>
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::json;
+
+json small_plan() {
+  return json::parse(R"({
+    "wrapgauge-plan": 1, "name": "pad",
+    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2]},
+    "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4}],
+    "tissue": {"site": "forearm relaxed", "stiffness_factor": 2},
+    "layout": {"wrapgauge-layout": 1, "name": "pad",
+      "outline": {"rectangle": {"x": 0, "y": 0, "width": 60, "height": 60}},
+      "chambers": [{"name": "middle", "rectangle": {"x": 10, "y": 10, "width": 40, "height": 40}}],
+      "inlets": [{"name": "pump", "point": [30, 30]}],
+      "skin_sheet": {"material": "00-30", "thickness": 1.5},
+      "outer_sheet": {"material": "A10", "thickness": 2}},
+    "wear": {"anchor": {"point_mm": [10, 20, 30]}, "layout_point_mm": [30, 30], "turn_deg": 90},
+    "friction": 0.3,
+    "inflation": [{"inlet": "pump", "pressure_mmhg": 30}],
+    "limits": {"use": "pulse"},
+    "mesh": {"edge_mm": 5},
+    "solver": {"bending": false, "relaxed_compression": true, "steps": 3}
+  })");
+}
+
+std::string message(const json& value) {
+  const auto plan = plan_from_json(value, "", "p.json");
+  return plan ? "" : plan.problem().message;
+}
+
+TEST(PlanFromJson, TakesEveryFieldOver) {
+  const auto plan = plan_from_json(small_plan(), "folder", "p.json");
+  ASSERT_TRUE(plan.ok()) << plan.problem().message;
+  const auto& body = std::get<BodyFile>(plan->body);
+  EXPECT_EQ(body.file, "arm.stl");
+  EXPECT_EQ(body.unit, LengthUnit::kCentimetre);
+  EXPECT_EQ(*body.axis_direction, Vec3::UnitZ());
+  ASSERT_EQ(plan->bony_sites.size(), 1u);
+  EXPECT_TRUE(plan->bony_sites[0].point_m.isApprox(Vec3(0.001, 0.002, 0.003)));
+  EXPECT_DOUBLE_EQ(plan->bony_sites[0].radius / mm, 12.0);
+  EXPECT_EQ(plan->tissue_site, "forearm relaxed");
+  EXPECT_EQ(plan->tissue_stiffness_factor, 2.0);
+  EXPECT_EQ(plan->layout.chambers.at(0).name, "middle");
+  EXPECT_FALSE(plan->layout_file);
+  EXPECT_TRUE(std::get<AnchorAtPoint>(plan->placement.anchor).point_m.isApprox(Vec3(0.01, 0.02, 0.03)));
+  EXPECT_TRUE(plan->placement.layout_point_m->isApprox(Vec2(0.03, 0.03)));
+  EXPECT_EQ(plan->placement.turn_deg, 90.0);
+  EXPECT_EQ(plan->friction, 0.3);
+  EXPECT_NEAR(std::get<Pressure>(plan->inflation.at(0).target) / Pa, 30 * 133.322, 1e-9);
+  EXPECT_EQ(plan->use, UsePattern::kPulse);
+  EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 5.0);
+  EXPECT_FALSE(plan->solver.bending);
+  EXPECT_TRUE(plan->solver.relaxed_compression);
+  EXPECT_EQ(plan->solver.steps, 3);
+  EXPECT_EQ(plan->folder, "folder");
+}
+
+TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
+  json plan_json = small_plan();
+  for (const char* key : {"bony_sites", "tissue", "friction", "limits", "mesh", "solver"})
+    plan_json.erase(key);
+  plan_json["body"] = {{"form", "forearm"}, {"parameters", {{"length_mm", 250}}}};
+  plan_json["wear"] = {{"anchor", {{"station_mm", 150}}}};
+  plan_json["inflation"] = {{{"inlet", "pump"}, {"volume_ml", 25}}};
+  const auto plan = plan_from_json(plan_json, "", "p.json");
+  ASSERT_TRUE(plan.ok()) << plan.problem().message;
+  EXPECT_EQ(std::get<BodyForm>(plan->body).parameters.at("length_mm"), 250.0);
+  EXPECT_DOUBLE_EQ(std::get<AnchorAtStation>(plan->placement.anchor).station / mm, 150.0);
+  EXPECT_FALSE(plan->placement.layout_point_m);
+  EXPECT_DOUBLE_EQ(std::get<Volume>(plan->inflation[0].target) / mL, 25.0);
+  EXPECT_EQ(plan->friction, 0.5);
+  EXPECT_EQ(plan->use, UsePattern::kSustained);
+  EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 4.0);
+  EXPECT_EQ(plan->solver.steps, InflationOptions{}.steps);
+}
+
+TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
+  const auto expect = [](const char* pointer, json value, const std::string& part) {
+    json plan = small_plan();
+    plan[json::json_pointer(pointer)] = std::move(value);
+    EXPECT_NE(message(plan).find(part), std::string::npos) << message(plan);
+  };
+  expect("/wrapgauge-plan", 2, "wrapgauge-plan must be 1");
+  expect("/name", "", "name must be a text");
+  expect("/colour", 1, "the key \"colour\" is not known");
+  expect("/body/colour", 1, "p.json, body: the key \"colour\" is not known");
+  expect("/body/form", "forearm", "body: give either a file or a form");
+  expect("/body/unit", "feet", "unit is \"feet\"; it must be one of: mm, cm, m, in");
+  expect("/body/axis", {0, 0, 0}, "axis has no length");
+  expect("/bony_sites/0/radius_mm", 0, "bony_sites 1: radius_mm is 0 mm");
+  expect("/bony_sites/0/point_mm", {1, 2}, "point_mm must be a list of 3 numbers");
+  expect("/tissue/stiffness_factor", -1, "stiffness_factor is -1");
+  expect("/tissue/depth_mm", {20, -3}, "depth_mm number 2 is -3 mm");
+  expect("/layout", {{"file", "no-such-layout.json"}}, "no-such-layout.json");
+  expect("/layout/skin_sheet/thickness", "thick", "p.json, layout");
+  expect("/wear/anchor/station_mm", 100, "wear, anchor: give either point_mm or station_mm");
+  expect("/wear/turn_deg", 1000, "turn_deg is 1000 degrees");
+  expect("/friction", -0.1, "friction is -0.1");
+  expect("/inflation/0/pressure_kpa", 4, "inflation 1: give exactly one of");
+  expect("/inflation/0/inlet", "pomp", "the inlet 'pomp', which the layout does not have; it has 'pump'");
+  expect("/inflation/0/pressure_mmhg", 1e9,
+         "pressure_mmhg is 1e+09 mmHg; it must lie between 0 and 750 mmHg");
+  expect("/limits/use", "all day", "use is \"all day\"");
+  expect("/mesh/edge_mm", 0.01, "mesh: edge_mm is 0.01 mm");
+  expect("/solver/steps", 0, "solver: steps is 0");
+  expect("/solver/steps", 2.5, "steps is 2.5; give a whole number");
+  expect("/solver/bending", 1, "bending must be true or false");
+}
+
+TEST(PlanFromJson, SaysWhichPartIsMissing) {
+  for (const char* key : {"name", "body", "layout", "wear", "tissue"}) {
+    json plan = small_plan();
+    plan.erase(key);
+    EXPECT_EQ(message(plan), std::string("p.json: \"") + key + "\" is missing.");
+  }
+  json plan = small_plan();
+  plan["tissue"].erase("site");
+  EXPECT_NE(message(plan).find("a body from a file needs one"), std::string::npos);
+}
+
+TEST(PlanFromJson, RefusesAnInletNamedTwice) {
+  json plan = small_plan();
+  plan["inflation"].push_back(plan["inflation"][0]);
+  EXPECT_NE(message(plan).find("'pump' twice"), std::string::npos) << message(plan);
+}
+
+// Every part replaced by every kind of value must end in a sentence or a plan, never in a crash.
+TEST(PlanFromJson, SurvivesEveryPartBeingOfAnotherKind) {
+  const json whole = small_plan().flatten();
+  for (const auto& item : whole.items()) {
+    for (const json& odd : {json(), json(true), json(-1), json(1e300), json("x"), json::array(),
+                            json::object(), json::array({json::array()})}) {
+      json plan = small_plan();
+      plan[json::json_pointer(item.key())] = odd;
+      const auto read = plan_from_json(plan, "", "p.json");
+      if (!read) {
+        EXPECT_GT(read.problem().message.size(), 10u) << item.key();
+      }
+    }
+  }
+  for (const json& odd : {json(), json(1), json("x"), json::array()}) EXPECT_FALSE(message(odd).empty());
+}
+
+}  // namespace
+}  // namespace wrapgauge
