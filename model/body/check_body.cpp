@@ -108,6 +108,12 @@ void note_axis(const Body& body, BodyReport& report) {
                          vector_words(body.axis.direction, "(%.3f, %.3f, %.3f)") +
                          ", taken as pointing from distal to proximal" +
                          (report.axis_found ? "; state it if that is wrong." : "."));
+  // Judgement: limbs are thinner at their distal end, by more than this from one tenth to nine tenths.
+  const Girth &distal = report.girths[1], &proximal = report.girths[9];
+  if (report.axis_found && distal.girth > 1.1 * proximal.girth)
+    report.notes.push_back("The girth falls from " + millimetres(distal.girth) +
+                           " at the end taken as distal to " + millimetres(proximal.girth) +
+                           "; limbs mostly grow towards the trunk, so the axis may point the wrong way.");
 }
 
 }  // namespace

@@ -15,7 +15,9 @@ constexpr double kShortest = 0.040, kLongest = 2.0;
 // Judgement: a limb segment as it is usually scanned or cut, metres.
 constexpr double kUsualLength = 0.25, kUsualWidth = 0.09;
 // Judgement: mesh files in inches are rarer than those in metric units; in log units of size.
-constexpr double kInchPenalty = 0.3;
+constexpr double kInchPenalty = 0.1;
+// Another unit is named beside the guess when it is stranger by less than this. Judgement.
+constexpr double kClose = 1.0;
 
 bool possible(double along_m) {
   return along_m >= kShortest && along_m <= kLongest;
@@ -111,9 +113,14 @@ Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUni
     return bad_input("The body is " + size + ", which is no limb in " + as(LengthUnit::kMillimetre) +
                      ", cm, " + as(LengthUnit::kMetre) + " or in; " + unread_unit(extent.along) +
                      ": save it in one of these units.");
-  return UnitChoice{*likely, true,
-                    "No unit was stated; from its size of " + plain(extent.along) +
-                        " units it was taken as " + as(*likely) + "."};
+  UnitChoice guess{*likely, true,
+                   "No unit was stated; from its size of " + plain(extent.along) + " units it was taken as " +
+                       as(*likely) + "."};
+  for (const LengthUnit unit : kUnits)
+    if (unit != *likely && possible(extent.along * length_of(unit).si()) &&
+        strangeness(extent, unit) < strangeness(extent, *likely) + kClose)
+      guess.sentence += " It could also be " + as(unit) + ": state the unit to be sure.";
+  return guess;
 }
 
 }  // namespace wrapgauge
