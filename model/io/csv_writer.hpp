@@ -1,0 +1,12 @@
+#pragma once
+#include <string>
+
+#include "model/contact/contact_map.hpp"
+
+namespace wrapgauge {
+
+// One header line and one line a chamber; comma, quotes doubled inside quoted names, decimal point, LF.
+// A name that a spreadsheet would run as a formula is led by an apostrophe.
+std::string chambers_csv(const ContactFigures& figures);
+
+}  // namespace wrapgauge

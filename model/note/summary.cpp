@@ -1,0 +1,133 @@
+#include "model/note/summary.hpp"
+
+#include <cmath>
+
+#include "model/core/number_text.hpp"
+#include "model/core/pressure_text.hpp"
+#include "model/note/cautions.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Text in a table cell or sentence: no line breaks, no cell borders, no markup of its own.
+std::string plain(const std::string& text) {
+  std::string result;
+  for (const char c : text) {
+    if (c == '\n' || c == '\r')
+      result += ' ';
+    else if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
+      (result += '\\') += c;
+    else
+      result += c;
+  }
+  return result;
+}
+
+std::string both_units(Pressure pressure) {
+  return fixed_text(pressure / kPa, 1) + " (" + fixed_text(pressure / mmHg, 0) + ")";
+}
+
+std::string list(const std::vector<std::string>& items) {
+  std::string text;
+  for (const std::string& item : items) text += "- " + plain(item) + "\n";
+  return text;
+}
+
+std::string finding_mark(Severity severity) {
+  if (severity == Severity::kAboveLimit) return "**ABOVE LIMIT** ";
+  return severity == Severity::kWarn ? "**Warning** " : "Note: ";
+}
+
+std::string findings_section(const Summary& summary) {
+  std::string text = "## Findings\n\n";
+  if (summary.limit_point) text += "- **Not reached** " + plain(*summary.limit_point) + "\n";
+  for (const Finding& finding : summary.findings)
+    text += "- " + finding_mark(finding.severity) + plain(finding.sentence) + "\n";
+  if (summary.findings.empty())
+    text += "- Nothing predicted is above a limit of the set. That is no proof that it does no harm.\n";
+  return text;
+}
+
+std::string chamber_row(const ChamberFigures& chamber) {
+  return "| " + plain(chamber.chamber) + " | " + both_units(chamber.gauge) + " | " +
+         fixed_text(chamber.volume / mL, 1) + " | " + both_units(chamber.mean) + " | " +
+         both_units(chamber.peak) + " | " + fixed_text(chamber.contact_area / cm2, 1) + " of " +
+         fixed_text(chamber.drawn_area / cm2, 1) + " | " + fixed_text(chamber.force / newton, 1) + " | " +
+         fixed_text(chamber.stretch_max, 2) + " | " + fixed_text(chamber.indentation_max / mm, 1) + " |\n";
+}
+
+std::string mesh_error_words(const Summary& summary) {
+  if (!summary.mesh_error)
+    return "The mesh error is not known: the job was not solved on a second, coarser mesh.";
+  const MeshError& error = *summary.mesh_error;
+  return "Against a mesh of " + fixed_text(error.coarse_edge / mm, 1) + " mm instead of " +
+         fixed_text(summary.mesh.edge / mm, 1) + " mm, chamber means move by up to " +
+         fixed_text(std::abs(error.worst_mean_difference / kPa), 2) + " kPa and the peak by " +
+         fixed_text(std::abs(error.peak_difference / kPa), 2) + " kPa.";
+}
+
+std::string pressures_section(const Summary& summary) {
+  std::string text = "## Predicted pressures, kPa (mmHg)\n\n";
+  text +=
+      "| chamber | gauge | mL | mean on the skin | peak over 1 cm² | touching, cm² | force, N | stretch | "
+      "indentation, mm |\n|---|---|---|---|---|---|---|---|---|\n";
+  for (const ChamberFigures& chamber : summary.figures.chambers) text += chamber_row(chamber);
+  text += "\nHighest anywhere over 1 cm²: " + pressure_text(summary.figures.peak_anywhere) + ", at " +
+          plain(summary.figures.peak_part) + ". Pressed share of the girth: up to " +
+          fixed_text(100.0 * summary.figures.share_of_girth, 0) +
+          " %. Mean = contact force over the chamber's area as drawn.\n\n";
+  text += mesh_error_words(summary) + " The model is not calibrated: " + fixed_text(summary.model_factor, 1) +
+          " times these pressures is what is held against the limits.\n";
+  return text;
+}
+
+std::string percent(double share) {
+  return number_text(100.0 * share, 2) + " %";
+}
+
+std::string balance_section(const Summary& summary) {
+  const Audit& audit = summary.audit;
+  std::string text = "## Does it balance\n\n";
+  text += "Contact forces left over across the axis " + percent(audit.lateral_balance) + ", along it " +
+          percent(audit.axial_balance) + " of their sum. ";
+  if (audit.cuts > 0)
+    text += "On " + std::to_string(audit.cuts) +
+            " cuts through the worn device, contact against sheet tension and chamber pressure: within " +
+            percent(audit.cut_balance) + ". ";
+  text += "The taper pushes it along the limb with " +
+          fixed_text(std::abs(audit.push_along_axis / newton), 1) + " N towards the " +
+          (audit.push_along_axis.si() < 0.0 ? "distal" : "proximal") +
+          " end; friction or a strap has to hold that.\n";
+  return text;
+}
+
+std::string cautions_section() {
+  const Cautions& all = cautions();
+  return "## Cautions\n\n" + all.standing + "\n\nWho must not take part:\n" + list(all.not_for) +
+         "\nVent and take it off at once on:\n" + list(all.stop_signs) + "\n" + all.ask + "\n";
+}
+
+std::string inputs_section(const Summary& summary) {
+  std::string text = "## What was assumed\n\n" + list(summary.assumed) + "\n";
+  text +=
+      "Wrapgauge " + summary.program_version + "; " + std::to_string(summary.mesh.nodes) + " nodes. Inputs:";
+  for (const InputFile& input : summary.inputs)
+    text += " " + input.role + " " + plain(input.name) + " (SHA-256 " + input.sha256.substr(0, 12) + ")" +
+            (&input == &summary.inputs.back() ? "." : ";");
+  return text + "\n";
+}
+
+}  // namespace
+
+std::string summary_markdown(const Summary& summary) {
+  std::string text = "# " + plain(summary.plan) + ": predicted contact pressure\n\n";
+  text += list(summary.worn) + "\n";
+  text += findings_section(summary) + "\n";
+  text += pressures_section(summary) + "\n";
+  text += balance_section(summary) + "\n";
+  text += cautions_section() + "\n";
+  text += inputs_section(summary);
+  return text;
+}
+
+}  // namespace wrapgauge

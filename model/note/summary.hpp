@@ -1,0 +1,53 @@
+#pragma once
+// One estimate as data, ready to be written down: the same value becomes the one-page text and summary.json.
+
+#include <string>
+#include <vector>
+
+#include "model/contact/mesh_error.hpp"
+#include "model/limits/finding.hpp"
+#include "model/wrap/wrap.hpp"
+
+namespace wrapgauge {
+
+struct InputFile {
+  std::string role;    // "plan", "body", "limits"
+  std::string name;    // file name without folders, so that the same input gives the same bytes anywhere
+  std::string sha256;  // hexadecimal
+};
+
+struct InflatedInlet {
+  std::string inlet;
+  std::string asked;  // "6.0 kPa (45 mmHg)" or "42 mL"
+  Pressure gauge;     // reached
+  Volume volume;      // enclosed between the sheets
+};
+
+struct MeshSize {
+  Length edge;
+  int nodes = 0, triangles = 0;
+};
+
+struct Summary {
+  std::string program_version;
+  std::vector<InputFile> inputs;
+  std::string plan, body, layout;
+  std::vector<std::string> worn;     // what is worn and how, one sentence each
+  std::vector<std::string> assumed;  // what was taken for granted, each with source and status
+  std::vector<InflatedInlet> inlets;
+  std::optional<std::string> limit_point;  // set: the asked pressure was not reached
+  ContactFigures figures;
+  Audit audit;
+  std::optional<MeshError> mesh_error;
+  MeshSize mesh;
+  double model_factor = 1.5;
+  std::vector<Finding> findings;
+  bool above_limit = false;
+  std::vector<WrapQuality> quality;
+  std::optional<ClosureReport> closure;
+};
+
+// One page of Markdown: findings first, then pressures with mesh error and model factor, then cautions.
+std::string summary_markdown(const Summary& summary);
+
+}  // namespace wrapgauge

@@ -1,0 +1,121 @@
+#include "model/pipeline/summarise.hpp"
+
+#include "model/core/number_text.hpp"
+#include "model/core/pressure_text.hpp"
+#include "model/core/version.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::string mm_text(Length length, int decimals = 1) {
+  return fixed_text(length / mm, decimals) + " mm";
+}
+
+std::string sheet_words(const char* side, const Sheet& sheet, const SiliconeGrade& grade) {
+  return std::string(side) + " sheet: silicone " + grade.hardness + ", " + mm_text(sheet.thickness);
+}
+
+std::vector<std::string> worn_words(const Plan& plan, const Estimate& estimate) {
+  const Layout& layout = plan.layout;
+  std::vector<std::string> words;
+  words.push_back("Layout '" + layout.name + "' with " + std::to_string(layout.chambers.size()) +
+                  " chambers on body '" + estimate.body.name + "'.");
+  words.push_back(sheet_words("Skin", layout.skin_sheet, estimate.skin_grade) + "; " +
+                  sheet_words("outer", layout.outer_sheet, estimate.outer_grade) + ".");
+  if (const auto& closure = estimate.wrap.closure)
+    words.push_back("Girth at the anchor " + mm_text(closure->girth_at_anchor) + ", closed at " +
+                    mm_text(closure->closing_length_used) + ".");
+  else
+    words.push_back("Laid on without going round.");
+  return words;
+}
+
+std::string sourced(const std::string& what, const std::string& status, const std::string& source) {
+  return what + " (" + status + "; " + source + ").";
+}
+
+std::string grade_words(const SiliconeGrade& grade) {
+  std::string words =
+      sourced("Silicone " + grade.hardness + ": " + std::string(law_name(grade.law)) + ", shear modulus " +
+                  fixed_text(initial_shear_modulus(grade.law) / kPa, 0) + " kPa",
+              grade.status, grade.source);
+  return grade.caution.empty() ? words : words + " " + grade.caution;
+}
+
+std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimate) {
+  const TissueSite& tissue = estimate.tissue;
+  std::vector<std::string> words;
+  words.push_back(sourced("Tissue '" + tissue.name + "' as an elastic foundation: modulus " +
+                              fixed_text(tissue.young * plan.tissue_stiffness_factor.value_or(1.0) / kPa, 1) +
+                              " kPa, " + mm_text(tissue.depth) +
+                              " to bone unless a map or bony site says otherwise",
+                          tissue.status, tissue.source));
+  words.push_back(grade_words(estimate.skin_grade));
+  if (estimate.outer_grade.hardness != estimate.skin_grade.hardness)
+    words.push_back(grade_words(estimate.outer_grade));
+  words.push_back("Friction of skin on silicone " + fixed_text(plan.friction, 2) +
+                  " (as the plan gives it).");
+  words.push_back(
+      "The limb is still and relaxed; bone, muscle tone, clothing and movement are not modelled. The "
+      "overlapping tail of a closure is left out.");
+  words.push_back("Limits: " + estimate.limits.name + "; " + std::string(use_text(plan.use)) + ".");
+  return words;
+}
+
+std::string asked_text(const InflationTarget& target) {
+  if (const auto* pressure = std::get_if<Pressure>(&target)) return pressure_text(*pressure);
+  return fixed_text(std::get<Volume>(target) / mL, 1) + " mL";
+}
+
+std::vector<InflatedInlet> inlets_reached(const Plan& plan, const Estimate& estimate) {
+  const EquilibriumState& last = estimate.path.states.back();
+  std::vector<InflatedInlet> inlets;
+  for (std::size_t g = 0; g < estimate.setup.flat.group_inlet.size(); ++g) {
+    const std::string& name = plan.layout.inlets[index_of(estimate.setup.flat.group_inlet[g])].name;
+    InflatedInlet inlet{name, "", Pressure(last.group_pressure_pa[static_cast<Eigen::Index>(g)]),
+                        Volume(last.group_volume_m3[static_cast<Eigen::Index>(g)])};
+    for (const InletProgram& program : plan.inflation)
+      if (program.inlet == name) inlet.asked = asked_text(program.target);
+    inlets.push_back(inlet);
+  }
+  return inlets;
+}
+
+std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& estimate) {
+  const auto& limit = estimate.path.limit_point;
+  if (!limit) return std::nullopt;
+  const InletId inlet = estimate.setup.flat.group_inlet[index_of(limit->group)];
+  return "The chambers fed by inlet '" + plan.layout.inlets[index_of(inlet)].name + "' hold no more than " +
+         pressure_text(limit->pressure) + ", reached at " + fixed_text(limit->volume / mL, 1) +
+         " mL: beyond that a bulge grows by itself; the figures below are at that limit, not at the pressure "
+         "asked "
+         "for.";
+}
+
+}  // namespace
+
+Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputFile> inputs) {
+  Summary summary;
+  summary.program_version = program_version();
+  summary.inputs = std::move(inputs);
+  summary.plan = plan.name;
+  summary.body = estimate.body.name;
+  summary.layout = plan.layout.name;
+  summary.worn = worn_words(plan, estimate);
+  summary.assumed = assumed_words(plan, estimate);
+  summary.inlets = inlets_reached(plan, estimate);
+  summary.limit_point = limit_point_words(plan, estimate);
+  summary.figures = estimate.figures;
+  summary.audit = estimate.audit;
+  summary.mesh_error = estimate.mesh_error;
+  summary.mesh = {plan.mesh_edge, estimate.path.sheet.node_count,
+                  static_cast<int>(estimate.path.sheet.triangles.rows())};
+  summary.model_factor = estimate.limits.model_factor;
+  summary.findings = estimate.findings;
+  summary.above_limit = estimate.above_limit();
+  summary.quality = estimate.wrap.quality;
+  summary.closure = estimate.wrap.closure;
+  return summary;
+}
+
+}  // namespace wrapgauge
