@@ -61,7 +61,7 @@ Hinge make_hinge(const FlatMesh& flat, const SheetMesh& sheet, const std::vector
   hinge.weights = hinge_weights(flat, one, two);
   const SheetElement &e1 = elements[t1], &e2 = elements[t2];
   hinge.stiffness =
-      3.0 / (e1.flat_area_m2 / e1.bending_stiffness_nm + e2.flat_area_m2 / e2.bending_stiffness_nm);
+      1.0 / (e1.flat_area_m2 / e1.bending_stiffness_nm + e2.flat_area_m2 / e2.bending_stiffness_nm);
   return hinge;
 }
 

@@ -11,7 +11,8 @@ namespace {
 
 // Proximal shift on the diagonal, N/m for a node of 14 mm2 (4 mm mesh): in the matrix only, so the answer is
 // the same; it cures modes that nothing holds, such as a frictionless cuff turning on a round limb.
-constexpr double kShiftFloor = 0.1;
+constexpr double kShiftStart = 0.1;
+constexpr double kShiftFloor = 1e-3;
 constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
 
@@ -69,7 +70,7 @@ class NewtonSolve {
         return true;
       }
     }
-    shift_ = kShiftFloor;
+    shift_ = kShiftStart;
     return false;
   }
 
@@ -163,7 +164,7 @@ class NewtonSolve {
   const std::vector<CavityLoad>& loads_;
   NewtonOptions options_;
   std::vector<int> filled_;
-  double shift_ = kShiftFloor;
+  double shift_ = kShiftStart;
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };
 

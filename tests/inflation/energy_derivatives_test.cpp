@@ -1,0 +1,161 @@
+// Gradient and tangent of every energy against central finite differences, on the whole system and part by
+// part.
+#include <gtest/gtest.h>
+
+#include <Eigen/Dense>
+#include <cmath>
+
+#include "model/inflation/cavity.hpp"
+#include "model/inflation/equilibrium_system.hpp"
+#include "tests/inflation/small_devices.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Fixed, irregular wobble: no random numbers.
+Points3 wobbled(Points3 x, double size_m) {
+  for (Eigen::Index i = 0; i < x.rows(); ++i)
+    for (int k = 0; k < 3; ++k)
+      x(i, k) += size_m * std::sin(12.9898 * static_cast<double>(3 * i + k) + 78.233);
+  return x;
+}
+
+Eigen::MatrixXd dense(const BlockMatrix& matrix) {
+  Eigen::MatrixXd full = Eigen::MatrixXd::Zero(matrix.rows(), matrix.rows());
+  for (int column = 0; column < matrix.rows(); ++column)
+    for (int k = matrix.column_starts()[column]; k < matrix.column_starts()[column + 1]; ++k)
+      full(matrix.row_indices()[k], column) = full(column, matrix.row_indices()[k]) = matrix.values()[k];
+  return full;
+}
+
+// Largest difference of gradient and tangent from finite differences, relative to their largest entries.
+void expect_derivatives(EquilibriumSystem& system, const Points3& x, const std::vector<CavityLoad>& loads) {
+  const Evaluation at = system.evaluate(x, loads, TangentKind::kExact);
+  const Eigen::MatrixXd tangent = dense(system.tangent());
+  Eigen::MatrixXd full = tangent;
+  for (std::size_t g = 0; g < loads.size(); ++g) {
+    const Eigen::VectorXd column = at.volume_gradient_m2.col(static_cast<Eigen::Index>(g));
+    full += loads[g].bulk_pa_per_m3 * column * column.transpose();
+  }
+  const double step = 1e-7;
+  double worst_gradient = 0.0, worst_tangent = 0.0;
+  for (Eigen::Index i = 0; i < x.size(); ++i) {
+    Points3 up = x, down = x;
+    up.data()[i] += step;
+    down.data()[i] -= step;
+    const Evaluation a = system.evaluate(up, loads, TangentKind::kNone);
+    const Evaluation b = system.evaluate(down, loads, TangentKind::kNone);
+    worst_gradient =
+        std::max(worst_gradient, std::abs((a.energy_j - b.energy_j) / (2 * step) - at.gradient_n(i)));
+    worst_tangent = std::max(
+        worst_tangent, ((a.gradient_n - b.gradient_n) / (2 * step) - full.col(i)).lpNorm<Eigen::Infinity>());
+  }
+  EXPECT_LT(worst_gradient, 2e-6 * at.gradient_n.lpNorm<Eigen::Infinity>());
+  EXPECT_LT(worst_tangent, 2e-5 * full.lpNorm<Eigen::Infinity>());
+}
+
+TEST(TotalPotential, OfAClosedCuffOnTissueHasItsOwnDerivatives) {
+  const InflationSetup setup = small::closed_cuff(0.3);
+  EquilibriumSystem system(setup, {});
+  const Points3 x = wobbled(0.99 * system.start_m(), 3e-4);
+  system.refresh(x);
+  expect_derivatives(system, wobbled(x, 1e-4), {{1500.0, 0.0, 0.0}});
+}
+
+TEST(TotalPotential, FilledWithLiquidHasItsOwnDerivatives) {
+  const InflationSetup setup = small::closed_cuff(0.0);
+  EquilibriumSystem system(setup, {});
+  const Points3 x = wobbled(system.start_m(), 2e-4);
+  expect_derivatives(system, x, {{800.0, 5e-6, 1e9}});
+}
+
+TEST(TotalPotential, WithABondedRimAndRelaxedCompressionHasItsOwnDerivatives) {
+  InflationSetup setup = small::closed_cuff(0.3);
+  setup.layout.rim_bonded = true;
+  InflationOptions options;
+  options.relaxed_compression = true;
+  EquilibriumSystem system(setup, options);
+  expect_derivatives(system, wobbled(1.02 * system.start_m(), 3e-4), {{1500.0, 0.0, 0.0}});
+}
+
+TEST(TotalPotential, ProjectedTangentHasNoNegativeEigenvalue) {
+  const InflationSetup setup = small::closed_cuff(0.3);
+  EquilibriumSystem system(setup, {});
+  const Points3 x =
+      wobbled(0.85 * system.start_m(), 1e-3);  // compressed: the exact tangent is indefinite here
+  system.evaluate(x, {{1500.0, 0.0, 0.0}}, TangentKind::kExact);
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> exact(dense(system.tangent()), Eigen::EigenvaluesOnly);
+  EXPECT_LT(exact.eigenvalues()(0), -1e-3);
+  system.evaluate(x, {{1500.0, 0.0, 0.0}}, TangentKind::kProjected);
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> projected(dense(system.tangent()),
+                                                                 Eigen::EigenvaluesOnly);
+  EXPECT_GT(projected.eigenvalues()(0), -1e-8 * projected.eigenvalues().tail(1)(0));
+}
+
+TEST(CavityVolume, DoesNotDependOnTheOriginAndScalesWithTheCube) {
+  const InflationSetup setup = small::closed_cuff(0.0);
+  const EquilibriumSystem system(setup, {});
+  const Points3 x = wobbled(system.start_m(), 1e-3);
+  const double volume = cavity_volume_m3(system.sheet(), GroupId{0}, x);
+  Points3 moved = x;
+  moved.rowwise() += Eigen::RowVector3d(0.3, -0.2, 0.1);
+  EXPECT_NEAR(cavity_volume_m3(system.sheet(), GroupId{0}, moved), volume, 1e-9 * std::abs(volume) + 1e-16);
+  EXPECT_NEAR(cavity_volume_m3(system.sheet(), GroupId{0}, 2.0 * x), 8.0 * volume, 1e-9 * std::abs(volume));
+}
+
+TEST(Bending, CostsNothingForAnyAffineMapOfTheFlatSheet) {
+  const InflationSetup setup = small::closed_cuff(0.0);
+  const SheetMesh sheet = make_sheet_mesh(setup.flat);
+  const auto elements = sheet_elements(setup, sheet, strap_ground_laws(setup.layout));
+  for (const Hinge& hinge : bending_hinges(setup.flat, sheet, elements)) {
+    Vec2 sum = Vec2::Zero();
+    for (int k = 0; k < 4; ++k)
+      sum += hinge.weights(k) * setup.flat.vertices_m.row(sheet.flat_vertex[hinge.nodes[k]]).transpose();
+    EXPECT_LT(sum.norm(), 1e-12);
+    EXPECT_NEAR(hinge.weights.sum(), 0.0, 1e-9);
+  }
+}
+
+// Plate rolled to a cylinder of radius R along any direction: energy a unit of area is D / (2 R^2).
+class RolledPlate : public testing::TestWithParam<double> {};
+
+TEST_P(RolledPlate, StoresHalfDOverRadiusSquared) {
+  const double radius = 0.1, angle = GetParam() * M_PI / 180.0;
+  const Vec2 along(std::cos(angle), std::sin(angle)), across(-along.y(), along.x());
+  const InflationSetup setup = small::plain_sheet(0.10, 0.06, 0.0015);
+  const SheetMesh sheet = make_sheet_mesh(setup.flat);
+  const auto elements = sheet_elements(setup, sheet, strap_ground_laws(setup.layout));
+  double energy = 0.0, area = 0.0;
+  for (const Hinge& hinge : bending_hinges(setup.flat, sheet, elements)) {
+    Vec3 sum = Vec3::Zero();
+    for (int k = 0; k < 4; ++k) {
+      const Vec2 p = setup.flat.vertices_m.row(sheet.flat_vertex[hinge.nodes[k]]).transpose();
+      const double s = along.dot(p) / radius;
+      sum += hinge.weights(k) * Vec3(radius * std::sin(s), across.dot(p), radius * std::cos(s));
+    }
+    energy += 0.5 * hinge.stiffness * sum.squaredNorm();
+    // A third of the two triangles belongs to the edge; edges on the rim carry no hinge.
+    area += elements[0].bending_stiffness_nm / hinge.stiffness / 3.0;
+  }
+  const double reference = 0.5 * elements[0].bending_stiffness_nm / (radius * radius) * area;
+  std::cout << "  rolled at " << GetParam() << " degrees: " << energy / reference
+            << " of the plate's energy\n";
+  EXPECT_NEAR(energy / reference, 1.0, 0.05);
+}
+
+INSTANTIATE_TEST_SUITE_P(Directions, RolledPlate, testing::Values(0.0, 30.0, 45.0, 90.0));
+
+TEST(Friction, NeverExceedsItsLimitAndOpposesTheWay) {
+  const Vec3 normal = Vec3::UnitZ();
+  for (double way : {1e-5, 1e-4, 2e-4, 1e-3, 1e-2}) {
+    const FrictionTerm term = friction_term({way, 0, 0.5}, Vec3::Zero(), normal, 2.0, kElasticSlipM);
+    EXPECT_LE(term.gradient.norm(), 2.0 + 1e-12);
+    EXPECT_GT(term.gradient.x(), 0.0);
+    EXPECT_EQ(term.gradient.z(), 0.0);
+  }
+  const Vec3 grip = dragged_grip({0.01, 0, 0}, Vec3::Zero(), normal, kElasticSlipM);
+  EXPECT_NEAR(grip.x(), 0.01 - kElasticSlipM, 1e-12);
+}
+
+}  // namespace
+}  // namespace wrapgauge
