@@ -6,10 +6,11 @@
 namespace wrapgauge::published {
 namespace {
 
-constexpr double kRadius = 0.045, kBandRadius = 0.0465, kWidth = 0.160, kRim = 0.006, kShear = 30e3;
+constexpr double kRadius = 0.045, kBandRadius = 0.0465, kWidth = 0.120, kRim = 0.006, kSeam = 0.003,
+                 kShear = 30e3;
 
-// `rim_radius`: where the edges are held, on the plane solution's inner radius, so that the finite width has
-// no end effect on the inner sheet's axial stretch.
+// `rim_radius`: where rims and closing seam are held, on the plane solution's inner radius, so that the
+// finite width has no end effect on the inner sheet's axial stretch.
 InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per_mm, double rim_radius) {
   InflationSetup setup;
   Layout& layout = setup.layout;
@@ -17,7 +18,7 @@ InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per
   layout.outline_m = rectangle(0.0, -0.5 * kWidth, length, 0.5 * kWidth);
   // All round but for a thin seam, which the closure needs.
   layout.chambers.push_back(
-      {"all round", rectangle(0.003, -0.5 * kWidth + kRim, length - 0.003, 0.5 * kWidth - kRim), {}, {}});
+      {"all round", rectangle(kSeam, -0.5 * kWidth + kRim, length - kSeam, 0.5 * kWidth - kRim), {}, {}});
   layout.inlets.push_back({"inlet", {0.5 * length, 0.0}});
   layout.skin_sheet = {"soft", 1.5 * mm, kBandRadius / (natural_radius_share * kRadius)};
   // The band: a thin soft sheet under cloth that does not stretch.
@@ -36,7 +37,8 @@ InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per
     const double angle = setup.flat.vertices_m(v, 0) / kBandRadius;
     setup.start_outward.row(v) << std::cos(angle), std::sin(angle), 0.0;
     const double y = setup.flat.vertices_m(v, 1);
-    const bool at_rim = std::abs(y) > 0.5 * kWidth - kRim - 1e-6;
+    const bool at_rim = std::abs(y) > 0.5 * kWidth - kRim - 1e-6 ||
+                        std::abs(setup.flat.vertices_m(v, 0) - 0.5 * length) > 0.5 * length - kSeam - 1e-6;
     const double radius = at_rim ? rim_radius : kBandRadius;
     setup.start_m.row(v) << radius * std::cos(angle), radius * std::sin(angle), y;
     if (at_rim) setup.held.push_back(static_cast<int>(v));
