@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <string>
 
@@ -130,6 +132,30 @@ TEST(PlanFromJson, RefusesAnInletNamedTwice) {
   json plan = small_plan();
   plan["inflation"].push_back(plan["inflation"][0]);
   EXPECT_NE(message(plan).find("'pump' twice"), std::string::npos) << message(plan);
+}
+
+// A key the schema describes and the reader does not know, or the other way round, shows here.
+TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
+  std::ifstream in(WRAPGAUGE_SOURCE_DIR "/resources/plan.schema.json");
+  const json schema = json::parse(in), plan = small_plan();
+  const auto expect_keys = [](const json& described, const json& used) {
+    for (const auto& item : described["properties"].items())
+      EXPECT_TRUE(used.contains(item.key())) << item.key();
+    for (const auto& item : used.items())
+      EXPECT_TRUE(described["properties"].contains(item.key())) << item.key();
+  };
+  expect_keys(schema, plan);
+  for (const char* part : {"wear", "limits", "mesh", "solver"})
+    expect_keys(schema["properties"][part], plan[part]);
+  expect_keys(schema["properties"]["body"]["oneOf"][0], plan["body"]);
+  expect_keys(schema["properties"]["bony_sites"]["items"], plan["bony_sites"][0]);
+  json tissue = plan["tissue"];
+  tissue["depth_mm"] = {20};
+  expect_keys(schema["properties"]["tissue"], tissue);
+  for (const char* key : {"wrapgauge-plan", "name", "body", "layout", "wear"}) {
+    const json& required = schema["required"];
+    EXPECT_NE(std::find(required.begin(), required.end(), key), required.end()) << key;
+  }
 }
 
 // Every part replaced by every kind of value must end in a sentence or a plan, never in a crash.
