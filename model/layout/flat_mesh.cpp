@@ -215,6 +215,10 @@ Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> 
   if (*window) {
     flat.closing_from = closing_vertices(flat, (*window)->from_x_m);
     flat.closing_to = closing_vertices(flat, (*window)->to_x_m);
+    if (std::min(flat.closing_from.size(), flat.closing_to.size()) < 2)
+      return bad_input("The layout only touches a closing line at a point (from x = " +
+                       in_millimetres((*window)->from_x_m) + " to " + in_millimetres((*window)->to_x_m) +
+                       "); close it where it has an edge or some height.");
   }
   return flat;
 }

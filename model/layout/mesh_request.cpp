@@ -10,6 +10,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kMostVertices = 5e5;
+constexpr double kClosingSnap = 1e-4;  // m: less than a closure can be set to (judgement)
 
 bool all_finite(const std::vector<Vec2>& points) {
   return std::all_of(points.begin(), points.end(), [](const Vec2& p) { return p.allFinite(); });
@@ -46,6 +47,23 @@ std::optional<Problem> unusable_chamber(const Chamber& chamber) {
   for (const InsetLine& line : chamber.inset_lines)
     if (auto problem = unusable_stroke(what + ": its inset line", line.path_m, line.width)) return problem;
   return std::nullopt;
+}
+
+// A closing line a hair from an edge drawn across the layout would leave a strip of thousands of tiny
+// triangles.
+double drawn_edge_near(const Layout& layout, double x) {
+  double nearest = x, best = kClosingSnap;
+  const auto consider = [&](const Polygon& loop) {
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+      const Vec2 &a = loop[i], &b = loop[(i + 1) % loop.size()];
+      if (std::abs(a.x() - b.x()) > 1e-9 || std::abs(a.x() - x) > best) continue;
+      best = std::abs(a.x() - x);
+      nearest = a.x();
+    }
+  };
+  consider(layout.outline_m);
+  for (const Strap& strap : layout.straps) consider(strap.boundary_m);
+  return nearest;
 }
 
 std::optional<Problem> unusable_options(const Layout& layout, const FlatMeshOptions& options) {
@@ -113,7 +131,7 @@ Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
     return bad_input("The layout is " + in_millimetres(missing) +
                      " too short to close at x = " + in_millimetres(window.to_x_m) +
                      "; make it or its strap longer, or the closing length shorter.");
-  if (missing > -kDrawingTolerance) window.to_x_m = box.high.x();
+  window.to_x_m = drawn_edge_near(layout, window.to_x_m);
   if (std::abs(window.from_x_m - box.low.x()) <= kDrawingTolerance) window.from_x_m = box.low.x();
   return Window(window);
 }

@@ -15,6 +15,7 @@ std::optional<Problem> unusable_shapes(const Layout& layout);
 std::optional<Problem> unusable_request(const Layout& layout, const FlatMeshOptions& options);
 
 // The lines that meet when closed; none when the layout does not close or no closing length is asked for.
+// A second line within 0.1 mm of an edge drawn across the layout lies on that edge.
 // Problems: a closing line before the layout begins or beyond its end (mm missing).
 Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
                                                     const std::optional<Length>& closing_length);
