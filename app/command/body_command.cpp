@@ -1,0 +1,85 @@
+#include <cmath>
+#include <iomanip>
+#include <nlohmann/json.hpp>
+
+#include "app/command/commands.hpp"
+#include "model/body/check_body.hpp"
+#include "model/core/number_text.hpp"
+#include "model/io/mesh_reader.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::string section_words(const Girth& girth) {
+  switch (girth.kind) {
+    case SectionKind::kNone:
+      return "no section";
+    case SectionKind::kOneLoop:
+      return "one loop";
+    case SectionKind::kSeveralLoops:
+      return std::to_string(girth.loops) + " loops, girth of the longest";
+    case SectionKind::kOpen:
+      break;
+  }
+  return "open, " + fixed_text(girth.bridged / mm, 1) + " mm of it bridged";
+}
+
+void say_report(const CheckedBody& checked, std::ostream& out) {
+  const BodyReport& report = checked.report;
+  out << "unit: " << report.unit.sentence << "\n";
+  out << "size: length " << fixed_text(report.length / mm, 1) << " mm, width "
+      << fixed_text(report.width_least / mm, 1) << " to " << fixed_text(report.width_most / mm, 1) << " mm, "
+      << checked.body.surface.vertices_m.rows() << " vertices, " << checked.body.surface.faces.rows()
+      << " triangles\n";
+  for (const Repair& repair : report.repairs) out << "repair: " << repair.sentence << "\n";
+  for (const std::string& note : report.notes) out << "note: " << note << "\n";
+  out << "girths from the distal end:\n";
+  for (const Girth& girth : report.girths)
+    out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
+        << " mm (" << section_words(girth) << ")\n";
+}
+
+std::string report_json(const CheckedBody& checked) {
+  using Json = nlohmann::ordered_json;
+  const auto in_mm = [](Length length) { return std::round(length / mm * 1e4) / 1e4; };
+  const BodyReport& report = checked.report;
+  Json json;
+  json["wrapgauge-body"] = 1;
+  json["unit"] = unit_name(report.unit.unit);
+  json["unit_guessed"] = report.unit.guessed;
+  json["length_mm"] = in_mm(report.length);
+  json["width_least_mm"] = in_mm(report.width_least);
+  json["width_most_mm"] = in_mm(report.width_most);
+  json["vertices"] = checked.body.surface.vertices_m.rows();
+  json["triangles"] = checked.body.surface.faces.rows();
+  json["open_ends"] = report.open_ends.size();
+  json["self_crossings"] = report.self_crossings;
+  json["repairs"] = Json::array();
+  for (const Repair& repair : report.repairs)
+    json["repairs"].push_back({{"count", repair.count}, {"sentence", repair.sentence}});
+  json["girths"] = Json::array();
+  for (const Girth& girth : report.girths)
+    json["girths"].push_back({{"station_mm", in_mm(girth.station)},
+                              {"girth_mm", in_mm(girth.girth)},
+                              {"bridged_mm", in_mm(girth.bridged)},
+                              {"section", section_words(girth)}});
+  json["notes"] = report.notes;
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace
+
+int run_body(const BodyCommand& command, Streams streams) {
+  auto raw = read_mesh(command.file);
+  if (!raw) return say_problem(raw.problem(), streams);
+  const auto checked =
+      check_body(std::move(raw).value(), {command.file.stem().string(), command.unit, std::nullopt});
+  if (!checked) return say_problem(checked.problem(), streams);
+  if (command.json)
+    streams.out << report_json(*checked);
+  else
+    say_report(*checked, streams.out);
+  return kExitDone;
+}
+
+}  // namespace wrapgauge

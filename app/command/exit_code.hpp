@@ -1,0 +1,17 @@
+#pragma once
+#include "model/core/result.hpp"
+
+namespace wrapgauge {
+
+// What `wrapgauge` returns to the shell; documented in --help and docs/command-line.md.
+enum ExitCode : int {
+  kExitDone = 0,          // done, nothing predicted above a limit
+  kExitBadInput = 2,      // a file, an option or a value has to be mended
+  kExitNotConverged = 3,  // no equilibrium was found, so there are no numbers
+  kExitAboveLimit = 4,    // done, with findings above a limit
+  kExitCancelled = 130,   // stopped with Ctrl-C
+};
+
+ExitCode exit_code_of(ProblemKind kind);
+
+}  // namespace wrapgauge

@@ -1,0 +1,76 @@
+#include "app/command/job.hpp"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+
+#include "app/command/resource_folder.hpp"
+#include "bodyforms/form.hpp"
+#include "model/body/check_body.hpp"
+#include "model/core/file.hpp"
+#include "model/io/mesh_reader.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::string sha256(const std::string& bytes) {
+  const QByteArray view = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
+  return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();
+}
+
+std::optional<Problem> add_input(const char* role, const std::filesystem::path& file, Job& job) {
+  const auto bytes = read_file(file);
+  if (!bytes) return bytes.problem();
+  job.inputs.push_back({role, file.filename().string(), sha256(*bytes)});
+  return std::nullopt;
+}
+
+std::optional<Problem> read_body_file(const BodyFile& wanted, Job& job) {
+  const std::filesystem::path file = job.plan.folder / wanted.file;
+  auto raw = read_mesh(file);
+  if (!raw) return raw.problem();
+  auto checked =
+      check_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction});
+  if (!checked) return checked.problem();
+  job.body = checked->body;
+  job.body_words = checked->report.notes;
+  for (const Repair& repair : checked->report.repairs) job.body_words.push_back(repair.sentence);
+  return add_input("body", file, job);
+}
+
+std::optional<Problem> make_body_form(const BodyForm& wanted, Job& job) {
+  auto made = make_form(wanted.form, wanted.parameters);
+  if (!made) return made.problem();
+  job.body = std::move(made).value();
+  job.body_words = {"body made from the form '" + wanted.form + "'."};
+  return std::nullopt;
+}
+
+std::optional<Problem> read_tables(Job& job) {
+  const auto folder = resource_folder();
+  if (!folder) return folder.problem();
+  auto resources = read_resources(*folder);
+  if (!resources) return resources.problem();
+  job.resources = std::move(resources).value();
+  for (const char* name : {"silicones", "tissues", "limits"})
+    if (auto problem = add_input(name, *folder / (std::string(name) + ".json"), job)) return problem;
+  return std::nullopt;
+}
+
+}  // namespace
+
+Result<Job> read_job(const std::filesystem::path& plan_file) {
+  Job job;
+  auto plan = read_plan(plan_file);
+  if (!plan) return plan.problem();
+  job.plan = std::move(plan).value();
+  if (auto problem = add_input("plan", plan_file, job)) return *problem;
+  if (job.plan.layout_file)
+    if (auto problem = add_input("layout", job.plan.folder / *job.plan.layout_file, job)) return *problem;
+  const auto* file = std::get_if<BodyFile>(&job.plan.body);
+  auto problem = file ? read_body_file(*file, job) : make_body_form(std::get<BodyForm>(job.plan.body), job);
+  if (problem) return *problem;
+  if (problem = read_tables(job); problem) return *problem;
+  return job;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,85 @@
+#include "app/command/results.hpp"
+
+#include <QBuffer>
+#include <QByteArray>
+#include <QImage>
+#include <string_view>
+#include <system_error>
+
+#include "app/picture/body_picture.hpp"
+#include "app/picture/flat_picture.hpp"
+#include "app/picture/picture_program.hpp"
+#include "model/contact/skin_side.hpp"
+#include "model/core/file.hpp"
+#include "model/io/csv_writer.hpp"
+#include "model/io/summary_json.hpp"
+#include "model/io/vtp_writer.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<std::string> body_surface(const Estimate& estimate) {
+  return vtp_bytes(estimate.map.skin, {{"contact_kPa", estimate.map.on_skin_pa / 1e3}});
+}
+
+Result<std::string> layout_surface(const Estimate& estimate) {
+  const FlatMesh& flat = estimate.setup.flat;
+  const EquilibriumState& last = estimate.path.states.back();
+  TriangleMesh drawn{Points3::Zero(flat.vertices_m.rows(), 3), flat.triangles};
+  drawn.vertices_m.leftCols<2>() = flat.vertices_m;
+  const Eigen::VectorXd limit_pa = limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup,
+                                                      last, estimate.path.sheet, estimate.figures);
+  Points3 outer(flat.vertices_m.rows(), 3);
+  for (Eigen::Index v = 0; v < outer.rows(); ++v)
+    outer.row(v) = 1e3 * last.positions_m.row(estimate.path.sheet.outer_node[v]);
+  Eigen::VectorXi chamber(flat.triangles.rows());
+  const auto chambers = chamber_of_triangles(estimate.setup.layout, flat);
+  for (Eigen::Index t = 0; t < chamber.size(); ++t)
+    chamber[t] = chambers[t] ? static_cast<int>(index_of(*chambers[t])) + 1 : 0;
+  const Points3 skin = 1e3 * skin_side(estimate.setup, estimate.path.sheet, last.positions_m).vertices_m;
+  return vtp_bytes(drawn,
+                   {{"contact_kPa", estimate.map.on_layout_pa / 1e3},
+                    {"mean_1cm2_kPa", estimate.map.mean_1cm2_pa / 1e3},
+                    {"limit_kPa", limit_pa / 1e3},
+                    {"indentation_mm", last.indentation_m * 1e3},
+                    {"worn_skin_side_mm", skin},
+                    {"worn_outer_side_mm", outer}},
+                   {{"chamber", chamber}});
+}
+
+Result<std::string> png_bytes(const QImage& image) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  if (image.isNull() || !buffer.open(QIODevice::WriteOnly) || !image.save(&buffer, "PNG"))
+    return bad_input("the picture could not be drawn: no memory or no PNG support.");
+  return bytes.toStdString();
+}
+
+Result<std::monostate> write_all(const std::filesystem::path& folder,
+                                 const std::vector<std::pair<const char*, Result<std::string>>>& files) {
+  for (const auto& [name, bytes] : files) {
+    if (!bytes) return bytes.problem();
+    if (auto written = write_file_atomically(folder / name, *bytes); !written) return written.problem();
+  }
+  return std::monostate{};
+}
+
+}  // namespace
+
+Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
+                                     const std::filesystem::path& folder) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (error) return bad_input("folder '" + folder.string() + "' could not be made: " + error.message() + ".");
+  if (auto ready = start_picture_program(); !ready) return ready.problem();
+  const QString title = QString::fromStdString(summary.plan);
+  return write_all(folder, {{"summary.json", summary_json(summary)},
+                            {"summary.md", summary_markdown(summary)},
+                            {"chambers.csv", chambers_csv(summary.figures)},
+                            {"body.vtp", body_surface(estimate)},
+                            {"layout.vtp", layout_surface(estimate)},
+                            {"body.png", png_bytes(body_picture(estimate, title))},
+                            {"layout.png", png_bytes(flat_picture(estimate, title))}});
+}
+
+}  // namespace wrapgauge

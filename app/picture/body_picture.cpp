@@ -1,0 +1,159 @@
+#include "app/picture/body_picture.hpp"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+
+#include "app/picture/legend.hpp"
+#include "model/contact/skin_side.hpp"
+#include "model/geometry/mesh_topology.hpp"
+#include "model/geometry/nearest_point.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr int kPanelWidth = 560, kPanelHeight = 690, kPanelTop = 116;
+
+// The skin with its pressures, and the layout's lines laid onto it.
+struct Painted {
+  const Estimate& estimate;
+  MapScene scene;
+  Points3 normals;       // a skin vertex each
+  Eigen::VectorXd load;  // a skin vertex each
+  Points3 on_skin_m;     // a flat vertex each
+  std::vector<LayoutEdge> edges;
+};
+
+// Orthographic: right, up, towards the eye.
+struct View {
+  Mat3 rows;
+  Vec3 centre_m;
+  double pixels_per_m = 1.0;
+
+  RasterPoint project(const Vec3& point) const {
+    const Vec3 seen = pixels_per_m * (rows * (point - centre_m));
+    return {0.5 * kPanelWidth + seen.x(), 0.5 * kPanelHeight - seen.y(), seen.z()};
+  }
+};
+
+Eigen::VectorXd load_on_skin(const Estimate& estimate, const MapScene& scene, const TriangleMesh& side) {
+  const NearestPoint nearest(side);
+  Eigen::VectorXd load = Eigen::VectorXd::Zero(estimate.map.on_skin_pa.size());
+  for (Eigen::Index v = 0; v < load.size(); ++v) {
+    if (estimate.map.on_skin_pa[v] <= 0.0) continue;
+    const SurfacePoint found = nearest.at(estimate.map.skin.vertices_m.row(v));
+    double threshold = 0.0;
+    for (int k = 0; k < 3; ++k)
+      threshold += found.barycentric[k] * scene.layout_threshold_pa[side.faces(found.face, k)];
+    if (threshold > 0.0) load[v] = estimate.map.on_skin_pa[v] / threshold;
+  }
+  return load;
+}
+
+Painted painted(const Estimate& estimate) {
+  Painted result{estimate, map_scene(estimate), vertex_normals(estimate.map.skin), {}, {}, {}};
+  const TriangleMesh side =
+      skin_side(estimate.setup, estimate.path.sheet, estimate.path.states.back().positions_m);
+  result.load = load_on_skin(estimate, result.scene, side);
+  const NearestPoint skin(estimate.map.skin);
+  result.on_skin_m = side.vertices_m;
+  for (Eigen::Index v = 0; v < side.vertices_m.rows(); ++v)
+    result.on_skin_m.row(v) = skin.at(side.vertices_m.row(v)).point_m;
+  result.edges = layout_edges(estimate.setup.flat);
+  return result;
+}
+
+// The layout with a margin along the limb, both views at the same scale.
+View view_from(const Painted& painted, double side) {
+  constexpr double kMargin_m = 0.035;
+  const Axis& axis = painted.estimate.body.axis;
+  const Vec3 outward = painted.estimate.wrap.outward;
+  Vec3 eye = side * (outward - outward.dot(axis.direction) * axis.direction);
+  if (eye.norm() < 1e-6) eye = axis.direction.unitOrthogonal();
+  eye.normalize();
+  View view;
+  view.rows.row(0) = axis.direction.cross(eye);
+  view.rows.row(1) = axis.direction;
+  view.rows.row(2) = eye;
+  const Points3 seen = painted.on_skin_m * view.rows.transpose();
+  const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
+  view.centre_m = view.rows.transpose() * (0.5 * (low + high));
+  const Vec3 size = (high - low).array() + 2.0 * kMargin_m;
+  view.pixels_per_m = std::min({kPanelHeight / size.y(), kPanelWidth / size.x(), kPanelWidth / size.z()});
+  return view;
+}
+
+void draw_skin(const Painted& painted, const View& view, Raster& raster) {
+  const TriangleMesh& skin = painted.estimate.map.skin;
+  const Vec3 light = Vec3(-0.35, 0.35, 0.87).normalized();
+  const auto vertex = [&](int v) {
+    const Vec3 normal = view.rows * painted.normals.row(v).transpose();
+    const double shade = 0.62 + 0.38 * std::max(0.0, normal.dot(light));
+    return RasterVertex{view.project(skin.vertices_m.row(v)), shade, painted.estimate.map.on_skin_pa[v],
+                        painted.load[v]};
+  };
+  for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
+    raster.triangle(vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2)));
+  for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
+    contour_line(raster, {vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2))}, 2.5);
+}
+
+void draw_edges(const Painted& painted, const View& view, Raster& raster) {
+  for (const LayoutEdge& edge : painted.edges)
+    raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
+                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 3.0);
+}
+
+Vec3 chamber_middle(const Painted& painted, std::size_t chamber) {
+  const FlatMesh& flat = painted.estimate.setup.flat;
+  Vec2 wanted = Vec2::Zero();
+  const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
+  for (const Vec2& point : boundary) wanted += point / static_cast<double>(boundary.size());
+  Eigen::Index at = 0;
+  (flat.vertices_m.rowwise() - wanted.transpose()).rowwise().squaredNorm().minCoeff(&at);
+  return painted.on_skin_m.row(at);
+}
+
+void draw_names(const Painted& painted, const View& view, const Raster& raster, QPainter& painter,
+                const QPointF& corner) {
+  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
+    const RasterPoint at = view.project(chamber_middle(painted, c));
+    if (!raster.visible(at, 4.0)) continue;
+    draw_text_over_map(painter, corner + QPointF(at.x, at.y),
+                       QString::fromStdString(painted.estimate.setup.layout.chambers[c].name), 16, true);
+  }
+}
+
+void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
+                QPainter& painter) {
+  const View view = view_from(painted, side);
+  Raster raster(kPanelWidth, kPanelHeight, painted.scene.top_pa);
+  draw_skin(painted, view, raster);
+  draw_edges(painted, view, raster);
+  painter.drawImage(corner, raster.image());
+  draw_names(painted, view, raster, painter, corner);
+  painter.setPen(kInk);
+  painter.setFont(picture_font(16, true));
+  painter.drawText(QRectF(corner.x(), kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
+  draw_scale_bar(painter, corner + QPointF(4, kPanelHeight + 12), view.pixels_per_m);
+}
+
+}  // namespace
+
+QImage body_picture(const Estimate& estimate, const QString& title) {
+  QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
+  image.fill(QColor(252, 252, 253));
+  QPainter painter(&image);
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  const Painted shown = painted(estimate);
+  draw_title(painter, title, "Predicted contact pressure on the skin; proximal is up");
+  draw_panel(shown, 1.0, {30, kPanelTop}, "looking at the anchor", painter);
+  draw_panel(shown, -1.0, {30 + kPanelWidth + 20, kPanelTop}, "from the opposite side", painter);
+  draw_colour_bar(painter, QRectF(1262, 200, 26, 520), shown.scene);
+  draw_caption(painter,
+               {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: not "
+                "touched. Not a medical device."});
+  painter.end();
+  return image;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,17 @@
+#pragma once
+// Pressure as colour: one hue family from a pale lilac (low) to a deep violet (high).
+//
+// Lightness (CIE 1976 L*) falls in a straight line from 95 to 22, so equal steps of pressure look equally
+// large, in print without colour and for people who confuse colours alike; hue only drifts from 300 to 315
+// degrees and chroma rises and falls once. CIE Lab after ISO/CIE 11664-4, sRGB after IEC 61966-2-1 (both from
+// memory).
+
+#include <QColor>
+
+namespace wrapgauge {
+
+QColor map_colour(double share);            // 0 = no pressure .. 1 = top of the scale; clamped
+double map_lightness(double share);         // L* that was aimed at
+double lightness_of(const QColor& colour);  // L* of an sRGB colour
+
+}  // namespace wrapgauge

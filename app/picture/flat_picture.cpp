@@ -1,0 +1,134 @@
+#include "app/picture/flat_picture.hpp"
+
+#include <algorithm>
+
+#include "app/picture/legend.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr int kPanelLeft = 90, kPanelTop = 120, kPanelWidth = 1040, kPanelHeight = 640;
+
+struct Sheet2 {
+  Vec2 low;
+  double pixels_per_m, left, top;  // of the drawing inside the panel
+  double height_m;
+
+  RasterPoint project(const Vec2& point) const {
+    return {left + pixels_per_m * (point.x() - low.x()),
+            top + pixels_per_m * (height_m - point.y() + low.y()), 0.0};
+  }
+  QPointF on_picture(const Vec2& point) const {
+    const RasterPoint p = project(point);
+    return {kPanelLeft + p.x, kPanelTop + p.y};
+  }
+};
+
+Sheet2 placed(const FlatMesh& flat) {
+  constexpr double kRoom = 12.0;
+  const Vec2 low = flat.vertices_m.colwise().minCoeff(), high = flat.vertices_m.colwise().maxCoeff();
+  const Vec2 size = (high - low).cwiseMax(1e-3);
+  const double scale = std::min((kPanelWidth - 2 * kRoom) / size.x(), (kPanelHeight - 2 * kRoom) / size.y());
+  return {low, scale, 0.5 * (kPanelWidth - scale * size.x()), 0.5 * (kPanelHeight - scale * size.y()),
+          size.y()};
+}
+
+QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& sheet) {
+  const FlatMesh& flat = estimate.setup.flat;
+  Raster raster(kPanelWidth, kPanelHeight, scene.top_pa);
+  const auto vertex = [&](int v) {
+    const double pressure = estimate.map.on_layout_pa[v], threshold = scene.layout_threshold_pa[v];
+    return RasterVertex{sheet.project(flat.vertices_m.row(v)), 1.0, pressure,
+                        threshold > 0.0 ? pressure / threshold : 0.0};
+  };
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
+    raster.triangle(vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2)));
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
+    contour_line(raster,
+                 {vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2))},
+                 0.5);
+  for (const LayoutEdge& edge : layout_edges(flat))
+    raster.line(sheet.project(flat.vertices_m.row(edge.from)), sheet.project(flat.vertices_m.row(edge.to)),
+                edge.rim ? 2.4 : 1.4, edge.rim ? QColor(50, 50, 56) : QColor(85, 80, 95), 0.5);
+  return raster.image();
+}
+
+QString both_units(Pressure pressure) {
+  return QString::fromStdString(fixed_text(pressure / kPa, 1) + " kPa (" + fixed_text(pressure / mmHg, 0) +
+                                " mmHg)");
+}
+
+// As large as fits the chamber's width, between 11 and 18 pixels.
+int fitting_size(const QStringList& lines, double width) {
+  for (int pixels = 18; pixels > 11; --pixels) {
+    const QFontMetricsF metrics(picture_font(pixels, true));
+    if (std::all_of(lines.begin(), lines.end(),
+                    [&](const QString& line) { return metrics.horizontalAdvance(line) < width; }))
+      return pixels;
+  }
+  return 11;
+}
+
+void draw_chamber_text(const Estimate& estimate, const Sheet2& sheet, QPainter& painter) {
+  for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
+    const ChamberFigures& figures = estimate.figures.chambers[c];
+    const Bounds2 box = bounds(estimate.setup.layout.chambers[c].boundary_m);
+    const QPointF centre = sheet.on_picture(0.5 * (box.low + box.high));
+    const QStringList lines{QString::fromStdString(figures.chamber), "mean " + both_units(figures.mean),
+                            "peak " + both_units(figures.peak)};
+    const int pixels = fitting_size(lines, 0.94 * sheet.pixels_per_m * (box.high.x() - box.low.x()));
+    for (int k = 0; k < 3; ++k)
+      draw_text_over_map(painter, centre + QPointF(0, (k - 1) * 1.35 * pixels), lines[k], pixels, k == 0);
+  }
+}
+
+void draw_inlets(const Estimate& estimate, const Sheet2& sheet, QPainter& painter) {
+  for (const Inlet& inlet : estimate.setup.layout.inlets) {
+    const QPointF at = sheet.on_picture(inlet.point_m);
+    painter.setPen(QPen(kInk, 2.0));
+    painter.setBrush(QColor(255, 255, 255));
+    painter.drawEllipse(at, 7.0, 7.0);
+    painter.setBrush(kInk);
+    painter.drawEllipse(at, 2.5, 2.5);
+    painter.setBrush(Qt::NoBrush);
+    draw_text_over_map(painter, at + QPointF(0, 18), "inlet " + QString::fromStdString(inlet.name), 13);
+  }
+}
+
+void draw_direction(QPainter& painter) {
+  const double x = 52.0, top = kPanelTop + 210.0, bottom = kPanelTop + 430.0;
+  painter.setPen(QPen(kInk, 2.0));
+  painter.drawLine(QPointF(x, bottom), QPointF(x, top));
+  painter.drawLine(QPointF(x, top), QPointF(x - 6, top + 12));
+  painter.drawLine(QPointF(x, top), QPointF(x + 6, top + 12));
+  painter.setFont(picture_font(14));
+  painter.drawText(QRectF(x - 44, top - 26, 88, 20), Qt::AlignHCenter, "proximal");
+  painter.drawText(QRectF(x - 44, bottom + 6, 88, 20), Qt::AlignHCenter, "distal");
+}
+
+}  // namespace
+
+QImage flat_picture(const Estimate& estimate, const QString& title) {
+  QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
+  image.fill(QColor(252, 252, 253));
+  QPainter painter(&image);
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  const MapScene scene = map_scene(estimate);
+  const Sheet2 sheet = placed(estimate.setup.flat);
+  draw_title(painter, title,
+             "Predicted contact pressure on the flat layout, outer sheet towards you; x runs round the limb");
+  painter.drawImage(QPointF(kPanelLeft, kPanelTop), map_image(estimate, scene, sheet));
+  draw_chamber_text(estimate, sheet, painter);
+  draw_inlets(estimate, sheet, painter);
+  draw_direction(painter);
+  draw_scale_bar(painter, {kPanelLeft + sheet.left, kPanelTop + kPanelHeight + 24.0}, sheet.pixels_per_m);
+  draw_colour_bar(painter, QRectF(1262, 200, 26, 520), scene);
+  draw_caption(painter,
+               {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: predicted "
+                "pressure × model factor meets the limit; hatched: above it. Not a medical device."});
+  painter.end();
+  return image;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,79 @@
+#include "app/picture/map_scene.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wrapgauge {
+namespace {
+
+double round_top(double pressure_pa) {
+  for (double step = 100.0; step < 1e8; step *= 10.0)
+    for (const double factor : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0})
+      if (factor * step >= pressure_pa) return factor * step;
+  return pressure_pa;
+}
+
+}  // namespace
+
+MapScene map_scene(const Estimate& estimate) {
+  MapScene scene;
+  const EquilibriumState& last = estimate.path.states.back();
+  scene.model_factor = estimate.limits.model_factor;
+  const Eigen::VectorXd limit_pa = limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup,
+                                                      last, estimate.path.sheet, estimate.figures);
+  scene.layout_threshold_pa = limit_pa / scene.model_factor;
+  std::vector<double> distinct(limit_pa.begin(), limit_pa.end());
+  std::sort(distinct.begin(), distinct.end());
+  distinct.erase(std::unique(distinct.begin(), distinct.end()), distinct.end());
+  double highest = 0.0;
+  for (const double limit : distinct)
+    if (limit > 0.0) scene.limits.push_back({limit / scene.model_factor, limit});
+  if (!scene.limits.empty()) highest = 1.15 * scene.limits.front().pressure_pa;
+  if (estimate.map.on_layout_pa.size() > 0) highest = std::max(highest, estimate.map.on_layout_pa.maxCoeff());
+  scene.top_pa = round_top(std::max(highest, 100.0));
+  return scene;
+}
+
+std::vector<LayoutEdge> layout_edges(const FlatMesh& flat) {
+  struct Side {
+    int low, high, region;
+    auto operator<=>(const Side&) const = default;
+  };
+  std::vector<Side> sides;
+  for (int t = 0; t < flat.triangles.rows(); ++t) {
+    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
+    const int code = static_cast<int>(region.kind) * 100000 + region.part;
+    for (int k = 0; k < 3; ++k) {
+      const auto [low, high] = std::minmax(flat.triangles(t, k), flat.triangles(t, (k + 1) % 3));
+      sides.push_back({low, high, code});
+    }
+  }
+  std::sort(sides.begin(), sides.end());
+  std::vector<LayoutEdge> edges;
+  for (std::size_t s = 0; s < sides.size(); ++s) {
+    const bool paired =
+        s + 1 < sides.size() && sides[s].low == sides[s + 1].low && sides[s].high == sides[s + 1].high;
+    if (!paired)
+      edges.push_back({sides[s].low, sides[s].high, true});
+    else if (sides[s].region != sides[s + 1].region)
+      edges.push_back({sides[s].low, sides[s].high, false});
+    if (paired) ++s;
+  }
+  return edges;
+}
+
+void contour_line(Raster& raster, const std::array<RasterVertex, 3>& corner, double lift) {
+  std::vector<RasterPoint> ends;
+  for (int k = 0; k < 3; ++k) {
+    const RasterVertex &a = corner[k], &b = corner[(k + 1) % 3];
+    if ((a.load > 1.0) == (b.load > 1.0)) continue;
+    const double t = (1.0 - a.load) / (b.load - a.load);
+    ends.push_back(
+        {a.at.x + t * (b.at.x - a.at.x), a.at.y + t * (b.at.y - a.at.y), a.at.z + t * (b.at.z - a.at.z)});
+  }
+  if (ends.size() != 2) return;
+  raster.line(ends[0], ends[1], 4.4, QColor(255, 255, 255), lift);
+  raster.line(ends[0], ends[1], 2.2, QColor(20, 10, 25), lift);
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,24 @@
+#include "app/picture/picture_program.hpp"
+
+#include <QFont>
+#include <QFontInfo>
+#include <QGuiApplication>
+
+namespace wrapgauge {
+
+Result<std::monostate> start_picture_program() {
+  if (!QCoreApplication::instance()) {
+    // Set here and not left to the user: without a display Qt would end the program.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    static int count = 1;
+    static char name[] = "wrapgauge";
+    static char* arguments[] = {name, nullptr};
+    static QGuiApplication application(count, arguments);
+  }
+  if (QFontInfo(QFont()).family().isEmpty())
+    return bad_input(
+        "no font is installed, so pictures would have no words: install one, e.g. fonts-dejavu-core.");
+  return std::monostate{};
+}
+
+}  // namespace wrapgauge
