@@ -169,7 +169,7 @@ TEST(MeshReader, KeepsTheDigitsOfBodiesFarFromTheOrigin) {
   const ScratchFolder folder("far");
   const RawMesh mesh =
       must_read(folder.write("far.obj", "v 2000000.0625 0 0\nv 2000001 0 0\nv 2000000 1 0\nf 1 2 3\n"));
-  EXPECT_EQ(mesh.vertices(0, 0), 2000000.0625);
+  EXPECT_NEAR(mesh.vertices(0, 0), 2000000.0625, 1e-8);
   EXPECT_EQ(mesh.coordinate_step, 0.0);
   std::string stl = binary_stl();
   const float far = 2e6F;
