@@ -38,8 +38,8 @@ struct FlatMesh {
 
 struct FlatMeshOptions {
   Length edge = 4.0 * mm;  // wanted edge length away from seams
-  Length seam_edge =
-      4.0 * mm;  // wanted edge length beside seams and inset seams (<= edge); grades over `seam_band`
+  // Wanted edge length beside seams and inset seams (<= edge), held over `seam_band`, then growing to `edge`.
+  Length seam_edge = 4.0 * mm;
   Length seam_band = 6.0 * mm;
 };
 
