@@ -15,7 +15,7 @@ PlaceLimit LimitPlaces::at(const Vec3& skin_point_m, Area pressed) const {
   for (const BonySite& bony_site : bony_sites_) {
     if (!lies_on(bony_site, skin_point_m)) continue;
     const LimitRow* row = find_row(limits_, SiteClass::kBony, use_, pressed);
-    if (row && (!place.row || row->limit < place.row->limit)) place = {row, &bony_site};
+    if (row && (!place.row || row->limit <= place.row->limit)) place = {row, &bony_site};
   }
   return place;
 }

@@ -143,6 +143,16 @@ TEST(Findings, OverABonySiteUseItsRowWithinItsRadiusOnly) {
   EXPECT_FALSE(about(c.found(), "styloid", ""));
 }
 
+TEST(Findings, OverABonySiteNameItRoundTheLimbTooWhenItsRowIsAsStrict) {
+  Case c = two_chambers(1.0, 1.5);
+  c.inputs.bony_sites = {{"styloid", Vec3(0.0, 0.08, 0.1), 12.0 * mm, 4.0 * mm}};
+  c.figures.share_of_girth = 1.0;
+  EXPECT_TRUE(about(c.found(), "styloid", "over bone or a nerve ('styloid')"));
+  for (LimitRow& row : c.limits.rows)
+    if (row.site == SiteClass::kCircumferential) row.limit = 1.9 * kPa;
+  EXPECT_TRUE(about(c.found(), "styloid", "for a cuff round the limb"));
+}
+
 TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
   Case c = two_chambers(0.5, 1.0);
   c.figures.peak_part = "weld";
