@@ -12,6 +12,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kPanelWidth = 560, kPanelHeight = 690, kPanelTop = 116;
+constexpr double kLift = 3.0;  // pixels: lines on the skin are not hidden by it
 
 // The skin with its pressures, and the layout's lines laid onto it.
 struct Painted {
@@ -82,7 +83,7 @@ View view_from(const Painted& painted, double side) {
   return view;
 }
 
-void draw_skin(const Painted& painted, const View& view, Raster& raster) {
+LimitContour draw_skin(const Painted& painted, const View& view, Raster& raster) {
   const TriangleMesh& skin = painted.estimate.map.skin;
   const Vec3 light = Vec3(-0.35, 0.35, 0.87).normalized();
   const auto vertex = [&](int v) {
@@ -93,44 +94,60 @@ void draw_skin(const Painted& painted, const View& view, Raster& raster) {
   };
   for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
     raster.triangle(vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2)));
+  LimitContour contour;
   for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
-    contour_line(raster, {vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2))}, 2.5);
+    contour.add({vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2))});
+  contour.draw(raster, kLift);
+  return contour;
 }
 
 void draw_edges(const Painted& painted, const View& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
-                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 3.0);
+                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), kLift);
 }
 
-Vec3 chamber_middle(const Painted& painted, std::size_t chamber) {
+// Middle of what can be seen of a chamber, if that is a fair part of it.
+std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, const View& view,
+                                   const Raster& raster) {
   const FlatMesh& flat = painted.estimate.setup.flat;
-  Vec2 wanted = Vec2::Zero();
   const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
-  for (const Vec2& point : boundary) wanted += point / static_cast<double>(boundary.size());
-  Eigen::Index at = 0;
-  (flat.vertices_m.rowwise() - wanted.transpose()).rowwise().squaredNorm().minCoeff(&at);
-  return painted.on_skin_m.row(at);
+  QPointF sum;
+  int inside = 0, seen = 0;
+  for (Eigen::Index v = 0; v < flat.vertices_m.rows(); ++v) {
+    if (!contains(boundary, flat.vertices_m.row(v))) continue;
+    ++inside;
+    const RasterPoint at = view.project(painted.on_skin_m.row(v));
+    if (!raster.visible(at, kLift)) continue;
+    ++seen;
+    sum += QPointF(at.x, at.y);
+  }
+  if (seen == 0 || seen * 4 < inside) return std::nullopt;
+  return sum / seen;
 }
 
-void draw_names(const Painted& painted, const View& view, const Raster& raster, QPainter& painter,
-                const QPointF& corner) {
-  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
-    const RasterPoint at = view.project(chamber_middle(painted, c));
-    if (!raster.visible(at, 4.0)) continue;
-    draw_text_over_map(painter, corner + QPointF(at.x, at.y),
-                       QString::fromStdString(painted.estimate.setup.layout.chambers[c].name), 16, true);
-  }
+void draw_words(const Painted& painted, const View& view, const Raster& raster, const LimitContour& contour,
+                QPainter& painter, const QPointF& corner) {
+  MapLabels labels(painter);
+  std::vector<QPointF> names, pieces;
+  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
+    if (const auto middle = seen_middle(painted, c, view, raster)) {
+      names.push_back(corner + *middle);
+      labels.put(names.back(), {QString::fromStdString(painted.estimate.setup.layout.chambers[c].name)}, 15);
+    }
+  for (const RasterPoint& piece : contour.middles())
+    if (raster.visible(piece, kLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
+  label_contour(labels, pieces, names);
 }
 
 void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
                 QPainter& painter) {
   const View view = view_from(painted, side);
   Raster raster(kPanelWidth, kPanelHeight, painted.scene.top_pa);
-  draw_skin(painted, view, raster);
+  const LimitContour contour = draw_skin(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(corner, raster.image());
-  draw_names(painted, view, raster, painter, corner);
+  draw_words(painted, view, raster, contour, painter, corner);
   painter.setPen(kInk);
   painter.setFont(picture_font(16, true));
   painter.drawText(QRectF(corner.x(), kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
@@ -148,7 +165,7 @@ QImage body_picture(const Estimate& estimate, const QString& title) {
   draw_title(painter, title, "Predicted contact pressure on the skin; proximal is up");
   draw_panel(shown, 1.0, {30, kPanelTop}, "looking at the anchor", painter);
   draw_panel(shown, -1.0, {30 + kPanelWidth + 20, kPanelTop}, "from the opposite side", painter);
-  draw_colour_bar(painter, QRectF(1262, 200, 26, 520), shown.scene);
+  draw_colour_bar(painter, kColourBar, shown.scene);
   draw_caption(painter,
                {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: not "
                 "touched. Not a medical device."});

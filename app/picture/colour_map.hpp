@@ -10,6 +10,8 @@
 
 namespace wrapgauge {
 
+inline constexpr double kDarkLightness = 60.0;  // below: marks on the map are white, above: black
+
 QColor map_colour(double share);            // 0 = no pressure .. 1 = top of the scale; clamped
 double map_lightness(double share);         // L* that was aimed at
 double lightness_of(const QColor& colour);  // L* of an sRGB colour

@@ -8,7 +8,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kPanelLeft = 90, kPanelTop = 120, kPanelWidth = 1040, kPanelHeight = 640;
+constexpr int kPanelLeft = 90, kPanelTop = 120, kPanelWidth = 1010, kPanelHeight = 640;
 
 struct Sheet2 {
   Vec2 low;
@@ -34,7 +34,8 @@ Sheet2 placed(const FlatMesh& flat) {
           size.y()};
 }
 
-QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& sheet) {
+QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& sheet,
+                 LimitContour& contour) {
   const FlatMesh& flat = estimate.setup.flat;
   Raster raster(kPanelWidth, kPanelHeight, scene.top_pa);
   const auto vertex = [&](int v) {
@@ -45,55 +46,86 @@ QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& 
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
     raster.triangle(vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2)));
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
-    contour_line(raster,
-                 {vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2))},
-                 0.5);
+    contour.add({vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2))});
+  contour.draw(raster, 0.5);
   for (const LayoutEdge& edge : layout_edges(flat))
     raster.line(sheet.project(flat.vertices_m.row(edge.from)), sheet.project(flat.vertices_m.row(edge.to)),
                 edge.rim ? 2.4 : 1.4, edge.rim ? QColor(50, 50, 56) : QColor(85, 80, 95), 0.5);
   return raster.image();
 }
 
-QString both_units(Pressure pressure) {
-  return QString::fromStdString(fixed_text(pressure / kPa, 1) + " kPa (" + fixed_text(pressure / mmHg, 0) +
-                                " mmHg)");
+QString words_of(Pressure pressure, const char* before, const char* between) {
+  return QString::fromStdString(before + fixed_text(pressure / kPa, 1) + " kPa" + between +
+                                fixed_text(pressure / mmHg, 0) + " mmHg");
 }
 
-// As large as fits the chamber's width, between 11 and 18 pixels.
-int fitting_size(const QStringList& lines, double width) {
-  for (int pixels = 18; pixels > 11; --pixels) {
-    const QFontMetricsF metrics(picture_font(pixels, true));
-    if (std::all_of(lines.begin(), lines.end(),
-                    [&](const QString& line) { return metrics.horizontalAdvance(line) < width; }))
+double widest(const QStringList& lines, int pixels) {
+  double width = 0.0;
+  for (const QString& line : lines)
+    width = std::max(width, QFontMetricsF(picture_font(pixels, true)).horizontalAdvance(line));
+  return width;
+}
+
+// As large as fits the chamber, between 11 and 17 pixels.
+int fitting_size(const QStringList& lines, const QSizeF& room) {
+  for (int pixels = 17; pixels > 11; --pixels)
+    if (widest(lines, pixels) < room.width() &&
+        1.3 * pixels * static_cast<double>(lines.size()) < room.height())
       return pixels;
-  }
   return 11;
 }
 
-void draw_chamber_text(const Estimate& estimate, const Sheet2& sheet, QPainter& painter) {
-  for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
-    const ChamberFigures& figures = estimate.figures.chambers[c];
-    const Bounds2 box = bounds(estimate.setup.layout.chambers[c].boundary_m);
-    const QPointF centre = sheet.on_picture(0.5 * (box.low + box.high));
-    const QStringList lines{QString::fromStdString(figures.chamber), "mean " + both_units(figures.mean),
-                            "peak " + both_units(figures.peak)};
-    const int pixels = fitting_size(lines, 0.94 * sheet.pixels_per_m * (box.high.x() - box.low.x()));
-    for (int k = 0; k < 3; ++k)
-      draw_text_over_map(painter, centre + QPointF(0, (k - 1) * 1.35 * pixels), lines[k], pixels, k == 0);
-  }
+// Name, mean and peak: in three lines if they can be large, else in five.
+void label_chamber(const ChamberFigures& figures, const QPointF& centre, const QSizeF& room,
+                   MapLabels& labels) {
+  const QStringList three{QString::fromStdString(figures.chamber), words_of(figures.mean, "mean ", ", "),
+                          words_of(figures.peak, "peak ", ", ")};
+  QStringList five{three[0]};
+  five += words_of(figures.mean, "mean ", "\n").split('\n');
+  five += words_of(figures.peak, "peak ", "\n").split('\n');
+  const int large = fitting_size(three, room), tall = fitting_size(five, room);
+  if (large >= tall)
+    labels.put(centre, three, large);
+  else
+    labels.put(centre, five, tall);
 }
 
-void draw_inlets(const Estimate& estimate, const Sheet2& sheet, QPainter& painter) {
+std::vector<QPointF> label_chambers(const Estimate& estimate, const Sheet2& sheet, MapLabels& labels) {
+  std::vector<QPointF> centres;
+  for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
+    const Bounds2 box = bounds(estimate.setup.layout.chambers[c].boundary_m);
+    const Vec2 size = 0.9 * sheet.pixels_per_m * (box.high - box.low);
+    centres.push_back(sheet.on_picture(0.5 * (box.low + box.high)));
+    label_chamber(estimate.figures.chambers[c], centres.back(), {size.x(), size.y()}, labels);
+  }
+  return centres;
+}
+
+void draw_inlets(const Estimate& estimate, const Sheet2& sheet, QPainter& painter, MapLabels& labels) {
   for (const Inlet& inlet : estimate.setup.layout.inlets) {
     const QPointF at = sheet.on_picture(inlet.point_m);
+    std::vector<QPointF> places;
+    for (double distance = 20.0; distance < 400.0; distance += 6.0)
+      for (const double sign : {1.0, -1.0}) places.push_back(at + QPointF(0.0, sign * distance));
+    labels.put_where_free(places, "inlet " + QString::fromStdString(inlet.name), 13);
     painter.setPen(QPen(kInk, 2.0));
     painter.setBrush(QColor(255, 255, 255));
     painter.drawEllipse(at, 7.0, 7.0);
     painter.setBrush(kInk);
     painter.drawEllipse(at, 2.5, 2.5);
     painter.setBrush(Qt::NoBrush);
-    draw_text_over_map(painter, at + QPointF(0, 18), "inlet " + QString::fromStdString(inlet.name), 13);
   }
+}
+
+void draw_words(const Estimate& estimate, const Sheet2& sheet, const LimitContour& contour,
+                QPainter& painter) {
+  MapLabels labels(painter);
+  const std::vector<QPointF> chambers = label_chambers(estimate, sheet, labels);
+  draw_inlets(estimate, sheet, painter, labels);
+  std::vector<QPointF> pieces;
+  for (const RasterPoint& piece : contour.middles())
+    pieces.emplace_back(kPanelLeft + piece.x, kPanelTop + piece.y);
+  label_contour(labels, pieces, chambers);
 }
 
 void draw_direction(QPainter& painter) {
@@ -118,12 +150,12 @@ QImage flat_picture(const Estimate& estimate, const QString& title) {
   const Sheet2 sheet = placed(estimate.setup.flat);
   draw_title(painter, title,
              "Predicted contact pressure on the flat layout, outer sheet towards you; x runs round the limb");
-  painter.drawImage(QPointF(kPanelLeft, kPanelTop), map_image(estimate, scene, sheet));
-  draw_chamber_text(estimate, sheet, painter);
-  draw_inlets(estimate, sheet, painter);
+  LimitContour contour;
+  painter.drawImage(QPointF(kPanelLeft, kPanelTop), map_image(estimate, scene, sheet, contour));
+  draw_words(estimate, sheet, contour, painter);
   draw_direction(painter);
   draw_scale_bar(painter, {kPanelLeft + sheet.left, kPanelTop + kPanelHeight + 24.0}, sheet.pixels_per_m);
-  draw_colour_bar(painter, QRectF(1262, 200, 26, 520), scene);
+  draw_colour_bar(painter, kColourBar, scene);
   draw_caption(painter,
                {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: predicted "
                 "pressure × model factor meets the limit; hatched: above it. Not a medical device."});

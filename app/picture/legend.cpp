@@ -1,6 +1,5 @@
 #include "app/picture/legend.hpp"
 
-#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
@@ -29,7 +28,7 @@ void draw_limit_mark(QPainter& painter, const QRectF& bar, const MapScene& scene
   painter.setPen(QPen(kInk, 2.2));
   painter.drawLine(QPointF(bar.left() - 8, y), QPointF(bar.right() + 4, y));
   painter.setFont(picture_font(13, true));
-  const QRectF box(bar.left() - 12 - 90, y - 19, 90, 38);
+  const QRectF box(bar.left() - 12 - 110, y - 19, 110, 38);
   painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter,
                    "limit " + number(mark.limit_pa / 1e3, 1) + " kPa\n÷ " + number(scene.model_factor, 1));
 }
@@ -38,9 +37,11 @@ void draw_hatch_above(QPainter& painter, const QRectF& bar, double share) {
   if (share >= 1.0) return;
   painter.save();
   painter.setClipRect(QRectF(bar.left(), bar.top(), bar.width(), (1.0 - share) * bar.height()));
-  painter.setPen(QPen(share > 0.5 ? QColor(250, 250, 250) : QColor(250, 250, 250), 1.6));
-  for (double at = bar.top() - bar.width(); at < bar.bottom() + bar.width(); at += 8.0)
+  for (double at = bar.top() - bar.width(); at < bar.bottom() + bar.width(); at += 8.0) {
+    const bool dark = map_lightness((bar.bottom() - at) / bar.height()) < kDarkLightness;
+    painter.setPen(QPen(dark ? QColor(250, 250, 250) : QColor(25, 20, 30), 1.6));
     painter.drawLine(QPointF(bar.left(), at + bar.width()), QPointF(bar.right(), at));
+  }
   painter.restore();
 }
 
@@ -53,16 +54,52 @@ QFont picture_font(int pixels, bool bold) {
   return font;
 }
 
-void draw_text_over_map(QPainter& painter, const QPointF& centre, const QString& text, int pixels,
-                        bool bold) {
-  const QFont font = picture_font(pixels, bold);
-  const QFontMetricsF metrics(font);
-  QPainterPath path;
-  path.addText(QPointF(centre.x() - 0.5 * metrics.horizontalAdvance(text),
-                       centre.y() + 0.5 * (metrics.ascent() - metrics.descent())),
-               font, text);
-  painter.strokePath(path, QPen(QColor(255, 255, 255, 225), 4.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-  painter.fillPath(path, kInk);
+QRectF MapLabels::plate(const QPointF& centre, const QStringList& lines, int pixels) const {
+  double width = 0.0;
+  for (const QString& line : lines)
+    width = std::max(width, QFontMetricsF(picture_font(pixels, true)).horizontalAdvance(line));
+  const QSizeF size(width + 10.0, 1.3 * pixels * static_cast<double>(lines.size()) + 6.0);
+  return {centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height(), size.width(), size.height()};
+}
+
+bool MapLabels::is_free(const QRectF& plate) const {
+  return std::none_of(taken_.begin(), taken_.end(),
+                      [&](const QRectF& taken) { return taken.intersects(plate); });
+}
+
+void MapLabels::put(const QPointF& centre, const QStringList& lines, int pixels) {
+  const QRectF box = plate(centre, lines, pixels);
+  taken_.push_back(box);
+  painter_.setPen(Qt::NoPen);
+  painter_.setBrush(QColor(255, 255, 255, 222));
+  painter_.drawRoundedRect(box, 5.0, 5.0);
+  painter_.setBrush(Qt::NoBrush);
+  painter_.setPen(kInk);
+  for (int k = 0; k < lines.size(); ++k) {
+    painter_.setFont(picture_font(pixels, k == 0));
+    painter_.drawText(QRectF(box.left(), box.top() + 3.0 + 1.3 * pixels * k, box.width(), 1.3 * pixels),
+                      Qt::AlignCenter, lines[k]);
+  }
+}
+
+void MapLabels::put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels) {
+  for (const QPointF& place : places)
+    if (is_free(plate(place, {text}, pixels))) return put(place, {text}, pixels);
+}
+
+void label_contour(MapLabels& labels, const std::vector<QPointF>& contour,
+                   const std::vector<QPointF>& others) {
+  std::vector<std::pair<double, std::size_t>> order;  // nearest other label, negative; piece
+  for (std::size_t k = 0; k < contour.size(); ++k) {
+    double nearest = 1e9;
+    for (const QPointF& other : others)
+      nearest = std::min(nearest, std::hypot(contour[k].x() - other.x(), contour[k].y() - other.y()));
+    order.emplace_back(-nearest, k);
+  }
+  std::sort(order.begin(), order.end());
+  std::vector<QPointF> places;
+  for (const auto& [distance, k] : order) places.push_back(contour[k]);
+  labels.put_where_free(places, "limit", 13);
 }
 
 void draw_title(QPainter& painter, const QString& title, const QString& subtitle) {

@@ -2,6 +2,7 @@
 // What stands round a map: title, colour bar in kPa and mmHg, scale bar, caption, names.
 
 #include <QPainter>
+#include <vector>
 
 #include "app/picture/map_scene.hpp"
 
@@ -9,11 +10,32 @@ namespace wrapgauge {
 
 inline constexpr int kPictureWidth = 1400, kPictureHeight = 900;
 inline const QColor kInk(28, 26, 34);
+inline const QRectF kColourBar(1246, 200, 26, 520);
 
 QFont picture_font(int pixels, bool bold = false);
-// White halo, so that it can be read on any colour. `centre`: middle of the text.
-void draw_text_over_map(QPainter& painter, const QPointF& centre, const QString& text, int pixels,
-                        bool bold = false);
+
+// Words on a map: on a pale plate, so that they can be read on any colour and hatch. Remembers where words
+// stand, so that the next ones keep clear of them.
+class MapLabels {
+ public:
+  explicit MapLabels(QPainter& painter) : painter_(painter) {}
+
+  // Lines centred round `centre`, the first one bold.
+  void put(const QPointF& centre, const QStringList& lines, int pixels);
+  // At the first of the places where it does not run into other words; nowhere if there is none.
+  void put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels);
+
+ private:
+  QRectF plate(const QPointF& centre, const QStringList& lines, int pixels) const;
+  bool is_free(const QRectF& plate) const;
+
+  QPainter& painter_;
+  std::vector<QRectF> taken_;
+};
+
+// "limit" beside its contour, at the piece of it that lies farthest from `others`.
+void label_contour(MapLabels& labels, const std::vector<QPointF>& contour,
+                   const std::vector<QPointF>& others);
 
 void draw_title(QPainter& painter, const QString& title, const QString& subtitle);
 void draw_caption(QPainter& painter, const QStringList& lines);

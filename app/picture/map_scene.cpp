@@ -62,7 +62,7 @@ std::vector<LayoutEdge> layout_edges(const FlatMesh& flat) {
   return edges;
 }
 
-void contour_line(Raster& raster, const std::array<RasterVertex, 3>& corner, double lift) {
+void LimitContour::add(const std::array<RasterVertex, 3>& corner) {
   std::vector<RasterPoint> ends;
   for (int k = 0; k < 3; ++k) {
     const RasterVertex &a = corner[k], &b = corner[(k + 1) % 3];
@@ -71,9 +71,19 @@ void contour_line(Raster& raster, const std::array<RasterVertex, 3>& corner, dou
     ends.push_back(
         {a.at.x + t * (b.at.x - a.at.x), a.at.y + t * (b.at.y - a.at.y), a.at.z + t * (b.at.z - a.at.z)});
   }
-  if (ends.size() != 2) return;
-  raster.line(ends[0], ends[1], 4.4, QColor(255, 255, 255), lift);
-  raster.line(ends[0], ends[1], 2.2, QColor(20, 10, 25), lift);
+  if (ends.size() == 2) pieces_.push_back({ends[0], ends[1]});
+}
+
+void LimitContour::draw(Raster& raster, double lift) const {
+  for (const auto& [from, to] : pieces_) raster.line(from, to, 4.6, QColor(255, 255, 255), lift);
+  for (const auto& [from, to] : pieces_) raster.line(from, to, 2.2, QColor(20, 10, 25), lift);
+}
+
+std::vector<RasterPoint> LimitContour::middles() const {
+  std::vector<RasterPoint> points;
+  for (const auto& [a, b] : pieces_)
+    points.push_back({0.5 * (a.x + b.x), 0.5 * (a.y + b.y), 0.5 * (a.z + b.z)});
+  return points;
 }
 
 }  // namespace wrapgauge

@@ -31,7 +31,15 @@ struct LayoutEdge {
 };
 std::vector<LayoutEdge> layout_edges(const FlatMesh& flat);
 
-// Where a linear field crosses 1 in a triangle: drawn as the limit's contour line.
-void contour_line(Raster& raster, const std::array<RasterVertex, 3>& corner, double lift);
+// Where the load crosses 1: the limit's contour line, gathered triangle by triangle and drawn as a whole.
+class LimitContour {
+ public:
+  void add(const std::array<RasterVertex, 3>& corner);
+  void draw(Raster& raster, double lift) const;
+  std::vector<RasterPoint> middles() const;  // of its pieces
+
+ private:
+  std::vector<std::array<RasterPoint, 2>> pieces_;
+};
 
 }  // namespace wrapgauge

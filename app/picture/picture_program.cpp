@@ -5,10 +5,17 @@
 #include <QGuiApplication>
 
 namespace wrapgauge {
+namespace {
+
+// What the toolkit has to say about its surroundings is nothing a reader of results can act on.
+void drop_message(QtMsgType, const QMessageLogContext&, const QString&) {}
+
+}  // namespace
 
 Result<std::monostate> start_picture_program() {
   if (!QCoreApplication::instance()) {
     // Set here and not left to the user: without a display Qt would end the program.
+    qInstallMessageHandler(drop_message);
     qputenv("QT_QPA_PLATFORM", "offscreen");
     static int count = 1;
     static char name[] = "wrapgauge";

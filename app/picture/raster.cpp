@@ -51,12 +51,12 @@ Raster::Raster(int width, int height, double top_pressure)
 }
 
 QRgb Raster::surface_colour(double pressure, double load, double shade, int x, int y) const {
-  constexpr int kHatchPeriod = 16, kHatchWidth = 4;
+  constexpr int kHatchPeriod = 20, kHatchWidth = 4;
   if (pressure <= 0.0) return shaded(qRgb(205, 205, 205), shade);
   const double share = std::clamp(pressure / top_pressure_, 0.0, 1.0);
   const QRgb colour = colours_[static_cast<std::size_t>(std::lround(255.0 * share))];
   if (load > 1.0 && (x + y) % kHatchPeriod < kHatchWidth)
-    return map_lightness(share) < 60.0 ? qRgb(250, 250, 250) : qRgb(25, 20, 30);
+    return map_lightness(share) < kDarkLightness ? qRgb(250, 250, 250) : qRgb(25, 20, 30);
   return shaded(colour, shade);
 }
 

@@ -48,6 +48,12 @@ Points3 traction_pa(const TriangleMesh& side, const EquilibriumState& state) {
   return traction;
 }
 
+double edge_m(const TriangleMesh& side) {
+  const double area =
+      triangle_areas_m2(side).sum() / static_cast<double>(std::max<Eigen::Index>(side.faces.rows(), 1));
+  return std::sqrt(4.0 / std::sqrt(3.0) * area);
+}
+
 // Smallest distance from the plane of the line where the two edges are tied; < 0 when the plane crosses it.
 double clear_of_closure_m(const FlatMesh& flat, const TriangleMesh& side, const Plane& plane) {
   double low = 1e9, high = -1e9;
@@ -64,14 +70,14 @@ double clear_of_closure_m(const FlatMesh& flat, const TriangleMesh& side, const 
 // across the tie between its two edges is not a sheet tension.
 std::vector<Plane> cutting_planes(const Body& body, const FlatMesh& flat, const TriangleMesh& side) {
   constexpr int kCandidates = 36;
-  constexpr double kClear_m = 8e-3;
+  const double clear_m = std::max(8e-3, 2.0 * edge_m(side));
   const Vec3 centre = side.vertices_m.colwise().mean();
   const Vec3 u = body.axis.direction.unitOrthogonal(), v = body.axis.direction.cross(u);
   std::vector<Plane> clear;
   for (int k = 0; k < kCandidates; ++k) {
     const double angle = std::numbers::pi * (k + 0.5) / kCandidates;
     const Plane plane{centre, std::cos(angle) * u + std::sin(angle) * v};
-    if (clear_of_closure_m(flat, side, plane) > kClear_m) clear.push_back(plane);
+    if (clear_of_closure_m(flat, side, plane) > clear_m) clear.push_back(plane);
   }
   std::vector<Plane> planes;
   const std::size_t wanted = std::min<std::size_t>(kCuts, clear.size());
@@ -79,13 +85,32 @@ std::vector<Plane> cutting_planes(const Body& body, const FlatMesh& flat, const 
   return planes;
 }
 
-double cut_imbalance(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state,
-                     const SheetStress& stress, const TriangleMesh& side, const Plane& plane) {
-  const Vec3 contact = traction_on_half_n(side, traction_pa(side, state), plane);
-  const Vec3 tension = tension_across_n(setup.flat, path.sheet, stress, state.positions_m, plane);
-  const Vec3 push = cavity_push_n(path.sheet, state, plane);
-  const double size = std::max({contact.norm(), tension.norm(), push.norm()});
-  return size > 0.0 ? (contact + tension + push).norm() / size : 0.0;
+struct Cut {
+  Vec3 contact_n = Vec3::Zero(), tension_n = Vec3::Zero(), push_n = Vec3::Zero();
+};
+
+// Strain is constant in each triangle, so the tension on a single plane jumps from one triangle to the next
+// and balances only on average: the mean of parallel planes over two mesh edges is taken.
+Cut mean_cut(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state,
+             const SheetStress& stress, const TriangleMesh& side, const Plane& plane) {
+  constexpr int kParallel = 8;
+  const Points3 traction = traction_pa(side, state);
+  const double band = 2.0 * edge_m(side);
+  Cut mean;
+  for (int k = 0; k < kParallel; ++k) {
+    const double offset = band * ((k + 0.5) / kParallel - 0.5);
+    const Plane shifted{plane.point_m + offset * plane.normal, plane.normal};
+    mean.contact_n += traction_on_half_n(side, traction, shifted) / kParallel;
+    mean.tension_n +=
+        tension_across_n(setup.flat, path.sheet, stress, state.positions_m, shifted) / kParallel;
+    mean.push_n += cavity_push_n(path.sheet, state, shifted) / kParallel;
+  }
+  return mean;
+}
+
+double cut_imbalance(const Cut& cut) {
+  const double size = std::max({cut.contact_n.norm(), cut.tension_n.norm(), cut.push_n.norm()});
+  return size > 0.0 ? (cut.contact_n + cut.tension_n + cut.push_n).norm() / size : 0.0;
 }
 
 }  // namespace
@@ -102,7 +127,8 @@ Audit audit(const Body& body, const InflationSetup& setup, const LoadPath& path,
 
   const SheetStress stress = sheet_stress(setup, path.sheet, state.positions_m);
   for (const Plane& plane : cutting_planes(body, setup.flat, side)) {
-    result.cut_balance = std::max(result.cut_balance, cut_imbalance(setup, path, state, stress, side, plane));
+    result.cut_balance =
+        std::max(result.cut_balance, cut_imbalance(mean_cut(setup, path, state, stress, side, plane)));
     ++result.cuts;
   }
   return result;
