@@ -34,8 +34,8 @@ constexpr auto operator*(Quantity<L1, M1, T1> a, Quantity<L2, M2, T2> b) {
   return Quantity<L1 + L2, M1 + M2, T1 + T2>(a.si() * b.si());
 }
 template <int L1, int M1, int T1, int L2, int M2, int T2>
-  requires(L1 != L2 || M1 != M2 || T1 != T2)
-constexpr auto operator/(Quantity<L1, M1, T1> a, Quantity<L2, M2, T2> b) {
+requires(L1 != L2 || M1 != M2 || T1 != T2) constexpr auto operator/(Quantity<L1, M1, T1> a,
+                                                                    Quantity<L2, M2, T2> b) {
   return Quantity<L1 - L2, M1 - M2, T1 - T2>(a.si() / b.si());
 }
 
@@ -44,9 +44,9 @@ using Area = Quantity<2, 0, 0>;
 using Volume = Quantity<3, 0, 0>;
 using Time = Quantity<0, 0, 1>;
 using Force = Quantity<1, 1, -2>;
-using Pressure = Quantity<-1, 1, -2>;            // also elastic moduli
-using LineTension = Quantity<0, 1, -2>;          // N/m: membrane tension, cloth stiffness
-using FoundationModulus = Quantity<-2, 1, -2>;   // Pa/m: pressure a unit of indentation
+using Pressure = Quantity<-1, 1, -2>;           // also elastic moduli
+using LineTension = Quantity<0, 1, -2>;         // N/m: membrane tension, cloth stiffness
+using FoundationModulus = Quantity<-2, 1, -2>;  // Pa/m: pressure a unit of indentation
 using Density = Quantity<-3, 1, 0>;
 
 inline constexpr Length metre{1.0}, mm{1e-3}, cm{1e-2}, inch{0.0254};
