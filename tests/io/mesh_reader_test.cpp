@@ -244,8 +244,7 @@ TEST(MeshReader, NamesTheFacetOfABadNumber) {
   EXPECT_NE(mesh.problem().message.find("facet 3"), std::string::npos) << mesh.problem().message;
 }
 
-TEST(MeshReader, RefusesEveryTruncationOrReadsLess) {
-  // A file cut anywhere is refused, or still complete in itself as ascii text may be.
+TEST(MeshReader, RefusesABinaryFileCutAnywhere) {
   const ScratchFolder folder("cut");
   for (const auto& [name, bytes] :
        {std::pair<std::string, std::string>{"a.stl", binary_stl()}, {"a.ply", big_endian_ply()}})
