@@ -38,6 +38,8 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
 
+  if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
+
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;

@@ -66,12 +66,15 @@ Result<std::monostate> write_all(const std::filesystem::path& folder,
 
 }  // namespace
 
-Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
-                                     const std::filesystem::path& folder) {
+Result<std::monostate> make_results_folder(const std::filesystem::path& folder) {
   std::error_code error;
   std::filesystem::create_directories(folder, error);
   if (error) return bad_input("folder '" + folder.string() + "' could not be made: " + error.message() + ".");
-  if (auto ready = start_picture_program(); !ready) return ready.problem();
+  return start_picture_program();
+}
+
+Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
+                                     const std::filesystem::path& folder) {
   const QString title = QString::fromStdString(summary.plan);
   return write_all(folder, {{"summary.json", summary_json(summary)},
                             {"summary.md", summary_markdown(summary)},

@@ -8,8 +8,11 @@
 
 namespace wrapgauge {
 
+// Before anything long is started: is there a place for the results, and can pictures be drawn?
+Result<std::monostate> make_results_folder(const std::filesystem::path& folder);
+
 // Writes summary.json, summary.md, chambers.csv, body.vtp, layout.vtp, body.png and layout.png into `folder`,
-// which is made if it is missing. Same estimate, same bytes.
+// which exists. Same estimate, same bytes.
 Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
                                      const std::filesystem::path& folder);
 

@@ -1,0 +1,189 @@
+#include "app/command/command_line.hpp"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "model/core/file.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct Answer {
+  int code = -1;
+  std::string out, err;
+};
+
+Answer run(const std::vector<std::string>& arguments) {
+  std::ostringstream out, err;
+  const int code = run_command_line(arguments, {out, err});
+  return {code, out.str(), err.str()};
+}
+
+// A problem is told in one line, by the program's name, and leaves nothing on the results' stream.
+void expect_one_sentence(const Answer& answer, int code) {
+  EXPECT_EQ(answer.code, code) << answer.err;
+  EXPECT_EQ(answer.out, "");
+  EXPECT_EQ(answer.err.rfind("wrapgauge: ", 0), 0u) << answer.err;
+  EXPECT_EQ(std::count(answer.err.begin(), answer.err.end(), '\n'), 1) << answer.err;
+}
+
+// Empty at the start and gone at the end of each test.
+class CommandLine : public testing::Test {
+ protected:
+  void SetUp() override {
+    folder_ = std::filesystem::temp_directory_path() /
+              ("wrapgauge-command-" + std::to_string(getpid()) + "-" +
+               testing::UnitTest::GetInstance()->current_test_info()->name());
+    std::filesystem::remove_all(folder_);
+    std::filesystem::create_directories(folder_);
+  }
+  void TearDown() override { std::filesystem::remove_all(folder_); }
+
+  std::string path(const std::string& name) const { return (folder_ / name).string(); }
+  std::string write(const std::string& name, const std::string& text) const {
+    std::ofstream(path(name), std::ios::binary) << text;
+    return path(name);
+  }
+  std::string bytes(const std::string& name) const {
+    const auto read = read_file(path(name));
+    EXPECT_TRUE(read.ok()) << name;
+    return read ? *read : "";
+  }
+
+  // A small closed band with one chamber; solves in about a second.
+  std::string small_plan(double pressure_kpa, const std::string& extra = "") const {
+    write("band.json", R"({"wrapgauge-layout": 1, "name": "band",
+      "outline": {"rectangle": {"x": 0, "y": 0, "width": 270, "height": 50, "corner_radius": 0}},
+      "chambers": [{"name": "pad", "rectangle": {"x": 60, "y": 10, "width": 50, "height": 30, "corner_radius": 8}}],
+      "inlets": [{"name": "valve", "point": [85, 25]}],
+      "skin_sheet": {"material": "00-30", "thickness": 1.5},
+      "outer_sheet": {"material": "A10", "thickness": 2},
+      "backing": {"along": 1.5, "across": 1},
+      "closure": {"from_x": 0, "stretch": 0.03}})");
+    return write("plan.json", R"({"wrapgauge-plan": 1, "name": "small band", "body": {"form": "cylinder"},
+      "tissue": {"site": "forearm relaxed"}, "layout": {"file": "band.json"},
+      "wear": {"anchor": {"station_mm": 120, "angle_deg": 90}, "layout_point_mm": [85, 25], "turn_deg": 0},
+      "friction": 0.5, "inflation": [{"inlet": "valve", "pressure_kpa": )" +
+                                  std::to_string(pressure_kpa) + R"(}], "limits": {"use": "short hold"},
+      "mesh": {"edge_mm": 8})" + extra +
+                                  "}");
+  }
+
+  std::filesystem::path folder_;
+};
+
+const std::vector<std::string> kResults = {"summary.json", "summary.md", "chambers.csv", "body.vtp",
+                                           "layout.vtp",   "body.png",   "layout.png"};
+
+TEST_F(CommandLine, EstimateWritesEveryResultAndSaysWhatItFound) {
+  const Answer answer = run({"estimate", small_plan(1.0), "--out", path("a"), "--json"});
+  ASSERT_TRUE(answer.code == kExitDone || answer.code == kExitAboveLimit) << answer.err;
+  EXPECT_EQ(answer.err, "");
+  for (const std::string& name : kResults) EXPECT_GT(bytes("a/" + name).size(), 100u) << name;
+  EXPECT_EQ(answer.out, bytes("a/summary.json"));
+  const auto json = nlohmann::json::parse(answer.out);
+  EXPECT_NEAR(json["chambers"][0]["gauge_kPa"].get<double>(), 1.0, 1e-3);
+  EXPECT_GT(json["chambers"][0]["mean_kPa"].get<double>(), 0.1);
+  EXPECT_LT(json["audit"]["cut_balance"].get<double>(), 0.02);
+  EXPECT_EQ(json["inputs"][0]["sha256"].get<std::string>().size(), 64u);
+  EXPECT_EQ(json["above_limit"].get<bool>(), answer.code == kExitAboveLimit);
+}
+
+TEST_F(CommandLine, SameInputGivesTheSameBytes) {
+  const std::string plan = small_plan(1.0);
+  ASSERT_NE(run({"estimate", plan, "--out", path("a"), "--no-mesh-error"}).code, kExitBadInput);
+  ASSERT_NE(run({"estimate", plan, "--out", path("b"), "--no-mesh-error"}).code, kExitBadInput);
+  for (const std::string& name : kResults) EXPECT_EQ(bytes("a/" + name), bytes("b/" + name)) << name;
+}
+
+TEST_F(CommandLine, PressureFarAboveTheLimitExitsWithFour) {
+  const Answer answer = run({"estimate", small_plan(6.0), "--out", path("a"), "--no-mesh-error"});
+  EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;
+  EXPECT_NE(answer.out.find("above limit: "), std::string::npos);
+  EXPECT_NE(bytes("a/summary.md").find("ABOVE LIMIT"), std::string::npos);
+}
+
+TEST_F(CommandLine, SummaryNamesWhoMustNotTakePartAndNeverPromisesSafety) {
+  ASSERT_NE(run({"estimate", small_plan(1.0), "--out", path("a"), "--no-mesh-error"}).code, kExitBadInput);
+  const std::string page = bytes("a/summary.md");
+  EXPECT_NE(page.find("Who must not take part"), std::string::npos);
+  EXPECT_NE(page.find("not a medical device"), std::string::npos);
+  EXPECT_NE(page.find("Ask a clinician"), std::string::npos);
+  for (const char* promise : {" safe ", "safely", " safe."}) EXPECT_EQ(page.find(promise), std::string::npos);
+}
+
+TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {
+  const Answer answer = run({"look", small_plan(1.0)});
+  EXPECT_EQ(answer.code, kExitDone) << answer.err;
+  EXPECT_NE(answer.out.find("1 chambers fed by 1 inlets"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("nothing has been solved"), std::string::npos);
+}
+
+TEST_F(CommandLine, DemoPlansCanBeLookedAt) {
+  ASSERT_EQ(run({"demo", path("demo")}).code, kExitDone);
+  int plans = 0;
+  for (const auto& file : std::filesystem::directory_iterator(folder_ / "demo/plans")) {
+    EXPECT_EQ(run({"look", file.path().string()}).code, kExitDone) << file.path();
+    ++plans;
+  }
+  EXPECT_GE(plans, 2);
+}
+
+TEST_F(CommandLine, BodyReportsGirthsOfAFile) {
+  // A square tube, 60 mm wide and 200 mm long, girth 240 mm.
+  const std::string file =
+      write("tube.obj",
+            "v 0 0 0\nv 60 0 0\nv 60 60 0\nv 0 60 0\nv 0 0 200\nv 60 0 200\nv 60 60 200\n"
+            "v 0 60 200\nf 1 2 6 5\nf 2 3 7 6\nf 3 4 8 7\nf 4 1 5 8\n");
+  const Answer answer = run({"body", file, "--unit", "mm", "--json"});
+  ASSERT_EQ(answer.code, kExitDone) << answer.err;
+  const auto json = nlohmann::json::parse(answer.out);
+  EXPECT_NEAR(json["length_mm"].get<double>(), 200.0, 1e-3);
+  ASSERT_EQ(json["girths"].size(), 11u);
+  EXPECT_NEAR(json["girths"][5]["girth_mm"].get<double>(), 240.0, 0.01);
+  EXPECT_EQ(run({"body", file}).code, kExitDone);
+}
+
+TEST_F(CommandLine, BadInputsExitWithTwoAndOneSentence) {
+  small_plan(1.0);
+  expect_one_sentence(run({"estimate", path("missing.json"), "--out", path("a")}), kExitBadInput);
+  expect_one_sentence(run({"look", write("broken.json", "{\"wrapgauge-plan\": 1,")}), kExitBadInput);
+  expect_one_sentence(run({"look", small_plan(1.0, ", \"colour\": 3")}), kExitBadInput);
+  expect_one_sentence(run({"body", write("empty.stl", "")}), kExitBadInput);
+  expect_one_sentence(run({"body", write("bytes.ply", std::string("ply\n\0\xff\x01", 7))}), kExitBadInput);
+}
+
+TEST_F(CommandLine, BadOptionsExitWithTwoAndOneSentence) {
+  expect_one_sentence(run({}), kExitBadInput);
+  expect_one_sentence(run({"press"}), kExitBadInput);
+  expect_one_sentence(run({"estimate", "plan.json"}), kExitBadInput);
+  expect_one_sentence(run({"estimate", "plan.json", "--out", "a", "--edge-mm", "0"}), kExitBadInput);
+  expect_one_sentence(run({"body", "limb.obj", "--unit", "foot"}), kExitBadInput);
+}
+
+TEST_F(CommandLine, HelpShowsExamplesAndExitCodes) {
+  const Answer all = run({"--help"});
+  EXPECT_EQ(all.code, kExitDone);
+  EXPECT_NE(all.out.find("Exit codes:"), std::string::npos);
+  for (const char* command : {"estimate", "look", "body", "demo"}) {
+    const Answer one = run({command, "--help"});
+    EXPECT_EQ(one.code, kExitDone);
+    EXPECT_NE(one.out.find(std::string("  wrapgauge ") + command), std::string::npos) << one.out;
+  }
+}
+
+TEST_F(CommandLine, AnOutputFolderThatCannotBeMadeIsNamed) {
+  const std::string in_the_way = write("a", "a file");
+  const Answer answer = run({"estimate", small_plan(1.0), "--out", in_the_way + "/b", "--no-mesh-error"});
+  expect_one_sentence(answer, kExitBadInput);
+  EXPECT_NE(answer.err.find(in_the_way), std::string::npos);
+}
+
+}  // namespace
+}  // namespace wrapgauge
