@@ -1,0 +1,42 @@
+// Time and memory of the demo forearm cuff from plan to contact map, by mesh edge (tenths of a millimetre).
+// Peak memory is the process's so far: run one size at a time for it, e.g. --benchmark_filter=/22$
+#include <benchmark/benchmark.h>
+#include <sys/resource.h>
+
+#include <variant>
+
+#include "bodyforms/form.hpp"
+#include "model/pipeline/pipeline.hpp"
+
+namespace wrapgauge {
+namespace {
+
+const std::filesystem::path kResources = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources";
+
+double peak_megabytes() {
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  return static_cast<double>(usage.ru_maxrss) / 1024.0;
+}
+
+void forearm_cuff(benchmark::State& state) {
+  Plan plan = read_plan(kResources / "plans/forearm-cuff.json").value();
+  plan.mesh_edge = static_cast<double>(state.range(0)) * 0.1 * mm;
+  const Resources resources = read_resources(kResources).value();
+  const auto& form = std::get<BodyForm>(plan.body);
+  for (auto _ : state) {
+    const auto result = estimate(plan, make_form(form.form, form.parameters).value(), resources, {false});
+    if (!result) {
+      state.SkipWithError(result.problem().message.c_str());
+      break;
+    }
+    state.counters["nodes"] = result->path.sheet.node_count;
+    state.counters["factorisations"] = result->path.factorisations;
+    state.counters["cut_balance_percent"] = 100.0 * result->audit.cut_balance;
+    state.counters["peak_MB"] = peak_megabytes();
+  }
+}
+BENCHMARK(forearm_cuff)->Arg(80)->Arg(40)->Arg(35)->Arg(20)->Unit(benchmark::kMillisecond)->Iterations(1);
+
+}  // namespace
+}  // namespace wrapgauge
