@@ -32,7 +32,8 @@ void say_report(const CheckedBody& checked, std::ostream& out) {
       << checked.body.surface.vertices_m.rows() << " vertices, " << checked.body.surface.faces.rows()
       << " triangles\n";
   for (const Repair& repair : report.repairs) out << "repair: " << repair.sentence << "\n";
-  for (const std::string& note : report.notes) out << "note: " << note << "\n";
+  for (const std::string& note : report.notes)
+    if (note != report.unit.sentence) out << "note: " << note << "\n";
   out << "girths from the distal end:\n";
   for (const Girth& girth : report.girths)
     out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
