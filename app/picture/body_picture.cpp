@@ -14,13 +14,13 @@ namespace {
 constexpr int kPanelWidth = 560, kPanelHeight = 690, kPanelTop = 116;
 constexpr double kLift = 3.0;  // pixels: lines on the skin are not hidden by it
 
-// The skin with its pressures, and the layout's lines laid onto it.
+// The skin, and the worn layout laid onto it.
 struct Painted {
   const Estimate& estimate;
   MapScene scene;
-  Points3 normals;       // a skin vertex each
-  Eigen::VectorXd load;  // a skin vertex each
-  Points3 on_skin_m;     // a flat vertex each
+  Points3 normals;            // a skin vertex each
+  Points3 on_skin_m;          // a flat vertex each: the worn layout brought to the skin at rest
+  Points3 normals_on_layout;  // a flat vertex each
   std::vector<LayoutEdge> edges;
 };
 
@@ -36,29 +36,21 @@ struct View {
   }
 };
 
-Eigen::VectorXd load_on_skin(const Estimate& estimate, const MapScene& scene, const TriangleMesh& side) {
-  const NearestPoint nearest(side);
-  Eigen::VectorXd load = Eigen::VectorXd::Zero(estimate.map.on_skin_pa.size());
-  for (Eigen::Index v = 0; v < load.size(); ++v) {
-    if (estimate.map.on_skin_pa[v] <= 0.0) continue;
-    const SurfacePoint found = nearest.at(estimate.map.skin.vertices_m.row(v));
-    double threshold = 0.0;
-    for (int k = 0; k < 3; ++k)
-      threshold += found.barycentric[k] * scene.layout_threshold_pa[side.faces(found.face, k)];
-    if (threshold > 0.0) load[v] = estimate.map.on_skin_pa[v] / threshold;
-  }
-  return load;
-}
-
 Painted painted(const Estimate& estimate) {
-  Painted result{estimate, map_scene(estimate), vertex_normals(estimate.map.skin), {}, {}, {}};
+  const TriangleMesh& surface = estimate.body.surface;
+  Painted result{estimate, map_scene(estimate), vertex_normals(surface), {}, {}, {}};
   const TriangleMesh side =
       skin_side(estimate.setup, estimate.path.sheet, estimate.path.states.back().positions_m);
-  result.load = load_on_skin(estimate, result.scene, side);
-  const NearestPoint skin(estimate.map.skin);
-  result.on_skin_m = side.vertices_m;
-  for (Eigen::Index v = 0; v < side.vertices_m.rows(); ++v)
-    result.on_skin_m.row(v) = skin.at(side.vertices_m.row(v)).point_m;
+  const NearestPoint skin(surface);
+  result.on_skin_m = result.normals_on_layout = side.vertices_m;
+  for (Eigen::Index v = 0; v < side.vertices_m.rows(); ++v) {
+    const SurfacePoint found = skin.at(side.vertices_m.row(v));
+    Vec3 normal = Vec3::Zero();
+    for (int k = 0; k < 3; ++k)
+      normal += found.barycentric[k] * result.normals.row(surface.faces(found.face, k)).transpose();
+    result.on_skin_m.row(v) = found.point_m;
+    result.normals_on_layout.row(v) = normal;
+  }
   result.edges = layout_edges(estimate.setup.flat);
   return result;
 }
@@ -83,20 +75,39 @@ View view_from(const Painted& painted, double side) {
   return view;
 }
 
-LimitContour draw_skin(const Painted& painted, const View& view, Raster& raster) {
-  const TriangleMesh& skin = painted.estimate.map.skin;
+double shade_of(const Vec3& seen_normal) {
   const Vec3 light = Vec3(-0.35, 0.35, 0.87).normalized();
+  return 0.62 + 0.38 * std::max(0.0, seen_normal.dot(light));
+}
+
+void draw_skin(const Painted& painted, const View& view, Raster& raster) {
+  const TriangleMesh& skin = painted.estimate.body.surface;
   const auto vertex = [&](int v) {
-    const Vec3 normal = view.rows * painted.normals.row(v).transpose();
-    const double shade = 0.62 + 0.38 * std::max(0.0, normal.dot(light));
-    return RasterVertex{view.project(skin.vertices_m.row(v)), shade, painted.estimate.map.on_skin_pa[v],
-                        painted.load[v]};
+    return RasterVertex{view.project(skin.vertices_m.row(v)),
+                        shade_of(view.rows * painted.normals.row(v).transpose()), 0.0, 0.0};
   };
   for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
     raster.triangle(vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2)));
+}
+
+// The layout's own triangles, laid on the skin and lifted off it a little, so that its rim is sharp.
+LimitContour draw_pressure(const Painted& painted, const View& view, Raster& raster) {
+  const Triangles& faces = painted.estimate.setup.flat.triangles;
+  const auto vertex = [&](int v) {
+    const double pressure = painted.estimate.map.on_layout_pa[v],
+                 threshold = painted.scene.layout_threshold_pa[v];
+    const Vec3 normal = view.rows * painted.normals_on_layout.row(v).transpose();
+    RasterVertex shown{view.project(painted.on_skin_m.row(v)), shade_of(normal), pressure,
+                       threshold > 0.0 ? pressure / threshold : 0.0};
+    shown.at.z += normal.z() > 0.0 ? kLift : 0.0;
+    return shown;
+  };
   LimitContour contour;
-  for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
-    contour.add({vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2))});
+  for (Eigen::Index t = 0; t < faces.rows(); ++t) {
+    const std::array corner{vertex(faces(t, 0)), vertex(faces(t, 1)), vertex(faces(t, 2))};
+    raster.triangle(corner[0], corner[1], corner[2]);
+    contour.add(corner);
+  }
   contour.draw(raster, kLift);
   return contour;
 }
@@ -104,7 +115,7 @@ LimitContour draw_skin(const Painted& painted, const View& view, Raster& raster)
 void draw_edges(const Painted& painted, const View& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
-                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), kLift);
+                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.
@@ -118,7 +129,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
     if (!contains(boundary, flat.vertices_m.row(v))) continue;
     ++inside;
     const RasterPoint at = view.project(painted.on_skin_m.row(v));
-    if (!raster.visible(at, kLift)) continue;
+    if (!raster.visible(at, 2.0 * kLift)) continue;
     ++seen;
     sum += QPointF(at.x, at.y);
   }
@@ -133,7 +144,10 @@ void draw_words(const Painted& painted, const View& view, const Raster& raster, 
   for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
     if (const auto middle = seen_middle(painted, c, view, raster)) {
       names.push_back(corner + *middle);
-      labels.put(names.back(), {QString::fromStdString(painted.estimate.setup.layout.chambers[c].name)}, 15);
+      std::vector<QPointF> places;
+      for (double down = 0.0; down <= 90.0; down += 6.0) places.push_back(names.back() + QPointF(0.0, down));
+      labels.put_where_free(places, QString::fromStdString(painted.estimate.setup.layout.chambers[c].name),
+                            15);
     }
   for (const RasterPoint& piece : contour.middles())
     if (raster.visible(piece, kLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
@@ -144,7 +158,8 @@ void draw_panel(const Painted& painted, double side, const QPointF& corner, cons
                 QPainter& painter) {
   const View view = view_from(painted, side);
   Raster raster(kPanelWidth, kPanelHeight, painted.scene.top_pa);
-  const LimitContour contour = draw_skin(painted, view, raster);
+  draw_skin(painted, view, raster);
+  const LimitContour contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(corner, raster.image());
   draw_words(painted, view, raster, contour, painter, corner);
