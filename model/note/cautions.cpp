@@ -9,11 +9,17 @@ const Cautions& cautions() {
       "not a medical device's output, and no pressure below a limit is shown to be harmless. Measure before "
       "anyone "
       "wears it.",
-      {"people with reduced feeling, diabetes with nerve damage, or who cannot say or show that it hurts",
-       "people with arterial disease, a clotting disorder, a past or suspected thrombosis, or blood thinners",
+      {"people with reduced feeling or diabetes, or who cannot say or show that it hurts",
+       "people with arterial disease, heart failure, high blood pressure that is not controlled, sickle cell "
+       "disease, "
+       "a clotting disorder, a past or suspected thrombosis, or blood thinners",
        "people with lymph node removal, a shunt or a line on that limb, or swelling there",
-       "people with broken, fragile or infected skin, a fresh injury or an implant under the device",
-       "children, pregnant people, and anyone who cannot take it off alone, unless a clinician is in charge"},
+       "people with broken, fragile or infected skin, a fresh injury or an implant under the device, or an "
+       "allergy to "
+       "silicone",
+       "children, pregnant people, people asleep or drunk, and anyone who cannot take it off alone, unless a "
+       "clinician "
+       "is in charge"},
       {"pain, pins and needles, numbness or weakness",
        "skin that turns white, blue or dark red, or feels cold",
        "swelling beyond the device, or veins that stand out", "a mark that does not fade within 15 minutes",
