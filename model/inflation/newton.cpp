@@ -30,9 +30,6 @@ class NewtonSolve {
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     for (result.iterations = 0;; ++result.iterations) {
       result.residual_n = largest_residual(now);
-      if (getenv("WGDEBUG"))
-        fprintf(stderr, "it %d E %.9g share %.3g shift %.3g V %.4g\n", result.iterations, now.energy_j,
-                largest_share(now), shift_, now.group_volume_m3.size() ? now.group_volume_m3(0) * 1e6 : 0.0);
       if (largest_share(now) <= options_.residual_tolerance)
         result.end = NewtonEnd::kConverged;
       else if (progress.cancelled())

@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "model/inflation/load_path.hpp"
+#include "tests/inflation/round_limb.hpp"
 
 namespace wrapgauge::published {
 
@@ -19,9 +20,8 @@ inline Polygon circle(double radius_m, int sides) {
   return polygon;
 }
 
-inline Polygon rectangle(double x0, double y0, double x1, double y1) {
-  return {{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}};
-}
+using small::rectangle;
+using small::RoundLimb;
 
 // A flat plate below the layout: the half space z < height.
 class PlateBelow : public SignedDistance {
@@ -33,23 +33,6 @@ class PlateBelow : public SignedDistance {
 
  private:
   double height_m_;
-};
-
-// A round limb about the z axis.
-class RoundLimb : public SignedDistance {
- public:
-  explicit RoundLimb(double radius_m) : radius_m_(radius_m) {}
-  DistanceSample at(const Vec3& point_m) const override {
-    const Vec3 radial(point_m.x(), point_m.y(), 0.0);
-    const double r = radial.norm();
-    const Vec3 normal = radial / r;
-    Mat3 flat = Mat3::Identity();
-    flat(2, 2) = 0.0;
-    return {r - radius_m_, normal, (flat - normal * normal.transpose()) / r};
-  }
-
- private:
-  double radius_m_;
 };
 
 // Prints the measured difference and fails beyond the tolerance.
