@@ -108,8 +108,4 @@ Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) co
   return result;
 }
 
-double Factorisation::flops_of_last() const {
-  return handles_->common.fl;
-}
-
 }  // namespace wrapgauge

@@ -22,7 +22,6 @@ class Factorisation {
   Eigen::MatrixXd solve(const Eigen::MatrixXd& right_hand_sides) const;
 
   int count() const { return count_; }
-  double flops_of_last() const;
 
  private:
   struct Handles;

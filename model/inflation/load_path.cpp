@@ -1,9 +1,6 @@
 #include "model/inflation/load_path.hpp"
 
-#include <algorithm>
 #include <cmath>
-#include <iomanip>
-#include <sstream>
 
 #include "model/inflation/load_stepper.hpp"
 
