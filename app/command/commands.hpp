@@ -1,13 +1,15 @@
 #pragma once
-// One function a subcommand: writes to `out`, problems to `err`, returns the exit code.
+// One function a subcommand: adds its options and help to the parser and, when the user named it, says what
+// to run. A command writes to `out`, problems to `err`, and returns the exit code.
 
-#include <filesystem>
-#include <optional>
+#include <functional>
 #include <ostream>
-#include <string>
 
 #include "app/command/exit_code.hpp"
-#include "model/body/length_unit.hpp"
+
+namespace CLI {
+class App;
+}
 
 namespace wrapgauge {
 
@@ -16,26 +18,20 @@ struct Streams {
   std::ostream& err;
 };
 
-struct EstimateCommand {
-  std::filesystem::path plan, folder;
-  bool json = false;              // summary.json on `out` too
-  std::optional<double> edge_mm;  // instead of the plan's
-  bool mesh_error = true;
-};
-int run_estimate(const EstimateCommand& command, Streams streams);
+// What the parser found to do.
+using Action = std::function<int(Streams)>;
 
-int run_look(const std::filesystem::path& plan, Streams streams);
+void add_estimate(CLI::App& app, Action& action);
+void add_look(CLI::App& app, Action& action);
+void add_demo(CLI::App& app, Action& action);
 
-struct BodyCommand {
-  std::filesystem::path file;
-  std::optional<LengthUnit> unit;
-  bool json = false;
-};
-int run_body(const BodyCommand& command, Streams streams);
-
-int run_demo(const std::filesystem::path& folder, Streams streams);
+// Group `body`.
+void add_body_check(CLI::App& body, Action& action);
 
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);
+
+// Exit codes in words, for the foot of a help page.
+extern const char* const kExitCodeHelp;
 
 }  // namespace wrapgauge

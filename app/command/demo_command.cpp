@@ -1,4 +1,6 @@
+#include <CLI/CLI.hpp>
 #include <algorithm>
+#include <memory>
 #include <system_error>
 #include <vector>
 
@@ -38,8 +40,6 @@ Result<std::vector<std::filesystem::path>> copy_folder(const std::filesystem::pa
   return written;
 }
 
-}  // namespace
-
 int run_demo(const std::filesystem::path& folder, Streams streams) {
   const auto resources = resource_folder();
   if (!resources) return say_problem(resources.problem(), streams);
@@ -52,6 +52,19 @@ int run_demo(const std::filesystem::path& folder, Streams streams) {
     streams.out << "wrapgauge estimate " << plan.string() << " --out " << (folder / plan.stem()).string()
                 << "\n";
   return kExitDone;
+}
+
+}  // namespace
+
+void add_demo(CLI::App& app, Action& action) {
+  auto folder = std::make_shared<std::string>();
+  CLI::App* command = app.add_subcommand("demo", "Write the demo plans and say how to run them");
+  command->add_option("folder", *folder, "Folder to write them to; made if it is missing")
+      ->required()
+      ->type_name("DIR");
+  command->footer("Example:\n  wrapgauge demo demo-plans\n");
+  command->callback(
+      [&action, folder] { action = [folder](Streams streams) { return run_demo(*folder, streams); }; });
 }
 
 }  // namespace wrapgauge

@@ -1,3 +1,6 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
 #include "app/command/commands.hpp"
 #include "app/command/job.hpp"
 #include "app/command/results.hpp"
@@ -8,6 +11,20 @@
 
 namespace wrapgauge {
 namespace {
+
+constexpr const char* kExamples =
+    "Examples:\n"
+    "  wrapgauge estimate cuff.json --out cuff\n"
+    "  wrapgauge estimate cuff.json --out quick --edge-mm 8 --no-mesh-error\n"
+    "  wrapgauge estimate cuff.json --out cuff --json | jq .whole\n"
+    "Writes summary.md, summary.json, chambers.csv, body.png, layout.png, body.vtp and layout.vtp.\n";
+
+struct EstimateCommand {
+  std::filesystem::path plan, folder;
+  bool json = false;              // summary.json on `out` too
+  std::optional<double> edge_mm;  // instead of the plan's
+  bool mesh_error = true;
+};
 
 void say_chambers(const Summary& summary, std::ostream& out) {
   for (const ChamberFigures& chamber : summary.figures.chambers)
@@ -23,13 +40,6 @@ void say_result(const Summary& summary, const std::filesystem::path& folder, std
       out << (finding.severity == Severity::kAboveLimit ? "above limit: " : "warning: ") << finding.sentence
           << "\n";
   out << "Predicted by an uncalibrated model; not a medical device. Written to " << folder.string() << "\n";
-}
-
-}  // namespace
-
-int say_problem(const Problem& problem, Streams streams) {
-  streams.err << "wrapgauge: " << problem.message << "\n";
-  return exit_code_of(problem.kind);
 }
 
 int run_estimate(const EstimateCommand& command, Streams streams) {
@@ -55,6 +65,26 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   else
     say_result(summary, command.folder, streams.out);
   return summary.above_limit ? kExitAboveLimit : kExitDone;
+}
+
+}  // namespace
+
+void add_estimate(CLI::App& app, Action& action) {
+  auto wanted = std::make_shared<EstimateCommand>();
+  CLI::App* command = app.add_subcommand("estimate", "Solve a plan and write what was found");
+  command->add_option("plan", wanted->plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command->add_option("--out", wanted->folder, "Folder for the results; made if it is missing")
+      ->required()
+      ->type_name("DIR");
+  command->add_flag("--json", wanted->json, "Print summary.json instead of sentences");
+  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
+      ->check(CLI::Range(1.0, 20.0))
+      ->type_name("MM");
+  command->add_flag("!--no-mesh-error", wanted->mesh_error,
+                    "Do not solve once more on a coarser mesh: quicker, but the mesh error stays unknown");
+  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });
 }
 
 }  // namespace wrapgauge

@@ -1,4 +1,4 @@
-#include "app/command/exit_code.hpp"
+#include "app/command/commands.hpp"
 
 namespace wrapgauge {
 
@@ -12,6 +12,19 @@ ExitCode exit_code_of(ProblemKind kind) {
       break;
   }
   return kExitBadInput;
+}
+
+const char* const kExitCodeHelp =
+    "Exit codes:\n"
+    "  0    done, and nothing predicted is above a limit\n"
+    "  2    bad input: a file, an option or a value has to be mended\n"
+    "  3    no equilibrium was found, so there are no numbers\n"
+    "  4    done, with findings above a limit\n"
+    "  130  stopped with Ctrl-C\n";
+
+int say_problem(const Problem& problem, Streams streams) {
+  streams.err << "wrapgauge: " << problem.message << "\n";
+  return exit_code_of(problem.kind);
 }
 
 }  // namespace wrapgauge

@@ -1,7 +1,15 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
 #include "app/command/commands.hpp"
 #include "app/command/job.hpp"
 
 namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "Checks the plan, body, layout, materials and fit and says what is ready; nothing is solved.\n"
+    "Example:\n  wrapgauge look cuff.json\n";
 
 int run_look(const std::filesystem::path& plan, Streams streams) {
   const auto job = read_job(plan);
@@ -11,6 +19,17 @@ int run_look(const std::filesystem::path& plan, Streams streams) {
   for (const std::string& sentence : job->body_words) streams.out << "body: " << sentence << "\n";
   for (const std::string& sentence : *words) streams.out << sentence << "\n";
   return kExitDone;
+}
+
+}  // namespace
+
+void add_look(CLI::App& app, Action& action) {
+  auto plan = std::make_shared<std::string>();
+  CLI::App* command = app.add_subcommand("look", "Check everything an estimate needs, without solving");
+  command->add_option("plan", *plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command->footer(kExamples);
+  command->callback(
+      [&action, plan] { action = [plan](Streams streams) { return run_look(*plan, streams); }; });
 }
 
 }  // namespace wrapgauge

@@ -141,13 +141,13 @@ TEST_F(CommandLine, BodyReportsGirthsOfAFile) {
       write("tube.obj",
             "v 0 0 0\nv 60 0 0\nv 60 60 0\nv 0 60 0\nv 0 0 200\nv 60 0 200\nv 60 60 200\n"
             "v 0 60 200\nf 1 2 6 5\nf 2 3 7 6\nf 3 4 8 7\nf 4 1 5 8\n");
-  const Answer answer = run({"body", file, "--unit", "mm", "--json"});
+  const Answer answer = run({"body", "check", file, "--unit", "mm", "--json"});
   ASSERT_EQ(answer.code, kExitDone) << answer.err;
   const auto json = nlohmann::json::parse(answer.out);
   EXPECT_NEAR(json["length_mm"].get<double>(), 200.0, 1e-3);
   ASSERT_EQ(json["girths"].size(), 11u);
   EXPECT_NEAR(json["girths"][5]["girth_mm"].get<double>(), 240.0, 0.01);
-  EXPECT_EQ(run({"body", file}).code, kExitDone);
+  EXPECT_EQ(run({"body", "check", file}).code, kExitDone);
 }
 
 TEST_F(CommandLine, BadInputsExitWithTwoAndOneSentence) {
@@ -155,8 +155,9 @@ TEST_F(CommandLine, BadInputsExitWithTwoAndOneSentence) {
   expect_one_sentence(run({"estimate", path("missing.json"), "--out", path("a")}), kExitBadInput);
   expect_one_sentence(run({"look", write("broken.json", "{\"wrapgauge-plan\": 1,")}), kExitBadInput);
   expect_one_sentence(run({"look", small_plan(1.0, ", \"colour\": 3")}), kExitBadInput);
-  expect_one_sentence(run({"body", write("empty.stl", "")}), kExitBadInput);
-  expect_one_sentence(run({"body", write("bytes.ply", std::string("ply\n\0\xff\x01", 7))}), kExitBadInput);
+  expect_one_sentence(run({"body", "check", write("empty.stl", "")}), kExitBadInput);
+  expect_one_sentence(run({"body", "check", write("bytes.ply", std::string("ply\n\0\xff\x01", 7))}),
+                      kExitBadInput);
 }
 
 TEST_F(CommandLine, BadOptionsExitWithTwoAndOneSentence) {
@@ -164,17 +165,21 @@ TEST_F(CommandLine, BadOptionsExitWithTwoAndOneSentence) {
   expect_one_sentence(run({"press"}), kExitBadInput);
   expect_one_sentence(run({"estimate", "plan.json"}), kExitBadInput);
   expect_one_sentence(run({"estimate", "plan.json", "--out", "a", "--edge-mm", "0"}), kExitBadInput);
-  expect_one_sentence(run({"body", "limb.obj", "--unit", "foot"}), kExitBadInput);
+  expect_one_sentence(run({"body", "check", "limb.obj", "--unit", "foot"}), kExitBadInput);
 }
 
 TEST_F(CommandLine, HelpShowsExamplesAndExitCodes) {
   const Answer all = run({"--help"});
   EXPECT_EQ(all.code, kExitDone);
   EXPECT_NE(all.out.find("Exit codes:"), std::string::npos);
-  for (const char* command : {"estimate", "look", "body", "demo"}) {
-    const Answer one = run({command, "--help"});
+  const std::vector<std::vector<std::string>> commands{{"estimate"}, {"look"}, {"body", "check"}, {"demo"}};
+  for (std::vector<std::string> command : commands) {
+    std::string example = "  wrapgauge";
+    for (const std::string& word : command) example += " " + word;
+    command.push_back("--help");
+    const Answer one = run(command);
     EXPECT_EQ(one.code, kExitDone);
-    EXPECT_NE(one.out.find(std::string("  wrapgauge ") + command), std::string::npos) << one.out;
+    EXPECT_NE(one.out.find(example), std::string::npos) << one.out;
   }
 }
 

@@ -1,5 +1,7 @@
+#include <CLI/CLI.hpp>
 #include <cmath>
 #include <iomanip>
+#include <memory>
 #include <nlohmann/json.hpp>
 
 #include "app/command/commands.hpp"
@@ -9,6 +11,22 @@
 
 namespace wrapgauge {
 namespace {
+
+constexpr const char* kExamples =
+    "Examples:\n  wrapgauge body check forearm.stl\n  wrapgauge body check forearm.obj --unit cm --json\n";
+
+struct BodyCheckCommand {
+  std::filesystem::path file;
+  std::string unit;  // empty: guessed from the size
+  bool json = false;
+};
+
+std::optional<LengthUnit> unit_of(const std::string& name) {
+  for (const LengthUnit unit :
+       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
+    if (unit_name(unit) == name) return unit;
+  return std::nullopt;
+}
 
 std::string section_words(const Girth& girth) {
   switch (girth.kind) {
@@ -68,19 +86,32 @@ std::string report_json(const CheckedBody& checked) {
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-}  // namespace
-
-int run_body(const BodyCommand& command, Streams streams) {
+int run_body_check(const BodyCheckCommand& command, Streams streams) {
   auto raw = read_mesh(command.file);
   if (!raw) return say_problem(raw.problem(), streams);
   const auto checked =
-      check_body(std::move(raw).value(), {command.file.stem().string(), command.unit, std::nullopt});
+      check_body(std::move(raw).value(), {command.file.stem().string(), unit_of(command.unit), std::nullopt});
   if (!checked) return say_problem(checked.problem(), streams);
   if (command.json)
     streams.out << report_json(*checked);
   else
     say_report(*checked, streams.out);
   return kExitDone;
+}
+
+}  // namespace
+
+void add_body_check(CLI::App& body, Action& action) {
+  auto wanted = std::make_shared<BodyCheckCommand>();
+  CLI::App* command =
+      body.add_subcommand("check", "Report size, repairs, girths and likely unit of a body file");
+  command->add_option("file", wanted->file, "OBJ, STL or PLY")->required()->type_name("FILE");
+  command->add_option("--unit", wanted->unit, "Unit of the file; guessed from its size if not given")
+      ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
+  command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
+  command->footer(kExamples);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_body_check(*wanted, streams); }; });
 }
 
 }  // namespace wrapgauge
