@@ -1,14 +1,12 @@
 #include "app/command/results.hpp"
 
-#include <QBuffer>
-#include <QByteArray>
-#include <QImage>
 #include <string_view>
 #include <system_error>
 
 #include "app/picture/body_picture.hpp"
 #include "app/picture/flat_picture.hpp"
 #include "app/picture/picture_program.hpp"
+#include "app/picture/png.hpp"
 #include "model/contact/skin_side.hpp"
 #include "model/core/file.hpp"
 #include "model/io/csv_writer.hpp"
@@ -45,14 +43,6 @@ Result<std::string> layout_surface(const Estimate& estimate) {
                     {"worn_skin_side_mm", skin},
                     {"worn_outer_side_mm", outer}},
                    {{"chamber", chamber}});
-}
-
-Result<std::string> png_bytes(const QImage& image) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  if (image.isNull() || !buffer.open(QIODevice::WriteOnly) || !image.save(&buffer, "PNG"))
-    return bad_input("the picture could not be drawn: no memory or no PNG support.");
-  return bytes.toStdString();
 }
 
 Result<std::monostate> write_all(const std::filesystem::path& folder,

@@ -1,9 +1,9 @@
 #include "app/picture/body_picture.hpp"
 
-#include <Eigen/Geometry>
 #include <algorithm>
 
 #include "app/picture/legend.hpp"
+#include "app/picture/limb_view.hpp"
 #include "model/contact/skin_side.hpp"
 #include "model/geometry/mesh_topology.hpp"
 #include "model/geometry/nearest_point.hpp"
@@ -22,18 +22,6 @@ struct Painted {
   Points3 on_skin_m;          // a flat vertex each: the worn layout brought to the skin at rest
   Points3 normals_on_layout;  // a flat vertex each
   std::vector<LayoutEdge> edges;
-};
-
-// Orthographic: right, up, towards the eye.
-struct View {
-  Mat3 rows;
-  Vec3 centre_m;
-  double pixels_per_m = 1.0;
-
-  RasterPoint project(const Vec3& point) const {
-    const Vec3 seen = pixels_per_m * (rows * (point - centre_m));
-    return {0.5 * kPanelWidth + seen.x(), 0.5 * kPanelHeight - seen.y(), seen.z()};
-  }
 };
 
 Painted painted(const Estimate& estimate) {
@@ -56,17 +44,12 @@ Painted painted(const Estimate& estimate) {
 }
 
 // The layout with a margin along the limb, both views at the same scale.
-View view_from(const Painted& painted, double side) {
+LimbView view_from(const Painted& painted, double side) {
   constexpr double kMargin_m = 0.035;
-  const Axis& axis = painted.estimate.body.axis;
-  const Vec3 outward = painted.estimate.wrap.outward;
-  Vec3 eye = side * (outward - outward.dot(axis.direction) * axis.direction);
-  if (eye.norm() < 1e-6) eye = axis.direction.unitOrthogonal();
-  eye.normalize();
-  View view;
-  view.rows.row(0) = axis.direction.cross(eye);
-  view.rows.row(1) = axis.direction;
-  view.rows.row(2) = eye;
+  LimbView view;
+  view.rows = limb_view_rows(painted.estimate.body.axis.direction, side * painted.estimate.wrap.outward);
+  view.width = kPanelWidth;
+  view.height = kPanelHeight;
   const Points3 seen = painted.on_skin_m * view.rows.transpose();
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
   view.centre_m = view.rows.transpose() * (0.5 * (low + high));
@@ -75,23 +58,8 @@ View view_from(const Painted& painted, double side) {
   return view;
 }
 
-double shade_of(const Vec3& seen_normal) {
-  const Vec3 light = Vec3(-0.35, 0.35, 0.87).normalized();
-  return 0.62 + 0.38 * std::max(0.0, seen_normal.dot(light));
-}
-
-void draw_skin(const Painted& painted, const View& view, Raster& raster) {
-  const TriangleMesh& skin = painted.estimate.body.surface;
-  const auto vertex = [&](int v) {
-    return RasterVertex{view.project(skin.vertices_m.row(v)),
-                        shade_of(view.rows * painted.normals.row(v).transpose()), 0.0, 0.0};
-  };
-  for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
-    raster.triangle(vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2)));
-}
-
 // The layout's own triangles, laid on the skin and lifted off it a little, so that its rim is sharp.
-LimitContour draw_pressure(const Painted& painted, const View& view, Raster& raster) {
+LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster& raster) {
   const Triangles& faces = painted.estimate.setup.flat.triangles;
   const auto vertex = [&](int v) {
     const double pressure = painted.estimate.map.on_layout_pa[v],
@@ -112,14 +80,14 @@ LimitContour draw_pressure(const Painted& painted, const View& view, Raster& ras
   return contour;
 }
 
-void draw_edges(const Painted& painted, const View& view, Raster& raster) {
+void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
                 edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.
-std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, const View& view,
+std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, const LimbView& view,
                                    const Raster& raster) {
   const FlatMesh& flat = painted.estimate.setup.flat;
   const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
@@ -137,8 +105,8 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
   return sum / seen;
 }
 
-void draw_words(const Painted& painted, const View& view, const Raster& raster, const LimitContour& contour,
-                QPainter& painter, const QPointF& corner) {
+void draw_words(const Painted& painted, const LimbView& view, const Raster& raster,
+                const LimitContour& contour, QPainter& painter, const QPointF& corner) {
   MapLabels labels(painter);
   std::vector<QPointF> names, pieces;
   for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
@@ -156,9 +124,9 @@ void draw_words(const Painted& painted, const View& view, const Raster& raster, 
 
 void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
                 QPainter& painter) {
-  const View view = view_from(painted, side);
+  const LimbView view = view_from(painted, side);
   Raster raster(kPanelWidth, kPanelHeight, painted.scene.top_pa);
-  draw_skin(painted, view, raster);
+  draw_skin(painted.estimate.body.surface, painted.normals, view, raster);
   const LimitContour contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(corner, raster.image());

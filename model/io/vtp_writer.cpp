@@ -3,12 +3,14 @@
 #include <vtkCellArray.h>
 #include <vtkCellData.h>
 #include <vtkDoubleArray.h>
+#include <vtkFieldData.h>
 #include <vtkFloatArray.h>
 #include <vtkIntArray.h>
 #include <vtkNew.h>
 #include <vtkPointData.h>
 #include <vtkPoints.h>
 #include <vtkPolyData.h>
+#include <vtkStringArray.h>
 #include <vtkXMLPolyDataWriter.h>
 
 namespace wrapgauge {
@@ -26,6 +28,14 @@ void add_shape(const TriangleMesh& mesh, vtkPolyData& data) {
     faces->InsertNextCell({mesh.faces(f, 0), mesh.faces(f, 1), mesh.faces(f, 2)});
   data.SetPoints(points);
   data.SetPolys(faces);
+}
+
+// The format itself has no place for the unit.
+void add_unit(vtkPolyData& data) {
+  vtkNew<vtkStringArray> unit;
+  unit->SetName("length_unit");
+  unit->InsertNextValue("mm");
+  data.GetFieldData()->AddArray(unit);
 }
 
 void add_point_field(const PointField& field, vtkPolyData& data) {
@@ -58,6 +68,7 @@ Result<std::string> vtp_bytes(const TriangleMesh& mesh, const std::vector<PointF
                               const std::vector<FaceField>& face_fields) {
   vtkNew<vtkPolyData> data;
   add_shape(mesh, *data);
+  add_unit(*data);
   for (const PointField& field : point_fields) {
     if (field.values.rows() != mesh.vertices_m.rows()) return wrong_length(field.name);
     add_point_field(field, *data);

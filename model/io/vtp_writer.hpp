@@ -1,5 +1,6 @@
 #pragma once
-// Surfaces with point data as VTK XML polygon files (.vtp), millimetres, the same bytes for the same values.
+// Surfaces with point data as VTK XML polygon files (.vtp), in millimetres (said in the field "length_unit"),
+// the same bytes for the same values.
 
 #include <string>
 #include <vector>
