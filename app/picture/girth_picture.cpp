@@ -1,5 +1,6 @@
 #include "app/picture/girth_picture.hpp"
 
+#include <QPolygonF>
 #include <algorithm>
 #include <cmath>
 
@@ -116,6 +117,23 @@ std::vector<double> spread(std::vector<double> heights) {
   return heights;
 }
 
+// From the line on each view to its words.
+void draw_leaders(const Shown& shown, std::size_t girth, double line, double words, QPainter& painter) {
+  double left = 0.0, right = kPanelWidth;
+  for (const SectionLine& section : shown.sections[girth])
+    for (const Vec3& point : section.points_m) {
+      left = std::max(left, shown.front.project(point).x);
+      right = std::min(right, shown.side.project(point).x);
+    }
+  const int words_end = kWords + kWordsWidth;
+  painter.setPen(QPen(QColor(180, 160, 195), 1.0));
+  for (const auto& leader : {QPolygonF{QPointF(kLeftPanel + left + 6, line), QPointF(kWords - 40, line),
+                                       QPointF(kWords - 4, words)},
+                             QPolygonF{QPointF(kRightPanel + right - 6, line), QPointF(words_end + 40, line),
+                                       QPointF(words_end + 4, words)}})
+    painter.drawPolyline(leader);
+}
+
 void draw_words(const Shown& shown, QPainter& painter) {
   std::vector<std::pair<double, std::size_t>> order;  // height of the line on the picture, girth
   for (std::size_t i = 0; i < shown.girths.size(); ++i) {
@@ -128,10 +146,7 @@ void draw_words(const Shown& shown, QPainter& painter) {
   for (const auto& [height, i] : order) lines.push_back(height);
   const std::vector<double> words = spread(lines);
   for (std::size_t k = 0; k < order.size(); ++k) {
-    painter.setPen(QPen(kGirthLine, 1.0));
-    painter.drawLine(QPointF(kWords - 45, lines[k]), QPointF(kWords - 4, words[k]));
-    painter.drawLine(QPointF(kWords + kWordsWidth + 4, words[k]),
-                     QPointF(kWords + kWordsWidth + 45, lines[k]));
+    draw_leaders(shown, order[k].second, lines[k], words[k], painter);
     painter.setPen(kInk);
     painter.setFont(picture_font(14));
     const QFontMetricsF metrics(painter.font());
