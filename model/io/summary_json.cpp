@@ -79,6 +79,7 @@ Json audit_json(const Audit& audit) {
 
 Json mesh_json(const Summary& summary) {
   Json json = {{"edge_mm", rounded(summary.mesh.edge / mm)},
+               {"seam_edge_mm", rounded(summary.mesh.seam_edge / mm)},
                {"nodes", summary.mesh.nodes},
                {"triangles", summary.mesh.triangles}};
   json["error"] = nullptr;

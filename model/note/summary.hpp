@@ -24,7 +24,7 @@ struct InflatedInlet {
 };
 
 struct MeshSize {
-  Length edge;
+  Length edge, seam_edge;
   int nodes = 0, triangles = 0;
 };
 

@@ -50,11 +50,11 @@ void hold_against_limits(Estimate& estimate) {
                                estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
 }
 
-// body -> contact, without limits, at one mesh edge.
-Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& resources, Length edge,
-                       Progress& progress) {
+// body -> contact, without limits, on one mesh.
+Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& resources,
+                       const FlatMeshOptions& mesh, Progress& progress) {
   progress.report("putting it on", 0.0);
-  auto prepared = prepare(plan, body, resources, edge);
+  auto prepared = prepare(plan, body, resources, mesh);
   if (!prepared) return prepared.problem();
   Prepared ready = std::move(prepared).value();
   const Eigen::VectorXd depth_m = ready.bed.depth_m;
@@ -73,10 +73,10 @@ Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& reso
 std::optional<Problem> compare_with_coarser_mesh(const Plan& plan, const Resources& resources,
                                                  Progress& progress, Estimate& estimate) {
   NamedProgress coarse_progress(progress, "once more on a coarser mesh");
-  const Length edge = kCoarser * plan.mesh_edge;
-  const auto coarse = solve(plan, estimate.body, resources, edge, coarse_progress);
+  const FlatMeshOptions mesh = mesh_of_plan(plan, kCoarser);
+  const auto coarse = solve(plan, estimate.body, resources, mesh, coarse_progress);
   if (!coarse && coarse.problem().kind == ProblemKind::kCancelled) return coarse.problem();
-  if (coarse) estimate.mesh_error = mesh_error(estimate.figures, coarse->figures, edge);
+  if (coarse) estimate.mesh_error = mesh_error(estimate.figures, coarse->figures, mesh.edge);
   return std::nullopt;
 }
 
@@ -104,7 +104,7 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
                           const EstimateOptions& options, Progress& progress) {
   const auto ready = body_of_plan(plan, std::move(body));
   if (!ready) return ready.problem();
-  auto solved = solve(plan, *ready, resources, plan.mesh_edge, progress);
+  auto solved = solve(plan, *ready, resources, mesh_of_plan(plan), progress);
   if (!solved) return solved.problem();
   Estimate estimate = std::move(solved).value();
   hold_against_limits(estimate);
@@ -117,7 +117,7 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
 Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const Resources& resources) {
   const auto ready_body = body_of_plan(plan, body);
   if (!ready_body) return ready_body.problem();
-  const auto prepared = prepare(plan, *ready_body, resources, plan.mesh_edge);
+  const auto prepared = prepare(plan, *ready_body, resources, mesh_of_plan(plan));
   if (!prepared) return prepared.problem();
   const FlatMesh& flat = prepared->setup.flat;
   std::vector<std::string> words;

@@ -1,5 +1,7 @@
 #include "model/pipeline/prepare.hpp"
 
+#include <algorithm>
+
 #include "model/geometry/grid_distance.hpp"
 #include "model/layout/layout_check.hpp"
 
@@ -28,11 +30,12 @@ std::optional<Problem> choose_materials(const Plan& plan, const Body& body, cons
   return std::nullopt;
 }
 
-std::optional<Problem> lay_on(const Plan& plan, const Body& body, Length edge, Prepared& prepared) {
+std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMeshOptions& mesh,
+                              Prepared& prepared) {
   const auto closing = resolve_closing_length(body, plan.layout, plan.placement);
   if (!closing) return closing.problem();
   prepared.closing_length = *closing;
-  auto flat = triangulate_layout(plan.layout, *closing, {.edge = edge, .seam_edge = edge});
+  auto flat = triangulate_layout(plan.layout, *closing, mesh);
   if (!flat) return flat.problem();
   auto wrap = wrap_layout(body, plan.layout, *flat, plan.placement);
   if (!wrap) return wrap.problem();
@@ -95,13 +98,22 @@ Result<Body> body_of_plan(const Plan& plan, Body body) {
   return body;
 }
 
-Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources, Length edge) {
+FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {
+  FlatMeshOptions mesh;
+  mesh.edge = factor * plan.mesh_edge;
+  mesh.seam_edge = std::min(mesh.edge, factor * plan.mesh_seam_edge.value_or(plan.mesh_edge));
+  mesh.seam_band = plan.mesh_seam_band.value_or(mesh.seam_band);
+  return mesh;
+}
+
+Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
+                         const FlatMeshOptions& mesh) {
   Prepared prepared;
   prepared.bony_sites = body.bony_sites;
   prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
   if (auto problem = first_layout_problem(plan.layout)) return *problem;
   if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
-  if (auto problem = lay_on(plan, body, edge, prepared)) return *problem;
+  if (auto problem = lay_on(plan, body, mesh, prepared)) return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;
   if (auto problem = set_up_contact(plan, body, prepared)) return *problem;
   set_up_sheets(plan, prepared);

@@ -20,8 +20,12 @@ struct Prepared {
 // Body with the plan's own tissue depth map and tissue site taken over.
 Result<Body> body_of_plan(const Plan& plan, Body body);
 
-// With every sheet meshed at `edge`. Problems: those of the layout, the materials, the wrap, and an inlet
+// The mesh the plan asks for, every length times `factor`; the band beside seams stays.
+FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
+
+// With the layout meshed as `mesh` says. Problems: those of the layout, the materials, the wrap, and an inlet
 // that the plan gives no pressure or volume.
-Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources, Length edge);
+Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
+                         const FlatMeshOptions& mesh);
 
 }  // namespace wrapgauge

@@ -3,6 +3,7 @@
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
+#include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -108,7 +109,8 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.figures = estimate.figures;
   summary.audit = estimate.audit;
   summary.mesh_error = estimate.mesh_error;
-  summary.mesh = {plan.mesh_edge, estimate.path.sheet.node_count,
+  const FlatMeshOptions mesh = mesh_of_plan(plan);
+  summary.mesh = {mesh.edge, mesh.seam_edge, estimate.path.sheet.node_count,
                   static_cast<int>(estimate.path.sheet.triangles.rows())};
   summary.model_factor = estimate.limits.model_factor;
   summary.findings = estimate.findings;

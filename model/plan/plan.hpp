@@ -50,6 +50,8 @@ struct Plan {
   std::vector<InletProgram> inflation;
   UsePattern use = UsePattern::kSustained;
   Length mesh_edge = 4.0 * mm;
+  std::optional<Length> mesh_seam_edge;  // beside seams, at most mesh_edge; none: as everywhere
+  std::optional<Length> mesh_seam_band;  // how far from a seam that holds; none: FlatMeshOptions
   InflationOptions solver;
 };
 

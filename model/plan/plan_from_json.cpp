@@ -5,6 +5,7 @@
 
 #include "model/body/length_unit.hpp"
 #include "model/core/json_object.hpp"
+#include "model/core/number_text.hpp"
 #include "model/layout/layout_json.hpp"
 
 namespace wrapgauge {
@@ -146,6 +147,21 @@ void read_wear(JsonObject& object, Placement& placement) {
   placement.turn_deg = object.number_or("turn_deg", 0.0, kAngle);
 }
 
+void read_mesh(JsonObject& object, Plan& plan) {
+  const auto length = [](const std::optional<double>& value_mm) {
+    return value_mm ? std::optional<Length>(*value_mm * mm) : std::nullopt;
+  };
+  plan.mesh_edge = object.number_or("edge_mm", plan.mesh_edge / mm, {0.5, 30.0, "mm"}) * mm;
+  plan.mesh_seam_edge = length(object.optional_number("seam_edge_mm", {0.5, 30.0, "mm"}));
+  plan.mesh_seam_band = length(object.optional_number("seam_band_mm", {0.0, 50.0, "mm"}));
+  if (object.failed()) return;
+  if (plan.mesh_seam_edge && *plan.mesh_seam_edge > plan.mesh_edge)
+    object.fail("seam_edge_mm is " + number_text(*plan.mesh_seam_edge / mm) + " mm, longer than edge_mm, " +
+                number_text(plan.mesh_edge / mm) + " mm; edges beside seams are the shorter ones.");
+  if (plan.mesh_seam_band && !plan.mesh_seam_edge)
+    object.fail("seam_band_mm says how far seam_edge_mm reaches; give seam_edge_mm too.");
+}
+
 InletProgram inlet_program(JsonObject& object) {
   InletProgram program;
   program.inlet = object.text("inlet");
@@ -201,9 +217,7 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_part(object, "limits", true, [&](JsonObject& part) {
     plan.use = use_from_name(part.choice("use", {"sustained", "short hold", "pulse"})).value_or(plan.use);
   });
-  read_part(object, "mesh", true, [&](JsonObject& part) {
-    plan.mesh_edge = part.number_or("edge_mm", plan.mesh_edge / mm, {0.5, 30.0, "mm"}) * mm;
-  });
+  read_part(object, "mesh", true, [&](JsonObject& part) { read_mesh(part, plan); });
   read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan.solver); });
   if (auto problem = object.finish()) return *problem;
   return plan;

@@ -102,6 +102,8 @@ ordered_json plan_to_json(const Plan& plan) {
   out["inflation"] = inflation_json(plan.inflation);
   out["limits"]["use"] = use_name(plan.use);
   out["mesh"]["edge_mm"] = tidy(plan.mesh_edge / mm);
+  if (plan.mesh_seam_edge) out["mesh"]["seam_edge_mm"] = tidy(*plan.mesh_seam_edge / mm);
+  if (plan.mesh_seam_band) out["mesh"]["seam_band_mm"] = tidy(*plan.mesh_seam_band / mm);
   out["solver"] = {{"bending", plan.solver.bending},
                    {"relaxed_compression", plan.solver.relaxed_compression},
                    {"steps", plan.solver.steps}};

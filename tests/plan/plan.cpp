@@ -57,6 +57,7 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     changed.tissue_stiffness_factor = 1.7;
     changed.tissue_depth_mm = {20.5, 21.25};
     changed.placement.anchor = AnchorAtPoint{Vec3(0.1, 0.2, 1.0 / 3.0)};
+    changed.mesh_seam_edge = 1.5 * mm;
     changed.layout_file.reset();
     changed.folder = folder_;
     const auto first = folder_ / "first.json", second = folder_ / "second.json";
@@ -69,6 +70,7 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     EXPECT_TRUE(std::get<BodyFile>(again->body).axis_direction->isApprox(Vec3(0.6, 0.0, 0.8)));
     EXPECT_TRUE(again->bony_sites.at(0).point_m.isApprox(changed.bony_sites[0].point_m));
     EXPECT_EQ(again->tissue_depth_mm, changed.tissue_depth_mm);
+    EXPECT_EQ(again->mesh_seam_edge, changed.mesh_seam_edge);
     EXPECT_NEAR(std::get<AnchorAtPoint>(again->placement.anchor).point_m.z(), 1.0 / 3.0, 1e-9);
     EXPECT_EQ(again->layout.chambers.size(), plan->layout.chambers.size());
     EXPECT_NEAR(signed_area_m2(again->layout.chambers[0].boundary_m),

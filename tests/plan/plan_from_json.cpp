@@ -28,7 +28,7 @@ json small_plan() {
     "friction": 0.3,
     "inflation": [{"inlet": "pump", "pressure_mmhg": 30}],
     "limits": {"use": "pulse"},
-    "mesh": {"edge_mm": 5},
+    "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
     "solver": {"bending": false, "relaxed_compression": true, "steps": 3}
   })");
 }
@@ -59,6 +59,8 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_NEAR(std::get<Pressure>(plan->inflation.at(0).target) / Pa, 30 * 133.322, 1e-9);
   EXPECT_EQ(plan->use, UsePattern::kPulse);
   EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 5.0);
+  EXPECT_DOUBLE_EQ(plan->mesh_seam_edge.value() / mm, 1.5);
+  EXPECT_DOUBLE_EQ(plan->mesh_seam_band.value() / mm, 4.0);
   EXPECT_FALSE(plan->solver.bending);
   EXPECT_TRUE(plan->solver.relaxed_compression);
   EXPECT_EQ(plan->solver.steps, 3);
@@ -81,6 +83,8 @@ TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
   EXPECT_EQ(plan->friction, 0.5);
   EXPECT_EQ(plan->use, UsePattern::kSustained);
   EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 4.0);
+  EXPECT_FALSE(plan->mesh_seam_edge);
+  EXPECT_FALSE(plan->mesh_seam_band);
   EXPECT_EQ(plan->solver.steps, InflationOptions{}.steps);
 }
 
@@ -112,6 +116,8 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
          "pressure_mmhg is 1e+09 mmHg; it must lie between 0 and 750 mmHg");
   expect("/limits/use", "all day", "use is \"all day\"");
   expect("/mesh/edge_mm", 0.01, "mesh: edge_mm is 0.01 mm");
+  expect("/mesh/seam_edge_mm", 6, "mesh: seam_edge_mm is 6 mm, longer than edge_mm, 5 mm");
+  expect("/mesh", {{"seam_band_mm", 3}}, "give seam_edge_mm too");
   expect("/solver/steps", 0, "solver: steps is 0");
   expect("/solver/steps", 2.5, "steps is 2.5; give a whole number");
   expect("/solver/bending", 1, "bending must be true or false");
