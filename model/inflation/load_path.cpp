@@ -17,6 +17,10 @@ std::optional<Problem> size_problem(const InflationSetup& setup,
   if (setup.body && setup.foundation_pa_per_m.size() != vertices)
     return bad_input("Tissue stiffness is given for " + std::to_string(setup.foundation_pa_per_m.size()) +
                      " of " + std::to_string(vertices) + " points: give one for each.");
+  if (setup.body && setup.coupled_tissue && setup.coupled_tissue->depth_m.size() != vertices)
+    return bad_input("The tissue's depth is given for " +
+                     std::to_string(setup.coupled_tissue->depth_m.size()) + " of " +
+                     std::to_string(vertices) + " points: give one for each.");
   if (targets.size() != setup.flat.group_inlet.size())
     return bad_input("There are " + std::to_string(setup.flat.group_inlet.size()) + " chamber groups but " +
                      std::to_string(targets.size()) + " inflation targets: give each inlet one.");
@@ -39,6 +43,8 @@ Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<Inflatio
                          const InflationOptions& options, Progress& progress) {
   if (auto problem = size_problem(setup, targets)) return *problem;
   if (auto problem = target_problem(targets)) return *problem;
+  if (setup.body && setup.coupled_tissue)
+    if (auto problem = tissue_layer_problem(*setup.coupled_tissue)) return *problem;
   LoadStepper stepper(setup, targets, options, progress);
   return stepper.run();
 }

@@ -10,6 +10,7 @@
 #include "model/core/progress.hpp"
 #include "model/core/result.hpp"
 #include "model/geometry/signed_distance.hpp"
+#include "model/inflation/coupled_layer.hpp"
 #include "model/inflation/sheet_mesh.hpp"
 #include "model/layout/layout.hpp"
 #include "model/material/silicone.hpp"
@@ -25,8 +26,10 @@ struct InflationSetup {
   Points3 start_outward;                       // unit, away from the body
   std::shared_ptr<const SignedDistance> body;  // null: nothing to press on
   Eigen::VectorXd foundation_pa_per_m;         // a flat vertex each: tissue under it
-  double friction = 0.0;                       // Coulomb coefficient of skin on silicone
-  std::vector<int> held;                       // flat vertices that do not move (bench clamps)
+  // Set: tissue is a layer whose surface sinks round a pressed place too, and the foundation is not used.
+  std::optional<TissueLayer> coupled_tissue;  // a flat vertex each
+  double friction = 0.0;                      // Coulomb coefficient of skin on silicone
+  std::vector<int> held;                      // flat vertices that do not move (bench clamps)
 };
 
 // What one inlet is asked to reach.
@@ -50,7 +53,7 @@ struct EquilibriumState {
   Eigen::VectorXd contact_pressure_pa;  // a flat vertex each, skin side; 0 where it does not touch
   Eigen::VectorXd contact_area_m2;      // a flat vertex each: deformed area that pressure acts on
   Points3 contact_force_n;        // a flat vertex each: force of the body on the sheet, normal and friction
-  Eigen::VectorXd indentation_m;  // a flat vertex each, >= 0
+  Eigen::VectorXd indentation_m;  // a flat vertex each, >= 0: how far the skin is lowered from rest
   double residual_n = 0.0;        // largest nodal force out of balance
   int iterations = 0;
 };

@@ -5,6 +5,8 @@
 #include <iomanip>
 #include <sstream>
 
+#include "model/inflation/coupled_equilibrium.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -80,8 +82,8 @@ NewtonResult LoadStepper::settle(std::vector<CavityLoad> loads, const Points3& s
   result.positions_m = start_m;
   for (int pass = 0; pass < kLagPasses; ++pass) {
     const int before = result.iterations;
-    result =
-        find_equilibrium(system_, factorisation_, loads, std::move(result.positions_m), newton_, progress_);
+    result = find_coupled_equilibrium(system_, factorisation_, loads, std::move(result.positions_m), newton_,
+                                      progress_);
     result.iterations += before;
     if (!result.converged()) {
       system_.tissue() = kept;
@@ -186,9 +188,9 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
   const TissueContact& tissue = system_.tissue();
   for (const ContactNode& contact : tissue.nodes()) {
     const Vec3 position = at.positions_m.row(contact.node).transpose();
-    const double indentation = tissue.indentation_m(contact, position);
-    state.indentation_m(contact.flat_vertex) = indentation;
-    state.contact_pressure_pa(contact.flat_vertex) = contact.foundation_pa_per_m * indentation;
+    state.indentation_m(contact.flat_vertex) = tissue.indentation_m(contact, position);
+    state.contact_pressure_pa(contact.flat_vertex) =
+        contact.foundation_pa_per_m * tissue.compression_m(contact, position);
     state.contact_area_m2(contact.flat_vertex) = contact.area_m2;
     state.contact_force_n.row(contact.flat_vertex) = tissue.force_on_sheet(contact, position).transpose();
   }
@@ -205,6 +207,10 @@ Problem LoadStepper::failure() const {
             "length fits the girth.",
             {}};
   std::ostringstream words;
+  if (last_end_ == NewtonEnd::kTissueUnsettled)
+    words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
+          << " % of the deepest place in " << kTissuePasses
+          << " passes; take a finer mesh, or the foundation model. ";
   words << std::fixed << "No equilibrium was found beyond " << std::setprecision(0) << 100.0 * last_.fraction
         << " % of the asked inflation; the last one that converged has";
   for (std::size_t g = 0; g < targets_.size(); ++g) {

@@ -16,7 +16,14 @@ struct NewtonOptions {
   double volume_cap_m3 = 1e9;  // a group larger than this has run away
 };
 
-enum class NewtonEnd { kConverged, kTooManyIterations, kRanAway, kStalled, kCancelled };
+enum class NewtonEnd {
+  kConverged,
+  kTooManyIterations,
+  kRanAway,
+  kStalled,
+  kTissueUnsettled,  // coupled tissue and sheet do not fit together
+  kCancelled,
+};
 
 struct NewtonResult {
   NewtonEnd end = NewtonEnd::kTooManyIterations;

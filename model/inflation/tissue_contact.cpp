@@ -25,12 +25,14 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
                              const InflationOptions& options, const Points3& start_m)
     : body_(setup.body.get()), friction_(setup.friction) {
   if (body_ == nullptr) return;
+  if (setup.coupled_tissue) layer_.emplace(*setup.coupled_tissue);
   const double offset = options.contact_offset ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
   for (int vertex = 0; vertex < static_cast<int>(sheet.skin_node.size()); ++vertex) {
     ContactNode contact;
     contact.node = sheet.skin_node[vertex];
     contact.flat_vertex = vertex;
-    contact.foundation_pa_per_m = setup.foundation_pa_per_m(vertex);
+    contact.foundation_pa_per_m =
+        layer_ ? layer_->spring_pa_per_m(vertex) : setup.foundation_pa_per_m(vertex);
     contact.offset_m = offset;
     contact.bonded = glued(setup, sheet, vertex);
     contact.grip_m = start_m.row(contact.node).transpose();
@@ -58,7 +60,7 @@ void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m
 FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& position_m, bool projected) const {
   FrictionTerm term;
   const DistanceSample sample = body_->at(position_m);
-  const double gap = sample.distance_m - contact.offset_m;
+  const double gap = sample.distance_m - contact.offset_m + contact.lowering_m;
   const double stiffness = contact.foundation_pa_per_m * contact.area_m2;
   if (contact.bonded)
     term =
@@ -78,8 +80,54 @@ Vec3 TissueContact::force_on_sheet(const ContactNode& contact, const Vec3& posit
   return -term(contact, position_m, true).gradient;
 }
 
+double TissueContact::compression_m(const ContactNode& contact, const Vec3& position_m) const {
+  return std::max(0.0, contact.offset_m - body_->at(position_m).distance_m - contact.lowering_m);
+}
+
 double TissueContact::indentation_m(const ContactNode& contact, const Vec3& position_m) const {
-  return std::max(0.0, contact.offset_m - body_->at(position_m).distance_m);
+  return std::max(0.0, compression_m(contact, position_m) + contact.lowering_m);
+}
+
+Eigen::VectorXd TissueContact::lowering_m() const {
+  Eigen::VectorXd lowering(static_cast<Eigen::Index>(nodes_.size()));
+  for (std::size_t k = 0; k < nodes_.size(); ++k)
+    lowering(static_cast<Eigen::Index>(k)) = nodes_[k].lowering_m;
+  return lowering;
+}
+
+void TissueContact::set_lowering_m(const Eigen::VectorXd& lowering_m) {
+  for (std::size_t k = 0; k < nodes_.size(); ++k)
+    nodes_[k].lowering_m = lowering_m(static_cast<Eigen::Index>(k));
+}
+
+SkinPlaces TissueContact::places(const Points3& positions_m) const {
+  const auto count = static_cast<Eigen::Index>(nodes_.size());
+  SkinPlaces places{Points3(count, 3), Points3(count, 3), Eigen::VectorXd(count)};
+  for (Eigen::Index k = 0; k < count; ++k) {
+    const ContactNode& contact = nodes_[static_cast<std::size_t>(k)];
+    const Vec3 position = positions_m.row(contact.node).transpose();
+    const DistanceSample sample = body_->at(position);
+    places.normals.row(k) = sample.gradient.normalized().transpose();
+    places.points_m.row(k) = positions_m.row(contact.node) - sample.distance_m * places.normals.row(k);
+    places.area_m2(k) = contact.area_m2;
+  }
+  return places;
+}
+
+CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
+  const auto count = static_cast<Eigen::Index>(nodes_.size());
+  Eigen::VectorXd force(count), compression(count);
+  for (Eigen::Index k = 0; k < count; ++k) {
+    const ContactNode& contact = nodes_[static_cast<std::size_t>(k)];
+    const Vec3 position = positions_m.row(contact.node).transpose();
+    compression(k) = contact.bonded ? contact.offset_m - body_->at(position).distance_m - contact.lowering_m
+                                    : compression_m(contact, position);
+    force(k) = contact.foundation_pa_per_m * contact.area_m2 * compression(k);
+  }
+  const Eigen::VectorXd skin = layer_->lowering_m(places(positions_m), force);
+  CoupledFit fit{skin - compression, 0.0, skin.lpNorm<Eigen::Infinity>()};
+  fit.worst_misfit_m = (fit.lowering_m - lowering_m()).lpNorm<Eigen::Infinity>();
+  return fit;
 }
 
 double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
@@ -92,7 +140,7 @@ double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m
     ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
     contact.normal = body_->at(position).gradient.normalized();
-    const double pressure = contact.foundation_pa_per_m * indentation_m(contact, position);
+    const double pressure = contact.foundation_pa_per_m * compression_m(contact, position);
     const double limit = friction_ * pressure * contact.area_m2;
     change = std::max({change, pressure * std::abs(contact.area_m2 - area_before[k]),
                        std::abs(limit - contact.friction_limit_n)});

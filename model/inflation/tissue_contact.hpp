@@ -1,10 +1,13 @@
 #pragma once
-// The skin-side nodes against soft tissue: E = 1/2 k A <g>^2 where g < 0, g = signed distance - offset.
-// A (deformed nodal area), the friction limit mu N and the skin normal are held during a Newton solve and
-// brought up to date between solves.
+// The skin-side nodes against soft tissue: E = 1/2 k A <g>^2 where g < 0, g = signed distance - offset +
+// lowering. A (deformed nodal area), the friction limit mu N, the skin normal and the lowering of the skin by
+// other nodes' forces (0 on a plain foundation) are held during a Newton solve and brought up to date between
+// solves.
 
+#include <optional>
 #include <vector>
 
+#include "model/inflation/coupled_layer.hpp"
 #include "model/inflation/friction.hpp"
 #include "model/inflation/load_path.hpp"
 
@@ -19,11 +22,19 @@ struct ContactNode {
   // Held during a solve:
   double area_m2 = 0.0;
   double friction_limit_n = 0.0;
+  double lowering_m = 0.0;  // of the skin here, beside the node's own spring
   Vec3 normal = Vec3::UnitZ();
   Vec3 grip_m = Vec3::Zero();
 };
 
 inline constexpr double kElasticSlipM = 0.2e-3;
+
+// How the lowering that is held compares with the one that the forces in a shape cause.
+struct CoupledFit {
+  Eigen::VectorXd lowering_m;  // caused, a contact node each
+  double worst_misfit_m = 0.0;
+  double largest_lowering_m = 0.0;  // of the skin, own spring included
+};
 
 class TissueContact {
  public:
@@ -34,7 +45,16 @@ class TissueContact {
   // Energy, gradient and Hessian at one node: normal pressure and friction.
   FrictionTerm term(const ContactNode& node, const Vec3& position_m, bool projected) const;
   Vec3 force_on_sheet(const ContactNode& node, const Vec3& position_m) const;
+  // Compression of the node's own spring: contact pressure / foundation.
+  double compression_m(const ContactNode& node, const Vec3& position_m) const;
+  // How far the skin is lowered from rest, own spring included.
   double indentation_m(const ContactNode& node, const Vec3& position_m) const;
+
+  bool is_coupled() const { return layer_.has_value(); }
+  Eigen::VectorXd lowering_m() const;
+  void set_lowering_m(const Eigen::VectorXd& lowering_m);
+  // Coupled tissue only.
+  CoupledFit coupled_fit(const Points3& positions_m) const;
 
   // Brings area, normal and friction limit up to date; returns the largest relative change of a friction
   // limit.
@@ -43,10 +63,12 @@ class TissueContact {
 
  private:
   void set_areas(const SheetMesh& sheet, const Points3& positions_m);
+  SkinPlaces places(const Points3& positions_m) const;
 
   const SignedDistance* body_;
   double friction_;
   std::vector<ContactNode> nodes_;
+  std::optional<CoupledLayer> layer_;
 };
 
 }  // namespace wrapgauge

@@ -1,0 +1,92 @@
+#include "model/inflation/coupled_layer.hpp"
+
+#include <tbb/blocked_range.h>
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+#include <vector>
+
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+
+double surface_distance_m(const Vec3& a_m, const Vec3& normal_a, const Vec3& b_m, const Vec3& normal_b) {
+  const Vec3 chord = b_m - a_m, turn = normal_b - normal_a;
+  const double straight = chord.squaredNorm(), half_sine = 0.5 * turn.norm();  // sin(angle / 2)
+  if (half_sine < 1e-6) return std::sqrt(straight);
+  // Only the part of the chord along the turn bends with the surface.
+  const double along = chord.dot(turn) / (2.0 * half_sine), half = std::asin(std::min(1.0, half_sine));
+  const double stretch = half / half_sine;
+  return std::sqrt(straight + along * along * (stretch * stretch - 1.0));
+}
+
+std::optional<Problem> tissue_layer_problem(const TissueLayer& layer) {
+  if (!(layer.young_pa > 0.0) || !std::isfinite(layer.young_pa))
+    return bad_input("A tissue layer with a Young's modulus of " + number_text(layer.young_pa / 1000.0) +
+                     " kPa cannot carry pressure; give a value above 0 kPa.");
+  if (!(layer.poisson >= 0.0 && layer.poisson <= 0.5))
+    return bad_input("A Poisson ratio of " + number_text(layer.poisson) +
+                     " is outside 0 to 0.5; give a tissue layer one inside.");
+  const double least = layer.depth_m.size() > 0 ? layer.depth_m.minCoeff() : 1.0;
+  if (!(least > 0.0) || !layer.depth_m.allFinite())
+    return bad_input("A tissue depth of " + number_text(least * 1000.0) +
+                     " mm is not a layer; give values above 0 mm.");
+  return std::nullopt;
+}
+
+CoupledLayer::CoupledLayer(TissueLayer layer)
+    : layer_(std::move(layer)),
+      contact_modulus_pa_(layer_.young_pa / (1.0 - layer_.poisson * layer_.poisson)),
+      compliance_(std::make_shared<LayerCompliance>(layer_.poisson)) {}
+
+double CoupledLayer::spring_pa_per_m(Eigen::Index i) const {
+  return contact_modulus_pa_ / (2.0 * layer_.depth_m(i) * compliance_->softest());
+}
+
+// Mean of the point response over a disc of the node's area, seen from its middle.
+double CoupledLayer::own_m_per_n(double area_m2, double depth_m) const {
+  const double radius = std::sqrt(area_m2 / M_PI);
+  const double correction = depth_m * compliance_->depth_correction_moment(radius / depth_m);
+  return 2.0 * (radius - correction) / (contact_modulus_pa_ * area_m2);
+}
+
+// The same seen from outside the disc: the value at its middle and radius^2 / 8 times the Laplacian.
+double CoupledLayer::at_distance_m_per_n(double distance_m, double area_m2, double depth_m) const {
+  const double q = distance_m / depth_m;
+  if (q >= LayerCompliance::kReach) return 0.0;
+  const double spread = area_m2 / (8.0 * M_PI * depth_m * depth_m);
+  const double value = 1.0 / q - compliance_->depth_correction(q) +
+                       spread * (1.0 / (q * q * q) + compliance_->depth_correction_bend(q));
+  return value / (M_PI * contact_modulus_pa_ * depth_m);
+}
+
+Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const {
+  std::vector<Eigen::Index> loaded;
+  for (Eigen::Index j = 0; j < force_n.size(); ++j)
+    if (force_n(j) != 0.0) loaded.push_back(j);
+  Eigen::VectorXd lowering(force_n.size());
+  const auto row = [&](Eigen::Index i) {
+    const Vec3 point = places.points_m.row(i).transpose(), normal = places.normals.row(i).transpose();
+    double sum = 0.0;
+    for (const Eigen::Index j : loaded) {
+      if (j == i) {
+        sum += own_m_per_n(places.area_m2(i), layer_.depth_m(i)) * force_n(i);
+        continue;
+      }
+      const double depth = std::sqrt(layer_.depth_m(i) * layer_.depth_m(j));
+      const double distance = surface_distance_m(point, normal, places.points_m.row(j).transpose(),
+                                                 places.normals.row(j).transpose());
+      const double area = 0.5 * (places.area_m2(i) + places.area_m2(j));
+      sum += at_distance_m_per_n(distance, area, depth) * force_n(j);
+    }
+    return sum;
+  };
+  tbb::parallel_for(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {
+    for (Eigen::Index i = range.begin(); i < range.end(); ++i) lowering(i) = row(i);
+  });
+  return lowering;
+}
+
+}  // namespace wrapgauge

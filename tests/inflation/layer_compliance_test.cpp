@@ -1,0 +1,67 @@
+#include "model/inflation/layer_compliance.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <iostream>
+
+#include "model/inflation/coupled_layer.hpp"
+#include "model/material/tissue.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Nodes of a square lattice on a plane.
+SkinPlaces plane_lattice(int half_count, double spacing_m) {
+  const int side = 2 * half_count + 1;
+  SkinPlaces places{Points3(side * side, 3), Points3(side * side, 3),
+                    Eigen::VectorXd::Constant(side * side, spacing_m * spacing_m)};
+  for (int i = 0; i < side; ++i)
+    for (int j = 0; j < side; ++j) {
+      places.points_m.row(i * side + j) << (i - half_count) * spacing_m, (j - half_count) * spacing_m, 0.0;
+      places.normals.row(i * side + j) << 0.0, 0.0, 1.0;
+    }
+  return places;
+}
+
+TEST(LayerCompliance, IsAHalfSpaceForShortWavesAndAConfinedFoundationForLongOnes) {
+  for (const double poisson : {0.0, 0.3, 0.45, 0.49}) {
+    const LayerCompliance layer(poisson);
+    EXPECT_NEAR(layer.half_space_share(12.0), 1.0, 1e-6);
+    // C(0) = 2 h / E* s(x)/x against 1/K = (1+nu)(1-2nu) h / ((1-nu) E).
+    const double wide = 2.0 * (1.0 - poisson * poisson) * layer.half_space_share(1e-4) / 1e-4;
+    const double confined = foundation_modulus(1.0 * Pa, poisson, Length(1.0)).value().si();
+    EXPECT_NEAR(wide * confined, 1.0, 1e-5) << poisson;
+  }
+  EXPECT_LT(LayerCompliance(0.5).half_space_share(1e-3) / 1e-3, 1e-5);  // cannot be squeezed
+}
+
+TEST(CoupledLayer, UniformPressureOverAWidePlaceIsTheConfinedFoundationWhateverTheMesh) {
+  for (const double poisson : {0.0, 0.3, 0.45})
+    for (const double spacing : {0.3, 0.6, 1.0, 1.5, 2.5}) {  // of the depth
+      const double depth = 0.010, young = 30e3;
+      const SkinPlaces places = plane_lattice(static_cast<int>(6.0 / spacing), spacing * depth);
+      const Eigen::Index count = places.area_m2.size();
+      const CoupledLayer layer({young, poisson, Eigen::VectorXd::Constant(count, depth)});
+      const double lowering = layer.lowering_m(places, 1000.0 * places.area_m2)(count / 2);
+      const double foundation = foundation_modulus(Pressure(young), poisson, Length(depth)).value().si();
+      EXPECT_NEAR(lowering * foundation / 1000.0, 1.0, 0.035) << "nu " << poisson << ", spacing " << spacing;
+      std::cout << "  wide contact, nu " << poisson << ", mesh " << spacing
+                << " depths: lowering / foundation " << lowering * foundation / 1000.0 << "\n";
+    }
+}
+
+TEST(CoupledLayer, DistanceAlongACylinderIsTheUnrolledOne) {
+  const double radius = 0.04;
+  const auto on = [&](double angle, double z) {
+    return Vec3(radius * std::cos(angle), radius * std::sin(angle), z);
+  };
+  const auto normal = [](double angle) { return Vec3(std::cos(angle), std::sin(angle), 0.0); };
+  for (const double angle : {0.01, 0.5, 1.5, 3.0})
+    for (const double z : {0.0, 0.02})
+      EXPECT_NEAR(surface_distance_m(on(0.2, 0.0), normal(0.2), on(0.2 + angle, z), normal(0.2 + angle)),
+                  std::hypot(radius * angle, z), 1e-9);
+}
+
+}  // namespace
+}  // namespace wrapgauge
