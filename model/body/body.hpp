@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "model/core/quantity.hpp"
@@ -17,12 +18,21 @@ struct Axis {
   Vec3 direction = Vec3::UnitZ();  // unit, distal -> proximal
 };
 
-// A place where bone or a nerve lies close under the skin.
+// What makes a place bear less than soft tissue.
+enum class SiteKind { kBone, kNerve, kVessel, kTendon };
+
+std::string_view site_kind_name(SiteKind kind);  // as plans write it: "bone"
+std::optional<SiteKind> site_kind_from_name(std::string_view name);
+
+// A place where bone, a nerve, a vessel or a tendon lies close under the skin. Limits treat all kinds alike.
 struct BonySite {
   std::string name;
   Vec3 point_m = Vec3::Zero();  // on or near the skin
   Length radius;
   Length tissue_depth;  // skin to bone there
+  SiteKind kind = SiteKind::kBone;
+  std::string status{};  // how sure place and depth are: "from memory", "judgement" ...; empty: not said
+  std::string words{};   // what to mind there; may be empty
 };
 
 struct Body {

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "model/body/length_unit.hpp"
+#include "model/body/person.hpp"
 #include "model/core/result.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/layout/layout.hpp"
@@ -26,6 +27,7 @@ struct BodyFile {
 struct BodyForm {
   std::string form;                          // a bodyforms name, e.g. "tapered-limb"
   std::map<std::string, double> parameters;  // mm and mm girths, as documented by the form
+  Person person;                             // whose measures fill what is not given
 };
 
 struct InletProgram {

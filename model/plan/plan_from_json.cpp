@@ -68,6 +68,12 @@ BodyFile body_file(JsonObject& object) {
 BodyForm body_form(JsonObject& object) {
   BodyForm body;
   body.form = object.text("form");
+  if (object.has("sex")) body.person.sex = sex_from_name(object.choice("sex", {"male", "female"}));
+  body.person.percentile = object.optional_number("percentile", {1.0, 99.0, ""});
+  if (object.has("side"))
+    body.person.side = side_from_name(object.choice("side", {"right", "left"})).value_or(Side::kRight);
+  if (!object.failed() && body.person.percentile && !body.person.sex)
+    object.fail("percentile needs a sex: give male or female.");
   if (!object.has("parameters") || object.failed()) return body;
   const json& value = object.value("parameters");
   JsonObject parameters(value, object.place("parameters"));
@@ -93,6 +99,11 @@ BonySite bony_site(JsonObject& object) {
   site.point_m = point_m(object, "point_mm");
   site.radius = object.number("radius_mm", {1.0, 200.0, "mm"}) * mm;
   site.tissue_depth = object.number("tissue_depth_mm", kDepth) * mm;
+  if (object.has("kind"))
+    site.kind = site_kind_from_name(object.choice("kind", {"bone", "nerve", "vessel", "tendon"}))
+                    .value_or(SiteKind::kBone);
+  if (object.has("status")) site.status = object.status("status");
+  site.words = object.text_or("words", "");
   return site;
 }
 

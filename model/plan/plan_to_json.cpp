@@ -31,6 +31,9 @@ ordered_json body_json(const BodyFile& body) {
 
 ordered_json body_json(const BodyForm& body) {
   ordered_json out{{"form", body.form}};
+  if (body.person.sex) out["sex"] = sex_name(*body.person.sex);
+  if (body.person.percentile) out["percentile"] = *body.person.percentile;
+  if (body.person.side != Side::kRight) out["side"] = side_name(body.person.side);
   for (const auto& [name, value] : body.parameters) out["parameters"][name] = value;
   return out;
 }
@@ -38,10 +41,14 @@ ordered_json body_json(const BodyForm& body) {
 ordered_json bony_sites_json(const std::vector<BonySite>& sites) {
   ordered_json out = ordered_json::array();
   for (const BonySite& site : sites) {
-    out.push_back({{"name", site.name},
-                   {"point_mm", in_mm(site.point_m)},
-                   {"radius_mm", tidy(site.radius / mm)},
-                   {"tissue_depth_mm", tidy(site.tissue_depth / mm)}});
+    ordered_json item{{"name", site.name},
+                      {"point_mm", in_mm(site.point_m)},
+                      {"radius_mm", tidy(site.radius / mm)},
+                      {"tissue_depth_mm", tidy(site.tissue_depth / mm)}};
+    if (site.kind != SiteKind::kBone) item["kind"] = site_kind_name(site.kind);
+    if (!site.status.empty()) item["status"] = site.status;
+    if (!site.words.empty()) item["words"] = site.words;
+    out.push_back(std::move(item));
   }
   return out;
 }

@@ -53,7 +53,9 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     ASSERT_TRUE(plan.ok());
     Plan changed = *plan;
     changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8)};
-    changed.bony_sites = {{"ulnar styloid", Vec3(0.0123, -0.0456, 0.0789), 12.5 * mm, 3.1 * mm}};
+    changed.bony_sites = {{"ulnar styloid", Vec3(0.0123, -0.0456, 0.0789), 12.5 * mm, 3.1 * mm},
+                          {"median nerve", Vec3(0.0, 0.02, 0.01), 15.0 * mm, 12.0 * mm, SiteKind::kNerve,
+                           "from memory", "No closing edge here."}};
     changed.tissue_stiffness_factor = 1.7;
     changed.tissue_depth_mm = {20.5, 21.25};
     changed.placement.anchor = AnchorAtPoint{Vec3(0.1, 0.2, 1.0 / 3.0)};
@@ -69,6 +71,10 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     EXPECT_EQ(std::get<BodyFile>(again->body).unit, LengthUnit::kInch);
     EXPECT_TRUE(std::get<BodyFile>(again->body).axis_direction->isApprox(Vec3(0.6, 0.0, 0.8)));
     EXPECT_TRUE(again->bony_sites.at(0).point_m.isApprox(changed.bony_sites[0].point_m));
+    EXPECT_EQ(again->bony_sites[0].kind, SiteKind::kBone);
+    EXPECT_EQ(again->bony_sites.at(1).kind, SiteKind::kNerve);
+    EXPECT_EQ(again->bony_sites[1].status, "from memory");
+    EXPECT_EQ(again->bony_sites[1].words, "No closing edge here.");
     EXPECT_EQ(again->tissue_depth_mm, changed.tissue_depth_mm);
     EXPECT_EQ(again->mesh_seam_edge, changed.mesh_seam_edge);
     EXPECT_NEAR(std::get<AnchorAtPoint>(again->placement.anchor).point_m.z(), 1.0 / 3.0, 1e-9);
@@ -77,6 +83,20 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
                 signed_area_m2(plan->layout.chambers[0].boundary_m),
                 1e-10);  // coordinates are kept to 1e-9 m
   }
+}
+
+TEST_F(PlanFile, KeepsThePersonOfAForm) {
+  const auto read = read_plan(kResources / "plans/forearm-cuff.json");
+  ASSERT_TRUE(read.ok());
+  Plan plan = *read;
+  std::get<BodyForm>(plan.body).person = {Sex::kFemale, 7.5, Side::kLeft};
+  ASSERT_TRUE(write_plan(plan, folder_ / "her.json").ok());
+  const auto again = read_plan(folder_ / "her.json");
+  ASSERT_TRUE(again.ok()) << again.problem().message;
+  const Person& person = std::get<BodyForm>(again->body).person;
+  EXPECT_EQ(person.sex, Sex::kFemale);
+  EXPECT_EQ(person.percentile, 7.5);
+  EXPECT_EQ(person.side, Side::kLeft);
 }
 
 TEST_F(PlanFile, WrittenElsewhereStillFindsItsLayout) {

@@ -16,7 +16,8 @@ json small_plan() {
   return json::parse(R"({
     "wrapgauge-plan": 1, "name": "pad",
     "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2]},
-    "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4}],
+    "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4,
+                    "kind": "nerve", "status": "from memory", "words": "Keep closing edges away."}],
     "tissue": {"site": "forearm relaxed", "stiffness_factor": 2},
     "layout": {"wrapgauge-layout": 1, "name": "pad",
       "outline": {"rectangle": {"x": 0, "y": 0, "width": 60, "height": 60}},
@@ -48,6 +49,9 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   ASSERT_EQ(plan->bony_sites.size(), 1u);
   EXPECT_TRUE(plan->bony_sites[0].point_m.isApprox(Vec3(0.001, 0.002, 0.003)));
   EXPECT_DOUBLE_EQ(plan->bony_sites[0].radius / mm, 12.0);
+  EXPECT_EQ(plan->bony_sites[0].kind, SiteKind::kNerve);
+  EXPECT_EQ(plan->bony_sites[0].status, "from memory");
+  EXPECT_EQ(plan->bony_sites[0].words, "Keep closing edges away.");
   EXPECT_EQ(plan->tissue_site, "forearm relaxed");
   EXPECT_EQ(plan->tissue_stiffness_factor, 2.0);
   EXPECT_EQ(plan->layout.chambers.at(0).name, "middle");
@@ -88,6 +92,31 @@ TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
   EXPECT_EQ(plan->solver.steps, InflationOptions{}.steps);
 }
 
+json plan_of_a_form() {
+  json plan = small_plan();
+  plan["body"] = {{"form", "forearm"},
+                  {"sex", "female"},
+                  {"percentile", 5},
+                  {"side", "left"},
+                  {"parameters", json::object()}};
+  return plan;
+}
+
+TEST(PlanFromJson, TakesThePersonOfAForm) {
+  const auto plan = plan_from_json(plan_of_a_form(), "", "p.json");
+  ASSERT_TRUE(plan.ok()) << plan.problem().message;
+  const Person& person = std::get<BodyForm>(plan->body).person;
+  EXPECT_EQ(person.sex, Sex::kFemale);
+  EXPECT_EQ(person.percentile, 5.0);
+  EXPECT_EQ(person.side, Side::kLeft);
+  json unsexed = plan_of_a_form();
+  unsexed["body"].erase("sex");
+  EXPECT_NE(message(unsexed).find("percentile needs a sex"), std::string::npos) << message(unsexed);
+  json beyond = plan_of_a_form();
+  beyond["body"]["percentile"] = 99.5;
+  EXPECT_NE(message(beyond).find("percentile is 99.5"), std::string::npos) << message(beyond);
+}
+
 TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   const auto expect = [](const char* pointer, json value, const std::string& part) {
     json plan = small_plan();
@@ -102,6 +131,8 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/body/unit", "feet", "unit is \"feet\"; it must be one of: mm, cm, m, in");
   expect("/body/axis", {0, 0, 0}, "axis has no length");
   expect("/bony_sites/0/radius_mm", 0, "bony_sites 1: radius_mm is 0 mm");
+  expect("/bony_sites/0/kind", "muscle", "kind is \"muscle\"; it must be one of: bone, nerve");
+  expect("/bony_sites/0/status", "sure", "status");
   expect("/bony_sites/0/point_mm", {1, 2}, "point_mm must be a list of 3 numbers");
   expect("/tissue/stiffness_factor", -1, "stiffness_factor is -1");
   expect("/tissue/depth_mm", {20, -3}, "depth_mm number 2 is -3 mm");
@@ -154,6 +185,7 @@ TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
   for (const char* part : {"wear", "limits", "mesh", "solver"})
     expect_keys(schema["properties"][part], plan[part]);
   expect_keys(schema["properties"]["body"]["oneOf"][0], plan["body"]);
+  expect_keys(schema["properties"]["body"]["oneOf"][1], plan_of_a_form()["body"]);
   expect_keys(schema["properties"]["bony_sites"]["items"], plan["bony_sites"][0]);
   json tissue = plan["tissue"];
   tissue["depth_mm"] = {20};

@@ -1,0 +1,25 @@
+#include "model/body/person.hpp"
+
+namespace wrapgauge {
+
+std::string_view sex_name(Sex sex) {
+  return sex == Sex::kMale ? "male" : "female";
+}
+
+std::string_view side_name(Side side) {
+  return side == Side::kRight ? "right" : "left";
+}
+
+std::optional<Sex> sex_from_name(std::string_view name) {
+  for (const Sex sex : {Sex::kMale, Sex::kFemale})
+    if (sex_name(sex) == name) return sex;
+  return std::nullopt;
+}
+
+std::optional<Side> side_from_name(std::string_view name) {
+  for (const Side side : {Side::kRight, Side::kLeft})
+    if (side_name(side) == name) return side;
+  return std::nullopt;
+}
+
+}  // namespace wrapgauge
