@@ -6,8 +6,8 @@ std::string_view sex_name(Sex sex) {
   return sex == Sex::kMale ? "male" : "female";
 }
 
-std::string_view side_name(Side side) {
-  return side == Side::kRight ? "right" : "left";
+std::string_view side_name(BodySide side) {
+  return side == BodySide::kRight ? "right" : "left";
 }
 
 std::optional<Sex> sex_from_name(std::string_view name) {
@@ -16,8 +16,8 @@ std::optional<Sex> sex_from_name(std::string_view name) {
   return std::nullopt;
 }
 
-std::optional<Side> side_from_name(std::string_view name) {
-  for (const Side side : {Side::kRight, Side::kLeft})
+std::optional<BodySide> side_from_name(std::string_view name) {
+  for (const BodySide side : {BodySide::kRight, BodySide::kLeft})
     if (side_name(side) == name) return side;
   return std::nullopt;
 }

@@ -7,17 +7,17 @@
 namespace wrapgauge {
 
 enum class Sex { kMale, kFemale };
-enum class Side { kRight, kLeft };
+enum class BodySide { kRight, kLeft };
 
 struct Person {
   std::optional<Sex> sex;            // none: the form's defaults, medians of men
   std::optional<double> percentile;  // 1 .. 99; none: 50
-  Side side = Side::kRight;
+  BodySide side = BodySide::kRight;
 };
 
-std::string_view sex_name(Sex sex);     // as plans write it: "male"
-std::string_view side_name(Side side);  // "right"
+std::string_view sex_name(Sex sex);         // as plans write it: "male"
+std::string_view side_name(BodySide side);  // "right"
 std::optional<Sex> sex_from_name(std::string_view name);
-std::optional<Side> side_from_name(std::string_view name);
+std::optional<BodySide> side_from_name(std::string_view name);
 
 }  // namespace wrapgauge

@@ -71,7 +71,7 @@ BodyForm body_form(JsonObject& object) {
   if (object.has("sex")) body.person.sex = sex_from_name(object.choice("sex", {"male", "female"}));
   body.person.percentile = object.optional_number("percentile", {1.0, 99.0, ""});
   if (object.has("side"))
-    body.person.side = side_from_name(object.choice("side", {"right", "left"})).value_or(Side::kRight);
+    body.person.side = side_from_name(object.choice("side", {"right", "left"})).value_or(BodySide::kRight);
   if (!object.failed() && body.person.percentile && !body.person.sex)
     object.fail("percentile needs a sex: give male or female.");
   if (!object.has("parameters") || object.failed()) return body;

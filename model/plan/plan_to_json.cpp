@@ -33,7 +33,7 @@ ordered_json body_json(const BodyForm& body) {
   ordered_json out{{"form", body.form}};
   if (body.person.sex) out["sex"] = sex_name(*body.person.sex);
   if (body.person.percentile) out["percentile"] = *body.person.percentile;
-  if (body.person.side != Side::kRight) out["side"] = side_name(body.person.side);
+  if (body.person.side != BodySide::kRight) out["side"] = side_name(body.person.side);
   for (const auto& [name, value] : body.parameters) out["parameters"][name] = value;
   return out;
 }

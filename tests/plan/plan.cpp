@@ -89,14 +89,14 @@ TEST_F(PlanFile, KeepsThePersonOfAForm) {
   const auto read = read_plan(kResources / "plans/forearm-cuff.json");
   ASSERT_TRUE(read.ok());
   Plan plan = *read;
-  std::get<BodyForm>(plan.body).person = {Sex::kFemale, 7.5, Side::kLeft};
+  std::get<BodyForm>(plan.body).person = {Sex::kFemale, 7.5, BodySide::kLeft};
   ASSERT_TRUE(write_plan(plan, folder_ / "her.json").ok());
   const auto again = read_plan(folder_ / "her.json");
   ASSERT_TRUE(again.ok()) << again.problem().message;
   const Person& person = std::get<BodyForm>(again->body).person;
   EXPECT_EQ(person.sex, Sex::kFemale);
   EXPECT_EQ(person.percentile, 7.5);
-  EXPECT_EQ(person.side, Side::kLeft);
+  EXPECT_EQ(person.side, BodySide::kLeft);
 }
 
 TEST_F(PlanFile, WrittenElsewhereStillFindsItsLayout) {

@@ -108,7 +108,7 @@ TEST(PlanFromJson, TakesThePersonOfAForm) {
   const Person& person = std::get<BodyForm>(plan->body).person;
   EXPECT_EQ(person.sex, Sex::kFemale);
   EXPECT_EQ(person.percentile, 5.0);
-  EXPECT_EQ(person.side, Side::kLeft);
+  EXPECT_EQ(person.side, BodySide::kLeft);
   json unsexed = plan_of_a_form();
   unsexed["body"].erase("sex");
   EXPECT_NE(message(unsexed).find("percentile needs a sex"), std::string::npos) << message(unsexed);
