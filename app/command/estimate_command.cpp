@@ -37,8 +37,8 @@ void say_result(const Summary& summary, const std::filesystem::path& folder, std
   say_chambers(summary, out);
   for (const Finding& finding : summary.findings)
     if (finding.severity != Severity::kNote)
-      out << (finding.severity == Severity::kAboveLimit ? "above limit: " : "warning: ") << finding.sentence
-          << "\n";
+      out << severity_text(finding.severity) << ": " << finding.sentence << "\n";
+  out << "Status: " << status_text(summary) << ".\n";
   out << "Predicted by an uncalibrated model; not a medical device. Written to " << folder.string() << "\n";
 }
 
@@ -64,7 +64,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
     streams.out << summary_json(summary);
   else
     say_result(summary, command.folder, streams.out);
-  return summary.above_limit ? kExitAboveLimit : kExitDone;
+  return exit_code_of(summary.worst);
 }
 
 }  // namespace

@@ -14,12 +14,18 @@ ExitCode exit_code_of(ProblemKind kind) {
   return kExitBadInput;
 }
 
+ExitCode exit_code_of(Severity worst) {
+  if (worst == Severity::kStop) return kExitStop;
+  return worst == Severity::kAboveLimit ? kExitAboveLimit : kExitDone;
+}
+
 const char* const kExitCodeHelp =
     "Exit codes:\n"
     "  0    done, and nothing predicted is above a limit\n"
     "  2    bad input: a file, an option or a value has to be mended\n"
     "  3    no equilibrium was found, so there are no numbers\n"
     "  4    done, with findings above a limit\n"
+    "  5    not done: the device as planned may act as a tourniquet and must not be worn\n"
     "  130  stopped with Ctrl-C\n";
 
 int say_problem(const Problem& problem, Streams streams) {

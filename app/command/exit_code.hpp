@@ -1,5 +1,6 @@
 #pragma once
 #include "model/core/result.hpp"
+#include "model/limits/finding.hpp"
 
 namespace wrapgauge {
 
@@ -9,9 +10,11 @@ enum ExitCode : int {
   kExitBadInput = 2,      // a file, an option or a value has to be mended
   kExitNotConverged = 3,  // no equilibrium was found, so there are no numbers
   kExitAboveLimit = 4,    // done, with findings above a limit
+  kExitStop = 5,          // figures written, but the device as planned must not be worn
   kExitCancelled = 130,   // stopped with Ctrl-C
 };
 
 ExitCode exit_code_of(ProblemKind kind);
+ExitCode exit_code_of(Severity worst);
 
 }  // namespace wrapgauge

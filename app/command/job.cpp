@@ -8,6 +8,7 @@
 #include "model/body/check_body.hpp"
 #include "model/core/file.hpp"
 #include "model/io/mesh_reader.hpp"
+#include "model/limits/own_limits.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -51,9 +52,22 @@ std::optional<Problem> read_tables(Job& job) {
   auto resources = read_resources(*folder);
   if (!resources) return resources.problem();
   job.resources = std::move(resources).value();
-  for (const char* name : {"silicones", "tissues", "limits"})
+  for (const char* name : {"silicones", "tissues", "limits", "comparisons"})
     if (auto problem = add_input(name, *folder / (std::string(name) + ".json"), job)) return problem;
   return std::nullopt;
+}
+
+// The plan's own limit set in place of the program's.
+std::optional<Problem> take_own_limits(Job& job) {
+  if (!job.plan.limits_file) return std::nullopt;
+  const std::filesystem::path file = job.plan.folder / *job.plan.limits_file;
+  auto own = read_limit_set(file);
+  if (!own) return own.problem();
+  auto held = own_limit_set(std::move(own).value(), job.resources.limits, job.resources.comparisons,
+                            job.plan.limits_override_reason);
+  if (!held) return held.problem();
+  job.resources.limits = std::move(held).value();
+  return add_input("own limits", file, job);
 }
 
 }  // namespace
@@ -70,6 +84,7 @@ Result<Job> read_job(const std::filesystem::path& plan_file) {
   auto problem = file ? read_body_file(*file, job) : make_body_form(std::get<BodyForm>(job.plan.body), job);
   if (problem) return *problem;
   if (problem = read_tables(job); problem) return *problem;
+  if (problem = take_own_limits(job); problem) return *problem;
   return job;
 }
 

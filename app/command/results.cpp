@@ -16,8 +16,22 @@
 namespace wrapgauge {
 namespace {
 
+// A comment after the first line of the file, where no dash may follow a dash.
+Result<std::string> with_override(const Estimate& estimate, Result<std::string> file) {
+  if (!file || !estimate.limits.override_words) return file;
+  std::string words = *estimate.limits.override_words, bytes = std::move(file).value();
+  for (std::size_t at = 0; (at = words.find("--", at)) != std::string::npos;) words.replace(at, 2, "- -");
+  return bytes.insert(bytes.find('\n') + 1, "<!-- " + words + " -->\n");
+}
+
 Result<std::string> body_surface(const Estimate& estimate) {
   return vtp_bytes(estimate.map.skin, {{"contact_kPa", estimate.map.on_skin_pa / 1e3}});
+}
+
+// Zeros when the plan gives no session.
+Eigen::VectorXd exposure_kpa_min(const Estimate& estimate) {
+  if (estimate.exposure) return estimate.exposure->product_pa_s / kPa_min.si();
+  return Eigen::VectorXd::Zero(estimate.setup.flat.vertices_m.rows());
 }
 
 Result<std::string> layout_surface(const Estimate& estimate) {
@@ -39,6 +53,7 @@ Result<std::string> layout_surface(const Estimate& estimate) {
                    {{"contact_kPa", estimate.map.on_layout_pa / 1e3},
                     {"mean_1cm2_kPa", estimate.map.mean_1cm2_pa / 1e3},
                     {"limit_kPa", limit_pa / 1e3},
+                    {"exposure_kPa_min", exposure_kpa_min(estimate)},
                     {"indentation_mm", last.indentation_m * 1e3},
                     {"worn_skin_side_mm", skin},
                     {"worn_outer_side_mm", outer}},
@@ -68,9 +83,9 @@ Result<std::monostate> write_results(const Estimate& estimate, const Summary& su
   const QString title = QString::fromStdString(summary.plan);
   return write_all(folder, {{"summary.json", summary_json(summary)},
                             {"summary.md", summary_markdown(summary)},
-                            {"chambers.csv", chambers_csv(summary.figures)},
-                            {"body.vtp", body_surface(estimate)},
-                            {"layout.vtp", layout_surface(estimate)},
+                            {"chambers.csv", chambers_csv(summary.figures, summary.limits_override)},
+                            {"body.vtp", with_override(estimate, body_surface(estimate))},
+                            {"layout.vtp", with_override(estimate, layout_surface(estimate))},
                             {"body.png", png_bytes(body_picture(estimate, title))},
                             {"layout.png", png_bytes(flat_picture(estimate, title))}});
 }

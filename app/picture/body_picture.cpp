@@ -149,9 +149,9 @@ QImage body_picture(const Estimate& estimate, const QString& title) {
   draw_panel(shown, 1.0, {30, kPanelTop}, "looking at the anchor", painter);
   draw_panel(shown, -1.0, {30 + kPanelWidth + 20, kPanelTop}, "from the opposite side", painter);
   draw_colour_bar(painter, kColourBar, shown.scene);
-  draw_caption(painter,
-               {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: not "
-                "touched. Not a medical device."});
+  draw_caption(painter, {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: "
+                         "not touched. Not a medical device." +
+                         override_caption(estimate.limits)});
   painter.end();
   return image;
 }

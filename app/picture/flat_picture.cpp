@@ -157,8 +157,10 @@ QImage flat_picture(const Estimate& estimate, const QString& title) {
   draw_scale_bar(painter, {kPanelLeft + sheet.left, kPanelTop + kPanelHeight + 24.0}, sheet.pixels_per_m);
   draw_colour_bar(painter, kColourBar, scene);
   draw_caption(painter,
-               {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: predicted "
-                "pressure × model factor meets the limit; hatched: above it. Not a medical device."});
+               {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: "
+                "predicted pressure × model factor meets the limit; hatched: above it. Not a medical "
+                "device." +
+                override_caption(estimate.limits)});
   painter.end();
   return image;
 }

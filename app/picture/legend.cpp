@@ -119,6 +119,13 @@ void draw_caption(QPainter& painter, const QStringList& lines) {
                    Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, lines.join("\n"));
 }
 
+QString override_caption(const LimitSet& limits) {
+  constexpr qsizetype kLongest = 260;
+  if (!limits.override_words) return {};
+  const QString words = QString::fromStdString(*limits.override_words);
+  return "\n" + (words.size() > kLongest ? words.left(kLongest) + "..." : words);
+}
+
 void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene) {
   const int steps = static_cast<int>(bar.height());
   for (int i = 0; i < steps; ++i)

@@ -39,6 +39,8 @@ void label_contour(MapLabels& labels, const std::vector<QPointF>& contour,
 
 void draw_title(QPainter& painter, const QString& title, const QString& subtitle);
 void draw_caption(QPainter& painter, const QStringList& lines);
+// The reason why limits were overridden, cut to what a caption holds; empty when they were not.
+QString override_caption(const LimitSet& limits);
 void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene);
 // A bar of a round length that is about 120 pixels long.
 void draw_scale_bar(QPainter& painter, const QPointF& left, double pixels_per_m);

@@ -39,18 +39,23 @@ std::string line(const ChamberFigures& chamber) {
   add(chamber.seam_tension / N_per_mm, 4);
   add(chamber.indentation_max / mm, 3);
   add(chamber.tissue_strain, 4);
-  return text + "\n";
+  return text;
 }
 
 }  // namespace
 
-std::string chambers_csv(const ContactFigures& figures) {
+std::string chambers_csv(const ContactFigures& figures, const std::optional<std::string>& limits_override) {
   std::string text =
       "chamber,gauge_kPa,gauge_mmHg,volume_mL,mean_kPa,mean_mmHg,peak_1cm2_kPa,peak_1cm2_mmHg,p95_kPa,p95_"
       "mmHg,"
       "drawn_area_cm2,contact_area_cm2,contact_fraction,force_N,stretch_max,share_of_elongation_at_break,"
-      "seam_tension_N_per_mm,indentation_max_mm,tissue_strain\n";
-  for (const ChamberFigures& chamber : figures.chambers) text += line(chamber);
+      "seam_tension_N_per_mm,indentation_max_mm,tissue_strain";
+  text += limits_override ? ",limits_override\n" : "\n";
+  for (const ChamberFigures& chamber : figures.chambers) {
+    text += line(chamber);
+    if (limits_override) (text += ',') += quoted(*limits_override);
+    text += '\n';
+  }
   return text;
 }
 

@@ -59,13 +59,29 @@ Json whole_json(const ContactFigures& figures) {
 }
 
 Json finding_json(const Finding& finding) {
-  const char* severity = finding.severity == Severity::kAboveLimit ? "above limit"
-                         : finding.severity == Severity::kWarn     ? "warning"
-                                                                   : "note";
-  return {{"severity", severity},
+  return {{"severity", severity_text(finding.severity)},
           {"where", finding.where},
           {"sentence", finding.sentence},
           {"share_of_limit", rounded(finding.share_of_limit)}};
+}
+
+// Null when the plan gives no session.
+Json exposure_json(const Summary& summary) {
+  if (!summary.exposure) return nullptr;
+  const SkinExposure& exposure = *summary.exposure;
+  Json json = {{"session_min", rounded(exposure.worst.session / minute)},
+               {"worst_part", exposure.worst_part},
+               {"share_of_allowed", rounded(exposure.worst_share)},
+               {"product_kPa_min", rounded(exposure.worst.product / kPa_min)},
+               {"allowed_kPa_min", rounded(allowed_product(exposure.worst_row) / kPa_min)},
+               {"longest_hold_s", rounded(exposure.worst.longest_hold / second)},
+               {"duty", rounded(exposure.worst.duty)}};
+  put_pressure(json, "still_pressed_when_vented", exposure.still_pressed);
+  json["first_check_min"] = rounded(exposure.first_check / minute);
+  json["rest_after_min"] = rounded(exposure.rest_after / minute);
+  json["broken"] = Json::array();
+  for (const BrokenTime& broken : exposure.broken) json["broken"].push_back(broken.words);
+  return json;
 }
 
 Json audit_json(const Audit& audit) {
@@ -143,11 +159,14 @@ std::string summary_json(const Summary& summary) {
   json["body"] = summary.body;
   json["layout"] = summary.layout;
   json["worn"] = summary.worn;
-  json["above_limit"] = summary.above_limit;
+  json["status"] = status_text(summary);
+  json["above_limit"] = summary.worst >= Severity::kAboveLimit;
+  json["limits_override"] = summary.limits_override ? Json(*summary.limits_override) : Json(nullptr);
   json["limit_point"] = summary.limit_point ? Json(*summary.limit_point) : Json(nullptr);
   json["findings"] = Json::array();
   for (const Finding& finding : summary.findings) json["findings"].push_back(finding_json(finding));
   json["model_factor"] = summary.model_factor;
+  json["exposure"] = exposure_json(summary);
   json["inlets"] = inlets_json(summary);
   json["chambers"] = Json::array();
   for (const ChamberFigures& chamber : summary.figures.chambers)

@@ -32,7 +32,7 @@ Finding time_note(const LimitSet& limits, const LimitInputs& inputs, bool circum
   const LimitRow* row = find_row(limits, site, inputs.use, Area());
   return {Severity::kNote, "time on the skin",
           "The limits " + std::string(site_text(site)) + ", " + std::string(use_text(inputs.use)) +
-              ", hold only with these times: " + (row ? row->time : "none given") + ".",
+              ", hold only with these times: " + (row ? times_text(row->times) : "none given") + ".",
           0.0};
 }
 
@@ -46,19 +46,30 @@ std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs,
   append(all, device_findings(limits, setup, path, figures, audit));
   all.push_back(time_note(limits, inputs, figures.share_of_girth >= limits.circumferential_share));
   all.push_back(factor_note(limits));
-  std::stable_sort(all.begin(), all.end(), [](const Finding& a, const Finding& b) {
-    return std::tie(a.severity, a.share_of_limit) > std::tie(b.severity, b.share_of_limit);
-  });
+  if (limits.override_words) all.push_back({Severity::kWarn, "limits", *limits.override_words, 0.0});
+  worst_first(all);
   return all;
 }
 
-Eigen::VectorXd limit_on_layout_pa(const LimitSet& limits, const LimitInputs& inputs,
-                                   const InflationSetup& setup, const EquilibriumState& state,
-                                   const SheetMesh& sheet, const ContactFigures& figures) {
+void worst_first(std::vector<Finding>& findings) {
+  std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+    return std::tie(a.severity, a.share_of_limit) > std::tie(b.severity, b.share_of_limit);
+  });
+}
+
+std::string_view severity_text(Severity severity) {
+  if (severity == Severity::kStop) return "stop";
+  if (severity == Severity::kAboveLimit) return "above limit";
+  return severity == Severity::kWarn ? "warning" : "note";
+}
+
+std::vector<const LimitRow*> rows_on_layout(const LimitSet& limits, const LimitInputs& inputs,
+                                            const InflationSetup& setup, const EquilibriumState& state,
+                                            const SheetMesh& sheet, const ContactFigures& figures) {
   const LimitPlaces places(limits, inputs.use, inputs.bony_sites, figures.share_of_girth);
-  const Eigen::Index count = setup.flat.vertices_m.rows();
+  const auto count = static_cast<std::size_t>(setup.flat.vertices_m.rows());
   // Pressed area decides whether a pulse row holds; outside chambers it is taken as large.
-  std::vector<Area> pressed(static_cast<std::size_t>(count), Area(1.0));
+  std::vector<Area> pressed(count, Area(1.0));
   for (std::size_t t = 0; t < setup.flat.regions.size(); ++t) {
     const FlatRegion region = setup.flat.regions[t];
     const auto part = static_cast<std::size_t>(region.part);
@@ -67,12 +78,20 @@ Eigen::VectorXd limit_on_layout_pa(const LimitSet& limits, const LimitInputs& in
       pressed[static_cast<std::size_t>(setup.flat.triangles(static_cast<Eigen::Index>(t), corner))] =
           figures.chambers[part].contact_area;
   }
-  Eigen::VectorXd limit_pa(count);
-  for (Eigen::Index v = 0; v < count; ++v) {
-    const auto i = static_cast<std::size_t>(v);
-    const LimitRow* row = places.at(state.positions_m.row(sheet.skin_node[i]), pressed[i]).row;
-    limit_pa[v] = row ? row->limit.si() : std::numeric_limits<double>::infinity();
-  }
+  std::vector<const LimitRow*> rows(count);
+  for (std::size_t v = 0; v < count; ++v)
+    rows[v] = places.at(state.positions_m.row(sheet.skin_node[v]), pressed[v]).row;
+  return rows;
+}
+
+Eigen::VectorXd limit_on_layout_pa(const LimitSet& limits, const LimitInputs& inputs,
+                                   const InflationSetup& setup, const EquilibriumState& state,
+                                   const SheetMesh& sheet, const ContactFigures& figures) {
+  const auto rows = rows_on_layout(limits, inputs, setup, state, sheet, figures);
+  Eigen::VectorXd limit_pa(static_cast<Eigen::Index>(rows.size()));
+  for (std::size_t v = 0; v < rows.size(); ++v)
+    limit_pa[static_cast<Eigen::Index>(v)] =
+        rows[v] ? rows[v]->limit.si() : std::numeric_limits<double>::infinity();
   return limit_pa;
 }
 

@@ -16,13 +16,61 @@ namespace wrapgauge {
 enum class SiteClass { kSoft, kBony, kCircumferential };
 enum class UsePattern { kSustained, kShortHold, kPulse };
 
+using PressureTime = Quantity<-1, 1, -1>;  // Pa s: pressure times how long it lasts
+inline constexpr PressureTime kPa_min{6e4};
+
+// How long and how often a limit holds.
+struct UseTimes {
+  Time first_check;                 // first look at the skin, from the start of a session
+  std::optional<Time> check_every;  // and further ones
+  Time longest_hold;
+  double off_over_on = 0.0;  // after a hold: off at least this many times as long
+  Time longest_session;
+
+  double largest_duty() const { return 1.0 / (1.0 + off_over_on); }
+  Time longest_on() const { return longest_session * largest_duty(); }
+};
+
 struct LimitRow {
   SiteClass site = SiteClass::kSoft;
   UsePattern use = UsePattern::kSustained;
   Pressure warn, limit;
   std::optional<Area> largest_area;  // pressed area above which the row does not hold
-  std::string time;                  // how long and how often, in words
+  UseTimes times;
   std::string source, status, remark;
+};
+
+struct RestRule {
+  Pressure below;  // after the model factor: a place pressed less counts as let go
+  Time after_session;
+  std::string source;  // "STATUS, SOURCE", as in the rules below
+};
+
+// Highest setting of a mechanical relief valve.
+struct ReliefRule {
+  double times_limit = 1.25;  // of the strictest limit pressed on
+  Pressure cuff, pad;         // and never above, round a limb and elsewhere
+  std::string source;
+};
+
+struct ReleaseRule {
+  Time within;
+  Pressure down_to;  // gauge
+  std::string source;
+};
+
+struct BurnThreshold {
+  Time contact;
+  double celsius;
+};
+
+// Pads filled hot or cold, temperatures of the face that touches the skin.
+struct HeatRule {
+  double hot_c = 40.0, hot_stop_c = 41.0, cold_c = 15.0;
+  Time hot_time, cold_time;
+  std::string source;
+  std::vector<BurnThreshold> burn;  // rising time
+  std::string burn_source;
 };
 
 struct LimitSet {
@@ -35,6 +83,12 @@ struct LimitSet {
   double strain_warn = 0.2, strain_limit = 0.3;  // indentation over tissue depth
   double stretch_warn = 1.5, stretch_limit = 2.0, share_of_break_limit = 0.25;  // of a silicone sheet
   std::string strain_source, tourniquet_source, stretch_source;                 // "STATUS, SOURCE"
+  RestRule rest;
+  ReliefRule relief;
+  ReleaseRule release;
+  HeatRule heat;
+  // Set when a plan's own set is laxer than the program's and the plan says why; every output carries it.
+  std::optional<std::string> override_words;
 };
 
 // Every site has a row for sustained use and for a short hold; a pulse row may be missing.
@@ -45,9 +99,14 @@ Result<LimitSet> read_limit_set(const std::filesystem::path& file);
 // larger than the row allows, the short-hold row holds. Null only for a set without sustained rows.
 const LimitRow* find_row(const LimitSet& limits, SiteClass site, UsePattern use, Area pressed);
 
+// "look at the skin after 15 min, hold for 60 s at most, ..."
+std::string times_text(const UseTimes& times);
+
 std::string_view site_text(SiteClass site);  // "for a cuff round the limb"
 std::string_view use_text(UsePattern use);   // "held for a session"
 std::string_view use_name(UsePattern use);   // as plans write it: "sustained"
 std::optional<UsePattern> use_from_name(std::string_view name);
+std::string_view site_name(SiteClass site);  // as limit sets write it: "soft"
+std::optional<SiteClass> site_from_name(std::string_view name);
 
 }  // namespace wrapgauge

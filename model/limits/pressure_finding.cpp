@@ -70,7 +70,7 @@ Finding tourniquet_finding(const LimitSet& limits, Pressure predicted) {
   const Pressure raised = predicted * limits.model_factor;
   const bool stop = raised > limits.tourniquet_stop;
   const Pressure line = stop ? limits.tourniquet_stop : limits.tourniquet_warn;
-  return {stop ? Severity::kAboveLimit : Severity::kWarn, "whole cuff",
+  return {stop ? Severity::kStop : Severity::kWarn, "whole cuff",
           "The cuff goes round the limb and is predicted to press up to " + pressure_text(predicted) +
               "; with the model factor " + number_text(limits.model_factor, 3) + " that is " +
               pressure_text(raised) + ", above the tourniquet " + (stop ? "stop of " : "caution at ") +

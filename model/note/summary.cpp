@@ -34,6 +34,7 @@ std::string list(const std::vector<std::string>& items) {
 }
 
 std::string finding_mark(Severity severity) {
+  if (severity == Severity::kStop) return "**STOP: not to be worn** ";
   if (severity == Severity::kAboveLimit) return "**ABOVE LIMIT** ";
   return severity == Severity::kWarn ? "**Warning** " : "Note: ";
 }
@@ -119,8 +120,14 @@ std::string inputs_section(const Summary& summary) {
 
 }  // namespace
 
+std::string_view status_text(const Summary& summary) {
+  if (summary.worst == Severity::kStop) return "stopped: not to be worn";
+  return summary.worst == Severity::kAboveLimit ? "done, above a limit" : "done";
+}
+
 std::string summary_markdown(const Summary& summary) {
   std::string text = "# " + plain(summary.plan) + ": predicted contact pressure\n\n";
+  text += "Status: " + std::string(status_text(summary)) + ".\n\n";
   text += list(summary.worn) + "\n";
   text += findings_section(summary) + "\n";
   text += pressures_section(summary) + "\n";

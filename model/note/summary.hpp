@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "model/contact/mesh_error.hpp"
-#include "model/limits/finding.hpp"
+#include "model/limits/skin_exposure.hpp"
 #include "model/wrap/wrap.hpp"
 
 namespace wrapgauge {
@@ -42,10 +42,16 @@ struct Summary {
   MeshSize mesh;
   double model_factor = 1.5;
   std::vector<Finding> findings;
-  bool above_limit = false;
+  Severity worst = Severity::kNote;  // of the findings: above a limit, or stop
+  std::optional<SkinExposure> exposure;
+  std::optional<std::string> limits_override;  // words that every output carries
   std::vector<WrapQuality> quality;
   std::optional<ClosureReport> closure;
 };
+
+// Where the job stands, for the terminal, the files and the note: "done", "done, above a limit",
+// "stopped: not to be worn".
+std::string_view status_text(const Summary& summary);
 
 // One page of Markdown: findings first, then pressures with mesh error and model factor, then cautions.
 std::string summary_markdown(const Summary& summary);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "model/core/number_text.hpp"
+#include "model/pipeline/hold_against_limits.hpp"
 #include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge {
@@ -32,9 +33,9 @@ void take_over(Prepared& prepared, const Resources& resources, const Plan& plan,
   estimate.outer_grade = prepared.outer_grade;
   estimate.tissue = prepared.tissue;
   estimate.wrap = std::move(prepared.wrap);
-  estimate.setup = std::move(prepared.setup);
   estimate.limits = resources.limits;
-  estimate.limit_inputs = {plan.use, std::move(prepared.bony_sites)};
+  estimate.limit_inputs = limit_inputs(plan, prepared);
+  estimate.setup = std::move(prepared.setup);
 }
 
 void read_contact(const Eigen::VectorXd& tissue_depth_m, Estimate& estimate) {
@@ -43,11 +44,6 @@ void read_contact(const Eigen::VectorXd& tissue_depth_m, Estimate& estimate) {
   estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate, tissue_depth_m),
                                      estimate.path, last, estimate.map);
   estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last);
-}
-
-void hold_against_limits(Estimate& estimate) {
-  estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
-                               estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
 }
 
 // body -> contact, without limits, on one mesh.
@@ -95,9 +91,10 @@ std::string quality_words(const WrapQuality& quality) {
 
 }  // namespace
 
-bool Estimate::above_limit() const {
-  return std::any_of(findings.begin(), findings.end(),
-                     [](const Finding& finding) { return finding.severity == Severity::kAboveLimit; });
+Severity Estimate::worst() const {
+  Severity worst = Severity::kNote;
+  for (const Finding& finding : findings) worst = std::max(worst, finding.severity);
+  return worst;
 }
 
 Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resources,
@@ -107,7 +104,7 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
   auto solved = solve(plan, *ready, resources, mesh_of_plan(plan), progress);
   if (!solved) return solved.problem();
   Estimate estimate = std::move(solved).value();
-  hold_against_limits(estimate);
+  hold_against_limits(resources, estimate);
   if (options.mesh_error)
     if (auto problem = compare_with_coarser_mesh(plan, resources, progress, estimate)) return *problem;
   progress.report("done", 1.0);

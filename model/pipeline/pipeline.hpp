@@ -10,7 +10,9 @@
 #include "model/contact/mesh_error.hpp"
 #include "model/core/progress.hpp"
 #include "model/inflation/load_path.hpp"
+#include "model/limits/comparison.hpp"
 #include "model/limits/finding.hpp"
+#include "model/limits/skin_exposure.hpp"
 #include "model/plan/plan.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -21,6 +23,7 @@ struct Resources {
   std::vector<SiliconeGrade> silicones;
   std::vector<TissueSite> tissues;
   LimitSet limits;
+  Comparisons comparisons;
 };
 Result<Resources> read_resources(const std::filesystem::path& folder);
 
@@ -36,10 +39,12 @@ struct Estimate {
   LimitSet limits;
   LimitInputs limit_inputs;
   std::vector<Finding> findings;
-  std::optional<MeshError> mesh_error;  // none: not asked for, or the coarser mesh found no equilibrium
+  std::optional<SkinExposure> exposure;  // none: the plan gives no session
+  std::optional<MeshError> mesh_error;   // none: not asked for, or the coarser mesh found no equilibrium
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
-  bool above_limit() const;
+  Severity worst() const;  // of the findings
+  bool above_limit() const { return worst() >= Severity::kAboveLimit; }
 };
 
 struct EstimateOptions {

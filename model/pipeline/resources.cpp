@@ -9,7 +9,10 @@ Result<Resources> read_resources(const std::filesystem::path& folder) {
   if (!tissues) return tissues.problem();
   auto limits = read_limit_set(folder / "limits.json");
   if (!limits) return limits.problem();
-  return Resources{std::move(silicones).value(), std::move(tissues).value(), std::move(limits).value()};
+  auto comparisons = read_comparisons(folder / "comparisons.json");
+  if (!comparisons) return comparisons.problem();
+  return Resources{std::move(silicones).value(), std::move(tissues).value(), std::move(limits).value(),
+                   std::move(comparisons).value()};
 }
 
 }  // namespace wrapgauge

@@ -114,7 +114,9 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
                   static_cast<int>(estimate.path.sheet.triangles.rows())};
   summary.model_factor = estimate.limits.model_factor;
   summary.findings = estimate.findings;
-  summary.above_limit = estimate.above_limit();
+  summary.worst = estimate.worst();
+  summary.exposure = estimate.exposure;
+  summary.limits_override = estimate.limits.override_words;
   summary.quality = estimate.wrap.quality;
   summary.closure = estimate.wrap.closure;
   return summary;

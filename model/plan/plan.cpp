@@ -38,6 +38,7 @@ Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path&
   if (moved.folder != plan.folder) {
     if (auto* body = std::get_if<BodyFile>(&moved.body))
       body->file = seen_from(moved.folder, plan.folder, body->file);
+    if (moved.limits_file) moved.limits_file = seen_from(moved.folder, plan.folder, *moved.limits_file);
     if (moved.layout_file) moved.layout_file = seen_from(moved.folder, plan.folder, *moved.layout_file);
   }
   constexpr auto kReplaceBadText = nlohmann::ordered_json::error_handler_t::replace;

@@ -14,6 +14,7 @@
 #include "model/inflation/load_path.hpp"
 #include "model/layout/layout.hpp"
 #include "model/limits/limit_set.hpp"
+#include "model/limits/programme.hpp"
 #include "model/material/tissue.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -33,6 +34,7 @@ struct BodyForm {
 struct InletProgram {
   std::string inlet;
   InflationTarget target;
+  std::vector<ProgrammeStep> steps;  // over time, repeated; empty: as the session says
 };
 
 struct Plan {
@@ -51,6 +53,9 @@ struct Plan {
   double friction = 0.5;
   std::vector<InletProgram> inflation;
   UsePattern use = UsePattern::kSustained;
+  std::optional<std::filesystem::path> limits_file;   // a set of one's own, relative to the plan file
+  std::optional<std::string> limits_override_reason;  // why that set may be laxer than the program's
+  std::optional<Session> session;
   Length mesh_edge = 4.0 * mm;
   std::optional<Length> mesh_seam_edge;  // beside seams, at most mesh_edge; none: as everywhere
   std::optional<Length> mesh_seam_band;  // how far from a seam that holds; none: FlatMeshOptions

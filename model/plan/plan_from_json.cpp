@@ -15,6 +15,7 @@ using nlohmann::json;
 
 constexpr NumberRange kCoordinate{-1e5, 1e5, "mm"};
 constexpr NumberRange kAngle{-360.0, 360.0, "degrees"};
+constexpr NumberRange kSeconds{0.0, 86400.0, "s"};
 constexpr NumberRange kDepth{0.5, 300.0, "mm"};
 
 // Reads the object under `key` with `read`; a missing one is reported unless it is optional.
@@ -173,6 +174,14 @@ void read_mesh(JsonObject& object, Plan& plan) {
     object.fail("seam_band_mm says how far seam_edge_mm reaches; give seam_edge_mm too.");
 }
 
+ProgrammeStep programme_step(JsonObject& object) {
+  ProgrammeStep step;
+  step.level = object.number("level", {0.0, 1.0, ""});
+  step.ramp = object.number_or("ramp_s", 0.0, kSeconds) * second;
+  step.hold = object.number_or("hold_s", 0.0, kSeconds) * second;
+  return step;
+}
+
 InletProgram inlet_program(JsonObject& object) {
   InletProgram program;
   program.inlet = object.text("inlet");
@@ -184,6 +193,7 @@ InletProgram inlet_program(JsonObject& object) {
   if (pressure_kpa) program.target = *pressure_kpa * kPa;
   if (pressure_mmhg) program.target = *pressure_mmhg * mmHg;
   if (volume_ml) program.target = *volume_ml * mL;
+  read_each(object, "steps", [&](JsonObject& step) { program.steps.push_back(programme_step(step)); });
   return program;
 }
 
@@ -198,6 +208,39 @@ void check_inlets(JsonObject& object, const Plan& plan) {
                   "', which the layout does not have; it has " + (list.empty() ? "none" : list) + ".");
     if (!seen.insert(program.inlet).second)
       object.fail("inflation names the inlet '" + program.inlet + "' twice; keep one.");
+  }
+}
+
+void read_limits(JsonObject& object, Plan& plan) {
+  plan.use = use_from_name(object.choice("use", {"sustained", "short hold", "pulse"})).value_or(plan.use);
+  if (const auto file = object.optional_text("file")) plan.limits_file = *file;
+  plan.limits_override_reason = object.optional_text("override_reason");
+  if (!object.failed() && plan.limits_override_reason && !plan.limits_file)
+    object.fail(
+        "override_reason stands without a file, so nothing is overridden; name the set or take it out.");
+}
+
+void read_session(JsonObject& object, Plan& plan) {
+  Session session;
+  session.length = object.number("minutes", {0.1, 1440.0, "min"}) * minute;
+  if (const auto hold = object.optional_number("hold_s", {0.1, 86400.0, "s"})) session.hold = *hold * second;
+  if (const auto off = object.optional_number("off_s", kSeconds)) session.off = *off * second;
+  session.ramp = object.number_or("ramp_s", 0.0, {0.0, 3600.0, "s"}) * second;
+  if (!object.failed() && session.off && !session.hold)
+    object.fail("off_s stands without hold_s; give both, or neither for one hold from start to end.");
+  plan.session = session;
+}
+
+// Steps need a session to be repeated in, and every inlet's must make sense in it.
+void check_programmes(JsonObject& object, const Plan& plan) {
+  for (const InletProgram& program : plan.inflation) {
+    if (!program.steps.empty() && !plan.session)
+      object.fail("inflation gives inlet '" + program.inlet +
+                  "' steps over time but the plan has no session; say how many minutes it lasts.");
+    if (!plan.session) continue;
+    const auto steps = program.steps.empty() ? session_steps(*plan.session) : program.steps;
+    if (const auto problem = programme_problem(steps, plan.session->length))
+      object.fail("the programme of inlet '" + program.inlet + "' " + *problem + ".");
   }
 }
 
@@ -225,9 +268,9 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   plan.friction = object.number_or("friction", plan.friction, {0.0, 3.0, ""});
   read_each(object, "inflation", [&](JsonObject& item) { plan.inflation.push_back(inlet_program(item)); });
   check_inlets(object, plan);
-  read_part(object, "limits", true, [&](JsonObject& part) {
-    plan.use = use_from_name(part.choice("use", {"sustained", "short hold", "pulse"})).value_or(plan.use);
-  });
+  read_part(object, "limits", true, [&](JsonObject& part) { read_limits(part, plan); });
+  read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
+  check_programmes(object, plan);
   read_part(object, "mesh", true, [&](JsonObject& part) { read_mesh(part, plan); });
   read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan.solver); });
   if (auto problem = object.finish()) return *problem;

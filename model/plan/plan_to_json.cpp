@@ -90,8 +90,27 @@ ordered_json inflation_json(const std::vector<InletProgram>& programs) {
       item["pressure_kpa"] = tidy(*pressure / kPa);
     else
       item["volume_ml"] = tidy(std::get<Volume>(program.target) / mL);
+    for (const ProgrammeStep& step : program.steps)
+      item["steps"].push_back({{"level", tidy(step.level)},
+                               {"ramp_s", tidy(step.ramp / second)},
+                               {"hold_s", tidy(step.hold / second)}});
     out.push_back(std::move(item));
   }
+  return out;
+}
+
+ordered_json limits_json(const Plan& plan) {
+  ordered_json out{{"use", use_name(plan.use)}};
+  if (plan.limits_file) out["file"] = plan.limits_file->string();
+  if (plan.limits_override_reason) out["override_reason"] = *plan.limits_override_reason;
+  return out;
+}
+
+ordered_json session_json(const Session& session) {
+  ordered_json out{{"minutes", tidy(session.length / minute)}};
+  if (session.hold) out["hold_s"] = tidy(*session.hold / second);
+  if (session.off) out["off_s"] = tidy(*session.off / second);
+  out["ramp_s"] = tidy(session.ramp / second);
   return out;
 }
 
@@ -107,7 +126,8 @@ ordered_json plan_to_json(const Plan& plan) {
   out["wear"] = wear_json(plan.placement);
   out["friction"] = plan.friction;
   out["inflation"] = inflation_json(plan.inflation);
-  out["limits"]["use"] = use_name(plan.use);
+  out["limits"] = limits_json(plan);
+  if (plan.session) out["session"] = session_json(*plan.session);
   out["mesh"]["edge_mm"] = tidy(plan.mesh_edge / mm);
   if (plan.mesh_seam_edge) out["mesh"]["seam_edge_mm"] = tidy(*plan.mesh_seam_edge / mm);
   if (plan.mesh_seam_band) out["mesh"]["seam_band_mm"] = tidy(*plan.mesh_seam_band / mm);

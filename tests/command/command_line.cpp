@@ -102,8 +102,8 @@ TEST_F(CommandLine, SameInputGivesTheSameBytes) {
   for (const std::string& name : kResults) EXPECT_EQ(bytes("a/" + name), bytes("b/" + name)) << name;
 }
 
-TEST_F(CommandLine, PressureFarAboveTheLimitExitsWithFour) {
-  const Answer answer = run({"estimate", small_plan(6.0), "--out", path("a"), "--no-mesh-error"});
+TEST_F(CommandLine, PressureAboveTheLimitExitsWithFour) {
+  const Answer answer = run({"estimate", small_plan(2.8), "--out", path("a"), "--no-mesh-error"});
   EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;
   EXPECT_NE(answer.out.find("above limit: "), std::string::npos);
   EXPECT_NE(bytes("a/summary.md").find("ABOVE LIMIT"), std::string::npos);
@@ -116,6 +116,35 @@ TEST_F(CommandLine, SummaryNamesWhoMustNotTakePartAndNeverPromisesSafety) {
   EXPECT_NE(page.find("not a medical device"), std::string::npos);
   EXPECT_NE(page.find("Ask a clinician"), std::string::npos);
   for (const char* promise : {" safe ", "safely", " safe."}) EXPECT_EQ(page.find(promise), std::string::npos);
+}
+
+TEST_F(CommandLine, ADeviceThatMayActAsATourniquetIsNeverCalledDone) {
+  const Answer answer = run({"estimate", small_plan(6.0), "--out", path("a"), "--no-mesh-error"});
+  EXPECT_EQ(answer.code, kExitStop) << answer.out << answer.err;
+  EXPECT_NE(answer.out.find("Status: stopped: not to be worn."), std::string::npos);
+  EXPECT_NE(bytes("a/summary.md").find("Status: stopped: not to be worn."), std::string::npos);
+  EXPECT_EQ(nlohmann::json::parse(bytes("a/summary.json"))["status"], "stopped: not to be worn");
+}
+
+TEST_F(CommandLine, AnOverrideOfLimitsIsRefusedWithoutAReasonAndCarriedByEveryOutputWithOne) {
+  auto limits = nlohmann::json::parse(*read_file(WRAPGAUGE_SOURCE_DIR "/resources/limits.json"));
+  limits["rows"][3]["limit_kpa"] = 9;
+  write("ours.json", limits.dump());
+  const auto with_limits = [&](const std::string& words) {
+    std::string plan = bytes("plan.json");
+    const std::string before = "\"limits\": {\"use\": \"short hold\"";
+    plan.replace(plan.find(before), before.size(), before + words);
+    return write("own.json", plan);
+  };
+  small_plan(1.0);
+  expect_one_sentence(run({"look", with_limits(", \"file\": \"ours.json\"")}), kExitBadInput);
+  const Answer answer =
+      run({"estimate", with_limits(", \"file\": \"ours.json\", \"override_reason\": \"bench dummy only\""),
+           "--out", path("a"), "--no-mesh-error"});
+  ASSERT_NE(answer.code, kExitBadInput) << answer.err;
+  EXPECT_NE(answer.out.find("bench dummy only"), std::string::npos);
+  for (const char* name : {"summary.md", "summary.json", "chambers.csv", "body.vtp", "layout.vtp"})
+    EXPECT_NE(bytes("a/" + std::string(name)).find("bench dummy only"), std::string::npos) << name;
 }
 
 TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {

@@ -163,7 +163,7 @@ TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
 
 // 2.8 x 1.5 = 4.2 > 4.0; 3.6 x 1.5 = 5.4 > 5.3.
 TEST(Findings, CautionAgainstATourniquetOnlyRoundTheLimb) {
-  for (const auto& [peak_kpa, severity] : {std::pair{2.8, Severity::kWarn}, {3.6, Severity::kAboveLimit}}) {
+  for (const auto& [peak_kpa, severity] : {std::pair{2.8, Severity::kWarn}, {3.6, Severity::kStop}}) {
     Case c = two_chambers(peak_kpa, 0.5);
     EXPECT_FALSE(about(c.found(), "whole cuff", "tourniquet"));
     c.figures.share_of_girth = 0.9;
@@ -254,6 +254,15 @@ TEST(Findings, AlwaysTellTheModelFactorTheTimesAndTheSeams) {
   EXPECT_TRUE(about(all, "time on the skin", "hold only with these times: look at the skin after 15 min"));
   EXPECT_TRUE(about(all, "high", "0.12 N/mm, at chamber 'high'"));
   EXPECT_TRUE(about(all, "low", "not predicted to touch the skin"));
+}
+
+TEST(Findings, CarryTheReasonOfAnOverride) {
+  Case c = two_chambers(0.5, 0.5);
+  EXPECT_FALSE(about(c.found(), "limits", ""));
+  c.limits.override_words = "Limits were overridden, for a reason.";
+  const auto all = c.found();
+  ASSERT_TRUE(about(all, "limits", "for a reason"));
+  EXPECT_EQ(about(all, "limits", "for a reason")->severity, Severity::kWarn);
 }
 
 TEST(Findings, StandWorstFirst) {

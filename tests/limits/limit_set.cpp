@@ -69,6 +69,26 @@ TEST(LimitRow, OfAPulseHoldsOnlyForASmallSoftPad) {
   EXPECT_EQ(find_row(*limits, kCircumferential, UsePattern::kPulse, 1.0 * cm2)->use, UsePattern::kShortHold);
 }
 
+// Hold, off and session of each use; the longest time on follows.
+TEST(LimitRow, KnowsItsTimes) {
+  const auto limits = read_limit_set(kTable);
+  ASSERT_TRUE(limits.ok());
+  const auto times = [&](SiteClass site, UsePattern use) {
+    return find_row(*limits, site, use, 1.0 * cm2)->times;
+  };
+  using enum SiteClass;
+  using enum UsePattern;
+  EXPECT_NEAR(times(kSoft, kSustained).longest_on() / minute, 100.0,
+              1e-9);  // 10 min off in every hour of 2 h
+  EXPECT_NEAR(times(kBony, kSustained).longest_on() / minute, 60.0, 1e-9);
+  EXPECT_NEAR(times(kSoft, kShortHold).longest_on() / second, 200.0, 1e-9);  // a third of 10 min
+  EXPECT_NEAR(times(kSoft, kPulse).largest_duty(), 0.25, 1e-12);
+  EXPECT_EQ(
+      times_text(times(kSoft, kShortHold)),
+      "look at the skin after 10 min, hold for 60 s at most, then off for 2 times as long or longer, no "
+      "more than 10 min in a session");
+}
+
 TEST(UseName, GoesBothWays) {
   for (UsePattern use : {UsePattern::kSustained, UsePattern::kShortHold, UsePattern::kPulse})
     EXPECT_EQ(use_from_name(use_name(use)), use);
@@ -93,6 +113,11 @@ TEST(LimitReader, NamesTheRowTheFieldAndTheNumber) {
   expect([](auto& j) { j["tourniquet"]["stop_kpa"] = 3; }, "tourniquet: warn_kpa is 4 and above stop_kpa, 3");
   expect([](auto& j) { j["tissue_strain"]["limit"] = 2; }, "tissue_strain: limit is 2");
   expect([](auto& j) { j["sheet_stretch"].erase("source"); }, "sheet_stretch: \"source\" is missing");
+  expect([](auto& j) { j["rows"][3]["times"]["hold_s"] = 0; }, "row 4, times: hold_s is 0 s");
+  expect([](auto& j) { j["rows"][3].erase("times"); }, "row 4: \"times\" is missing");
+  expect([](auto& j) { j["heat"]["hot_c"] = 45; }, "heat: hot_c is 45 and above hot_stop_c, 41");
+  expect([](auto& j) { j["heat"]["burn"][1]["minutes"] = 1; }, "burn thresholds must stand in order");
+  expect([](auto& j) { j.erase("relief"); }, "\"relief\" is missing");
   expect([](auto& j) { j.erase("wrapgauge-limits"); }, "not the kind of file");
 }
 

@@ -61,6 +61,10 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     changed.placement.anchor = AnchorAtPoint{Vec3(0.1, 0.2, 1.0 / 3.0)};
     changed.mesh_seam_edge = 1.5 * mm;
     changed.layout_file.reset();
+    changed.limits_file = "ours.json";
+    changed.limits_override_reason = "why";
+    changed.session = Session{7.5 * minute, 31.0 * second, 62.0 * second, 1.5 * second};
+    changed.inflation[0].steps = {{1.0, 1.0 * second, 2.0 * second}, {0.25, Time(), 3.0 * second}};
     changed.folder = folder_;
     const auto first = folder_ / "first.json", second = folder_ / "second.json";
     ASSERT_TRUE(write_plan(changed, first).ok());

@@ -27,8 +27,10 @@ json small_plan() {
       "outer_sheet": {"material": "A10", "thickness": 2}},
     "wear": {"anchor": {"point_mm": [10, 20, 30]}, "layout_point_mm": [30, 30], "turn_deg": 90},
     "friction": 0.3,
-    "inflation": [{"inlet": "pump", "pressure_mmhg": 30}],
-    "limits": {"use": "pulse"},
+    "inflation": [{"inlet": "pump", "pressure_mmhg": 30,
+      "steps": [{"level": 1, "ramp_s": 1, "hold_s": 2}, {"level": 0.25, "hold_s": 6}]}],
+    "limits": {"use": "pulse", "file": "ours.json", "override_reason": "why"},
+    "session": {"minutes": 12, "hold_s": 2, "off_s": 6, "ramp_s": 0.5},
     "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
     "solver": {"bending": false, "relaxed_compression": true, "steps": 3}
   })");
@@ -61,7 +63,18 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_EQ(plan->placement.turn_deg, 90.0);
   EXPECT_EQ(plan->friction, 0.3);
   EXPECT_NEAR(std::get<Pressure>(plan->inflation.at(0).target) / Pa, 30 * 133.322, 1e-9);
+  ASSERT_EQ(plan->inflation[0].steps.size(), 2u);
+  EXPECT_DOUBLE_EQ(plan->inflation[0].steps[0].ramp / second, 1.0);
+  EXPECT_DOUBLE_EQ(plan->inflation[0].steps[1].level, 0.25);
+  EXPECT_DOUBLE_EQ(plan->inflation[0].steps[1].hold / second, 6.0);
   EXPECT_EQ(plan->use, UsePattern::kPulse);
+  EXPECT_EQ(*plan->limits_file, "ours.json");
+  EXPECT_EQ(*plan->limits_override_reason, "why");
+  ASSERT_TRUE(plan->session);
+  EXPECT_DOUBLE_EQ(plan->session->length / minute, 12.0);
+  EXPECT_DOUBLE_EQ(*plan->session->hold / second, 2.0);
+  EXPECT_DOUBLE_EQ(*plan->session->off / second, 6.0);
+  EXPECT_DOUBLE_EQ(plan->session->ramp / second, 0.5);
   EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 5.0);
   EXPECT_DOUBLE_EQ(plan->mesh_seam_edge.value() / mm, 1.5);
   EXPECT_DOUBLE_EQ(plan->mesh_seam_band.value() / mm, 4.0);
@@ -73,7 +86,7 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
 
 TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
   json plan_json = small_plan();
-  for (const char* key : {"bony_sites", "tissue", "friction", "limits", "mesh", "solver"})
+  for (const char* key : {"bony_sites", "tissue", "friction", "limits", "session", "mesh", "solver"})
     plan_json.erase(key);
   plan_json["body"] = {{"form", "forearm"}, {"parameters", {{"length_mm", 250}}}};
   plan_json["wear"] = {{"anchor", {{"station_mm", 150}}}};
@@ -146,6 +159,11 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/inflation/0/pressure_mmhg", 1e9,
          "pressure_mmhg is 1e+09 mmHg; it must lie between 0 and 750 mmHg");
   expect("/limits/use", "all day", "use is \"all day\"");
+  expect("/limits", {{"use", "pulse"}, {"override_reason", "why"}}, "override_reason stands without a file");
+  expect("/session/minutes", 0, "session: minutes is 0 min");
+  expect("/session", {{"minutes", 5}, {"off_s", 5}}, "off_s stands without hold_s");
+  expect("/inflation/0/steps/0/level", 2, "inflation 1, steps 1: level is 2");
+  expect("/inflation/0/steps/0/level", 0.5, "programme of inlet 'pump' reaches level 0.5 at most");
   expect("/mesh/edge_mm", 0.01, "mesh: edge_mm is 0.01 mm");
   expect("/mesh/seam_edge_mm", 6, "mesh: seam_edge_mm is 6 mm, longer than edge_mm, 5 mm");
   expect("/mesh", {{"seam_band_mm", 3}}, "give seam_edge_mm too");

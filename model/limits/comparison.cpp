@@ -1,0 +1,81 @@
+#include "model/limits/comparison.hpp"
+
+#include "model/core/json_object.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::json;
+
+constexpr NumberRange kClassPressure{1.0, 200.0, "mmHg"};
+
+std::optional<Problem> read_class(const json& value, const std::string& where, Comparisons& out) {
+  JsonObject object(value, where);
+  CompressionClass row;
+  row.scheme = object.text("scheme");
+  row.name = object.text("class");
+  row.low = object.number("low_mmhg", kClassPressure) * mmHg;
+  if (const auto high = object.optional_number("high_mmhg", kClassPressure)) {
+    row.high = *high * mmHg;
+    if (*row.high < row.low && !object.failed()) object.fail("high_mmhg lies below low_mmhg.");
+  }
+  row.place = object.text("place");
+  row.source = object.text("source");
+  row.status = object.status("status");
+  row.remark = object.text("remark");
+  out.classes.push_back(row);
+  return object.finish();
+}
+
+std::optional<Problem> read_refused(const json& value, const std::string& where, Comparisons& out) {
+  JsonObject object(value, where);
+  RefusedSource row;
+  row.name = object.text("name");
+  for (const json& word : object.list("named_as")) {
+    // Shorter words would be found in sources that mean something else.
+    if (!word.is_string() || word.get_ref<const std::string&>().size() < 3)
+      object.fail("named_as must hold texts of three letters or more.");
+    else
+      row.named_as.push_back(word.get<std::string>());
+  }
+  row.reason = object.text("reason");
+  row.source = object.text("source");
+  row.status = object.status("status");
+  out.refused.push_back(row);
+  return object.finish();
+}
+
+}  // namespace
+
+Result<Comparisons> read_comparisons(const std::filesystem::path& file) {
+  const Result<json> parsed = read_json(file);
+  if (!parsed) return parsed.problem();
+  JsonObject table(*parsed, file.filename().string());
+  table.format_one("wrapgauge-comparisons");
+  Comparisons out;
+  out.remark = table.text("remark");
+  for (const json& value : table.list("classes"))
+    if (auto problem = read_class(value, table.place("class ") + std::to_string(out.classes.size() + 1), out))
+      return *problem;
+  for (const json& value : table.list("refused"))
+    if (auto problem =
+            read_refused(value, table.place("refused ") + std::to_string(out.refused.size() + 1), out))
+      return *problem;
+  if (auto problem = table.finish()) return *problem;
+  return out;
+}
+
+std::string classes_text(const Comparisons& comparisons, Pressure pressure) {
+  std::string text;
+  for (const CompressionClass& row : comparisons.classes) {
+    if (pressure < row.low || (row.high && pressure > *row.high)) continue;
+    text += (text.empty() ? "class " : ", class ") + row.name + " of " + row.scheme + " (" +
+            fixed_text(row.low / mmHg, 0) +
+            (row.high ? " to " + fixed_text(*row.high / mmHg, 0) : std::string(" and more")) +
+            " mmHg at the " + row.place + ", " + row.status + ")";
+  }
+  return text;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,56 @@
+#include "model/pipeline/hold_against_limits.hpp"
+
+#include "model/core/pressure_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// What each group's inlet does over the session.
+std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, const FlatMesh& flat) {
+  std::vector<std::vector<ProgrammeStep>> programmes;
+  for (const InletId id : flat.group_inlet) {
+    programmes.push_back(session_steps(*plan.session));
+    for (const InletProgram& program : plan.inflation)
+      if (program.inlet == plan.layout.inlets[index_of(id)].name && !program.steps.empty())
+        programmes.back() = program.steps;
+  }
+  return programmes;
+}
+
+// A compression class is information: a device that lands in one was not made to be one.
+std::optional<Finding> class_note(const Comparisons& comparisons, const Estimate& estimate) {
+  if (estimate.figures.share_of_girth < estimate.limits.circumferential_share) return std::nullopt;
+  const ChamberFigures* highest = nullptr;
+  for (const ChamberFigures& chamber : estimate.figures.chambers)
+    if (!highest || chamber.mean > highest->mean) highest = &chamber;
+  const std::string classes = highest ? classes_text(comparisons, highest->mean) : "";
+  if (classes.empty()) return std::nullopt;
+  return Finding{
+      Severity::kNote, "compression classes",
+      "For comparison only: the highest mean, " + pressure_text(highest->mean) + " under chamber '" +
+          highest->chamber + "', would lie in " + classes +
+          ". Class numbers differ by country: read mmHg; a class is prescribed and is no limit here.",
+      0.0};
+}
+
+}  // namespace
+
+LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
+  LimitInputs inputs{plan.use, prepared.bony_sites, prepared.targets, plan.session, {}};
+  if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);
+  return inputs;
+}
+
+void hold_against_limits(const Resources& resources, Estimate& estimate) {
+  estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
+                               estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
+  estimate.exposure =
+      skin_exposure(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path, estimate.figures);
+  if (estimate.exposure)
+    for (Finding& finding : exposure_findings(estimate.limits, *estimate.exposure))
+      estimate.findings.push_back(std::move(finding));
+  if (auto note = class_note(resources.comparisons, estimate)) estimate.findings.push_back(*note);
+  worst_first(estimate.findings);
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,109 @@
+#include "model/limits/skin_exposure.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/contact/hand_made.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// A square pad on a soft place, evenly pressed: `closed_kpa` while vented and `full_kpa` at 4 kPa inside.
+struct Case {
+  LimitSet limits;
+  LimitInputs inputs;
+  hand_made::Worn worn;
+  ContactFigures figures;
+
+  std::optional<SkinExposure> exposed() const {
+    return skin_exposure(limits, inputs, worn.setup, worn.path, figures);
+  }
+};
+
+Case pad(double closed_kpa, double full_kpa) {
+  Case c;
+  const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+  EXPECT_TRUE(limits.ok());
+  if (limits) c.limits = *limits;
+  c.worn = hand_made::flat_pad(6, 0.04);
+  EquilibriumState closed = c.worn.path.states[0], full = closed;
+  closed.contact_pressure_pa.setConstant(1e3 * closed_kpa);
+  full.contact_pressure_pa.setConstant(1e3 * full_kpa);
+  full.group_pressure_pa[0] = 4e3;
+  c.worn.path.states = {closed, full};
+  ChamberFigures chamber;
+  chamber.chamber = "middle";
+  chamber.contact_area = 16.0 * cm2;
+  c.figures.chambers = {chamber};
+  c.inputs.use = UsePattern::kShortHold;
+  c.inputs.targets = {4.0 * kPa};
+  c.inputs.session = Session{9.0 * minute, 60.0 * second, 120.0 * second, Time()};
+  c.inputs.programme = {session_steps(*c.inputs.session)};
+  return c;
+}
+
+// Model factor 1.5. On: 3 min at 1.5 x 2 = 3 kPa; vented: 6 min at 1.5 x 0.4 = 0.6 kPa. 9 + 3.6 = 12.6 kPa
+// min of 8 kPa x 10 min / 3 = 26.67.
+TEST(SkinExposure, OfAnEvenlyPressedPadIsWhatTheHandSums) {
+  const auto exposed = pad(0.4, 2.0).exposed();
+  ASSERT_TRUE(exposed);
+  EXPECT_NEAR(exposed->worst.product / kPa_min, 12.6, 1e-6);
+  EXPECT_NEAR(exposed->worst_share, 12.6 / (80.0 / 3.0), 1e-6);
+  EXPECT_NEAR(exposed->product_pa_s.minCoeff() / 6e4, 12.6, 1e-6);
+  EXPECT_EQ(exposed->worst_part, "chamber 'middle'");
+  EXPECT_NEAR(exposed->still_pressed / kPa, 0.6, 1e-9);
+  EXPECT_TRUE(exposed->broken.empty());
+  EXPECT_NEAR(exposed->first_check / minute, 9.0, 1e-9);  // the row's 10 min lie beyond the session's end
+  EXPECT_NEAR(exposed->rest_after / minute, 30.0, 1e-9);
+}
+
+// Level 0.5 lies half way between the recorded states: 1.5 x (0.4 + 2.0) / 2 = 1.8 kPa.
+TEST(SkinExposure, ReadsPressureAtALevelOffTheLoadPath) {
+  Case c = pad(0.4, 2.0);
+  c.inputs.programme = {{{1.0, Time(), 60.0 * second}, {0.5, Time(), 120.0 * second}}};
+  EXPECT_NEAR(c.exposed()->worst.product / kPa_min, 9.0 + 6.0 * 1.8, 1e-6);
+}
+
+// Half of the allowed 26.67 kPa min at 9 kPa after 13.33 / 9 = 1.48 min of being on, in the second round: 180
+// + 29 s.
+TEST(SkinExposure, AsksForTheFirstCheckWhenHalfIsUsed) {
+  const auto exposed = pad(0.0, 6.0).exposed();
+  EXPECT_NEAR(exposed->first_check / second, 180.0 + 60.0 * (40.0 / 27.0 - 1.0), 0.01);
+}
+
+TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
+  const Case c = pad(1.0, 2.0);
+  const auto exposed = c.exposed();
+  const auto all = exposure_findings(c.limits, *exposed);
+  const auto has = [&](Severity severity, const std::string& part) {
+    return std::any_of(all.begin(), all.end(), [&](const Finding& finding) {
+      return finding.severity == severity && finding.sentence.find(part) != std::string::npos;
+    });
+  };
+  EXPECT_TRUE(has(Severity::kAboveLimit, "pressed for 9 min without a break where 60 s is the longest"));
+  EXPECT_TRUE(has(Severity::kWarn, "still presses up to 1.5 kPa (11 mmHg)"));
+  EXPECT_TRUE(has(Severity::kNote, "takes 18.0 kPa min (135 mmHg min) after the model factor"));
+}
+
+// Two inlets in turn: a weld between them follows whichever is higher, so it is on for twice as long.
+TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
+  Case c = pad(0.0, 2.0);
+  for (FlatRegion& region : c.worn.setup.flat.regions) region = {RegionKind::kWeld, 0};
+  for (EquilibriumState& state : c.worn.path.states)
+    state.group_pressure_pa = Eigen::VectorXd::Constant(2, state.group_pressure_pa[0]);
+  c.inputs.targets = {4.0 * kPa, 4.0 * kPa};
+  c.inputs.programme = {
+      {{1.0, Time(), 60.0 * second}, {0.0, Time(), 120.0 * second}},
+      {{0.0, Time(), 60.0 * second}, {1.0, Time(), 60.0 * second}, {0.0, Time(), 60.0 * second}}};
+  EXPECT_NEAR(c.exposed()->worst.product / kPa_min, 6.0 * 3.0, 1e-5);
+}
+
+TEST(SkinExposure, IsNotWorkedOutWithoutASession) {
+  Case c = pad(0.4, 2.0);
+  c.inputs.session.reset();
+  EXPECT_FALSE(c.exposed());
+}
+
+}  // namespace
+}  // namespace wrapgauge
