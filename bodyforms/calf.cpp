@@ -1,4 +1,4 @@
-#include "bodyforms/form_values.hpp"
+#include "bodyforms/leg_sections.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -11,33 +11,67 @@ constexpr double kShareAtBelly = 0.35;  // of the way from ankle girth to calf g
 LimbShape shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length ankle = values.at("girth_ankle") * mm, calf = values.at("girth_calf") * mm;
-  return {{{0.0 * mm, ankle},
+  return {{{0.0 * mm, ankle, "girth_ankle"},
            {kBellyBegins * length, ankle + kShareAtBelly * (calf - ankle)},
-           {kWidest * length, calf},
-           {length, values.at("girth_knee") * mm}},
-          values.at("aspect_ankle"),
-          values.at("aspect_knee"),
+           {kWidest * length, calf, "girth_calf"},
+           {length, values.at("girth_knee") * mm, "girth_knee"}},
+          calf_sections(values.at("aspect_ankle"), values.at("aspect_knee")),
           values.at("edge") * mm};
+}
+
+std::vector<SiteOnForm> sites() {
+  std::vector<SiteOnForm> all = {
+      {"lower end of the fibula", 0.04, 350, 14, 4},
+      {"nerve on the front of the shin", 0.25, 48, 14, 15, SiteKind::kNerve,
+       "The superficial peroneal nerve comes under the skin here."},
+      {"sural nerve", 0.2, 300, 13, 20, SiteKind::kNerve},
+      {"head of the fibula", 0.985, 335, 14, 4},
+      {"common peroneal nerve at the neck of the fibula", 0.95, 335, 18, 5, SiteKind::kNerve,
+       "Bone behind, skin in front: pressed here the foot drops. Keep devices below it."}};
+  add_row(all, {"Achilles tendon", 0.03, 270, 13, 20, SiteKind::kTendon}, 0.17, 2);
+  add_row(all, {"tibial crest and face", 0.05, 112, 24, 4}, 0.95, 8);
+  return all;
 }
 
 }  // namespace
 
+std::vector<SectionAtShare> calf_sections(double aspect_ankle, double aspect_knee) {
+  return {{0.0, {aspect_ankle, {-0.030, -0.030, -0.010, -0.004, 0.0}}, {0.0, 0.036}},
+          {0.2,
+           {aspect_ankle + 0.45 * (1.0 - aspect_ankle), {-0.020, -0.010, 0.003, -0.005, 0.004}},
+           {0.0, 0.019}},
+          {0.5, {0.98, {0.004, 0.028, -0.004, 0.001, 0.007}}, {0.0, -0.005}},
+          {0.75, {1.0, {-0.001, 0.028, -0.003, 0.017, 0.009}}, {-0.002, -0.019}},
+          {1.0, {aspect_knee, {-0.003, 0.038, -0.024, 0.020, 0.008}}, {-0.002, -0.004}}};
+}
+
+std::vector<SectionAtShare> calf_sections_between(double aspect_ankle, double aspect_knee, double from,
+                                                  double to) {
+  std::vector<SectionAtShare> sections = calf_sections(aspect_ankle, aspect_knee);
+  for (SectionAtShare& section : sections) {
+    section.share = from + (to - from) * section.share;
+    section.centre *= to - from;
+  }
+  return sections;
+}
+
 FormMaker calf_form() {
-  const std::string ansur = "ANSUR II 2012, men, 50th percentile (Gordon et al. 2014, NATICK/TR-15/007): ";
-  return {
-      {"calf",
-       "A lower leg from above the ankle (station 0) to below the knee.",
-       {length_parameter(355.0, "derived: tibial height 467.5 mm (" + ansur +
-                                    "confirmed) less 112 mm to above the malleoli (judgement)"),
-        girth_parameter("girth_ankle", 228.0, "above the malleoli", ansur + "ankle circumference; confirmed"),
-        girth_parameter("girth_calf", 392.0, "where the calf is widest",
-                        ansur + "calf circumference; confirmed"),
-        girth_parameter("girth_knee", 360.0, "below the knee", "judgement: 0.92 of the widest"),
-        aspect_parameter("aspect_ankle", 0.85, "at the ankle, x from side to side", "judgement"),
-        aspect_parameter("aspect_knee", 1.0, "at the knee, x from side to side", "judgement"),
-        edge_parameter()},
-       "calf"},
-      shape};
+  return {{"calf",
+           "A lower leg from above the ankle (station 0) to below the knee.",
+           {length_parameter(-112.0, {{"tibialheight", 1.0}},
+                             "derived: ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007), tibialheight, "
+                             "confirmed, less 112 mm to above the malleoli (judgement)"),
+            measured_girth("girth_ankle", "anklecircumference", "above the malleoli"),
+            measured_girth("girth_calf", "calfcircumference", "where the calf is widest"),
+            shared_girth("girth_knee", {{"girth_calf", 0.92}}, "below the knee",
+                         "judgement: 0.92 of the widest; not in the survey"),
+            aspect_parameter("aspect_ankle", 0.8, "at the ankle, x from side to side", "judgement"),
+            aspect_parameter("aspect_knee", 0.9, "at the knee, x from side to side", "judgement"),
+            edge_parameter()},
+           "calf",
+           true},
+          sites(),
+          limb<shape>};
 }
 
 }  // namespace wrapgauge

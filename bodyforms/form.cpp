@@ -1,18 +1,14 @@
 #include "bodyforms/form.hpp"
 
-#include <cstdio>
+#include <set>
 #include <string>
 
+#include "bodyforms/anthropometry.hpp"
 #include "bodyforms/form_values.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
-
-const std::vector<FormMaker>& makers() {
-  static const std::vector<FormMaker> all = {tapered_limb_form(), forearm_form(), calf_form(),
-                                             cylinder_form(), cone_form()};
-  return all;
-}
 
 template <class Items>
 std::string names_of(const Items& items) {
@@ -21,28 +17,114 @@ std::string names_of(const Items& items) {
   return text;
 }
 
-std::string plain(double value) {
-  char text[48];
-  std::snprintf(text, sizeof text, "%g", value);
-  return text;
+Result<double> default_of(const FormParameter& parameter, const FormValues& before, const Person& person) {
+  const auto value_of = [&](const std::string& name) -> Result<double> {
+    if (const auto found = before.find(name); found != before.end()) return found->second;
+    return body_measure_mm(name, person.sex.value_or(Sex::kMale), person.percentile.value_or(50.0));
+  };
+  double value = parameter.base;
+  for (const DefaultTerm& term : parameter.terms) {
+    const auto part = value_of(term.of);
+    if (!part) return part.problem();
+    value += term.factor * *part;
+  }
+  if (parameter.over.empty()) return value;
+  const auto over = value_of(parameter.over);
+  if (!over) return over.problem();
+  return value / *over;
 }
 
-Result<FormValues> checked_values(const Form& form, const std::map<std::string, double>& given) {
+// What the defaults come to for a man at the median; none where one that has to be given is needed.
+void fill_defaults(Form& form) {
   FormValues values;
-  for (const FormParameter& parameter : form.parameters) values[parameter.name] = parameter.default_value;
-  for (const auto& [name, value] : given) {
-    if (!values.contains(name))
-      return bad_input("The form \"" + form.name + "\" has no parameter \"" + name +
+  std::set<std::string> open;
+  for (FormParameter& parameter : form.parameters) {
+    const auto value = default_of(parameter, values, {});
+    bool known = value && (parameter.default_value || parameter.follows_person());
+    for (const DefaultTerm& term : parameter.terms) known = known && !open.contains(term.of);
+    parameter.default_value = known ? std::optional(*value) : std::nullopt;
+    values[parameter.name] = parameter.default_value.value_or(0.0);
+    if (!known) open.insert(parameter.name);
+  }
+}
+
+std::vector<FormMaker> all_makers() {
+  std::vector<FormMaker> all = {wrist_form(),     forearm_form(), upper_arm_form(), hand_back_form(),
+                                thigh_form(),     knee_form(),    calf_form(),      ankle_form(),
+                                lower_leg_form(), torso_form(),   head_band_form(), tapered_limb_form(),
+                                cylinder_form(),  cone_form(),    sphere_form(),    ellipsoid_form()};
+  for (FormMaker& maker : all) fill_defaults(maker.form);
+  return all;
+}
+
+const std::vector<FormMaker>& makers() {
+  static const std::vector<FormMaker> all = all_makers();
+  return all;
+}
+
+Result<double> value_for(const Form& form, const FormParameter& parameter,
+                         const std::map<std::string, double>& given, const FormValues& before,
+                         const Person& person) {
+  if (const auto found = given.find(parameter.name); found != given.end()) return found->second;
+  if (!parameter.default_value && !parameter.follows_person())
+    return bad_input("The form \"" + form.name + "\" needs " + parameter.name + ", the " + parameter.meaning +
+                     ": " + parameter.source + ".");
+  return default_of(parameter, before, person);
+}
+
+Result<FormValues> checked_values(const Form& form, const std::map<std::string, double>& given,
+                                  const Person& person) {
+  FormValues values;
+  for (const auto& item : given) {
+    bool known = false;
+    for (const FormParameter& parameter : form.parameters) known |= parameter.name == item.first;
+    if (!known)
+      return bad_input("The form \"" + form.name + "\" has no parameter \"" + item.first +
                        "\"; it has: " + names_of(form.parameters) + ".");
-    values[name] = value;
   }
   for (const FormParameter& parameter : form.parameters) {
-    const double value = values[parameter.name];
-    if (!(value >= parameter.least && value <= parameter.most))
-      return bad_input("\"" + parameter.name + "\" of the form \"" + form.name + "\" is " + plain(value) +
-                       "; it may be from " + plain(parameter.least) + " to " + plain(parameter.most) + ".");
+    const auto value = value_for(form, parameter, given, values, person);
+    if (!value) return value.problem();
+    if (!(*value >= parameter.least && *value <= parameter.most))
+      return bad_input("\"" + parameter.name + "\" of the form \"" + form.name + "\" is " +
+                       number_text(*value) + "; it may be from " + number_text(parameter.least) + " to " +
+                       number_text(parameter.most) + ".");
+    values[parameter.name] = *value;
   }
   return values;
+}
+
+std::vector<BonySite> sites_on(const FormMaker& maker, const LimbShape& shape) {
+  std::vector<BonySite> sites;
+  for (const SiteOnForm& site : maker.sites)
+    sites.push_back({site.name, skin_point_m(shape, site.share, site.angle_deg), site.radius_mm * mm,
+                     site.depth_mm * mm, site.kind, "from memory", site.words});
+  return sites;
+}
+
+void mirror(Body& body) {
+  body.surface.vertices_m.col(0) *= -1.0;
+  body.surface.faces.col(1).swap(body.surface.faces.col(2));
+  for (BonySite& site : body.bony_sites) site.point_m.x() *= -1.0;
+}
+
+Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double>& parameters,
+                      const Person& person) {
+  if (person.side == BodySide::kLeft && !maker.form.sided)
+    return bad_input("The form \"" + maker.form.name + "\" has no left and right; leave the side out.");
+  Result<FormValues> values = checked_values(maker.form, parameters, person);
+  if (!values) return values.problem();
+  Result<FormSurface> surface = maker.surface(*values);
+  if (!surface) return surface.problem();
+  MadeForm made;
+  made.body.name = maker.form.name;
+  made.body.surface = surface->mesh;
+  made.body.tissue_site = maker.form.tissue_site;
+  if (surface->limb) made.body.bony_sites = sites_on(maker, *surface->limb);
+  if (person.side == BodySide::kLeft) mirror(made.body);
+  made.girths = surface->girths;
+  made.values = std::move(values).value();
+  return made;
 }
 
 }  // namespace
@@ -56,38 +138,27 @@ const std::vector<Form>& forms() {
   return all;
 }
 
-Result<Body> make_form(const std::string& name, const std::map<std::string, double>& parameters) {
-  for (const FormMaker& maker : makers()) {
-    if (maker.form.name != name) continue;
-    const Result<FormValues> values = checked_values(maker.form, parameters);
-    if (!values) return values.problem();
-    Result<TriangleMesh> surface = limb_surface(maker.shape(*values));
-    if (!surface) return surface.problem();
-    Body body;
-    body.name = name;
-    body.surface = std::move(surface).value();
-    body.tissue_site = maker.form.tissue_site;
-    return body;
-  }
+Result<FormSurface> surface_of_limb(const LimbShape& shape) {
+  Result<TriangleMesh> mesh = limb_surface(shape);
+  if (!mesh) return mesh.problem();
+  FormSurface surface{std::move(mesh).value(), {}, shape};
+  for (const GirthAtStation& knot : shape.girths)
+    if (!knot.parameter.empty()) surface.girths.push_back({knot.parameter, knot.station, knot.girth});
+  return surface;
+}
+
+Result<MadeForm> make_measured_form(const std::string& name, const std::map<std::string, double>& parameters,
+                                    const Person& person) {
+  for (const FormMaker& maker : makers())
+    if (maker.form.name == name) return make(maker, parameters, person);
   return bad_input("There is no body form \"" + name + "\"; there are: " + names_of(forms()) + ".");
 }
 
-FormParameter length_parameter(double default_mm, std::string source) {
-  return {"length", default_mm, 40.0, 1500.0, "length along the axis, mm", std::move(source)};
-}
-
-FormParameter edge_parameter() {
-  return {"edge", 3.0, 1.0, 20.0, "edge length of the triangles, mm", "judgement"};
-}
-
-FormParameter girth_parameter(std::string name, double default_mm, std::string where, std::string source) {
-  return {std::move(name), default_mm, 60.0, 2000.0, "girth " + where + ", mm", std::move(source)};
-}
-
-FormParameter aspect_parameter(std::string name, double default_value, std::string where,
-                               std::string source) {
-  return {std::move(name),  default_value, 0.5, 2.0, "width over depth of the section " + where,
-          std::move(source)};
+Result<Body> make_form(const std::string& name, const std::map<std::string, double>& parameters,
+                       const Person& person) {
+  auto made = make_measured_form(name, parameters, person);
+  if (!made) return made.problem();
+  return std::move(made).value().body;
 }
 
 }  // namespace wrapgauge

@@ -1,38 +1,75 @@
 #pragma once
-// Bodies from a few measurements: smooth open limbs of elliptic sections, and test solids.
+// Bodies from a few measurements: smooth open limbs, torso and head band, and test solids.
 //
-// Frame: axis along +z, distal end at z = 0, the wider diameter of each section along x. Metres inside;
-// parameters are millimetres, or plain numbers where said.
+// Frame: axis along +z, distal end at z = 0. As seen by the person who stands upright with the palms forward:
+// +y is the front, +x the person's right. On a right limb +x is therefore lateral (thumb, little toe); a left
+// form is the right one mirrored in x. Angles run from +x about +z: 0 lateral, 90 front, 180 medial, 270
+// back. Metres inside; parameters are millimetres, or plain numbers where said.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "model/body/body.hpp"
+#include "model/body/person.hpp"
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
 
+// Part of a default: a factor times a body measure of the survey (see anthropometry.hpp), or times a
+// parameter of the same form that stands before it.
+struct DefaultTerm {
+  std::string of;
+  double factor = 1.0;
+};
+
 struct FormParameter {
   std::string name;
-  double default_value = 0.0;
-  double least = 0.0, most = 0.0;  // what is taken
-  std::string meaning;             // with its unit
-  std::string source;              // of the default, with status
+  std::optional<double> default_value;  // of a man at the median; none: it has to be given
+  double least = 0.0, most = 0.0;       // what is taken
+  std::string meaning;                  // with its unit
+  std::string source;  // of the default, with status; without default: why, and what to measure
+  double base = 0.0;   // default = (base + sum of the terms) / over
+  std::vector<DefaultTerm> terms = {};  // empty: the same for everyone
+  std::string over = {};                // a body measure; empty: 1
+
+  // Whether it comes, straight or through another parameter, from the survey.
+  bool follows_person() const { return !terms.empty(); }
 };
 
 struct Form {
   std::string name;
   std::string about;
   std::vector<FormParameter> parameters;
-  std::string tissue_site;  // row of the tissue table that suits it; empty: left to the plan
+  std::string tissue_site;  // row of the tissue table that suits it (judgement); empty: left to the plan
+  bool sided = false;       // has a left and a right
 };
 
 // Every form there is, with its documented parameters.
 const std::vector<Form>& forms();
 
-// Builds a form; parameters that are not given take their defaults. Problems: unknown form or parameter (the
-// known ones are listed), a value out of its range, a surface steeper than 45 degrees.
-Result<Body> make_form(const std::string& name, const std::map<std::string, double>& parameters);
+// One girth that was asked for, by a parameter or by its default.
+struct FormGirth {
+  std::string parameter;
+  Length station;
+  Length girth;
+};
+
+struct MadeForm {
+  Body body;                             // with its sites
+  std::vector<FormGirth> girths;         // from the distal end
+  std::map<std::string, double> values;  // every parameter as used
+};
+
+// Builds a form; parameters that are not given take the person's measures. Problems: unknown form or
+// parameter (the known ones are listed), a value out of its range, one that has to be given and is not, a
+// percentile outside 1 to 99, a side of a form that has none, a surface steeper than 45 degrees.
+Result<MadeForm> make_measured_form(const std::string& name, const std::map<std::string, double>& parameters,
+                                    const Person& person = {});
+
+// The body alone.
+Result<Body> make_form(const std::string& name, const std::map<std::string, double>& parameters,
+                       const Person& person = {});
 
 }  // namespace wrapgauge

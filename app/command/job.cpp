@@ -39,7 +39,7 @@ std::optional<Problem> read_body_file(const BodyFile& wanted, Job& job) {
 }
 
 std::optional<Problem> make_body_form(const BodyForm& wanted, Job& job) {
-  auto made = make_form(wanted.form, wanted.parameters);
+  auto made = make_form(wanted.form, wanted.parameters, wanted.person);
   if (!made) return made.problem();
   job.body = std::move(made).value();
   job.body_words = {"body made from the form '" + wanted.form + "'."};
