@@ -4,6 +4,7 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "model/body/check_body.hpp"
 #include "model/core/number_text.hpp"
@@ -26,20 +27,6 @@ std::optional<LengthUnit> unit_of(const std::string& name) {
        {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
     if (unit_name(unit) == name) return unit;
   return std::nullopt;
-}
-
-std::string section_words(const Girth& girth) {
-  switch (girth.kind) {
-    case SectionKind::kNone:
-      return "no section";
-    case SectionKind::kOneLoop:
-      return "one loop";
-    case SectionKind::kSeveralLoops:
-      return std::to_string(girth.loops) + " loops, girth of the longest";
-    case SectionKind::kOpen:
-      break;
-  }
-  return "open, " + fixed_text(girth.bridged / mm, 1) + " mm of it bridged";
 }
 
 void say_report(const CheckedBody& checked, std::ostream& out) {

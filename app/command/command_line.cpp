@@ -34,7 +34,10 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   app.footer(std::string(kMainExamples) + kExitCodeHelp);
   add_look(app, action);
   add_estimate(app, action);
-  add_body_check(add_group(app, "body", "Check body files"), action);
+  CLI::App& body = add_group(app, "body", "Check, make and measure bodies");
+  add_body_check(body, action);
+  add_body_make(body, action);
+  add_body_girths(body, action);
   add_demo(app, action);
   try {
     std::reverse(arguments.begin(), arguments.end());  // the parser takes them from the back

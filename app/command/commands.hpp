@@ -27,6 +27,8 @@ void add_demo(CLI::App& app, Action& action);
 
 // Group `body`.
 void add_body_check(CLI::App& body, Action& action);
+void add_body_make(CLI::App& body, Action& action);
+void add_body_girths(CLI::App& body, Action& action);
 
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);

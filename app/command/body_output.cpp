@@ -1,0 +1,41 @@
+#include "app/command/body_output.hpp"
+
+#include <algorithm>
+
+#include "app/picture/picture_program.hpp"
+#include "app/picture/png.hpp"
+#include "model/core/file.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+
+std::string section_words(const Girth& girth) {
+  switch (girth.kind) {
+    case SectionKind::kNone:
+      return "no section";
+    case SectionKind::kOneLoop:
+      return "one loop";
+    case SectionKind::kSeveralLoops:
+      return std::to_string(girth.loops) + " loops, girth of the longest";
+    case SectionKind::kOpen:
+      break;
+  }
+  return "open, " + fixed_text(girth.bridged / mm, 1) + " mm of it bridged";
+}
+
+Girth girth_inside(const Body& body, Length station) {
+  const Length hair = 0.001 * mm;
+  return girth_at(body, std::clamp(station, hair, body_length(body) - hair));
+}
+
+Result<std::monostate> write_girth_picture(const Body& body, const std::vector<GirthMark>& marks,
+                                           const std::string& title, const std::string& subtitle,
+                                           const std::filesystem::path& file) {
+  if (auto started = start_picture_program(); !started) return started.problem();
+  const auto bytes =
+      png_bytes(girth_picture(body, marks, QString::fromStdString(title), QString::fromStdString(subtitle)));
+  if (!bytes) return bytes.problem();
+  return write_file_atomically(file, *bytes);
+}
+
+}  // namespace wrapgauge
