@@ -161,7 +161,9 @@ void list_parameters(const Form& form, std::ostream& out) {
   for (const FormParameter& parameter : form.parameters) {
     out << "  " << parameter.name << ": " << parameter.meaning << ", " << number_text(parameter.least)
         << " to " << number_text(parameter.most);
-    if (parameter.default_value) out << "; median man " << number_text(*parameter.default_value, 4);
+    if (parameter.default_value)
+      out << (parameter.follows_person() ? "; median man " : "; default ")
+          << number_text(*parameter.default_value, 4);
     out << "; " << parameter.source << "\n";
   }
 }

@@ -179,6 +179,74 @@ TEST_F(CommandLine, BodyReportsGirthsOfAFile) {
   EXPECT_EQ(run({"body", "check", file}).code, kExitDone);
 }
 
+TEST_F(CommandLine, BodyMakeWritesTheBodyItWasAskedFor) {
+  const Answer answer =
+      run({"body", "make", "calf", "--sex", "female", "--percentile", "5", "--side", "left", "--set",
+           "edge=8", "--out", path("calf.ply"), "--picture", path("calf.png"), "--json"});
+  ASSERT_EQ(answer.code, kExitDone) << answer.err;
+  const auto json = nlohmann::json::parse(answer.out);
+  EXPECT_NEAR(json["girths"][1]["asked_mm"].get<double>(), 328.0, 1e-3);  // ANSUR II, women, P5 of the calf
+  EXPECT_NEAR(json["girths"][1]["made_mm"].get<double>(), 328.0, 0.6);
+  EXPECT_FALSE(json["bony_sites"].empty());
+  EXPECT_EQ(json["body"]["side"], "left");
+  EXPECT_NE(json["caution"].get<std::string>().find("soldiers"), std::string::npos);
+  EXPECT_GT(bytes("calf.png").size(), 1000u);
+  const auto measured = nlohmann::json::parse(
+      run({"body", "girths", path("calf.ply"), "--at", json["girths"][1]["station_mm"].dump(), "--axis", "0",
+           "0", "1", "--picture", path("girths.png"), "--out", path("again.obj"), "--json"})
+          .out);
+  EXPECT_NEAR(measured["girths"][0]["girth_mm"].get<double>(), 328.0, 0.6);
+  EXPECT_GT(bytes("girths.png").size(), 1000u);
+  EXPECT_NE(bytes("again.obj").find("mm"), std::string::npos);
+}
+
+TEST_F(CommandLine, BodyMakeTakesTapeValuesAndSaysWhereTheRestComesFrom) {
+  const Answer answer =
+      run({"body", "make", "forearm", "--girths", "wrist=168,forearm=262", "--set", "length=250,edge=8"});
+  ASSERT_EQ(answer.code, kExitDone) << answer.err;
+  EXPECT_NE(answer.out.find("girth_wrist at 0.0 mm: asked 168.0, made 168.0 mm (0.00 %); as given"),
+            std::string::npos)
+      << answer.out;
+  EXPECT_NE(answer.out.find("judgement: 0.94 of the widest"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("\"form\":\"forearm\""), std::string::npos) << answer.out;
+  EXPECT_NE(run({"body", "make", "--list"}).out.find("head-band"), std::string::npos);
+  EXPECT_NE(run({"body", "make", "torso", "--list"}).out.find("girth_waist"), std::string::npos);
+}
+
+TEST_F(CommandLine, BodyMakeInventsNoMeasure) {
+  const auto expect = [](std::vector<std::string> arguments, const std::string& part) {
+    arguments.insert(arguments.begin(), {"body", "make"});
+    const Answer answer = run(arguments);
+    expect_one_sentence(answer, kExitBadInput);
+    EXPECT_NE(answer.err.find(part), std::string::npos) << answer.err;
+  };
+  expect({}, "name a form; there are: wrist, forearm");
+  expect({"tail"}, "no body form 'tail'");
+  expect({"forearm"}, "still needs length, girth_wrist, girth_forearm");
+  expect({"forearm", "--percentile", "5"}, "--percentile needs --sex");
+  expect({"forearm", "--sex", "male", "--percentile", "99.5"}, "percentile");
+  expect({"upper-arm", "--sex", "male"}, "no relaxed upper arm");
+  expect({"forearm", "--sex", "male", "--girths", "wrist"}, "'wrist' is not NAME=NUMBER");
+  expect({"forearm", "--sex", "male", "--girths", "wrist=wide"}, "'wrist=wide' is not NAME=NUMBER");
+  expect({"forearm", "--sex", "male", "--girths", "wrist=nan"}, "girth_wrist");
+  expect({"forearm", "--sex", "male", "--girths", "wrist=170,wrist=171"}, "given twice");
+  expect({"forearm", "--sex", "male", "--girths", "knee=170"}, "no parameter \"girth_knee\"");
+  expect({"torso", "--sex", "male", "--side", "left"}, "no left and right");
+  expect({"calf", "--sex", "male", "--out", "calf.step"}, ".step");
+}
+
+TEST_F(CommandLine, BodyGirthsOffTheBodyAreRefused) {
+  ASSERT_EQ(run({"body", "make", "cylinder", "--set", "edge=10", "--out", path("tube.stl")}).code, kExitDone);
+  const Answer off = run({"body", "girths", path("tube.stl"), "--at", "50", "500"});
+  expect_one_sentence(off, kExitBadInput);
+  EXPECT_NE(off.err.find("500 mm lies off the body, which is 200.0 mm long"), std::string::npos) << off.err;
+  const Answer row = run({"body", "girths", path("tube.stl"), "--every", "50"});
+  EXPECT_EQ(row.code, kExitDone) << row.err;
+  EXPECT_NE(row.out.find("at 50.0 mm: 251.3 mm (one loop)"), std::string::npos) << row.out;
+  expect_one_sentence(run({"body", "girths", path("tube.stl"), "--every", "50", "--at", "10"}),
+                      kExitBadInput);
+}
+
 TEST_F(CommandLine, BadInputsExitWithTwoAndOneSentence) {
   small_plan(1.0);
   expect_one_sentence(run({"estimate", path("missing.json"), "--out", path("a")}), kExitBadInput);
@@ -201,7 +269,8 @@ TEST_F(CommandLine, HelpShowsExamplesAndExitCodes) {
   const Answer all = run({"--help"});
   EXPECT_EQ(all.code, kExitDone);
   EXPECT_NE(all.out.find("Exit codes:"), std::string::npos);
-  const std::vector<std::vector<std::string>> commands{{"estimate"}, {"look"}, {"body", "check"}, {"demo"}};
+  const std::vector<std::vector<std::string>> commands{
+      {"estimate"}, {"look"}, {"body", "check"}, {"body", "make"}, {"body", "girths"}, {"demo"}};
   for (std::vector<std::string> command : commands) {
     std::string example = "  wrapgauge";
     for (const std::string& word : command) example += " " + word;
