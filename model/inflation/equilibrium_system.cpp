@@ -152,9 +152,8 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
                                            TangentKind kind) {
   std::vector<double> pressure(loads.size());
   for (std::size_t g = 0; g < loads.size(); ++g)
-    pressure[g] = loads[g].bulk_pa_per_m3 == 0.0
-                      ? loads[g].pressure_pa
-                      : loads[g].pressure_at(cavity_volume_m3(sheet_, static_cast<GroupId>(g), x));
+    pressure[g] = loads[g].pressure_at(
+        loads[g].follows_volume() ? cavity_volume_m3(sheet_, static_cast<GroupId>(g), x) : 0.0);
   tbb::parallel_for(tbb::blocked_range<int>(0, static_cast<int>(terms_.size()), 256), [&](const auto& range) {
     for (int t = range.begin(); t < range.end(); ++t)
       terms_[t] = triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
@@ -168,9 +167,8 @@ void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, Tang
     if (triangle_group_[t] >= 0) out.group_volume_m3(triangle_group_[t]) += terms_[t].volume;
   std::vector<double> pressure(loads.size());
   for (std::size_t g = 0; g < loads.size(); ++g) {
-    const double excess = out.group_volume_m3(g) - loads[g].volume_m3;
     pressure[g] = loads[g].pressure_at(out.group_volume_m3(g));
-    out.energy_j += -loads[g].pressure_pa * excess + 0.5 * loads[g].bulk_pa_per_m3 * excess * excess;
+    out.energy_j += loads[g].energy_at(out.group_volume_m3(g));
   }
   for (std::size_t t = 0; t < terms_.size(); ++t) {
     const TriangleTerms& terms = terms_[t];
@@ -251,11 +249,11 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   return out;
 }
 
-double EquilibriumSystem::refresh(const Points3& positions_m) {
+double EquilibriumSystem::refresh(const Points3& positions_m, double weight) {
   if (setup_.body != nullptr)
     for (SheetPair& pair : pairs_)
       pair.normal = setup_.body->at(positions_m.row(pair.stencil.nodes[0]).transpose()).gradient.normalized();
-  return tissue_.refresh(sheet_, positions_m);
+  return tissue_.refresh(sheet_, positions_m, weight);
 }
 
 }  // namespace wrapgauge

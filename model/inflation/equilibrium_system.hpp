@@ -5,21 +5,13 @@
 
 #include "model/inflation/bending.hpp"
 #include "model/inflation/block_matrix.hpp"
+#include "model/inflation/cavity_load.hpp"
 #include "model/inflation/closure.hpp"
 #include "model/inflation/sheet_contact.hpp"
 #include "model/inflation/sheet_elements.hpp"
 #include "model/inflation/tissue_contact.hpp"
 
 namespace wrapgauge {
-
-// What a group is loaded with: U(V) = -pressure (V - volume) + 1/2 bulk (V - volume)^2.
-// bulk 0: pressure control. bulk > 0: filled with a barely compressible liquid to `volume`.
-struct CavityLoad {
-  double pressure_pa = 0.0;
-  double volume_m3 = 0.0;
-  double bulk_pa_per_m3 = 0.0;
-  double pressure_at(double v_m3) const { return pressure_pa - bulk_pa_per_m3 * (v_m3 - volume_m3); }
-};
 
 struct Evaluation {
   double energy_j = 0.0;
@@ -40,13 +32,13 @@ class EquilibriumSystem {
   // Rest area over three of all triangles around a node: the load a pressure puts on it.
   const Eigen::VectorXd& node_area_m2() const { return node_area_m2_; }
 
-  // The tangent matrix holds everything but the rank-one bulk terms, which are bulk * volume_gradient
-  // columns. kProjected: positive semi-definite parts only, and no chamber term.
+  // The tangent matrix holds everything but the rank-one terms of what follows the volume: stiffness x the
+  // square of a volume_gradient column. kProjected: positive semi-definite parts only, and no chamber term.
   Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
 
-  // Areas, normals and friction limits to the present shape; returns the largest relative change of a
-  // friction limit.
-  double refresh(const Points3& positions_m);
+  // Brings what is held during a step (contact areas, normals, friction limits) a `weight` of the way to the
+  // present shape. Returns the largest pressure (Pa) that is still behind.
+  double refresh(const Points3& positions_m, double weight = 1.0);
 
  private:
   struct TriangleTerms {

@@ -7,8 +7,7 @@
 namespace wrapgauge {
 namespace {
 
-std::optional<Problem> size_problem(const InflationSetup& setup,
-                                    const std::vector<InflationTarget>& targets) {
+std::optional<Problem> size_problem(const InflationSetup& setup, const InflationWaypoint& targets) {
   const Eigen::Index vertices = setup.flat.vertices_m.rows();
   if (setup.start_m.rows() != vertices || setup.start_outward.rows() != vertices)
     return bad_input("The start shape has " + std::to_string(setup.start_m.rows()) +
@@ -27,25 +26,70 @@ std::optional<Problem> size_problem(const InflationSetup& setup,
   return std::nullopt;
 }
 
-std::optional<Problem> target_problem(const std::vector<InflationTarget>& targets) {
-  for (const InflationTarget& target : targets) {
-    const double value = std::visit([](auto quantity) { return quantity.si(); }, target);
-    if (!std::isfinite(value) || value < 0.0)
+bool usable(double value) {
+  return std::isfinite(value) && value >= 0.0;
+}
+
+std::optional<Problem> target_problem(const InflationTarget& target) {
+  if (const auto* air = std::get_if<TrappedAir>(&target)) {
+    if (!usable(air->pushed.si()) || !(air->dead.si() > 0.0) || !std::isfinite(air->dead.si()))
       return bad_input(
-          "An inflation target is negative or not a number: give a pressure or volume of 0 or more.");
+          "The air pushed in is negative or not a number, or there is no dead volume: give the volume pushed "
+          "(0 or "
+          "more) and what the tubing holds (above 0).");
+    return std::nullopt;
   }
+  const double value = std::holds_alternative<Pressure>(target) ? std::get<Pressure>(target).si()
+                                                                : std::get<Volume>(target).si();
+  if (!usable(value))
+    return bad_input(
+        "An inflation target is negative or not a number: give a pressure or volume of 0 or more.");
   return std::nullopt;
+}
+
+std::optional<Problem> waypoints_problem(const InflationSetup& setup,
+                                         const std::vector<InflationWaypoint>& waypoints) {
+  if (waypoints.empty()) return bad_input("The inflation has no waypoint: give at least one.");
+  for (const InflationWaypoint& waypoint : waypoints) {
+    if (auto problem = size_problem(setup, waypoint)) return problem;
+    for (std::size_t g = 0; g < waypoint.size(); ++g) {
+      if (auto problem = target_problem(waypoint[g])) return problem;
+      if (waypoint[g].index() != waypoints[0][g].index())
+        return bad_input("Inlet '" + setup.layout.inlets[index_of(setup.flat.group_inlet[g])].name +
+                         "' changes between pressure, volume and pushed air on its way: keep to one.");
+    }
+  }
+  if (setup.body && setup.coupled_tissue) return tissue_layer_problem(*setup.coupled_tissue);
+  return std::nullopt;
+}
+
+// The share `fraction` of what is asked.
+InflationTarget scaled(const InflationTarget& target, double fraction) {
+  if (const auto* air = std::get_if<TrappedAir>(&target))
+    return TrappedAir{fraction * air->pushed, air->dead};
+  if (const auto* volume = std::get_if<Volume>(&target)) return fraction * *volume;
+  return fraction * std::get<Pressure>(target);
 }
 
 }  // namespace
 
 Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
                          const InflationOptions& options, Progress& progress) {
-  if (auto problem = size_problem(setup, targets)) return *problem;
-  if (auto problem = target_problem(targets)) return *problem;
-  if (setup.body && setup.coupled_tissue)
-    if (auto problem = tissue_layer_problem(*setup.coupled_tissue)) return *problem;
-  LoadStepper stepper(setup, targets, options, progress);
+  std::vector<InflationWaypoint> waypoints;
+  for (int step = 1; step <= options.steps; ++step) {
+    InflationWaypoint waypoint;
+    for (const InflationTarget& target : targets)
+      waypoint.push_back(step == options.steps ? target
+                                               : scaled(target, static_cast<double>(step) / options.steps));
+    waypoints.push_back(std::move(waypoint));
+  }
+  return inflate_through(setup, waypoints, options, progress);
+}
+
+Result<LoadPath> inflate_through(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
+                                 const InflationOptions& options, Progress& progress) {
+  if (auto problem = waypoints_problem(setup, waypoints)) return *problem;
+  LoadStepper stepper(setup, waypoints, options, progress);
   return stepper.run();
 }
 

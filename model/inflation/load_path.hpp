@@ -32,8 +32,16 @@ struct InflationSetup {
   std::vector<int> held;                      // flat vertices that do not move (bench clamps)
 };
 
-// What one inlet is asked to reach.
-using InflationTarget = std::variant<Pressure, Volume>;
+// Air at atmospheric pressure, `pushed` into the chambers by a syringe and closed in: Boyle's law from there
+// on. `dead` is what tubing, fitting and the syringe's end hold beside the chambers; they do not stretch.
+struct TrappedAir {
+  Volume pushed, dead;
+};
+
+// What one inlet is asked to reach: a gauge pressure, a volume between the sheets, or air pushed in.
+using InflationTarget = std::variant<Pressure, Volume, TrappedAir>;
+// Where every group is at one recorded state, index = GroupId.
+using InflationWaypoint = std::vector<InflationTarget>;
 
 struct InflationOptions {
   int steps = 6;             // recorded states between flat-laid and the target
@@ -58,11 +66,14 @@ struct EquilibriumState {
   int iterations = 0;
 };
 
-// A chamber group that cannot be in equilibrium at the asked pressure.
+// A chamber group that cannot be in equilibrium at the asked pressure: above `pressure` it runs away when a
+// regulator holds the pressure. Filled by volume it goes on, at falling pressure.
 struct LimitPoint {
   GroupId group{};
-  Pressure pressure;  // the highest it can hold
-  Volume volume;      // enclosed there
+  Pressure pressure;       // the highest it can hold
+  Volume volume;           // enclosed there
+  Pressure past_pressure;  // an equilibrium found beyond, by volume
+  Volume past_volume;
 };
 
 struct LoadPath {
@@ -73,9 +84,15 @@ struct LoadPath {
   int factorisations = 0;                 // work done, for benchmarks
 };
 
-// `targets`: one a group (index = GroupId). Problems: kNotConverged with the last converged load in words,
-// kCancelled; kBadInput when sizes do not match.
+// In `options.steps` equal steps to the targets, one a group (index = GroupId). Problems: kNotConverged with
+// the last converged load in words, kCancelled; kBadInput when sizes do not match.
 Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
                          const InflationOptions& options = {}, Progress& progress = silent_progress());
+
+// Each inlet on a programme of its own: through every waypoint in order, a recorded state each, up or down;
+// `options.steps` plays no part. A group keeps to one kind of target. Problems: as above.
+Result<LoadPath> inflate_through(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
+                                 const InflationOptions& options = {},
+                                 Progress& progress = silent_progress());
 
 }  // namespace wrapgauge

@@ -10,13 +10,23 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kLagPasses = 3;  // times areas and friction are brought up to date a step
-constexpr double kLagSettled = 0.005;
 constexpr int kHalvings = 6;
 constexpr int kVolumeSteps = 80;
+constexpr int kVolumeFailures = 8;
 
-bool is_pressure(const InflationTarget& target) {
-  return std::holds_alternative<Pressure>(target);
+constexpr double kLiquidStiffness = 3000.0;  // relative rise of pressure a relative rise of volume
+
+double level_of(const InflationTarget& target) {
+  if (const auto* air = std::get_if<TrappedAir>(&target)) return air->pushed.si();
+  if (const auto* volume = std::get_if<Volume>(&target)) return volume->si();
+  return std::get<Pressure>(target).si();
+}
+
+Eigen::VectorXd level_of(const InflationWaypoint& waypoint) {
+  Eigen::VectorXd level(static_cast<Eigen::Index>(waypoint.size()));
+  for (std::size_t g = 0; g < waypoint.size(); ++g)
+    level(static_cast<Eigen::Index>(g)) = level_of(waypoint[g]);
+  return level;
 }
 
 // Vertex of the parabola through three points, x increasing.
@@ -29,10 +39,10 @@ std::pair<double, double> parabola_top(const double (&x)[3], const double (&y)[3
 
 }  // namespace
 
-LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
+LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
                          const InflationOptions& options, Progress& progress)
     : setup_(setup),
-      targets_(targets),
+      waypoints_(waypoints),
       options_(options),
       progress_(progress),
       system_(setup, options),
@@ -54,92 +64,90 @@ double LoadStepper::volume_cap() const {
     open_area += 0.5 * std::abs(p.x() * q.y() - p.y() * q.x());
   }
   double asked = 0.0;
-  for (const InflationTarget& target : targets_)
-    if (!is_pressure(target)) asked = std::max(asked, std::get<Volume>(target).si());
+  for (const InflationWaypoint& waypoint : waypoints_)
+    for (const InflationTarget& target : waypoint)
+      if (!std::holds_alternative<Pressure>(target)) asked = std::max(asked, level_of(target));
   return std::max(3.0 * std::pow(open_area, 1.5), 2.0 * asked) + 1e-9;
 }
 
-std::vector<CavityLoad> LoadStepper::loads_at(double fraction) const {
-  std::vector<CavityLoad> loads(targets_.size());
-  for (std::size_t g = 0; g < targets_.size(); ++g) {
-    const auto index = static_cast<Eigen::Index>(g);
-    if (is_pressure(targets_[g])) {
-      loads[g].pressure_pa = fraction * std::get<Pressure>(targets_[g]).si();
-    } else if (fraction > 0.0) {
-      const double target = std::get<Volume>(targets_[g]).si();
-      loads[g].volume_m3 = start_volume_m3_(index) + fraction * (target - start_volume_m3_(index));
-      loads[g].pressure_pa = last_.pressure_pa(index);
-      loads[g].bulk_pa_per_m3 =
-          100.0 * std::max(1000.0, std::abs(loads[g].pressure_pa)) / std::max(target, 1e-6);
-    }
+// As stiff as it has to be for Newton's method to meet the volume within a percent before it is corrected.
+CavityLoad LoadStepper::liquid_at(Eigen::Index group, double volume_m3) const {
+  const double pressure = last_.pressure_pa(group);
+  return CavityLoad::liquid(
+      volume_m3, pressure,
+      kLiquidStiffness * std::max(1000.0, std::abs(pressure)) / std::max(std::abs(volume_m3), 1e-6));
+}
+
+std::vector<CavityLoad> LoadStepper::loads_at(const Eigen::VectorXd& level) const {
+  std::vector<CavityLoad> loads;
+  for (Eigen::Index g = 0; g < level.size(); ++g) {
+    const InflationTarget& target = waypoints_.front()[static_cast<std::size_t>(g)];
+    if (std::holds_alternative<Pressure>(target))
+      loads.push_back(CavityLoad::pressure(level(g)));
+    else if (std::holds_alternative<Volume>(target))
+      loads.push_back(liquid_at(g, level(g)));
+    else
+      loads.push_back(air_at(g, level(g)));
   }
   return loads;
 }
 
-NewtonResult LoadStepper::settle(std::vector<CavityLoad> loads, const Points3& start_m) {
+// What was in the chamber and the dead volume before anything was pushed in is there as well.
+CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
+  const auto& air = std::get<TrappedAir>(waypoints_.front()[static_cast<std::size_t>(group)]);
+  return CavityLoad::trapped_air(start_volume_m3_(group) + air.dead.si() + pushed_m3, air.dead.si());
+}
+
+NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
   const TissueContact kept = system_.tissue();
-  NewtonResult result;
-  result.positions_m = start_m;
-  for (int pass = 0; pass < kLagPasses; ++pass) {
-    const int before = result.iterations;
-    result = find_coupled_equilibrium(system_, factorisation_, loads, std::move(result.positions_m), newton_,
-                                      progress_);
-    result.iterations += before;
-    if (!result.converged()) {
-      system_.tissue() = kept;
-      break;
-    }
-    for (std::size_t g = 0; g < loads.size(); ++g)  // liquid: hand its pressure on, so that the volume is met
-      if (loads[g].bulk_pa_per_m3 > 0.0)
-        loads[g].pressure_pa = result.group_pressure_pa(static_cast<Eigen::Index>(g));
-    if (pass + 1 == kLagPasses) break;
-    const double change = system_.refresh(result.positions_m);
-    if (change < kLagSettled) break;
-  }
+  NewtonResult result = find_coupled_equilibrium(system_, factorisation_, loads, start_m, newton_, progress_);
+  if (!result.converged()) system_.tissue() = kept;
   return result;
 }
 
-void LoadStepper::accept(double fraction, const NewtonResult& result) {
+void LoadStepper::accept(const Eigen::VectorXd& level, const NewtonResult& result) {
   system_.tissue().drag_grips(result.positions_m);
   before_last_ = last_;
-  last_ = {fraction, result.positions_m, result.group_volume_m3, result.group_pressure_pa};
+  last_ = {level, result.positions_m, result.group_volume_m3, result.group_pressure_pa};
   last_residual_n_ = result.residual_n;
   last_iterations_ = result.iterations;
   any_converged_ = true;
 }
 
-bool LoadStepper::step_to(double fraction) {
-  double reach = fraction;
+bool LoadStepper::step_to(const Eigen::VectorXd& level) {
+  const Eigen::VectorXd from = last_.level;
+  share_to_next_ = 0.0;
+  double reach = 1.0;
   for (int halving = 0; halving <= kHalvings;) {
-    const NewtonResult result = settle(loads_at(reach), last_.positions_m);
+    const Eigen::VectorXd at = from + reach * (level - from);
+    const NewtonResult result = settle(loads_at(at), last_.positions_m);
     last_end_ = result.end;
     if (result.end == NewtonEnd::kCancelled) return false;
     if (result.converged()) {
-      accept(reach, result);
-      if (reach >= fraction) return true;
-      reach = fraction;
+      accept(at, result);
+      share_to_next_ = reach;
+      if (reach >= 1.0) return true;
+      reach = 1.0;
     } else {
-      reach = last_.fraction + 0.5 * (reach - last_.fraction);
+      reach = share_to_next_ + 0.5 * (reach - share_to_next_);
       ++halving;
     }
   }
   return false;
 }
 
-GroupId LoadStepper::fastest_growing_group() const {
-  std::size_t fastest = 0;
+std::optional<GroupId> LoadStepper::fastest_growing_group() const {
+  std::optional<GroupId> fastest;
   double most = -1.0;
-  for (std::size_t g = 0; g < targets_.size(); ++g) {
-    const auto index = static_cast<Eigen::Index>(g);
-    const double growth = before_last_.volume_m3.size()
-                              ? last_.volume_m3(index) - before_last_.volume_m3(index)
-                              : last_.volume_m3(index);
-    if (is_pressure(targets_[g]) && growth > most) {
-      most = growth;
-      fastest = g;
-    }
+  for (Eigen::Index g = 0; g < last_.level.size(); ++g) {
+    const double growth =
+        last_.volume_m3(g) - (before_last_.volume_m3.size() ? before_last_.volume_m3(g) : 0.0);
+    const auto group = static_cast<std::size_t>(g);
+    if (!std::holds_alternative<Pressure>(waypoints_.front()[group]) || growth <= most) continue;
+    most = growth;
+    fastest = static_cast<GroupId>(group);
   }
-  return static_cast<GroupId>(fastest);
+  return fastest;
 }
 
 bool LoadStepper::walk_by_volume(GroupId group) {
@@ -147,11 +155,9 @@ bool LoadStepper::walk_by_volume(GroupId group) {
   double step = std::max(0.05 * last_.volume_m3(g), 1e-8);
   std::vector<double> volumes{last_.volume_m3(g)}, pressures{last_.pressure_pa(g)};
   int failures = 0;
-  for (int k = 0; k < kVolumeSteps && failures < 8; ++k) {
-    std::vector<CavityLoad> loads = loads_at(last_.fraction);
-    CavityLoad& load = loads[index_of(group)];
-    load = {last_.pressure_pa(g), last_.volume_m3(g) + step, 0.0};
-    load.bulk_pa_per_m3 = 100.0 * std::max(1000.0, last_.pressure_pa(g)) / load.volume_m3;
+  for (int k = 0; k < kVolumeSteps && failures < kVolumeFailures; ++k) {
+    std::vector<CavityLoad> loads = loads_at(last_.level);
+    loads[index_of(group)] = liquid_at(g, last_.volume_m3(g) + step);
     const NewtonResult result = settle(loads, last_.positions_m);
     last_end_ = result.end;
     if (result.end == NewtonEnd::kCancelled) return false;
@@ -161,7 +167,7 @@ bool LoadStepper::walk_by_volume(GroupId group) {
       continue;
     }
     const bool falling = result.group_pressure_pa(g) < pressures.back();
-    if (!falling) accept(last_.fraction, result);
+    if (!falling) accept(last_.level, result);
     volumes.push_back(result.group_volume_m3(g));
     pressures.push_back(result.group_pressure_pa(g));
     if (!falling) continue;
@@ -169,7 +175,8 @@ bool LoadStepper::walk_by_volume(GroupId group) {
     if (n < 3) return false;
     const auto [volume, pressure] = parabola_top({volumes[n - 3], volumes[n - 2], volumes[n - 1]},
                                                  {pressures[n - 3], pressures[n - 2], pressures[n - 1]});
-    path_.limit_point = LimitPoint{group, Pressure(pressure), Volume(volume)};
+    path_.limit_point = LimitPoint{group, Pressure(pressure), Volume(volume), Pressure(pressures.back()),
+                                   Volume(volumes.back())};
     return true;
   }
   return false;
@@ -211,9 +218,11 @@ Problem LoadStepper::failure() const {
     words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
           << " % of the deepest place in " << kTissuePasses
           << " passes; take a finer mesh, or the foundation model. ";
-  words << std::fixed << "No equilibrium was found beyond " << std::setprecision(0) << 100.0 * last_.fraction
+  const double share =
+      (static_cast<double>(reached_) + share_to_next_) / static_cast<double>(waypoints_.size());
+  words << std::fixed << "No equilibrium was found beyond " << std::setprecision(0) << 100.0 * share
         << " % of the asked inflation; the last one that converged has";
-  for (std::size_t g = 0; g < targets_.size(); ++g) {
+  for (std::size_t g = 0; g < setup_.flat.group_inlet.size(); ++g) {
     const auto index = static_cast<Eigen::Index>(g);
     words << (g ? ", " : " ") << "inlet '" << setup_.layout.inlets[index_of(setup_.flat.group_inlet[g])].name
           << "' at " << std::setprecision(2) << last_.pressure_pa(index) / 1000.0 << " kPa, "
@@ -225,18 +234,21 @@ Problem LoadStepper::failure() const {
 
 // Closed round the body with empty chambers.
 bool LoadStepper::close() {
-  start_volume_m3_ = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(targets_.size()));
-  last_.pressure_pa = last_.volume_m3 = start_volume_m3_;
+  const auto groups = static_cast<Eigen::Index>(waypoints_.front().size());
+  last_.level = last_.pressure_pa = last_.volume_m3 = start_volume_m3_ = Eigen::VectorXd::Zero(groups);
   last_.positions_m = system_.start_m();
   if (!options_.closed_state) return true;
   progress_.report("closing", 0.0);
-  const NewtonResult closed = settle(loads_at(0.0), system_.start_m());
+  const std::vector<CavityLoad> empty(static_cast<std::size_t>(groups));
+  const NewtonResult closed = settle(empty, system_.start_m());
   last_end_ = closed.end;
   if (!closed.converged()) return false;
-  accept(0.0, closed);
+  accept(last_.level, closed);
   before_last_ = {};
   start_volume_m3_ = closed.group_volume_m3;
-  any_converged_ = true;
+  for (Eigen::Index g = 0; g < groups; ++g)
+    if (std::holds_alternative<Volume>(waypoints_.front()[static_cast<std::size_t>(g)]))
+      last_.level(g) = start_volume_m3_(g);
   record();
   return true;
 }
@@ -247,16 +259,16 @@ void LoadStepper::record() {
 
 // No equilibrium at the asked pressure, or none found? Only the first has a limit point.
 bool LoadStepper::find_limit_point() {
-  const bool by_pressure = std::any_of(targets_.begin(), targets_.end(), is_pressure);
-  return by_pressure && any_converged_ && last_end_ != NewtonEnd::kCancelled &&
-         walk_by_volume(fastest_growing_group());
+  if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
+  const std::optional<GroupId> group = fastest_growing_group();
+  return group && walk_by_volume(*group);
 }
 
 Result<LoadPath> LoadStepper::run() {
   if (!close()) return failure();
-  for (int step = 1; step <= options_.steps && !path_.limit_point; ++step) {
-    progress_.report("inflating", static_cast<double>(step - 1) / options_.steps);
-    if (!step_to(static_cast<double>(step) / options_.steps) && !find_limit_point()) return failure();
+  for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
+    progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
+    if (!step_to(level_of(waypoints_[reached_])) && !find_limit_point()) return failure();
     record();
   }
   progress_.report("inflating", 1.0);

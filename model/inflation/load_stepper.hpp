@@ -1,6 +1,8 @@
 #pragma once
-// Steps the load from closed to the target, halves steps that fail, and when no equilibrium exists at a
-// pressure walks on by volume until the pressure has passed its maximum.
+// Steps the load from closed through the waypoints, halves steps that fail, and when no equilibrium exists at
+// a pressure walks on by volume until the pressure has passed its maximum.
+
+#include <optional>
 
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/newton.hpp"
@@ -9,43 +11,46 @@ namespace wrapgauge {
 
 class LoadStepper {
  public:
-  LoadStepper(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
+  LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
               const InflationOptions& options, Progress& progress);
   Result<LoadPath> run();
 
  private:
   // A converged shape on the way, recorded or not.
   struct Waypoint {
-    double fraction = 0.0;  // of the targets
+    Eigen::VectorXd level;  // a group each: Pa, m3 between the sheets or m3 of air pushed in, as its target
     Points3 positions_m;
     Eigen::VectorXd volume_m3, pressure_pa;
   };
 
-  // Newton plus the passes that bring lagged areas and friction up to date. Leaves the tissue as it was on
-  // failure.
-  NewtonResult settle(std::vector<CavityLoad> loads, const Points3& start_m);
-  std::vector<CavityLoad> loads_at(double fraction) const;
+  // One equilibrium. Leaves the tissue as it was on failure.
+  NewtonResult settle(const std::vector<CavityLoad>& loads, const Points3& start_m);
+  CavityLoad air_at(Eigen::Index group, double pushed_m3) const;
+  CavityLoad liquid_at(Eigen::Index group, double volume_m3) const;
+  std::vector<CavityLoad> loads_at(const Eigen::VectorXd& level) const;
   bool close();
   void record();
   bool find_limit_point();
-  // From `last_` to `fraction`, halving as needed; false when no equilibrium was reached there.
-  bool step_to(double fraction);
-  void accept(double fraction, const NewtonResult& result);
+  // From `last_` to `level`, halving as needed; false when no equilibrium was reached there.
+  bool step_to(const Eigen::VectorXd& level);
+  void accept(const Eigen::VectorXd& level, const NewtonResult& result);
   // Walks group `group` by volume past its pressure maximum. True: limit point found and set.
   bool walk_by_volume(GroupId group);
-  GroupId fastest_growing_group() const;
+  std::optional<GroupId> fastest_growing_group() const;
   EquilibriumState state_of(const Waypoint& at, double residual_n, int iterations) const;
   Problem failure() const;
   double volume_cap() const;
 
   const InflationSetup& setup_;
-  std::vector<InflationTarget> targets_;
+  const std::vector<InflationWaypoint>& waypoints_;
   InflationOptions options_;
   Progress& progress_;
   EquilibriumSystem system_;
   Factorisation factorisation_;
   NewtonOptions newton_;
   Waypoint before_last_, last_;
+  std::size_t reached_ = 0;     // waypoints
+  double share_to_next_ = 0.0;  // of the way from there to the next one
   bool any_converged_ = false;
   double last_residual_n_ = 0.0;
   int last_iterations_ = 0;

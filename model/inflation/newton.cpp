@@ -10,11 +10,19 @@ namespace wrapgauge {
 namespace {
 
 // Proximal shift on the diagonal, N/m for a node of 14 mm2 (4 mm mesh): in the matrix only, so the answer is
-// the same; it cures modes that nothing holds, such as a frictionless cuff turning on a round limb.
-constexpr double kShiftStart = 0.1;
+// the same. It cures modes that nothing holds, such as a frictionless cuff turning on a round limb, and
+// carries the step across a buckling sheet.
 constexpr double kShiftFloor = 1e-3;
+constexpr double kShiftFirstRaise = 0.05;
+constexpr double kShiftRaise = 6.0;
+constexpr double kShiftForExact = 20.0;  // above: the projected tangent is the better one
 constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
+// Out of balance by this many times the pressure: the exact tangent is hardly ever definite there.
+constexpr double kFarShare = 30.0;
+// Iterations after which areas and limits that go to and fro are followed half way, then a quarter.
+constexpr int kLagHalf = 15, kLagQuarter = 35;
+constexpr int kVolumeCorrections = 8;
 
 class NewtonSolve {
  public:
@@ -22,26 +30,29 @@ class NewtonSolve {
               const NewtonOptions& options)
       : system_(system), factorisation_(factorisation), loads_(loads), options_(options) {
     for (std::size_t g = 0; g < loads.size(); ++g)
-      if (loads[g].bulk_pa_per_m3 > 0.0) filled_.push_back(static_cast<int>(g));
+      if (loads[g].follows_volume()) filled_.push_back(static_cast<int>(g));
   }
 
   NewtonResult run(Points3 x, const Progress& progress) {
     NewtonResult result;
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
-    for (result.iterations = 0;; ++result.iterations) {
-      result.residual_n = largest_residual(now);
-      if (largest_share(now) <= options_.residual_tolerance)
-        result.end = NewtonEnd::kConverged;
-      else if (progress.cancelled())
+    for (;; ++iterations_) {
+      share_ = out_of_balance(now);
+      if (share_ <= options_.residual_tolerance) {
+        if (volumes_met(now)) result.end = NewtonEnd::kConverged;
+        if (!result.converged() && correct_volumes(x, now)) continue;
+      } else if (progress.cancelled()) {
         result.end = NewtonEnd::kCancelled;
-      else if (ran_away(now))
+      } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
-      else if (result.iterations < options_.max_iterations) {
+      } else if (iterations_ < options_.max_iterations) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
       }
       break;
     }
+    result.iterations = iterations_;
+    result.residual_n = largest_residual(now);
     result.positions_m = std::move(x);
     result.group_volume_m3 = now.group_volume_m3;
     result.group_pressure_pa.resize(static_cast<Eigen::Index>(loads_.size()));
@@ -61,37 +72,79 @@ class NewtonSolve {
       if (slope >= 0.0) continue;
       if (const std::optional<double> length = line_search(x, now, *direction, slope)) {
         x += *length * Eigen::Map<const Points3>(direction->data(), x.rows(), 3);
+        behind_pa_ = system_.refresh(x, lag_weight());
         now = system_.evaluate(x, loads_, TangentKind::kExact);
         tangent_is_exact_ = true;
-        shift_ = *length >= 0.5 ? std::max(kShiftFloor, 0.1 * shift_) : std::min(kShiftCeiling, 4.0 * shift_);
+        // A shift that had to be raised is likely to be needed again.
+        shift_ = *length < 0.5 ? std::min(kShiftCeiling, 4.0 * shift_)
+                               : std::max(kShiftFloor, (raised_ ? 0.5 : 0.2) * shift_);
         return true;
       }
     }
-    shift_ = kShiftStart;
     return false;
   }
 
-  void add_shift() {
-    const Eigen::VectorXd& area = system_.node_area_m2();
-    for (int node = 0; node < area.size(); ++node)
-      system_.tangent().add_diagonal(node, shift_ * area(node) / kShiftReferenceArea);
+  double lag_weight() const { return iterations_ < kLagHalf ? 1.0 : iterations_ < kLagQuarter ? 0.5 : 0.25; }
+
+  // A liquid gives way a little: hand its pressure on until the asked volume is met.
+  bool volumes_met(const Evaluation& now) const {
+    for (int g : filled_)
+      if (loads_[g].is_liquid() && std::abs(now.group_volume_m3(g) - loads_[g].volume_m3()) >
+                                       options_.volume_tolerance * std::abs(loads_[g].volume_m3()))
+        return false;
+    return true;
+  }
+  bool correct_volumes(const Points3& x, Evaluation& now) {
+    if (corrections_++ == kVolumeCorrections) return false;
+    for (int g : filled_)
+      if (loads_[g].is_liquid()) {
+        const double v = now.group_volume_m3(g);
+        loads_[g] =
+            CavityLoad::liquid(loads_[g].volume_m3(), loads_[g].pressure_at(v), loads_[g].stiffness_at(v));
+      }
+    now = system_.evaluate(x, loads_, TangentKind::kExact);
+    tangent_is_exact_ = true;
+    return true;
   }
 
-  // Exact tangent where it is definite (with the chamber terms), else the projected one.
+  void add_shift(double shift) {
+    const Eigen::VectorXd& area = system_.node_area_m2();
+    for (int node = 0; node < area.size(); ++node)
+      system_.tangent().add_diagonal(node, shift * area(node) / kShiftReferenceArea);
+  }
+
+  // Exact tangent (with the chamber terms) where it is or can be made definite, else the projected one.
   std::optional<Eigen::VectorXd> newton_direction(const Points3& x, const Evaluation& now) {
+    raised_ = false;
+    if (share_ <= kFarShare)
+      if (auto direction = exact_direction(x, now)) return direction;
+    system_.evaluate(x, loads_, TangentKind::kProjected);
+    tangent_is_exact_ = false;
+    add_shift(shift_);
+    if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
+    return solve_with_fillings(now, 0);
+  }
+
+  std::optional<Eigen::VectorXd> exact_direction(const Points3& x, const Evaluation& now) {
     if (!tangent_is_exact_) system_.evaluate(x, loads_, TangentKind::kExact);
     tangent_is_exact_ = false;
-    add_shift();
+    add_shift(shift_);
     if (factorisation_.factor_definite(system_.tangent())) return solve_with_fillings(now, 0);
     if (!filled_.empty()) {
       const int negative = factorisation_.factor_indefinite(system_.tangent());
       if (negative >= 0 && negative <= static_cast<int>(filled_.size()))
         if (auto direction = solve_with_fillings(now, negative)) return direction;
     }
-    system_.evaluate(x, loads_, TangentKind::kProjected);
-    add_shift();
-    if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
-    return solve_with_fillings(now, 0);
+    for (double raised = shift_; raised < kShiftForExact;) {
+      const double next = std::max(kShiftFirstRaise, kShiftRaise * raised);
+      add_shift(next - raised);
+      raised = next;
+      if (!factorisation_.factor_definite(system_.tangent())) continue;
+      shift_ = raised;
+      raised_ = true;
+      return solve_with_fillings(now, 0);
+    }
+    return std::nullopt;
   }
 
   // (H + G K G^T) d = -gradient by Woodbury. With H indefinite the sum is definite exactly when
@@ -104,7 +157,10 @@ class NewtonSolve {
     const Eigen::MatrixXd solved = factorisation_.solve(sides);
     if (k == 0) return solved.col(0);
     Eigen::MatrixXd capacitance = sides.rightCols(k).transpose() * solved.rightCols(k);
-    for (Eigen::Index j = 0; j < k; ++j) capacitance(j, j) += 1.0 / loads_[filled_[j]].bulk_pa_per_m3;
+    for (Eigen::Index j = 0; j < k; ++j) {
+      const int g = filled_[j];
+      capacitance(j, j) += 1.0 / loads_[g].stiffness_at(now.group_volume_m3(g));
+    }
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(capacitance);
     if ((eigen.eigenvalues().array() < 0.0).count() != negative_pivots) return std::nullopt;
     const Eigen::VectorXd held_back = sides.rightCols(k).transpose() * solved.col(0);
@@ -137,13 +193,15 @@ class NewtonSolve {
       scale = std::max(scale, std::abs(loads_[g].pressure_at(now.group_volume_m3(g))));
     return scale;
   }
-  double largest_share(const Evaluation& now) const {
+  // Largest nodal residual against pressure x nodal area, with what areas and limits are still behind.
+  double out_of_balance(const Evaluation& now) const {
     const double scale = pressure_scale(now);
-    double share = 0.0;
+    const double share = behind_pa_ / scale;
+    double worst = 0.0;
     for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
-      share = std::max(share,
+      worst = std::max(worst,
                        now.gradient_n.segment<3>(3 * node).norm() / (scale * system_.node_area_m2()(node)));
-    return std::isfinite(now.energy_j) ? share : std::numeric_limits<double>::infinity();
+    return std::isfinite(now.energy_j) ? share + worst : std::numeric_limits<double>::infinity();
   }
   static double largest_residual(const Evaluation& now) {
     double residual = 0.0;
@@ -158,10 +216,14 @@ class NewtonSolve {
 
   EquilibriumSystem& system_;
   Factorisation& factorisation_;
-  const std::vector<CavityLoad>& loads_;
+  std::vector<CavityLoad> loads_;
   NewtonOptions options_;
   std::vector<int> filled_;
-  double shift_ = kShiftStart;
+  int iterations_ = 0, corrections_ = 0;
+  double shift_ = kShiftFloor;
+  bool raised_ = false;           // this step's shift had to be raised
+  double share_ = 0.0;            // out of balance now
+  double behind_pa_ = 0.0;        // what areas and friction limits are behind the present shape
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };
 

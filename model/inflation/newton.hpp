@@ -1,6 +1,9 @@
 #pragma once
 // One equilibrium: the minimum of the total potential for given chamber loads, by Newton's method with the
-// exact tangent, a positive semi-definite fallback, a proximal shift, a step cap and an Armijo line search.
+// exact tangent, a proximal shift, a step cap and an Armijo line search. Far from equilibrium, or where no
+// moderate shift makes the exact tangent definite, its positive semi-definite parts are used. Contact areas
+// and friction limits are brought up to date after every step, so that the equilibrium found is one with its
+// own areas and limits.
 
 #include "model/core/progress.hpp"
 #include "model/inflation/equilibrium_system.hpp"
@@ -13,7 +16,8 @@ struct NewtonOptions {
   double pressure_floor_pa = 300.0;  // smallest pressure the residual is measured against
   int max_iterations = 200;
   double step_cap_m = 6e-3;
-  double volume_cap_m3 = 1e9;  // a group larger than this has run away
+  double volume_tolerance = 1e-4;  // of the asked volume, for groups filled with liquid
+  double volume_cap_m3 = 1e9;      // a group larger than this has run away
 };
 
 enum class NewtonEnd {

@@ -130,24 +130,25 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   return fit;
 }
 
-double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
-  if (nodes_.empty()) return 0.0;
+double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, double weight) {
   std::vector<double> area_before;
   for (const ContactNode& contact : nodes_) area_before.push_back(contact.area_m2);
-  set_areas(sheet, positions_m);
-  double largest = 0.0, change = 0.0;
+  if (!nodes_.empty()) set_areas(sheet, positions_m);
+  double behind_pa = 0.0;
   for (std::size_t k = 0; k < nodes_.size(); ++k) {
     ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
     contact.normal = body_->at(position).gradient.normalized();
+    const double area = contact.area_m2;
     const double pressure = contact.foundation_pa_per_m * compression_m(contact, position);
-    const double limit = friction_ * pressure * contact.area_m2;
-    change = std::max({change, pressure * std::abs(contact.area_m2 - area_before[k]),
-                       std::abs(limit - contact.friction_limit_n)});
-    largest = std::max(largest, pressure * contact.area_m2);
-    contact.friction_limit_n = limit;
+    const double limit = friction_ * pressure * area;
+    contact.area_m2 = area_before[k] + weight * (area - area_before[k]);
+    contact.friction_limit_n += weight * (limit - contact.friction_limit_n);
+    behind_pa = std::max(
+        behind_pa,
+        (pressure * std::abs(area - contact.area_m2) + std::abs(limit - contact.friction_limit_n)) / area);
   }
-  return largest > 0.0 ? change / largest : 0.0;
+  return behind_pa;
 }
 
 void TissueContact::drag_grips(const Points3& positions_m) {

@@ -56,9 +56,9 @@ class TissueContact {
   // Coupled tissue only.
   CoupledFit coupled_fit(const Points3& positions_m) const;
 
-  // Brings area, normal and friction limit up to date; returns the largest relative change of a friction
-  // limit.
-  double refresh(const SheetMesh& sheet, const Points3& positions_m);
+  // Brings area and friction limit a `weight` of the way to the present shape, and the normal all of it.
+  // Returns the largest pressure (Pa: nodal force over nodal area) by which the held values are still behind.
+  double refresh(const SheetMesh& sheet, const Points3& positions_m, double weight);
   void drag_grips(const Points3& positions_m);
 
  private:

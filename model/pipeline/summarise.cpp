@@ -65,7 +65,8 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
 
 std::string asked_text(const InflationTarget& target) {
   if (const auto* pressure = std::get_if<Pressure>(&target)) return pressure_text(*pressure);
-  return fixed_text(std::get<Volume>(target) / mL, 1) + " mL";
+  if (const auto* volume = std::get_if<Volume>(&target)) return fixed_text(*volume / mL, 1) + " mL";
+  return fixed_text(std::get<TrappedAir>(target).pushed / mL, 1) + " mL of air pushed in";
 }
 
 std::vector<InflatedInlet> inlets_reached(const Plan& plan, const Estimate& estimate) {
@@ -86,11 +87,12 @@ std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& e
   const auto& limit = estimate.path.limit_point;
   if (!limit) return std::nullopt;
   const InletId inlet = estimate.setup.flat.group_inlet[index_of(limit->group)];
-  return "The chambers fed by inlet '" + plan.layout.inlets[index_of(inlet)].name + "' hold no more than " +
-         pressure_text(limit->pressure) + ", reached at " + fixed_text(limit->volume / mL, 1) +
-         " mL: beyond that a bulge grows by itself; the figures below are at that limit, not at the pressure "
-         "asked "
-         "for.";
+  return "Above " + pressure_text(limit->pressure) + " (" + fixed_text(limit->volume / mL, 1) +
+         " mL) the chambers fed by inlet '" + plan.layout.inlets[index_of(inlet)].name +
+         "' run away when a regulator holds the pressure: the bulge grows by itself. Filled by volume they "
+         "reach " +
+         fixed_text(limit->past_volume / mL, 1) + " mL at " + pressure_text(limit->past_pressure) +
+         ". The figures below are at that limit, not at the pressure asked for.";
 }
 
 }  // namespace

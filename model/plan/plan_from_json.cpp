@@ -188,11 +188,18 @@ InletProgram inlet_program(JsonObject& object) {
   const auto pressure_kpa = object.optional_number("pressure_kpa", {0.0, 100.0, "kPa"});
   const auto pressure_mmhg = object.optional_number("pressure_mmhg", {0.0, 750.0, "mmHg"});
   const auto volume_ml = object.optional_number("volume_ml", {0.0, 20000.0, "mL"});
-  if (!object.failed() && pressure_kpa.has_value() + pressure_mmhg.has_value() + volume_ml.has_value() != 1)
-    object.fail("give exactly one of pressure_kpa, pressure_mmhg and volume_ml.");
+  const auto pushed_ml = object.optional_number("pushed_air_ml", {0.0, 20000.0, "mL"});
+  const auto dead_ml = object.optional_number("dead_ml", {0.01, 20000.0, "mL"});
+  if (object.failed()) return program;
+  if (pressure_kpa.has_value() + pressure_mmhg.has_value() + volume_ml.has_value() + pushed_ml.has_value() !=
+      1)
+    object.fail("give exactly one of pressure_kpa, pressure_mmhg, volume_ml and pushed_air_ml.");
+  if (pushed_ml.has_value() != dead_ml.has_value())
+    object.fail("pushed_air_ml and dead_ml (what tubing and fittings hold) go together.");
   if (pressure_kpa) program.target = *pressure_kpa * kPa;
   if (pressure_mmhg) program.target = *pressure_mmhg * mmHg;
   if (volume_ml) program.target = *volume_ml * mL;
+  if (pushed_ml && dead_ml) program.target = TrappedAir{*pushed_ml * mL, *dead_ml * mL};
   read_each(object, "steps", [&](JsonObject& step) { program.steps.push_back(programme_step(step)); });
   return program;
 }

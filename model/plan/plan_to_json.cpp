@@ -88,8 +88,12 @@ ordered_json inflation_json(const std::vector<InletProgram>& programs) {
     ordered_json item{{"inlet", program.inlet}};
     if (const auto* pressure = std::get_if<Pressure>(&program.target))
       item["pressure_kpa"] = tidy(*pressure / kPa);
-    else
-      item["volume_ml"] = tidy(std::get<Volume>(program.target) / mL);
+    else if (const auto* volume = std::get_if<Volume>(&program.target))
+      item["volume_ml"] = tidy(*volume / mL);
+    else {
+      item["pushed_air_ml"] = tidy(std::get<TrappedAir>(program.target).pushed / mL);
+      item["dead_ml"] = tidy(std::get<TrappedAir>(program.target).dead / mL);
+    }
     for (const ProgrammeStep& step : program.steps)
       item["steps"].push_back({{"level", tidy(step.level)},
                                {"ramp_s", tidy(step.ramp / second)},
