@@ -34,6 +34,9 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   app.footer(std::string(kMainExamples) + kExitCodeHelp);
   add_look(app, action);
   add_estimate(app, action);
+  add_ceiling(app, action);
+  add_aim(app, action);
+  add_spread(app, action);
   CLI::App& body = add_group(app, "body", "Check, make and measure bodies");
   add_body_check(body, action);
   add_body_make(body, action);

@@ -23,6 +23,9 @@ using Action = std::function<int(Streams)>;
 
 void add_estimate(CLI::App& app, Action& action);
 void add_look(CLI::App& app, Action& action);
+void add_ceiling(CLI::App& app, Action& action);
+void add_aim(CLI::App& app, Action& action);
+void add_spread(CLI::App& app, Action& action);
 void add_demo(CLI::App& app, Action& action);
 
 // Group `body`.

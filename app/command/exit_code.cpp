@@ -26,6 +26,7 @@ const char* const kExitCodeHelp =
     "  3    no equilibrium was found, so there are no numbers\n"
     "  4    done, with findings above a limit\n"
     "  5    not done: the device as planned may act as a tourniquet and must not be worn\n"
+    "  6    aim: the wanted pressures cannot be reached as drawn; the nearest are shown\n"
     "  130  stopped with Ctrl-C\n";
 
 int say_problem(const Problem& problem, Streams streams) {

@@ -11,6 +11,7 @@ enum ExitCode : int {
   kExitNotConverged = 3,  // no equilibrium was found, so there are no numbers
   kExitAboveLimit = 4,    // done, with findings above a limit
   kExitStop = 5,          // figures written, but the device as planned must not be worn
+  kExitNotReached = 6,    // aim: the wanted pressures cannot be reached as drawn; the nearest are shown
   kExitCancelled = 130,   // stopped with Ctrl-C
 };
 

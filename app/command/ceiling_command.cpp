@@ -1,0 +1,85 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command/commands.hpp"
+#include "app/command/study_inputs.hpp"
+#include "app/command/terminal_progress.hpp"
+#include "model/core/file.hpp"
+#include "model/study/ceiling_report.hpp"
+#include "model/study/spread_report.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "Examples:\n"
+    "  wrapgauge ceiling cuff.json\n"
+    "  wrapgauge ceiling cuff.json --edge-mm 8 --together --json | jq .together.at\n"
+    "All inlets are scaled together in the plan's proportion; then each inlet alone, the others open.\n"
+    "Exit code 4: the plan asks for more than its ceiling.\n";
+
+struct CeilingCommand {
+  std::filesystem::path plan;
+  std::optional<std::filesystem::path> out, spread;
+  std::optional<double> edge_mm;
+  bool alone = true, json = false;
+};
+
+int say_ceiling(const CeilingCommand& command, const Ceiling& ceiling, const std::string& json,
+                Streams streams) {
+  if (command.out)
+    if (auto written = write_file_atomically(*command.out, json); !written)
+      return say_problem(written.problem(), streams);
+  if (command.json)
+    streams.out << json;
+  else
+    for (const std::string& sentence : ceiling_words(ceiling)) streams.out << sentence << "\n";
+  const bool plan_within =
+      ceiling.together.stop == CeilingStop::kWithin ||
+      (ceiling.together.stop != CeilingStop::kAlreadyAbove && ceiling.together.at.inflation >= 1.0);
+  return plan_within ? kExitDone : kExitAboveLimit;
+}
+
+int run_ceiling(const CeilingCommand& command, Streams streams) {
+  const auto job = read_job(command.plan);
+  if (!job) return say_problem(job.problem(), streams);
+  Plan plan = job->plan;
+  if (command.edge_mm) plan.mesh_edge = *command.edge_mm * mm;
+  CeilingOptions options;
+  options.alone = command.alone;
+  if (command.spread) {
+    const auto spread = read_spread(*command.spread / "spread.json", inputs_hash(*job));
+    if (!spread) return say_problem(spread.problem(), streams);
+    options.spread_factor = spread->limit_factor;
+  }
+  std::optional<Result<Ceiling>> found;
+  {
+    TerminalProgress progress;
+    found = find_ceiling(plan, job->body, job->resources, options, progress);
+  }
+  if (!*found) return say_problem(found->problem(), streams);
+  return say_ceiling(command, **found, ceiling_json(**found, job->plan.name, inputs_hash(*job)), streams);
+}
+
+}  // namespace
+
+void add_ceiling(CLI::App& app, Action& action) {
+  auto wanted = std::make_shared<CeilingCommand>();
+  CLI::App* command = app.add_subcommand("ceiling", "Find the highest inflation within the limits");
+  command->add_option("plan", wanted->plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command->add_option("--out", wanted->out, "Write the answer as JSON to this file too")->type_name("FILE");
+  command
+      ->add_option("--spread", wanted->spread,
+                   "Folder of a spread of this plan: keep 19 runs in 20 within the limits too")
+      ->type_name("DIR");
+  command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
+  command->add_flag("!--together", wanted->alone, "All inlets together only, not each alone: quicker");
+  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
+      ->check(CLI::Range(1.0, 20.0))
+      ->type_name("MM");
+  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_ceiling(*wanted, streams); }; });
+}
+
+}  // namespace wrapgauge

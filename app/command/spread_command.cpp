@@ -1,0 +1,145 @@
+#include <CLI/CLI.hpp>
+#include <charconv>
+#include <memory>
+
+#include "app/command/commands.hpp"
+#include "app/command/resource_folder.hpp"
+#include "app/command/study_inputs.hpp"
+#include "app/command/terminal_progress.hpp"
+#include "model/core/file.hpp"
+#include "model/study/spread_report.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "Examples:\n"
+    "  wrapgauge spread cuff.json --out cuff-spread\n"
+    "  wrapgauge spread cuff.json --out here --part 2/4     one of four machines\n"
+    "  wrapgauge spread cuff.json --out all --merge here --merge there\n"
+    "Stopped and started again, it goes on from the runs kept in DIR/runs. Writes spread.json and spread.md\n"
+    "once every run is there; the same bytes whatever the parts, their order and the number of cores.\n";
+
+struct SpreadCommand {
+  std::filesystem::path plan, folder;
+  std::optional<std::filesystem::path> ranges;
+  std::vector<std::filesystem::path> merge;
+  std::optional<double> edge_mm, preview_mm;
+  std::optional<int> runs, seed;
+  std::string part;
+  bool json = false;
+};
+
+// "2/4". The parser has checked nothing yet.
+Result<SpreadPart> part_of(const std::string& text) {
+  SpreadPart part;
+  if (text.empty()) return part;
+  const char* end = text.data() + text.size();
+  const auto first = std::from_chars(text.data(), end, part.part);
+  if (first.ec == std::errc() && first.ptr != end && *first.ptr == '/') {
+    const auto second = std::from_chars(first.ptr + 1, end, part.parts);
+    if (second.ec == std::errc() && second.ptr == end && part.part >= 1 && part.part <= part.parts)
+      return part;
+  }
+  return bad_input("--part is '" + text + "': write it as 2/4, the second of four parts.");
+}
+
+Result<SpreadTable> table_for(const SpreadCommand& command) {
+  auto file = command.ranges ? Result<std::filesystem::path>(*command.ranges) : resource_folder();
+  if (!file) return file.problem();
+  auto read = read_spread_table(command.ranges ? *file : *file / "spread.json");
+  if (!read) return read.problem();
+  SpreadTable table = std::move(read).value();
+  if (command.runs) table.runs = *command.runs;
+  if (command.seed) table.seed = static_cast<std::uint64_t>(*command.seed);
+  if (command.preview_mm) table.preview_edge = *command.preview_mm * mm;
+  return table;
+}
+
+int say_part_done(const SpreadRuns& runs, const SpreadCommand& command, Streams streams) {
+  streams.out
+      << "Part " << command.part << " is done; " << runs.missing() << " of " << runs.runs.size()
+      << " runs are still to come from other parts. Runs are kept in " << (command.folder / "runs").string()
+      << "; when all parts are done, run spread once more without --part, with --merge for each other "
+         "folder.\n";
+  return kExitDone;
+}
+
+int write_spread(const Spread& spread, const SpreadCommand& command, Streams streams) {
+  const std::string json = spread_json(spread);
+  for (const auto& [name, bytes] :
+       {std::pair<const char*, std::string>{"spread.json", json}, {"spread.md", spread_markdown(spread)}})
+    if (auto written = write_file_atomically(command.folder / name, bytes); !written)
+      return say_problem(written.problem(), streams);
+  if (command.json) {
+    streams.out << json;
+  } else {
+    for (const std::string& sentence : spread_words(spread)) streams.out << sentence << "\n";
+    streams.out << "Predicted by an uncalibrated model; not a medical device. Written to "
+                << command.folder.string() << "\n";
+  }
+  return spread.whole.back().high > 1.0 ? kExitAboveLimit : kExitDone;
+}
+
+int run_spread(const SpreadCommand& command, Streams streams) {
+  const auto part = part_of(command.part);
+  if (!part) return say_problem(part.problem(), streams);
+  auto read = read_job(command.plan);
+  if (!read) return say_problem(read.problem(), streams);
+  Job job = std::move(read).value();
+  if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
+  const auto table = table_for(command);
+  if (!table) return say_problem(table.problem(), streams);
+  const SpreadJob wanted{job.plan, job.body, job.resources, *table, inputs_hash(job)};
+  SpreadFolders folders{command.folder / "runs", {}};
+  for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
+  if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
+  std::optional<Result<SpreadRuns>> runs;
+  {
+    TerminalProgress progress;
+    runs = solve_spread(wanted, folders, *part, progress);
+  }
+  if (!*runs) return say_problem(runs->problem(), streams);
+  if ((*runs)->missing() > 0) return say_part_done(**runs, command, streams);
+  const auto spread = spread_of(wanted, **runs);
+  if (!spread) return say_problem(spread.problem(), streams);
+  return write_spread(*spread, command, streams);
+}
+
+void add_options(CLI::App& command, SpreadCommand& wanted) {
+  command.add_option("plan", wanted.plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command.add_option("--out", wanted.folder, "Folder for runs and results; made if it is missing")
+      ->required()
+      ->type_name("DIR");
+  command.add_option("--part", wanted.part, "Solve only this part of the runs, e.g. 2/4")->type_name("I/N");
+  command.add_option("--merge", wanted.merge, "Take finished runs from this folder of another part too")
+      ->allow_extra_args(false)
+      ->type_name("DIR");
+  command.add_option("--ranges", wanted.ranges, "Ranges of the inputs instead of the program's spread.json")
+      ->type_name("FILE");
+  command.add_option("--runs", wanted.runs, "Runs of the sample, 8 or more")->check(CLI::Range(8, 100000));
+  command.add_option("--seed", wanted.seed, "Seed of the sample")->check(CLI::Range(0, 1000000000));
+  command
+      .add_option("--preview-mm", wanted.preview_mm,
+                  "Mesh edge of the runs, 1 to 30 mm; corrected to the plan's")
+      ->check(CLI::Range(1.0, 30.0))
+      ->type_name("MM");
+  command.add_option("--edge-mm", wanted.edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
+      ->check(CLI::Range(1.0, 20.0))
+      ->type_name("MM");
+  command.add_flag("--json", wanted.json, "Print spread.json instead of sentences");
+}
+
+}  // namespace
+
+void add_spread(CLI::App& app, Action& action) {
+  auto wanted = std::make_shared<SpreadCommand>();
+  CLI::App* command =
+      app.add_subcommand("spread", "Find how far uncertain inputs move the prediction, and which matter");
+  add_options(*command, *wanted);
+  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_spread(*wanted, streams); }; });
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,22 @@
+#include "app/command/study_inputs.hpp"
+
+#include <system_error>
+
+#include "model/study/random_stream.hpp"
+
+namespace wrapgauge {
+
+std::string inputs_hash(const Job& job) {
+  std::string all;
+  for (const InputFile& input : job.inputs) all += input.role + " " + input.sha256 + "\n";
+  return hash_text(all);
+}
+
+Result<std::monostate> make_folder(const std::filesystem::path& folder) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (error) return bad_input("folder '" + folder.string() + "' could not be made: " + error.message() + ".");
+  return std::monostate{};
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,14 @@
+#pragma once
+// What the commands of the study stage share.
+
+#include "app/command/job.hpp"
+
+namespace wrapgauge {
+
+// One hash of every input file's, so that results of other inputs are told apart.
+std::string inputs_hash(const Job& job);
+
+// Makes a folder and the folders above it.
+Result<std::monostate> make_folder(const std::filesystem::path& folder);
+
+}  // namespace wrapgauge

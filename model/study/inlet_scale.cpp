@@ -1,0 +1,67 @@
+#include "model/study/inlet_scale.hpp"
+
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+double asked_si(const InflationTarget& target) {
+  if (const auto* air = std::get_if<TrappedAir>(&target)) return air->pushed.si();
+  if (const auto* volume = std::get_if<Volume>(&target)) return volume->si();
+  return std::get<Pressure>(target).si();
+}
+
+}  // namespace
+
+InletScale::InletScale(const StudyCase& study, std::optional<std::size_t> only)
+    : study_(study), only_(only), closed_volume_(study.groups()) {}
+
+bool InletScale::scales(std::size_t group) const {
+  return (!only_ || *only_ == group) && asked_si(study_.targets()[group]) > 0.0;
+}
+
+std::optional<Problem> InletScale::problem() const {
+  bool any = false;
+  for (std::size_t g = 0; g < study_.groups(); ++g) {
+    if (!scales(g)) continue;
+    any = true;
+    const auto* volume = std::get_if<Volume>(&study_.targets()[g]);
+    if (volume && *volume <= closed_volume_[g] * 1.01)
+      return bad_input("inlet '" + study_.inlet_of(g) + "' is asked for " + fixed_text(*volume / mL, 1) +
+                       " mL, but closed and not inflated its chambers hold " +
+                       fixed_text(closed_volume_[g] / mL, 1) +
+                       " mL already: ask for more, so that there is something to scale.");
+  }
+  if (any) return std::nullopt;
+  return bad_input(
+      (only_ ? "inlet '" + study_.inlet_of(*only_) + "' is" : std::string("every inlet is")) +
+      " asked for nothing in the plan: give a pressure or volume above 0, which is then scaled.");
+}
+
+std::vector<InflationTarget> InletScale::at(double inflation) const {
+  std::vector<InflationTarget> targets(study_.groups(), Pressure());
+  for (std::size_t g = 0; g < targets.size(); ++g) {
+    if (!scales(g)) continue;
+    if (const auto* pressure = std::get_if<Pressure>(&study_.targets()[g])) {
+      targets[g] = *pressure * inflation;
+    } else if (const auto* air = std::get_if<TrappedAir>(&study_.targets()[g])) {
+      targets[g] = TrappedAir{air->pushed * inflation, air->dead};
+    } else {
+      const Volume asked = std::get<Volume>(study_.targets()[g]);
+      targets[g] = closed_volume_[g] + (asked - closed_volume_[g]) * inflation;
+    }
+  }
+  return targets;
+}
+
+double InletScale::inflation_at(const LimitPoint& point) const {
+  const auto* pressure = std::get_if<Pressure>(&study_.targets()[index_of(point.group)]);
+  return pressure && pressure->si() > 0.0 ? point.pressure / *pressure : 0.0;
+}
+
+void InletScale::closed_at(const EquilibriumState& closed) {
+  for (std::size_t g = 0; g < study_.groups(); ++g)
+    closed_volume_[g] = Volume(closed.group_volume_m3[static_cast<Eigen::Index>(g)]);
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,127 @@
+#include "model/study/ceiling.hpp"
+
+#include <gtest/gtest.h>
+
+#include "model/core/file.hpp"
+#include "model/study/ceiling_report.hpp"
+#include "tests/study/small_band.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<Ceiling> ceiling_of(const Plan& plan, double spread_factor = 1.0) {
+  CeilingOptions options;
+  options.spread_factor = spread_factor;
+  return find_ceiling(plan, small_band::body(), small_band::resources(), options);
+}
+
+const Result<Ceiling>& ceiling_of_six_kpa() {
+  static const Result<Ceiling> ceiling = ceiling_of(small_band::plan(6.0 * kPa));
+  return ceiling;
+}
+
+// The limit's share at an inflation, solved apart from the search.
+double share_at(const Plan& plan, InflationTarget target) {
+  const Body body = body_of_plan(plan, small_band::body()).value();
+  const auto study = StudyCase::make(plan, body, small_band::resources(), mesh_of_plan(plan)).value();
+  const auto solved = study.inflate_to({target}, silent_progress());
+  EXPECT_TRUE(solved.ok()) << (solved.ok() ? "" : solved.problem().message);
+  if (!solved) return 0.0;
+  const LoadPath& path = *solved;
+  return study.read(path, path.states.back()).nearest.share;
+}
+
+TEST(Ceiling, IsWithinTheLimitsAndFivePercentAboveItIsNot) {
+  const Plan plan = small_band::plan(6.0 * kPa);
+  const auto& ceiling = ceiling_of_six_kpa();
+  ASSERT_TRUE(ceiling.ok()) << ceiling.problem().message;
+  const InletCeiling& together = ceiling->together;
+  ASSERT_EQ(together.inlets.size(), 1u);
+  EXPECT_EQ(together.inlets[0].inlet, "valve");
+  EXPECT_EQ(together.stop, CeilingStop::kLimit);
+  EXPECT_TRUE(together.confirmed());
+  EXPECT_FALSE(together.at.nearest.sentence.empty());
+  const Pressure answer = together.inlets[0].gauge;
+  EXPECT_NEAR(answer / kPa, 6.0 * together.at.inflation, 1e-6);
+  EXPECT_LE(share_at(plan, answer), 1.0 + 1e-6);
+  EXPECT_GT(share_at(plan, answer * 1.05), 1.0);
+  EXPECT_TRUE(ceiling->alone.empty());  // a single inlet
+}
+
+TEST(Ceiling, DoesNotDependOnHowMuchThePlanAsksFor) {
+  const auto low = ceiling_of(small_band::plan(1.5 * kPa));
+  const auto& high = ceiling_of_six_kpa();
+  ASSERT_TRUE(low.ok() && high.ok());
+  EXPECT_NEAR(low->together.inlets[0].gauge / kPa, high->together.inlets[0].gauge / kPa,
+              0.02 * (high->together.inlets[0].gauge / kPa));
+}
+
+TEST(Ceiling, ReliefStaysWithinItsShareOfTheLimitAndItsCap) {
+  const auto& ceiling = ceiling_of_six_kpa();
+  ASSERT_TRUE(ceiling.ok() && ceiling->relief);
+  const Pressure setting = ceiling->relief->inlets[0].gauge;
+  EXPECT_GE(setting, ceiling->together.inlets[0].gauge * 0.99);
+  EXPECT_LE(setting, 10.0 * kPa);
+  ASSERT_TRUE(ceiling->relief->at || setting >= 5.3 * kPa);
+  if (ceiling->relief->at) {
+    EXPECT_LE(ceiling->relief->at->nearest.share, 1.25);
+  }
+}
+
+TEST(Ceiling, TheSpreadOfInputsLowersIt) {
+  const Plan plan = small_band::plan(6.0 * kPa);
+  const auto& without = ceiling_of_six_kpa();
+  const auto with = ceiling_of(plan, 1.4);
+  ASSERT_TRUE(without.ok() && with.ok());
+  EXPECT_LT(with->together.inlets[0].gauge, without->together.inlets[0].gauge * 0.95);
+  EXPECT_LE(1.4 * share_at(plan, with->together.inlets[0].gauge), 1.0 + 1e-6);
+}
+
+TEST(Ceiling, AFillVolumeIsScaledFromWhatTheClosedBandHolds) {
+  const Plan plan = small_band::plan(12.0 * mL);
+  const auto ceiling = ceiling_of(plan);
+  ASSERT_TRUE(ceiling.ok()) << ceiling.problem().message;
+  ASSERT_EQ(ceiling->together.inlets.size(), 1u);
+  EXPECT_TRUE(ceiling->together.inlets[0].by_volume);
+  EXPECT_TRUE(ceiling->together.confirmed());
+  EXPECT_LE(share_at(plan, ceiling->together.inlets[0].volume), 1.0 + 0.01);
+}
+
+TEST(Ceiling, ATightClosureLeavesNoRoomAndSaysWhatPresses) {
+  const auto ceiling = ceiling_of(small_band::plan(2.0 * kPa, 0.25));
+  ASSERT_TRUE(ceiling.ok()) << ceiling.problem().message;
+  EXPECT_EQ(ceiling->together.stop, CeilingStop::kAlreadyAbove);
+  EXPECT_TRUE(ceiling->together.inlets.empty());
+  EXPECT_FALSE(ceiling->relief);
+  const std::string words = ceiling_words(*ceiling).front();
+  EXPECT_NE(words.find("Closed and not inflated"), std::string::npos) << words;
+  EXPECT_NE(words.find("loosen the closure"), std::string::npos) << words;
+}
+
+TEST(Ceiling, NothingToScaleIsSaid) {
+  const auto ceiling = ceiling_of(small_band::plan(0.0 * kPa));
+  ASSERT_FALSE(ceiling.ok());
+  EXPECT_NE(ceiling.problem().message.find("asked for nothing"), std::string::npos);
+}
+
+TEST(CeilingWords, AreReadBackAndRefusedForOtherInputs) {
+  const auto& ceiling = ceiling_of_six_kpa();
+  ASSERT_TRUE(ceiling.ok());
+  const small_band::Folder folder("ceiling");
+  const auto file = folder.path() / "ceiling.json";
+  ASSERT_TRUE(write_file_atomically(file, ceiling_json(*ceiling, "small band", "hash")).ok());
+  const auto words = read_ceiling_words(file, "hash");
+  ASSERT_TRUE(words.ok()) << words.problem().message;
+  EXPECT_EQ(*words, ceiling_words(*ceiling));
+  const auto stale = read_ceiling_words(file, "another");
+  ASSERT_FALSE(stale.ok());
+  EXPECT_NE(stale.problem().message.find("stale"), std::string::npos);
+}
+
+TEST(CeilingWords, RoundDown) {
+  EXPECT_EQ(pressure_down_text(2.99 * kPa), "2.9 kPa (22 mmHg)");
+  EXPECT_EQ(pressure_down_text(3.0 * kPa), "3.0 kPa (22 mmHg)");
+}
+
+}  // namespace
+}  // namespace wrapgauge
