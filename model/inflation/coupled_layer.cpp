@@ -62,25 +62,27 @@ double CoupledLayer::at_distance_m_per_n(double distance_m, double area_m2, doub
   return value / (M_PI * contact_modulus_pa_ * depth_m);
 }
 
+double CoupledLayer::between_m_per_n(const SkinPlaces& places, Eigen::Index i, Eigen::Index j) const {
+  const double depth = std::sqrt(layer_.depth_m(i) * layer_.depth_m(j));
+  const double area = 0.5 * (places.area_m2(i) + places.area_m2(j));
+  const double distance =
+      surface_distance_m(places.points_m.row(i).transpose(), places.normals.row(i).transpose(),
+                         places.points_m.row(j).transpose(), places.normals.row(j).transpose());
+  // Places on two lines that are stitched together lie on each other.
+  if (distance * distance * M_PI < 0.36 * area) return own_m_per_n(area, depth);
+  return at_distance_m_per_n(distance, area, depth);
+}
+
 Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const {
   std::vector<Eigen::Index> loaded;
   for (Eigen::Index j = 0; j < force_n.size(); ++j)
     if (force_n(j) != 0.0) loaded.push_back(j);
   Eigen::VectorXd lowering(force_n.size());
   const auto row = [&](Eigen::Index i) {
-    const Vec3 point = places.points_m.row(i).transpose(), normal = places.normals.row(i).transpose();
     double sum = 0.0;
-    for (const Eigen::Index j : loaded) {
-      if (j == i) {
-        sum += own_m_per_n(places.area_m2(i), layer_.depth_m(i)) * force_n(i);
-        continue;
-      }
-      const double depth = std::sqrt(layer_.depth_m(i) * layer_.depth_m(j));
-      const double distance = surface_distance_m(point, normal, places.points_m.row(j).transpose(),
-                                                 places.normals.row(j).transpose());
-      const double area = 0.5 * (places.area_m2(i) + places.area_m2(j));
-      sum += at_distance_m_per_n(distance, area, depth) * force_n(j);
-    }
+    for (const Eigen::Index j : loaded)
+      sum += force_n(j) *
+             (j == i ? own_m_per_n(places.area_m2(i), layer_.depth_m(i)) : between_m_per_n(places, i, j));
     return sum;
   };
   tbb::parallel_for(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {

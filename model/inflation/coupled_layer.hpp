@@ -51,6 +51,8 @@ class CoupledLayer {
   double own_m_per_n(double area_m2, double depth_m) const;
   double at_distance_m_per_n(double distance_m, double area_m2, double depth_m) const;
 
+  double between_m_per_n(const SkinPlaces& places, Eigen::Index i, Eigen::Index j) const;
+
   TissueLayer layer_;
   double contact_modulus_pa_;  // E*
   std::shared_ptr<const LayerCompliance> compliance_;

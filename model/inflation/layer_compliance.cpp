@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kSpacing = 0.01;  // of the table, in depths
 constexpr double kWaveEnd = 16.0;  // 1 - s(16) is below 1e-10
-constexpr int kWavePanels = 640;   // Simpson panels; J0 turns 25 times at most
+constexpr int kWavePanels = 640;   // Simpson panels; J0 turns 36 times at most
 
 double interpolated(const std::vector<double>& table, double q) {
   const double place = q / kSpacing;

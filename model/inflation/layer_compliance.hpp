@@ -30,7 +30,7 @@ class LayerCompliance {
   // Largest of s(x)/x: the softest pressure wave has C = 2 h / E* times this.
   double softest() const { return softest_; }
   // Beyond this r / h a force is not felt (1/q - Phi(q) is below 1e-4 of its value at q = 1).
-  static constexpr double kReach = 10.0;
+  static constexpr double kReach = 14.0;
 
  private:
   double poisson_factor_;  // m
