@@ -5,6 +5,7 @@
 #include "app/command/job.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/io/summary_json.hpp"
 #include "model/pipeline/summarise.hpp"
@@ -24,6 +25,7 @@ struct EstimateCommand {
   bool json = false;              // summary.json on `out` too
   std::optional<double> edge_mm;  // instead of the plan's
   bool mesh_error = true;
+  bool wrinkled_too = false;
 };
 
 void say_chambers(const Summary& summary, std::ostream& out) {
@@ -32,9 +34,21 @@ void say_chambers(const Summary& summary, std::ostream& out) {
         << pressure_text(chamber.peak) << " at " << pressure_text(chamber.gauge) << " inside\n";
 }
 
+void say_comparisons(const Summary& summary, std::ostream& out) {
+  for (const FiguresDifference& difference : summary.comparisons) {
+    if (!difference.problem.empty())
+      out << "against " << difference.other << ": not known: " << difference.problem << "\n";
+    for (const ChamberDifference& chamber : difference.chambers)
+      out << chamber.chamber << ", against " << difference.other << ": mean "
+          << fixed_text(chamber.mean_other / kPa, 2) << " kPa, peak "
+          << fixed_text(chamber.peak_other / kPa, 2) << " kPa\n";
+  }
+}
+
 void say_result(const Summary& summary, const std::filesystem::path& folder, std::ostream& out) {
   if (summary.limit_point) out << "not reached: " << *summary.limit_point << "\n";
   say_chambers(summary, out);
+  say_comparisons(summary, out);
   for (const Finding& finding : summary.findings)
     if (finding.severity != Severity::kNote)
       out << severity_text(finding.severity) << ": " << finding.sentence << "\n";
@@ -47,6 +61,8 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
+
+  if (command.wrinkled_too) job.plan.compare_wrinkled = true;
 
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
 
@@ -82,6 +98,10 @@ void add_estimate(CLI::App& app, Action& action) {
       ->type_name("MM");
   command->add_flag("!--no-mesh-error", wanted->mesh_error,
                     "Do not solve once more on a coarser mesh: quicker, but the mesh error stays unknown");
+  command->add_flag(
+      "--wrinkled-too", wanted->wrinkled_too,
+      "Solve once more with wrinkling instead of compression in the sheets (or the other way round) "
+      "and say how the chambers differ");
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });

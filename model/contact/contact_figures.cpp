@@ -180,6 +180,7 @@ ContactFigures contact_figures(const Body& body, const InflationSetup& setup, co
   add_peak_anywhere(pressed, figures);
   figures.share_of_girth = pressed_share_of_girth(body, pressed.samples);
   figures.total_force = Force(map.on_layout_pa.dot(vertex_areas_m2(pressed.side)));
+  figures.seams = seam_figures(setup, path.sheet, pressed.stress);
   return figures;
 }
 

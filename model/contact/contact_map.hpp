@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/body/body.hpp"
+#include "model/contact/seam_figures.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/membrane_stress.hpp"
 
@@ -48,6 +49,7 @@ struct ContactFigures {
   double share_of_girth =
       0.0;  // largest share of a girth that is pressed, 0..1, over sections along the axis
   Force total_force;
+  std::vector<SeamFigures> seams;  // most loaded first
 };
 
 struct FigureInputs {

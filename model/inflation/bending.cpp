@@ -58,6 +58,7 @@ Hinge make_hinge(const FlatMesh& flat, const SheetMesh& sheet, const std::vector
   Hinge hinge;
   hinge.nodes = {node_at(sheet, edge_layer, one.low), node_at(sheet, edge_layer, one.high),
                  node_at(sheet, l1, one.opposite), node_at(sheet, l2, two.opposite)};
+  hinge.triangles = {t1, t2};
   hinge.weights = hinge_weights(flat, one, two);
   const SheetElement &e1 = elements[t1], &e2 = elements[t2];
   hinge.stiffness =

@@ -12,9 +12,10 @@
 namespace wrapgauge {
 
 struct Hinge {
-  std::array<int, 4> nodes;  // edge start, edge end, opposite corner of triangle 1, of triangle 2
-  Eigen::Vector4d weights;   // k_a, 1/m * m: dimensionless cotangents
-  double stiffness = 0.0;    // c, N/m
+  std::array<int, 4> nodes;      // edge start, edge end, opposite corner of triangle 1, of triangle 2
+  std::array<int, 2> triangles;  // of the sheet
+  Eigen::Vector4d weights;       // k_a, 1/m * m: dimensionless cotangents
+  double stiffness = 0.0;        // c, N/m
 };
 
 // Every pair of triangles across an edge that bend together: skin with skin, outer with outer, and a fused or

@@ -54,6 +54,7 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
       strap_laws_(strap_ground_laws(setup.layout)),
       elements_(sheet_elements(setup, sheet_, strap_laws_)),
       hinges_(hinges_if(options.bending, setup, sheet_, elements_)),
+      curls_(curls(setup.flat, sheet_, elements_, hinges_)),
       stitches_(closure_stitches(setup.flat, sheet_.skin_node)),
       pairs_(sheet_pairs(setup, sheet_)),
       tissue_(setup, sheet_, options, start_m_),
@@ -93,6 +94,11 @@ void EquilibriumSystem::bind_stencils() {
     stencil.scatter(tangent_, [&](int i, int j) -> Mat3 {
       return hinge.stiffness * hinge.weights(i) * hinge.weights(j) * Mat3::Identity();
     });
+  }
+  for (const Curl& curl : curls_) {
+    Stencil<4> stencil{curl.nodes, {}};
+    stencil.bind(tangent_);
+    curl_stencils_.push_back(stencil);
   }
   for (Stitch& stitch : stitches_) {
     stitch.stencil.bind(tangent_);
@@ -200,6 +206,22 @@ void EquilibriumSystem::add_bending_and_stitches(const Points3& x, Evaluation& o
   for (const Stitch& stitch : stitches_) add(stitch.stencil.nodes, stitch.weights, stitch.stiffness_n_per_m);
 }
 
+// Linear in the volume of four nodes, so not definite: left out of the projected tangent.
+void EquilibriumSystem::add_curls(const Points3& x, TangentKind kind, Evaluation& out) {
+  for (std::size_t k = 0; k < curls_.size(); ++k) {
+    const Curl& curl = curls_[k];
+    std::array<Vec3, 4> corners;
+    for (int a = 0; a < 4; ++a) corners[a] = x.row(curl.nodes[a]).transpose();
+    out.energy_j -= curl.moment_n_per_m2 * six_volumes(corners);
+    for (int a = 0; a < 4; ++a)
+      out.gradient_n.segment<3>(3 * curl.nodes[a]) -= curl.moment_n_per_m2 * six_volumes_gradient(corners, a);
+    if (kind != TangentKind::kExact) continue;
+    curl_stencils_[k].scatter(tangent_, [&](int i, int j) -> Mat3 {
+      return -curl.moment_n_per_m2 * six_volumes_hessian(corners, i, j);
+    });
+  }
+}
+
 void EquilibriumSystem::add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out) {
   for (const SheetPair& pair : pairs_) {
     const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
@@ -239,6 +261,7 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   evaluate_triangles(positions_m, loads, kind);
   add_triangles(loads, kind, out);
   add_bending_and_stitches(positions_m, out);
+  add_curls(positions_m, kind, out);
   add_sheet_pairs(positions_m, kind != TangentKind::kNone, out);
   add_tissue(positions_m, kind, out);
   for (int node = 0; node < sheet_.node_count; ++node) {

@@ -7,6 +7,7 @@
 #include "model/inflation/block_matrix.hpp"
 #include "model/inflation/cavity_load.hpp"
 #include "model/inflation/closure.hpp"
+#include "model/inflation/curl.hpp"
 #include "model/inflation/sheet_contact.hpp"
 #include "model/inflation/sheet_elements.hpp"
 #include "model/inflation/tissue_contact.hpp"
@@ -51,6 +52,7 @@ class EquilibriumSystem {
   TriangleTerms triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind) const;
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
+  void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
   void add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out);
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
 
@@ -63,6 +65,8 @@ class EquilibriumSystem {
   std::vector<SheetElement> elements_;
   std::vector<Hinge> hinges_;
   std::vector<Stencil<4>> hinge_stencils_;
+  std::vector<Curl> curls_;
+  std::vector<Stencil<4>> curl_stencils_;
   std::vector<Stitch> stitches_;
   std::vector<SheetPair> pairs_;
   TissueContact tissue_;

@@ -25,15 +25,20 @@ Eigen::Matrix<double, 3, 2> corner_gradients(const FlatMesh& flat, int t, double
   return shape;
 }
 
-// D = E h^3 / 9 for an incompressible plate, E = 3 mu; a fused stack bends as one plate of mean modulus.
+// Of the stack about its neutral surface, incompressible plates, E = 3 mu: D = 4/3 sum E (t^3/12 + t z^2).
+// One sheet: E t^3 / 9.
 double bending_stiffness(const SheetElement& element) {
-  double thickness = 0.0, young_times_thickness = 0.0;
+  double below = 0.0, stiffness = 0.0, first = 0.0, second = 0.0;
   for (int k = 0; k < element.layer_count; ++k) {
     const SheetLayerRest& layer = element.layers[k];
-    thickness += layer.thickness_m;
-    young_times_thickness += 3.0 * initial_shear_modulus(*layer.law).si() * layer.thickness_m;
+    const double young = 3.0 * initial_shear_modulus(*layer.law).si(), t = layer.thickness_m;
+    const double height = below + 0.5 * t;
+    stiffness += young * t;
+    first += young * t * height;
+    second += young * t * (t * t / 12.0 + height * height);
+    below += t;
   }
-  return young_times_thickness * thickness * thickness / 9.0;
+  return 4.0 / 3.0 * (second - first * first / stiffness);
 }
 
 void add_layer(SheetElement& element, const FlatMesh& flat, int t, const HyperelasticLaw& law,

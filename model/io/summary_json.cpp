@@ -48,6 +48,20 @@ Json chamber_json(const ChamberFigures& chamber) {
   return json;
 }
 
+Json seams_json(const ContactFigures& figures) {
+  Json json = Json::array();
+  for (const SeamFigures& seam : figures.seams)
+    json.push_back({{"seam", seam.seam},
+                    {"inset", seam.inset},
+                    {"largest_N_per_mm", rounded(seam.largest / N_per_mm, 1e4)},
+                    {"mean_N_per_mm", rounded(seam.mean / N_per_mm, 1e4)},
+                    {"largest_over_mean", rounded(seam.concentration)},
+                    {"at_flat_mm", {rounded(seam.at_flat_m.x() * 1e3), rounded(seam.at_flat_m.y() * 1e3)}},
+                    {"sheet", seam.sheet},
+                    {"length_mm", rounded(seam.length / mm)}});
+  return json;
+}
+
 Json whole_json(const ContactFigures& figures) {
   Json json;
   put_pressure(json, "peak_1cm2", figures.peak_anywhere);
@@ -103,6 +117,28 @@ Json mesh_json(const Summary& summary) {
     json["error"] = {{"coarse_edge_mm", rounded(summary.mesh_error->coarse_edge / mm)},
                      {"worst_mean_difference_kPa", rounded(summary.mesh_error->worst_mean_difference / kPa)},
                      {"peak_difference_kPa", rounded(summary.mesh_error->peak_difference / kPa)}};
+  return json;
+}
+
+void put_difference(Json& json, Pressure shown, Pressure other) {
+  json["shown_kPa"] = rounded(shown / kPa);
+  json["other_kPa"] = rounded(other / kPa);
+  json["shown_minus_other_kPa"] = rounded((shown - other) / kPa);
+}
+
+Json comparison_json(const FiguresDifference& difference) {
+  Json json = {{"other", difference.other}, {"problem", nullptr}, {"chambers", Json::array()}};
+  if (!difference.problem.empty()) {
+    json["problem"] = difference.problem;
+    return json;
+  }
+  for (const ChamberDifference& chamber : difference.chambers) {
+    Json one = {{"chamber", chamber.chamber}};
+    put_difference(one["mean"], chamber.mean, chamber.mean_other);
+    put_difference(one["peak_1cm2"], chamber.peak, chamber.peak_other);
+    json["chambers"].push_back(one);
+  }
+  put_difference(json["peak_anywhere"], difference.peak_anywhere, difference.peak_anywhere_other);
   return json;
 }
 
@@ -172,6 +208,10 @@ std::string summary_json(const Summary& summary) {
   for (const ChamberFigures& chamber : summary.figures.chambers)
     json["chambers"].push_back(chamber_json(chamber));
   json["whole"] = whole_json(summary.figures);
+  json["seams"] = seams_json(summary.figures);
+  json["comparisons"] = Json::array();
+  for (const FiguresDifference& difference : summary.comparisons)
+    json["comparisons"].push_back(comparison_json(difference));
   json["wrap"] = wrap_json(summary);
   json["audit"] = audit_json(summary.audit);
   json["mesh"] = mesh_json(summary);

@@ -76,7 +76,32 @@ void add_sheet_stretch(const LimitSet& limits, const ChamberFigures& chamber, st
                           (chamber.stretch_max - 1.0) / std::max(limits.stretch_limit - 1.0, 1e-9))});
 }
 
+std::string seam_words(const SeamFigures& seam) {
+  return "the " + seam.seam + " with " + number_text(seam.largest / N_per_mm, 2) + " N/mm in the " +
+         seam.sheet + " sheet, at x " + fixed_text(seam.at_flat_m.x() * 1e3, 0) + " y " +
+         fixed_text(seam.at_flat_m.y() * 1e3, 0) + " mm of the layout, " + fixed_text(seam.concentration, 1) +
+         " times the mean along it";
+}
+
+// The most loaded seam, and the most loaded inset seam where that is another one.
+bool add_ranked_seams(const ContactFigures& figures, std::vector<Finding>& out) {
+  if (figures.seams.empty() || figures.seams.front().largest <= LineTension()) return false;
+  const SeamFigures& first = figures.seams.front();
+  const auto inset = std::find_if(figures.seams.begin(), figures.seams.end(),
+                                  [](const SeamFigures& seam) { return seam.inset; });
+  std::string words = "The seam that is pulled hardest is " + seam_words(first);
+  if (inset != figures.seams.end() && inset != figures.seams.begin())
+    words += "; of the inset seams it is " + seam_words(*inset);
+  out.push_back(
+      {Severity::kNote, first.seam,
+       words + "; what a seam holds is not known here, so they are ranked by tension alone: burst a sample "
+               "on the bench before anyone wears it.",
+       0.0});
+  return true;
+}
+
 void add_seam_tension(const ContactFigures& figures, std::vector<Finding>& out) {
+  if (add_ranked_seams(figures, out)) return;
   const ChamberFigures* worst = largest(figures, [](const ChamberFigures& c) { return c.seam_tension; });
   if (!worst || worst->seam_tension <= LineTension()) return;
   out.push_back(

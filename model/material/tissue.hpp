@@ -10,6 +10,10 @@
 
 namespace wrapgauge {
 
+// Foundation: each place sinks under its own pressure only. Coupled: a pressed place lowers its surroundings
+// too.
+enum class TissueModel { kFoundation, kCoupled };
+
 struct TissueSite {
   std::string name;      // "forearm relaxed"
   Pressure young;        // effective modulus to bone

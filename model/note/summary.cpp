@@ -1,5 +1,6 @@
 #include "model/note/summary.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "model/core/number_text.hpp"
@@ -82,6 +83,43 @@ std::string pressures_section(const Summary& summary) {
   return text;
 }
 
+std::string seams_section(const ContactFigures& figures) {
+  constexpr std::size_t kShown = 6;
+  if (figures.seams.empty()) return "";
+  std::string text =
+      "## Seams, most loaded first\n\n| seam | largest, N/mm | mean along it | largest / mean | where, mm | "
+      "sheet "
+      "|\n|---|---|---|---|---|---|\n";
+  for (std::size_t k = 0; k < std::min(kShown, figures.seams.size()); ++k) {
+    const SeamFigures& seam = figures.seams[k];
+    text += "| " + plain(seam.seam) + " | " + number_text(seam.largest / N_per_mm, 2) + " | " +
+            number_text(seam.mean / N_per_mm, 2) + " | " + fixed_text(seam.concentration, 1) + " | " +
+            fixed_text(seam.at_flat_m.x() * 1e3, 0) + ", " + fixed_text(seam.at_flat_m.y() * 1e3, 0) + " | " +
+            seam.sheet + " |\n";
+  }
+  return text + "\nWhat a seam holds is not known here: they are ranked by tension alone.\n\n";
+}
+
+std::string both_ways(Pressure shown, Pressure other) {
+  const double percent = other.si() != 0.0 ? 100.0 * (shown / other - 1.0) : 0.0;
+  return fixed_text(shown / kPa, 2) + " | " + fixed_text(other / kPa, 2) + " | " +
+         (percent < 0.0 ? "−" : "+") + fixed_text(std::abs(percent), 0) + " % |";
+}
+
+std::string comparison_section(const FiguresDifference& difference) {
+  std::string text = "## Against " + plain(difference.other) + "\n\n";
+  if (!difference.problem.empty()) return text + "Not known: " + plain(difference.problem) + "\n\n";
+  text +=
+      "| chamber | mean shown, kPa | mean otherwise | difference | peak shown, kPa | peak otherwise | "
+      "difference "
+      "|\n|---|---|---|---|---|---|---|\n";
+  for (const ChamberDifference& chamber : difference.chambers)
+    text += "| " + plain(chamber.chamber) + " | " + both_ways(chamber.mean, chamber.mean_other) + " " +
+            both_ways(chamber.peak, chamber.peak_other) + "\n";
+  return text + "\nHighest anywhere over 1 cm²: " + fixed_text(difference.peak_anywhere / kPa, 2) +
+         " kPa as shown, " + fixed_text(difference.peak_anywhere_other / kPa, 2) + " kPa otherwise.\n\n";
+}
+
 std::string percent(double share) {
   return number_text(100.0 * share, 2) + " %";
 }
@@ -131,6 +169,8 @@ std::string summary_markdown(const Summary& summary) {
   text += list(summary.worn) + "\n";
   text += findings_section(summary) + "\n";
   text += pressures_section(summary) + "\n";
+  text += seams_section(summary.figures);
+  for (const FiguresDifference& difference : summary.comparisons) text += comparison_section(difference);
   text += balance_section(summary) + "\n";
   text += cautions_section() + "\n";
   text += inputs_section(summary);

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "model/contact/figures_difference.hpp"
 #include "model/contact/mesh_error.hpp"
 #include "model/limits/skin_exposure.hpp"
 #include "model/wrap/wrap.hpp"
@@ -39,6 +40,7 @@ struct Summary {
   ContactFigures figures;
   Audit audit;
   std::optional<MeshError> mesh_error;
+  std::vector<FiguresDifference> comparisons;
   MeshSize mesh;
   double model_factor = 1.5;
   std::vector<Finding> findings;

@@ -76,6 +76,42 @@ std::optional<Problem> compare_with_coarser_mesh(const Plan& plan, const Resourc
   return std::nullopt;
 }
 
+std::optional<Problem> compare_with(const Plan& other, const std::string& words, const Resources& resources,
+                                    Progress& progress, Estimate& estimate) {
+  NamedProgress other_progress(progress, "once more for comparison");
+  const auto solved = solve(other, estimate.body, resources, mesh_of_plan(other), other_progress);
+  if (!solved && solved.problem().kind == ProblemKind::kCancelled) return solved.problem();
+  if (!solved)
+    estimate.comparisons.push_back({words, {}, {}, {}, solved.problem().message});
+  else if (solved->path.limit_point || estimate.path.limit_point)
+    estimate.comparisons.push_back(
+        {words,
+         {},
+         {},
+         {},
+         "one of the two stops at the highest pressure it can hold, so they are not alike."});
+  else
+    estimate.comparisons.push_back(figures_difference(estimate.figures, solved->figures, words));
+  return std::nullopt;
+}
+
+std::optional<Problem> compare_assumptions(const Plan& plan, const Resources& resources, Progress& progress,
+                                           Estimate& estimate) {
+  if (plan.tissue_model == TissueModel::kCoupled) {
+    Plan other = plan;
+    other.tissue_model = TissueModel::kFoundation;
+    if (auto problem = compare_with(other, "tissue as a foundation", resources, progress, estimate))
+      return problem;
+  }
+  if (!plan.compare_wrinkled) return std::nullopt;
+  Plan other = plan;
+  other.solver.relaxed_compression = !plan.solver.relaxed_compression;
+  const std::string words = other.solver.relaxed_compression
+                                ? "sheets that wrinkle instead of carrying compression"
+                                : "sheets that carry compression instead of wrinkling";
+  return compare_with(other, words, resources, progress, estimate);
+}
+
 std::string closing_words(const ClosureReport& closure) {
   const auto mm_text = [](Length length) { return fixed_text(length / mm, 1) + " mm"; };
   return "closure: girth " + mm_text(closure.girth_at_anchor) + ", closing length " +
@@ -107,6 +143,8 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
   hold_against_limits(resources, estimate);
   if (options.mesh_error)
     if (auto problem = compare_with_coarser_mesh(plan, resources, progress, estimate)) return *problem;
+  if (options.comparisons)
+    if (auto problem = compare_assumptions(plan, resources, progress, estimate)) return *problem;
   progress.report("done", 1.0);
   return estimate;
 }

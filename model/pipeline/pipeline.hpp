@@ -7,6 +7,7 @@
 
 #include "model/contact/audit.hpp"
 #include "model/contact/contact_map.hpp"
+#include "model/contact/figures_difference.hpp"
 #include "model/contact/mesh_error.hpp"
 #include "model/core/progress.hpp"
 #include "model/inflation/load_path.hpp"
@@ -41,6 +42,9 @@ struct Estimate {
   std::vector<Finding> findings;
   std::optional<SkinExposure> exposure;  // none: the plan gives no session
   std::optional<MeshError> mesh_error;   // none: not asked for, or the coarser mesh found no equilibrium
+  // The same job on tissue as a foundation (when it was coupled), or with compression carried the other way
+  // (when the plan asks for it).
+  std::vector<FiguresDifference> comparisons;
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
   Severity worst() const;  // of the findings
@@ -48,7 +52,8 @@ struct Estimate {
 };
 
 struct EstimateOptions {
-  bool mesh_error = true;  // solve once more on a coarser mesh
+  bool mesh_error = true;   // solve once more on a coarser mesh
+  bool comparisons = true;  // solve once more under the other assumptions that the plan calls for
 };
 
 // body -> layout -> wrap -> inflation -> contact -> limits

@@ -27,6 +27,7 @@ std::optional<Problem> choose_materials(const Plan& plan, const Body& body, cons
   prepared.skin_grade = *skin;
   prepared.outer_grade = *outer;
   prepared.tissue = *tissue;
+  if (plan.tissue_poisson) prepared.tissue.poisson = *plan.tissue_poisson;
   return std::nullopt;
 }
 
@@ -56,6 +57,10 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepar
   prepared.bed = std::move(bed).value();
   prepared.setup.body = std::move(distance).value();
   prepared.setup.foundation_pa_per_m = prepared.bed.foundation_pa_per_m;
+  if (plan.tissue_model == TissueModel::kCoupled)
+    prepared.setup.coupled_tissue =
+        TissueLayer{prepared.tissue.young.si() * plan.tissue_stiffness_factor.value_or(1.0),
+                    prepared.tissue.poisson, prepared.bed.depth_m};
   return std::nullopt;
 }
 

@@ -43,10 +43,16 @@ std::string grade_words(const SiliconeGrade& grade) {
   return grade.caution.empty() ? words : words + " " + grade.caution;
 }
 
+std::string tissue_model_words(const Plan& plan) {
+  return plan.tissue_model == TissueModel::kCoupled
+             ? "a coupled layer on bone (a pressed place lowers its surroundings too)"
+             : "an elastic foundation (each place sinks under its own pressure only)";
+}
+
 std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimate) {
   const TissueSite& tissue = estimate.tissue;
   std::vector<std::string> words;
-  words.push_back(sourced("Tissue '" + tissue.name + "' as an elastic foundation: modulus " +
+  words.push_back(sourced("Tissue '" + tissue.name + "' as " + tissue_model_words(plan) + ": modulus " +
                               fixed_text(tissue.young * plan.tissue_stiffness_factor.value_or(1.0) / kPa, 1) +
                               " kPa, " + mm_text(tissue.depth) +
                               " to bone unless a map or bony site says otherwise",
@@ -111,6 +117,7 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.figures = estimate.figures;
   summary.audit = estimate.audit;
   summary.mesh_error = estimate.mesh_error;
+  summary.comparisons = estimate.comparisons;
   const FlatMeshOptions mesh = mesh_of_plan(plan);
   summary.mesh = {mesh.edge, mesh.seam_edge, estimate.path.sheet.node_count,
                   static_cast<int>(estimate.path.sheet.triangles.rows())};

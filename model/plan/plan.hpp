@@ -44,6 +44,8 @@ struct Plan {
   std::vector<BonySite> bony_sites;
   std::string tissue_site;
   std::optional<double> tissue_stiffness_factor;
+  std::optional<double> tissue_poisson;  // instead of the row's
+  TissueModel tissue_model = TissueModel::kFoundation;
   std::vector<double> tissue_depth_mm;  // a body vertex each; usually empty
   Layout layout;
   // Set when the layout stands in a file of its own, as written, relative to the plan file. write_plan then
@@ -60,6 +62,8 @@ struct Plan {
   std::optional<Length> mesh_seam_edge;  // beside seams, at most mesh_edge; none: as everywhere
   std::optional<Length> mesh_seam_band;  // how far from a seam that holds; none: FlatMeshOptions
   InflationOptions solver;
+  bool compare_wrinkled =
+      false;  // solve again with compression carried the other way, and say the difference
 };
 
 // Reads, checks every field (unknown keys are refused by name) and fills defaults. Described in

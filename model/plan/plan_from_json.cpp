@@ -111,6 +111,9 @@ BonySite bony_site(JsonObject& object) {
 void read_tissue(JsonObject& object, Plan& plan) {
   plan.tissue_site = object.text_or("site", "");
   plan.tissue_stiffness_factor = object.optional_number("stiffness_factor", {0.05, 20.0, ""});
+  plan.tissue_poisson = object.optional_number("poisson", {0.0, 0.49, ""});
+  if (object.has("model") && object.choice("model", {"foundation", "coupled"}) == "coupled")
+    plan.tissue_model = TissueModel::kCoupled;
   const json& depths = object.list_or_empty("depth_mm");
   if (!object.failed() && !depths.empty())
     plan.tissue_depth_mm = object.numbers("depth_mm", depths.size(), kDepth);
@@ -251,9 +254,11 @@ void check_programmes(JsonObject& object, const Plan& plan) {
   }
 }
 
-void read_solver(JsonObject& object, InflationOptions& solver) {
+void read_solver(JsonObject& object, Plan& plan) {
+  InflationOptions& solver = plan.solver;
   solver.bending = object.flag_or("bending", solver.bending);
   solver.relaxed_compression = object.flag_or("relaxed_compression", solver.relaxed_compression);
+  plan.compare_wrinkled = object.flag_or("compare_wrinkled", plan.compare_wrinkled);
   solver.steps = object.whole_number_or("steps", solver.steps, 1, 100);
 }
 
@@ -279,7 +284,7 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
   check_programmes(object, plan);
   read_part(object, "mesh", true, [&](JsonObject& part) { read_mesh(part, plan); });
-  read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan.solver); });
+  read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan); });
   if (auto problem = object.finish()) return *problem;
   return plan;
 }

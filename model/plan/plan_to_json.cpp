@@ -57,6 +57,8 @@ ordered_json tissue_json(const Plan& plan) {
   ordered_json out = ordered_json::object();
   if (!plan.tissue_site.empty()) out["site"] = plan.tissue_site;
   if (plan.tissue_stiffness_factor) out["stiffness_factor"] = *plan.tissue_stiffness_factor;
+  if (plan.tissue_poisson) out["poisson"] = *plan.tissue_poisson;
+  if (plan.tissue_model == TissueModel::kCoupled) out["model"] = "coupled";
   if (!plan.tissue_depth_mm.empty()) out["depth_mm"] = plan.tissue_depth_mm;
   return out;
 }
@@ -137,6 +139,7 @@ ordered_json plan_to_json(const Plan& plan) {
   if (plan.mesh_seam_band) out["mesh"]["seam_band_mm"] = tidy(*plan.mesh_seam_band / mm);
   out["solver"] = {{"bending", plan.solver.bending},
                    {"relaxed_compression", plan.solver.relaxed_compression},
+                   {"compare_wrinkled", plan.compare_wrinkled},
                    {"steps", plan.solver.steps}};
   return out;
 }

@@ -57,6 +57,9 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
                           {"median nerve", Vec3(0.0, 0.02, 0.01), 15.0 * mm, 12.0 * mm, SiteKind::kNerve,
                            "from memory", "No closing edge here."}};
     changed.tissue_stiffness_factor = 1.7;
+    changed.tissue_poisson = 0.3;
+    changed.tissue_model = TissueModel::kCoupled;
+    changed.compare_wrinkled = true;
     changed.tissue_depth_mm = {20.5, 21.25};
     changed.placement.anchor = AnchorAtPoint{Vec3(0.1, 0.2, 1.0 / 3.0)};
     changed.mesh_seam_edge = 1.5 * mm;
@@ -80,6 +83,9 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     EXPECT_EQ(again->bony_sites[1].status, "from memory");
     EXPECT_EQ(again->bony_sites[1].words, "No closing edge here.");
     EXPECT_EQ(again->tissue_depth_mm, changed.tissue_depth_mm);
+    EXPECT_EQ(again->tissue_poisson, changed.tissue_poisson);
+    EXPECT_EQ(again->tissue_model, changed.tissue_model);
+    EXPECT_EQ(again->compare_wrinkled, changed.compare_wrinkled);
     EXPECT_EQ(again->mesh_seam_edge, changed.mesh_seam_edge);
     EXPECT_NEAR(std::get<AnchorAtPoint>(again->placement.anchor).point_m.z(), 1.0 / 3.0, 1e-9);
     EXPECT_EQ(again->layout.chambers.size(), plan->layout.chambers.size());

@@ -18,7 +18,7 @@ json small_plan() {
     "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2]},
     "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4,
                     "kind": "nerve", "status": "from memory", "words": "Keep closing edges away."}],
-    "tissue": {"site": "forearm relaxed", "stiffness_factor": 2},
+    "tissue": {"site": "forearm relaxed", "stiffness_factor": 2, "poisson": 0.45, "model": "coupled"},
     "layout": {"wrapgauge-layout": 1, "name": "pad",
       "outline": {"rectangle": {"x": 0, "y": 0, "width": 60, "height": 60}},
       "chambers": [{"name": "middle", "rectangle": {"x": 10, "y": 10, "width": 40, "height": 40}}],
@@ -32,7 +32,7 @@ json small_plan() {
     "limits": {"use": "pulse", "file": "ours.json", "override_reason": "why"},
     "session": {"minutes": 12, "hold_s": 2, "off_s": 6, "ramp_s": 0.5},
     "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
-    "solver": {"bending": false, "relaxed_compression": true, "steps": 3}
+    "solver": {"bending": false, "relaxed_compression": true, "compare_wrinkled": true, "steps": 3}
   })");
 }
 
@@ -56,6 +56,9 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_EQ(plan->bony_sites[0].words, "Keep closing edges away.");
   EXPECT_EQ(plan->tissue_site, "forearm relaxed");
   EXPECT_EQ(plan->tissue_stiffness_factor, 2.0);
+  EXPECT_EQ(plan->tissue_poisson, 0.45);
+  EXPECT_EQ(plan->tissue_model, TissueModel::kCoupled);
+  EXPECT_TRUE(plan->compare_wrinkled);
   EXPECT_EQ(plan->layout.chambers.at(0).name, "middle");
   EXPECT_FALSE(plan->layout_file);
   EXPECT_TRUE(std::get<AnchorAtPoint>(plan->placement.anchor).point_m.isApprox(Vec3(0.01, 0.02, 0.03)));
@@ -148,6 +151,8 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/bony_sites/0/status", "sure", "status");
   expect("/bony_sites/0/point_mm", {1, 2}, "point_mm must be a list of 3 numbers");
   expect("/tissue/stiffness_factor", -1, "stiffness_factor is -1");
+  expect("/tissue/poisson", 0.5, "poisson is 0.5");
+  expect("/tissue/model", "spongy", "model");
   expect("/tissue/depth_mm", {20, -3}, "depth_mm number 2 is -3 mm");
   expect("/layout", {{"file", "no-such-layout.json"}}, "no-such-layout.json");
   expect("/layout/skin_sheet/thickness", "thick", "p.json, layout");
