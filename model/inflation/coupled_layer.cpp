@@ -68,9 +68,10 @@ double CoupledLayer::between_m_per_n(const SkinPlaces& places, Eigen::Index i, E
   const double distance =
       surface_distance_m(places.points_m.row(i).transpose(), places.normals.row(i).transpose(),
                          places.points_m.row(j).transpose(), places.normals.row(j).transpose());
-  // Places on two lines that are stitched together lie on each other.
-  if (distance * distance * M_PI < 0.36 * area) return own_m_per_n(area, depth);
-  return at_distance_m_per_n(distance, area, depth);
+  // Places on two lines that are stitched together lie on each other, each with half a disc: as far apart as
+  // the middles of the halves.
+  const double halves = 1.2 * std::sqrt(area / M_PI);
+  return at_distance_m_per_n(std::max(distance, halves), area, depth);
 }
 
 Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const {

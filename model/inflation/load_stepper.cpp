@@ -207,17 +207,16 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
 Problem LoadStepper::failure() const {
   if (last_end_ == NewtonEnd::kCancelled)
     return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
-  if (!any_converged_)
-    return {ProblemKind::kNotConverged,
-            "No equilibrium was found for the layout closed round the body and not inflated: check that the "
-            "closing "
-            "length fits the girth.",
-            {}};
   std::ostringstream words;
   if (last_end_ == NewtonEnd::kTissueUnsettled)
     words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
           << " % of the deepest place in " << kTissuePasses
           << " passes; take a finer mesh, or the foundation model. ";
+  if (!any_converged_) {
+    words << "No equilibrium was found for the layout closed round the body and not inflated: check that the "
+             "closing length fits the girth.";
+    return {ProblemKind::kNotConverged, words.str(), {}};
+  }
   const double share =
       (static_cast<double>(reached_) + share_to_next_) / static_cast<double>(waypoints_.size());
   words << std::fixed << "No equilibrium was found beyond " << std::setprecision(0) << 100.0 * share
