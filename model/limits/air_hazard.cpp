@@ -51,11 +51,6 @@ Pressure highest_gauge(const HazardInputs& in) {
   return highest;
 }
 
-Pressure allowed_relief(const HazardInputs& in) {
-  return highest_relief(in.limits, strictest_limit(in), circumferential(in), highest_gauge(in),
-                        in.figures.peak_anywhere);
-}
-
 // The group whose closed air rises most, and where to.
 struct Risen {
   int group = 0;
@@ -96,6 +91,11 @@ Hazard sealed_hazard(const HazardInputs& in, Hazard out, double to_c, Pressure a
 }
 
 }  // namespace
+
+Pressure highest_relief(const HazardInputs& in) {
+  return highest_relief(in.limits, strictest_limit(in), circumferential(in), highest_gauge(in),
+                        in.figures.peak_anywhere);
+}
 
 Hazard warming_hazard(const HazardInputs& in) {
   const Volume any = 100.0 * mL;
@@ -139,7 +139,7 @@ Hazard source_hazard(const HazardInputs& in) {
     out.sentence = "Not worked out: the plan names neither syringe nor pump.";
     return out;
   }
-  const Pressure allowed = allowed_relief(in);
+  const Pressure allowed = highest_relief(in);
   const bool beyond = able > allowed;
   out.sentence = words +
                  (beyond ? ", " + fixed_text(able / allowed, 0) + " times the highest relief setting of "
@@ -150,7 +150,7 @@ Hazard source_hazard(const HazardInputs& in) {
 }
 
 Hazard relief_hazard(const HazardInputs& in) {
-  const Pressure allowed = allowed_relief(in);
+  const Pressure allowed = highest_relief(in);
   Hazard out{"A valve that sticks", Severity::kNote, "",
              "Fit a mechanical relief valve and test its opening with a gauge of its own."};
   const std::string rule = "at " + pressure_text(allowed) + " or less (" + in.limits.relief.source + ")";

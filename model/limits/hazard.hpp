@@ -39,6 +39,8 @@ std::vector<Hazard> hazards(const HazardInputs& inputs);
 Pressure highest_relief(const LimitSet& limits, Pressure strictest_limit, bool circumferential,
                         Pressure gauge, Pressure predicted_peak);
 
+Pressure highest_relief(const HazardInputs& inputs);
+
 // A pad at `celsius` on the skin for `contact`; none below: not warmer or colder than skin.
 Hazard heat_hazard(const HeatRule& rule, const Filling& filling, bool sustained);
 

@@ -49,6 +49,14 @@ std::string findings_section(const Summary& summary) {
   return text;
 }
 
+std::string hazards_section(const Summary& summary) {
+  std::string text = "## Other hazards\n\n";
+  for (const Hazard& hazard : summary.hazards)
+    text += "- " + (hazard.severity == Severity::kNote ? "" : finding_mark(hazard.severity)) +
+            plain(hazard.name) + ": " + plain(hazard.sentence) + " Control: " + plain(hazard.control) + "\n";
+  return text;
+}
+
 std::string chamber_row(const ChamberFigures& chamber) {
   return "| " + plain(chamber.chamber) + " | " + both_units(chamber.gauge) + " | " +
          fixed_text(chamber.volume / mL, 1) + " | " + both_units(chamber.mean) + " | " +
@@ -130,6 +138,7 @@ std::string summary_markdown(const Summary& summary) {
   text += "Status: " + std::string(status_text(summary)) + ".\n\n";
   text += list(summary.worn) + "\n";
   text += findings_section(summary) + "\n";
+  text += hazards_section(summary) + "\n";
   text += pressures_section(summary) + "\n";
   text += balance_section(summary) + "\n";
   text += cautions_section() + "\n";
