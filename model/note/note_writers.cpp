@@ -59,7 +59,11 @@ struct Markdown {
   }
   static std::string line(const std::vector<std::string>& cells) {
     std::string out = "|";
-    for (const std::string& cell : cells) out += " " + for_markdown(cell) + " |";
+    for (const std::string& cell : cells) {
+      out += ' ';
+      out += for_markdown(cell);
+      out += " |";
+    }
     return out + "\n";
   }
 };
