@@ -170,15 +170,16 @@ TEST(StudyNote, HasTheSameWordsInEveryForm) {
   const std::string html = bare(note_html(note)), markdown = bare(note_markdown(note));
   for (const NotePage& page : note.pages)
     for (const NoteBlock& block : page.blocks) {
-      if (const auto* text = std::get_if<NoteText>(&block))
-        EXPECT_TRUE(contains(html, bare(text->text))) << text->text;
-      if (const auto* list = std::get_if<NoteList>(&block))
+      if (const auto* text = std::get_if<NoteText>(&block)) {
+        EXPECT_TRUE(contains(html, bare(text->text)) && contains(markdown, bare(text->text))) << text->text;
+      } else if (const auto* list = std::get_if<NoteList>(&block)) {
         for (const std::string& item : list->items)
           EXPECT_TRUE(contains(html, bare(item)) && contains(markdown, bare(item))) << item;
-      if (const auto* table = std::get_if<NoteTable>(&block))
+      } else if (const auto* table = std::get_if<NoteTable>(&block)) {
         for (const auto& row : table->rows)
           for (const std::string& cell : row)
             EXPECT_TRUE(contains(html, bare(cell)) && contains(markdown, bare(cell))) << cell;
+      }
     }
 }
 
