@@ -41,8 +41,8 @@ NoteTable tests_table(const Summary& summary) {
        ""},
       {"Burst: two spare casts, behind a screen",
        "they hold " + pressure_text(gauge * 3.0) + ", three times, or more", "", ""},
-      {"Thin sensor under each chamber, on a dummy limb", "no reading above the last column of section 2", "",
-       ""}};
+      {"Thin sensor under each chamber, on a dummy limb",
+       "no reading above the limits of section 3 or the last column of section 2", "", ""}};
   return table;
 }
 
