@@ -13,10 +13,10 @@ wrapgauge=$root/build/release/app/command/wrapgauge
 for plan in forearm-cuff calf-sleeve; do
   say ""
   code=0
-  "$wrapgauge" estimate "$results/plans/plans/$plan.json" --out "$results/$plan" || code=$?
+  "$wrapgauge" estimate "$results/plans/plans/$plan.json" --out "$results/$plan" --note || code=$?
   # 4 and 5 are honest answers: findings above a limit, and a device that must not be worn as planned.
   case $code in 0 | 4 | 5) ;; *) exit "$code" ;; esac
 done
 say ""
 say "Results, a folder each plan: $results"
-say "Start with summary.md, body.png and layout.png; body.vtp opens in any VTK viewer."
+say "Start with note.pdf, summary.md, body.png and layout.png; body.vtp opens in any VTK viewer."

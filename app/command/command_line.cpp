@@ -37,6 +37,7 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_ceiling(app, action);
   add_aim(app, action);
   add_spread(app, action);
+  add_note(app, action);
   CLI::App& body = add_group(app, "body", "Check, make and measure bodies");
   add_body_check(body, action);
   add_body_make(body, action);

@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/job.hpp"
+#include "app/command/note_files.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "model/core/number_text.hpp"
@@ -18,6 +19,7 @@ constexpr const char* kExamples =
     "  wrapgauge estimate cuff.json --out cuff\n"
     "  wrapgauge estimate cuff.json --out quick --edge-mm 8 --no-mesh-error\n"
     "  wrapgauge estimate cuff.json --out cuff --json | jq .whole\n"
+    "  wrapgauge estimate cuff.json --out cuff --note\n"
     "Writes summary.md, summary.json, chambers.csv, body.png, layout.png, body.vtp and layout.vtp.\n";
 
 struct EstimateCommand {
@@ -26,6 +28,7 @@ struct EstimateCommand {
   std::optional<double> edge_mm;  // instead of the plan's
   bool mesh_error = true;
   bool wrinkled_too = false;
+  bool note = false;  // the study note too
 };
 
 void say_chambers(const Summary& summary, std::ostream& out) {
@@ -52,6 +55,9 @@ void say_result(const Summary& summary, const std::filesystem::path& folder, std
   for (const Finding& finding : summary.findings)
     if (finding.severity != Severity::kNote)
       out << severity_text(finding.severity) << ": " << finding.sentence << "\n";
+  for (const Hazard& hazard : summary.hazards)
+    if (hazard.severity != Severity::kNote)
+      out << severity_text(hazard.severity) << ": " << hazard.name << ": " << hazard.sentence << "\n";
   out << "Status: " << status_text(summary) << ".\n";
   out << "Predicted by an uncalibrated model; not a medical device. Written to " << folder.string() << "\n";
 }
@@ -76,6 +82,9 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   const Summary summary = summarise(job.plan, result, job.inputs);
   if (auto written = write_results(result, summary, command.folder); !written)
     return say_problem(written.problem(), streams);
+  if (command.note)
+    if (auto written = write_note(command.plan, result, summary, command.folder); !written)
+      return say_problem(written.problem(), streams);
   if (command.json)
     streams.out << summary_json(summary);
   else
@@ -102,6 +111,7 @@ void add_estimate(CLI::App& app, Action& action) {
       "--wrinkled-too", wanted->wrinkled_too,
       "Solve once more with wrinkling instead of compression in the sheets (or the other way round) "
       "and say how the chambers differ");
+  command->add_flag("--note", wanted->note, "Write the study note too, as `wrapgauge note` does");
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });

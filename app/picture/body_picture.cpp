@@ -44,17 +44,17 @@ Painted painted(const Estimate& estimate) {
 }
 
 // The layout with a margin along the limb, both views at the same scale.
-LimbView view_from(const Painted& painted, double side) {
+LimbView view_from(const Painted& painted, double side, int width, int height) {
   constexpr double kMargin_m = 0.035;
   LimbView view;
   view.rows = limb_view_rows(painted.estimate.body.axis.direction, side * painted.estimate.wrap.outward);
-  view.width = kPanelWidth;
-  view.height = kPanelHeight;
+  view.width = width;
+  view.height = height;
   const Points3 seen = painted.on_skin_m * view.rows.transpose();
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
   view.centre_m = view.rows.transpose() * (0.5 * (low + high));
   const Vec3 size = (high - low).array() + 2.0 * kMargin_m;
-  view.pixels_per_m = std::min({kPanelHeight / size.y(), kPanelWidth / size.x(), kPanelWidth / size.z()});
+  view.pixels_per_m = std::min({height / size.y(), width / size.x(), width / size.z()});
   return view;
 }
 
@@ -106,7 +106,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
 }
 
 void draw_words(const Painted& painted, const LimbView& view, const Raster& raster,
-                const LimitContour& contour, QPainter& painter, const QPointF& corner) {
+                const LimitContour& contour, QPainter& painter, const QPointF& corner, int pixels) {
   MapLabels labels(painter);
   std::vector<QPointF> names, pieces;
   for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
@@ -115,29 +115,41 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
       std::vector<QPointF> places;
       for (double down = 0.0; down <= 90.0; down += 6.0) places.push_back(names.back() + QPointF(0.0, down));
       labels.put_where_free(places, QString::fromStdString(painted.estimate.setup.layout.chambers[c].name),
-                            15);
+                            pixels);
     }
   for (const RasterPoint& piece : contour.middles())
     if (raster.visible(piece, kLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
   label_contour(labels, pieces, names);
 }
 
-void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
-                QPainter& painter) {
-  const LimbView view = view_from(painted, side);
-  Raster raster(kPanelWidth, kPanelHeight, painted.scene.top_pa);
+// One side of the limb within `area`; returns its scale.
+double draw_side(const Painted& painted, double side, const QRectF& area, int label_pixels,
+                 QPainter& painter) {
+  const int width = static_cast<int>(area.width()), height = static_cast<int>(area.height());
+  const LimbView view = view_from(painted, side, width, height);
+  Raster raster(width, height, painted.scene.top_pa);
   draw_skin(painted.estimate.body.surface, painted.normals, view, raster);
   const LimitContour contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
-  painter.drawImage(corner, raster.image());
-  draw_words(painted, view, raster, contour, painter, corner);
+  painter.drawImage(area.topLeft(), raster.image());
+  draw_words(painted, view, raster, contour, painter, area.topLeft(), label_pixels);
+  return view.pixels_per_m;
+}
+
+void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
+                QPainter& painter) {
+  const double scale = draw_side(painted, side, {corner, QSizeF(kPanelWidth, kPanelHeight)}, 15, painter);
   painter.setPen(kInk);
   painter.setFont(picture_font(16, true));
   painter.drawText(QRectF(corner.x(), kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
-  draw_scale_bar(painter, corner + QPointF(4, kPanelHeight + 12), view.pixels_per_m);
+  draw_scale_bar(painter, corner + QPointF(4, kPanelHeight + 12), scale);
 }
 
 }  // namespace
+
+void draw_worn(const Estimate& estimate, const QRectF& area, int label_pixels, QPainter& painter) {
+  draw_side(painted(estimate), 1.0, area, label_pixels, painter);
+}
 
 QImage body_picture(const Estimate& estimate, const QString& title) {
   QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);

@@ -14,6 +14,7 @@ struct Sheet2 {
   Vec2 low;
   double pixels_per_m, left, top;  // of the drawing inside the panel
   double height_m;
+  QRectF panel;
 
   RasterPoint project(const Vec2& point) const {
     return {left + pixels_per_m * (point.x() - low.x()),
@@ -21,23 +22,25 @@ struct Sheet2 {
   }
   QPointF on_picture(const Vec2& point) const {
     const RasterPoint p = project(point);
-    return {kPanelLeft + p.x, kPanelTop + p.y};
+    return {panel.left() + p.x, panel.top() + p.y};
   }
 };
 
-Sheet2 placed(const FlatMesh& flat) {
+Sheet2 placed(const FlatMesh& flat, const QRectF& panel) {
   constexpr double kRoom = 12.0;
   const Vec2 low = flat.vertices_m.colwise().minCoeff(), high = flat.vertices_m.colwise().maxCoeff();
   const Vec2 size = (high - low).cwiseMax(1e-3);
-  const double scale = std::min((kPanelWidth - 2 * kRoom) / size.x(), (kPanelHeight - 2 * kRoom) / size.y());
-  return {low, scale, 0.5 * (kPanelWidth - scale * size.x()), 0.5 * (kPanelHeight - scale * size.y()),
-          size.y()};
+  const double scale =
+      std::min((panel.width() - 2 * kRoom) / size.x(), (panel.height() - 2 * kRoom) / size.y());
+  return {
+      low,      scale, 0.5 * (panel.width() - scale * size.x()), 0.5 * (panel.height() - scale * size.y()),
+      size.y(), panel};
 }
 
 QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& sheet,
                  LimitContour& contour) {
   const FlatMesh& flat = estimate.setup.flat;
-  Raster raster(kPanelWidth, kPanelHeight, scene.top_pa);
+  Raster raster(static_cast<int>(sheet.panel.width()), static_cast<int>(sheet.panel.height()), scene.top_pa);
   const auto vertex = [&](int v) {
     const double pressure = estimate.map.on_layout_pa[v], threshold = scene.layout_threshold_pa[v];
     return RasterVertex{sheet.project(flat.vertices_m.row(v)), 1.0, pressure,
@@ -124,7 +127,7 @@ void draw_words(const Estimate& estimate, const Sheet2& sheet, const LimitContou
   draw_inlets(estimate, sheet, painter, labels);
   std::vector<QPointF> pieces;
   for (const RasterPoint& piece : contour.middles())
-    pieces.emplace_back(kPanelLeft + piece.x, kPanelTop + piece.y);
+    pieces.emplace_back(sheet.panel.left() + piece.x, sheet.panel.top() + piece.y);
   label_contour(labels, pieces, chambers);
 }
 
@@ -141,13 +144,25 @@ void draw_direction(QPainter& painter) {
 
 }  // namespace
 
+void draw_flat(const Estimate& estimate, const QRectF& area, int label_pixels, QPainter& painter) {
+  const Sheet2 sheet = placed(estimate.setup.flat, area);
+  LimitContour contour;
+  painter.drawImage(area.topLeft(), map_image(estimate, map_scene(estimate), sheet, contour));
+  MapLabels labels(painter);
+  for (const Chamber& chamber : estimate.setup.layout.chambers) {
+    const Bounds2 box = bounds(chamber.boundary_m);
+    labels.put(sheet.on_picture(0.5 * (box.low + box.high)), QString::fromStdString(chamber.name).split(' '),
+               label_pixels);
+  }
+}
+
 QImage flat_picture(const Estimate& estimate, const QString& title) {
   QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
   image.fill(QColor(252, 252, 253));
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const MapScene scene = map_scene(estimate);
-  const Sheet2 sheet = placed(estimate.setup.flat);
+  const Sheet2 sheet = placed(estimate.setup.flat, {kPanelLeft, kPanelTop, kPanelWidth, kPanelHeight});
   draw_title(painter, title,
              "Predicted contact pressure on the flat layout, outer sheet towards you; x runs round the limb");
   LimitContour contour;

@@ -201,6 +201,13 @@ std::string summary_json(const Summary& summary) {
   json["limit_point"] = summary.limit_point ? Json(*summary.limit_point) : Json(nullptr);
   json["findings"] = Json::array();
   for (const Finding& finding : summary.findings) json["findings"].push_back(finding_json(finding));
+  json["hazards"] = Json::array();
+  for (const Hazard& hazard : summary.hazards)
+    json["hazards"].push_back({{"hazard", hazard.name},
+                               {"severity", severity_text(hazard.severity)},
+                               {"sentence", hazard.sentence},
+                               {"control", hazard.control}});
+  put_pressure(json, "highest_relief", summary.highest_relief);
   json["model_factor"] = summary.model_factor;
   json["exposure"] = exposure_json(summary);
   json["inlets"] = inlets_json(summary);

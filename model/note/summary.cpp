@@ -50,6 +50,14 @@ std::string findings_section(const Summary& summary) {
   return text;
 }
 
+std::string hazards_section(const Summary& summary) {
+  std::string text = "## Other hazards\n\n";
+  for (const Hazard& hazard : summary.hazards)
+    text += "- " + (hazard.severity == Severity::kNote ? "" : finding_mark(hazard.severity)) +
+            plain(hazard.name) + ": " + plain(hazard.sentence) + " Control: " + plain(hazard.control) + "\n";
+  return text;
+}
+
 std::string chamber_row(const ChamberFigures& chamber) {
   return "| " + plain(chamber.chamber) + " | " + both_units(chamber.gauge) + " | " +
          fixed_text(chamber.volume / mL, 1) + " | " + both_units(chamber.mean) + " | " +
@@ -168,6 +176,7 @@ std::string summary_markdown(const Summary& summary) {
   text += "Status: " + std::string(status_text(summary)) + ".\n\n";
   text += list(summary.worn) + "\n";
   text += findings_section(summary) + "\n";
+  text += hazards_section(summary) + "\n";
   text += pressures_section(summary) + "\n";
   text += seams_section(summary.figures);
   for (const FiguresDifference& difference : summary.comparisons) text += comparison_section(difference);

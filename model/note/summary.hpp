@@ -6,6 +6,7 @@
 
 #include "model/contact/figures_difference.hpp"
 #include "model/contact/mesh_error.hpp"
+#include "model/limits/hazard.hpp"
 #include "model/limits/skin_exposure.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -44,7 +45,13 @@ struct Summary {
   MeshSize mesh;
   double model_factor = 1.5;
   std::vector<Finding> findings;
-  Severity worst = Severity::kNote;  // of the findings: above a limit, or stop
+  std::vector<Hazard> hazards;
+  Pressure highest_relief;            // setting of a relief valve that the limits allow
+  Severity worst = Severity::kNote;   // of findings and hazards: above a limit, or stop
+  std::string limits_name, use;       // of the set; "held for a session"
+  std::vector<LimitRow> rows_in_use;  // of the places that are pressed, strictest first
+  ReleaseRule release;
+  std::optional<Session> session;
   std::optional<SkinExposure> exposure;
   std::optional<std::string> limits_override;  // words that every output carries
   std::vector<WrapQuality> quality;

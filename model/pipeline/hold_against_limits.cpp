@@ -41,7 +41,7 @@ LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
   return inputs;
 }
 
-void hold_against_limits(const Resources& resources, Estimate& estimate) {
+void hold_against_limits(const Plan& plan, const Resources& resources, Estimate& estimate) {
   estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
                                estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
   estimate.exposure =
@@ -49,6 +49,10 @@ void hold_against_limits(const Resources& resources, Estimate& estimate) {
   if (estimate.exposure)
     for (Finding& finding : exposure_findings(estimate.limits, *estimate.exposure))
       estimate.findings.push_back(std::move(finding));
+  const HazardInputs inputs{estimate.limits,  estimate.limit_inputs, estimate.setup, estimate.path,
+                            estimate.figures, plan.supply,           plan.filling};
+  estimate.hazards = hazards(inputs);
+  estimate.highest_relief = highest_relief(inputs);
   if (auto note = class_note(resources.comparisons, estimate)) estimate.findings.push_back(*note);
   worst_first(estimate.findings);
 }

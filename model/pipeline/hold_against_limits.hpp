@@ -7,7 +7,7 @@ namespace wrapgauge {
 
 LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared);
 
-// Fills findings and exposure of an estimate that has everything else.
-void hold_against_limits(const Resources& resources, Estimate& estimate);
+// Fills findings, hazards and exposure of an estimate that has everything else.
+void hold_against_limits(const Plan& plan, const Resources& resources, Estimate& estimate);
 
 }  // namespace wrapgauge

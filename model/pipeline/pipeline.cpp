@@ -130,6 +130,7 @@ std::string quality_words(const WrapQuality& quality) {
 Severity Estimate::worst() const {
   Severity worst = Severity::kNote;
   for (const Finding& finding : findings) worst = std::max(worst, finding.severity);
+  for (const Hazard& hazard : hazards) worst = std::max(worst, hazard.severity);
   return worst;
 }
 
@@ -140,7 +141,7 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
   auto solved = solve(plan, *ready, resources, mesh_of_plan(plan), progress);
   if (!solved) return solved.problem();
   Estimate estimate = std::move(solved).value();
-  hold_against_limits(resources, estimate);
+  hold_against_limits(plan, resources, estimate);
   if (options.mesh_error)
     if (auto problem = compare_with_coarser_mesh(plan, resources, progress, estimate)) return *problem;
   if (options.comparisons)

@@ -13,6 +13,7 @@
 #include "model/inflation/load_path.hpp"
 #include "model/limits/comparison.hpp"
 #include "model/limits/finding.hpp"
+#include "model/limits/hazard.hpp"
 #include "model/limits/skin_exposure.hpp"
 #include "model/plan/plan.hpp"
 #include "model/wrap/wrap.hpp"
@@ -40,6 +41,8 @@ struct Estimate {
   LimitSet limits;
   LimitInputs limit_inputs;
   std::vector<Finding> findings;
+  std::vector<Hazard> hazards;
+  Pressure highest_relief;               // setting of a relief valve that the limits allow
   std::optional<SkinExposure> exposure;  // none: the plan gives no session
   std::optional<MeshError> mesh_error;   // none: not asked for, or the coarser mesh found no equilibrium
   // The same job on tissue as a foundation (when it was coupled), or with compression carried the other way
@@ -47,7 +50,7 @@ struct Estimate {
   std::vector<FiguresDifference> comparisons;
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
-  Severity worst() const;  // of the findings
+  Severity worst() const;  // of findings and hazards
   bool above_limit() const { return worst() >= Severity::kAboveLimit; }
 };
 

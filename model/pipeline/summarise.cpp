@@ -1,5 +1,7 @@
 #include "model/pipeline/summarise.hpp"
 
+#include <algorithm>
+
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
@@ -101,6 +103,22 @@ std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& e
          ". The figures below are at that limit, not at the pressure asked for.";
 }
 
+// Each row once, strictest first.
+std::vector<LimitRow> rows_in_use(const Estimate& estimate) {
+  std::vector<LimitRow> rows;
+  const auto all = rows_on_layout(estimate.limits, estimate.limit_inputs, estimate.setup,
+                                  estimate.path.states.back(), estimate.path.sheet, estimate.figures);
+  for (const LimitRow& row : estimate.limits.rows)
+    for (std::size_t v = 0; v < all.size(); ++v)
+      if (all[v] == &row && estimate.map.mean_1cm2_pa[static_cast<Eigen::Index>(v)] > 0.0) {
+        rows.push_back(row);
+        break;
+      }
+  std::stable_sort(rows.begin(), rows.end(),
+                   [](const LimitRow& a, const LimitRow& b) { return a.limit < b.limit; });
+  return rows;
+}
+
 }  // namespace
 
 Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputFile> inputs) {
@@ -125,6 +143,13 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.findings = estimate.findings;
   summary.worst = estimate.worst();
   summary.exposure = estimate.exposure;
+  summary.hazards = estimate.hazards;
+  summary.highest_relief = estimate.highest_relief;
+  summary.limits_name = estimate.limits.name;
+  summary.use = use_text(plan.use);
+  summary.rows_in_use = rows_in_use(estimate);
+  summary.release = estimate.limits.release;
+  summary.session = plan.session;
   summary.limits_override = estimate.limits.override_words;
   summary.quality = estimate.wrap.quality;
   summary.closure = estimate.wrap.closure;

@@ -15,6 +15,7 @@
 #include "model/layout/layout.hpp"
 #include "model/limits/limit_set.hpp"
 #include "model/limits/programme.hpp"
+#include "model/limits/supply.hpp"
 #include "model/material/tissue.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -58,6 +59,8 @@ struct Plan {
   std::optional<std::filesystem::path> limits_file;   // a set of one's own, relative to the plan file
   std::optional<std::string> limits_override_reason;  // why that set may be laxer than the program's
   std::optional<Session> session;
+  Supply supply;
+  Filling filling;
   Length mesh_edge = 4.0 * mm;
   std::optional<Length> mesh_seam_edge;  // beside seams, at most mesh_edge; none: as everywhere
   std::optional<Length> mesh_seam_band;  // how far from a seam that holds; none: FlatMeshOptions

@@ -7,6 +7,7 @@
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/layout/layout_json.hpp"
+#include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -283,6 +284,8 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_part(object, "limits", true, [&](JsonObject& part) { read_limits(part, plan); });
   read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
   check_programmes(object, plan);
+  read_part(object, "supply", true, [&](JsonObject& part) { read_supply(part, plan.supply); });
+  read_part(object, "filling", true, [&](JsonObject& part) { read_filling(part, plan.filling); });
   read_part(object, "mesh", true, [&](JsonObject& part) { read_mesh(part, plan); });
   read_part(object, "solver", true, [&](JsonObject& part) { read_solver(part, plan); });
   if (auto problem = object.finish()) return *problem;

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/layout/layout_json.hpp"
+#include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -134,6 +135,9 @@ ordered_json plan_to_json(const Plan& plan) {
   out["inflation"] = inflation_json(plan.inflation);
   out["limits"] = limits_json(plan);
   if (plan.session) out["session"] = session_json(*plan.session);
+  if (const ordered_json supply = supply_to_json(plan.supply); !supply.is_null()) out["supply"] = supply;
+  if (const ordered_json filling = filling_to_json(plan.filling); !filling.is_null())
+    out["filling"] = filling;
   out["mesh"]["edge_mm"] = tidy(plan.mesh_edge / mm);
   if (plan.mesh_seam_edge) out["mesh"]["seam_edge_mm"] = tidy(*plan.mesh_seam_edge / mm);
   if (plan.mesh_seam_band) out["mesh"]["seam_band_mm"] = tidy(*plan.mesh_seam_band / mm);

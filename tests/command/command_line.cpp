@@ -147,6 +147,34 @@ TEST_F(CommandLine, AnOverrideOfLimitsIsRefusedWithoutAReasonAndCarriedByEveryOu
     EXPECT_NE(bytes("a/" + std::string(name)).find("bench dummy only"), std::string::npos) << name;
 }
 
+int pages_of(const std::string& pdf) {
+  int pages = 0;
+  for (std::size_t at = 0; (at = pdf.find("/Type /Page\n", at)) != std::string::npos; ++at) ++pages;
+  return pages;
+}
+
+TEST_F(CommandLine, NoteIsTwoPagesAndTheSameBytesEachTime) {
+  const std::string plan = small_plan(1.0);
+  for (const char* folder : {"a", "b"}) {
+    const Answer answer = run({"note", plan, "--out", path(folder)});
+    ASSERT_TRUE(answer.code == kExitDone || answer.code == kExitAboveLimit) << answer.err;
+    EXPECT_NE(answer.out.find("note.pdf"), std::string::npos);
+  }
+  const std::string pdf = bytes("a/note.pdf");
+  EXPECT_EQ(pdf.rfind("%PDF-", 0), 0u);
+  EXPECT_EQ(pages_of(pdf), 2);
+  for (const char* name : {"note.pdf", "note.md", "note.html", "note-pictures.png"})
+    EXPECT_EQ(bytes("a/" + std::string(name)), bytes("b/" + std::string(name))) << name;
+  EXPECT_FALSE(std::filesystem::exists(folder_ / "a/summary.md"));
+}
+
+TEST_F(CommandLine, EstimateWritesTheNoteWhenAsked) {
+  const Answer answer = run({"estimate", small_plan(6.0), "--out", path("a"), "--no-mesh-error", "--note"});
+  EXPECT_EQ(answer.code, kExitStop) << answer.err;
+  EXPECT_NE(bytes("a/note.md").find("STOP: this device must not be worn as planned"), std::string::npos);
+  EXPECT_EQ(pages_of(bytes("a/note.pdf")), 2);
+}
+
 TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {
   const Answer answer = run({"look", small_plan(1.0)});
   EXPECT_EQ(answer.code, kExitDone) << answer.err;
@@ -281,7 +309,7 @@ TEST_F(CommandLine, HelpShowsExamplesAndExitCodes) {
   EXPECT_EQ(all.code, kExitDone);
   EXPECT_NE(all.out.find("Exit codes:"), std::string::npos);
   const std::vector<std::vector<std::string>> commands{
-      {"estimate"}, {"look"}, {"body", "check"}, {"body", "make"}, {"body", "girths"}, {"demo"}};
+      {"estimate"}, {"note"}, {"look"}, {"body", "check"}, {"body", "make"}, {"body", "girths"}, {"demo"}};
   for (std::vector<std::string> command : commands) {
     std::string example = "  wrapgauge";
     for (const std::string& word : command) example += " " + word;

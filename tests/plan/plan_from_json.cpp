@@ -30,6 +30,9 @@ json small_plan() {
     "inflation": [{"inlet": "pump", "pressure_mmhg": 30,
       "steps": [{"level": 1, "ramp_s": 1, "hold_s": 2}, {"level": 0.25, "hold_s": 6}]}],
     "limits": {"use": "pulse", "file": "ours.json", "override_reason": "why"},
+    "supply": {"syringe": {"capacity_ml": 60, "bore_mm": 28}, "pump_stall_kpa": 40,
+      "tubing": {"length_mm": 800, "bore_mm": 2}, "relief_kpa": 4.5, "dead_volume_ml": 3},
+    "filling": {"medium": "gel", "celsius": 38, "minutes": 12},
     "session": {"minutes": 12, "hold_s": 2, "off_s": 6, "ramp_s": 0.5},
     "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
     "solver": {"bending": false, "relaxed_compression": true, "compare_wrinkled": true, "steps": 3}
@@ -78,6 +81,15 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_DOUBLE_EQ(*plan->session->hold / second, 2.0);
   EXPECT_DOUBLE_EQ(*plan->session->off / second, 6.0);
   EXPECT_DOUBLE_EQ(plan->session->ramp / second, 0.5);
+  EXPECT_DOUBLE_EQ(plan->supply.syringe.value().bore / mm, 28.0);
+  EXPECT_DOUBLE_EQ(plan->supply.syringe->thumb / newton, 50.0);
+  EXPECT_DOUBLE_EQ(plan->supply.pump_stall.value() / kPa, 40.0);
+  EXPECT_DOUBLE_EQ(plan->supply.tubing.value().length / mm, 800.0);
+  EXPECT_DOUBLE_EQ(plan->supply.relief.value() / kPa, 4.5);
+  EXPECT_DOUBLE_EQ(plan->supply.dead_volume / mL, 3.0);
+  EXPECT_EQ(plan->filling.medium, Medium::kGel);
+  EXPECT_DOUBLE_EQ(plan->filling.celsius.value(), 38.0);
+  EXPECT_DOUBLE_EQ(plan->filling.contact.value() / minute, 12.0);
   EXPECT_DOUBLE_EQ(plan->mesh_edge / mm, 5.0);
   EXPECT_DOUBLE_EQ(plan->mesh_seam_edge.value() / mm, 1.5);
   EXPECT_DOUBLE_EQ(plan->mesh_seam_band.value() / mm, 4.0);
@@ -165,6 +177,9 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
          "pressure_mmhg is 1e+09 mmHg; it must lie between 0 and 750 mmHg");
   expect("/limits/use", "all day", "use is \"all day\"");
   expect("/limits", {{"use", "pulse"}, {"override_reason", "why"}}, "override_reason stands without a file");
+  expect("/supply/tubing/bore_mm", 0, "supply, tubing: bore_mm is 0 mm");
+  expect("/supply/pomp", 1, "supply: the key \"pomp\" is not known");
+  expect("/filling/medium", "beer", "medium is \"beer\"");
   expect("/session/minutes", 0, "session: minutes is 0 min");
   expect("/session", {{"minutes", 5}, {"off_s", 5}}, "off_s stands without hold_s");
   expect("/inflation/0/steps/0/level", 2, "inflation 1, steps 1: level is 2");

@@ -1,0 +1,64 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command/commands.hpp"
+#include "app/command/job.hpp"
+#include "app/command/note_files.hpp"
+#include "app/command/results.hpp"
+#include "app/command/terminal_progress.hpp"
+#include "model/pipeline/summarise.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "Examples:\n"
+    "  wrapgauge note cuff.json --out cuff\n"
+    "Solves the plan and writes note.md, note.html, note.pdf (two A4 pages, the same words) and\n"
+    "note-pictures.png. To have the other results too, use estimate with --note, which solves once.\n"
+    "A note is refused when no equilibrium was found, when the inflation asked for is never reached, and\n"
+    "when an input file changed while the plan was solved.\n";
+
+struct NoteCommand {
+  std::filesystem::path plan, folder;
+  std::optional<double> edge_mm;
+};
+
+int run_note(const NoteCommand& command, Streams streams) {
+  auto read = read_job(command.plan);
+  if (!read) return say_problem(read.problem(), streams);
+  Job job = std::move(read).value();
+  if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
+  if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
+  std::optional<Result<Estimate>> estimated;
+  {
+    TerminalProgress progress;
+    estimated = estimate(job.plan, job.body, job.resources, {}, progress);
+  }
+  if (!*estimated) return say_problem(estimated->problem(), streams);
+  const Summary summary = summarise(job.plan, **estimated, job.inputs);
+  if (auto written = write_note(command.plan, **estimated, summary, command.folder); !written)
+    return say_problem(written.problem(), streams);
+  streams.out << "Status: " << status_text(summary) << ".\nNote of two pages written to "
+              << (command.folder / "note.pdf").string() << "; empty cells are for the study to fill.\n";
+  return exit_code_of(summary.worst);
+}
+
+}  // namespace
+
+void add_note(CLI::App& app, Action& action) {
+  auto wanted = std::make_shared<NoteCommand>();
+  CLI::App* command = app.add_subcommand("note", "Solve a plan and write the study note for its reviewers");
+  command->add_option("plan", wanted->plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command->add_option("--out", wanted->folder, "Folder for the note; made if it is missing")
+      ->required()
+      ->type_name("DIR");
+  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
+      ->check(CLI::Range(1.0, 20.0))
+      ->type_name("MM");
+  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,14 @@
+#pragma once
+// Hazards of the air inside and of what pushes it in.
+
+#include "model/limits/hazard.hpp"
+
+namespace wrapgauge {
+
+Hazard warming_hazard(const HazardInputs& inputs);  // closed off in the room, warmed by the skin
+Hazard cabin_hazard(const HazardInputs& inputs);    // closed off on the ground, worn in a climbing cabin
+Hazard source_hazard(const HazardInputs& inputs);   // syringe or pump able to exceed the limit
+Hazard relief_hazard(const HazardInputs& inputs);   // setting of the relief valve
+Hazard vent_hazard(const HazardInputs& inputs);     // time to let go through the tube
+
+}  // namespace wrapgauge

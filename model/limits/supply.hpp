@@ -1,0 +1,37 @@
+#pragma once
+// What fills, holds and vents the device on the bench and on the body.
+
+#include <optional>
+#include <string>
+
+#include "model/core/quantity.hpp"
+
+namespace wrapgauge {
+
+struct Syringe {
+  Volume capacity;
+  Length bore;
+  Force thumb{50.0};  // judgement: a firm push
+};
+
+struct Tubing {
+  Length length, bore;
+};
+
+struct Supply {
+  std::optional<Syringe> syringe;
+  std::optional<Pressure> pump_stall;  // gauge pressure at which the pump gives up
+  std::optional<Tubing> tubing;        // of one inlet, from chamber to open air
+  std::optional<Pressure> relief;      // gauge pressure at which a mechanical valve opens
+  Volume dead_volume;                  // tube, valve and syringe: air that is there before any is pushed in
+};
+
+enum class Medium { kAir, kWater, kGel };
+
+struct Filling {
+  Medium medium = Medium::kAir;
+  std::optional<double> celsius;  // at the skin side when put on
+  std::optional<Time> contact;    // how long it is worn hot or cold
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,174 @@
+#include <algorithm>
+#include <cmath>
+
+#include "model/core/number_text.hpp"
+#include "model/core/pressure_text.hpp"
+#include "model/core/time_text.hpp"
+#include "model/note/cautions.hpp"
+#include "model/note/note_pages.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr std::size_t kMostChambers = 8, kMostFindings = 6;
+
+long count_of(const Summary& summary, Severity severity) {
+  return std::count_if(summary.findings.begin(), summary.findings.end(),
+                       [&](const Finding& finding) { return finding.severity == severity; }) +
+         std::count_if(summary.hazards.begin(), summary.hazards.end(),
+                       [&](const Hazard& hazard) { return hazard.severity == severity; });
+}
+
+std::string alert_text(const Summary& summary) {
+  const long above = count_of(summary, Severity::kAboveLimit);
+  const std::string more =
+      std::to_string(above) + (above == 1 ? " finding lies" : " findings lie") + " above a limit";
+  if (summary.worst == Severity::kStop)
+    return "STOP: this device must not be worn as planned. See the findings that say stop; " + more +
+           ". This note may go with tests off the body only.";
+  if (summary.worst == Severity::kAboveLimit)
+    return "ABOVE LIMIT: " + more + ". Change the plan before anyone wears the device.";
+  return "No prediction lies above a limit of the set used. This does not show that it does no harm.";
+}
+
+std::string session_text(const Summary& summary) {
+  if (!summary.session) return "How long and how often it is worn is not in the plan.";
+  const Session& session = *summary.session;
+  std::string text = "It is worn for " + time_text(session.length);
+  if (session.hold)
+    text += ", inflated for " + time_text(*session.hold) + " and vented for " +
+            time_text(session.off.value_or(Time())) + " in turn";
+  return text + ".";
+}
+
+std::string worn_text(const Summary& summary) {
+  std::string text;
+  for (const std::string& sentence : summary.worn) text += sentence + " ";
+  for (const InflatedInlet& inlet : summary.inlets)
+    text += "Inlet '" + inlet.inlet + "' is filled to " + pressure_text(inlet.gauge) + ", which takes " +
+            fixed_text(inlet.volume / mL, 0) + " mL. ";
+  return text + session_text(summary);
+}
+
+std::string band_text(const NoteExtras& extras, const std::string& chamber) {
+  if (extras.bands)
+    for (const NoteBand& band : extras.bands->chambers)
+      if (band.chamber == chamber)
+        return fixed_text(band.peak_low / kPa, 1) + " to " + fixed_text(band.peak_high / kPa, 1) + " kPa (" +
+               fixed_text(band.peak_low / mmHg, 0) + " to " + fixed_text(band.peak_high / mmHg, 0) + " mmHg)";
+  return "not worked out";
+}
+
+// The most pressed chambers, in the layout's order.
+std::vector<ChamberFigures> shown_chambers(const Summary& summary) {
+  std::vector<ChamberFigures> shown = summary.figures.chambers;
+  if (shown.size() <= kMostChambers) return shown;
+  std::vector<Pressure> peaks;
+  for (const ChamberFigures& chamber : shown) peaks.push_back(chamber.peak);
+  std::nth_element(peaks.begin(), peaks.begin() + kMostChambers - 1, peaks.end(), std::greater<>());
+  std::erase_if(shown,
+                [&](const ChamberFigures& chamber) { return chamber.peak < peaks[kMostChambers - 1]; });
+  shown.resize(std::min(shown.size(), kMostChambers));
+  return shown;
+}
+
+NoteTable pressures_table(const Summary& summary, const NoteExtras& extras) {
+  NoteTable table{{"Chamber", "Air inside", "Mean on the skin", "Peak over 1 cm²",
+                   "Band of the peak, 5 to 95 %", "Peak × " + number_text(summary.model_factor, 3)},
+                  {},
+                  {18, 16, 16, 16, 18, 16}};
+  for (const ChamberFigures& chamber : shown_chambers(summary))
+    table.rows.push_back({chamber.chamber, pressure_text(chamber.gauge), pressure_text(chamber.mean),
+                          pressure_text(chamber.peak), band_text(extras, chamber.chamber),
+                          pressure_text(chamber.peak * summary.model_factor)});
+  return table;
+}
+
+std::string pressures_text(const Summary& summary, const NoteExtras& extras) {
+  const std::size_t left_out = summary.figures.chambers.size() - shown_chambers(summary).size();
+  std::string text;
+  if (left_out > 0) text += std::to_string(left_out) + " less pressed chambers are left out. ";
+  text += "The highest pressure anywhere is " + pressure_text(summary.figures.peak_anywhere) + ", under '" +
+          summary.figures.peak_part + "'. The model is not calibrated, so peak times " +
+          number_text(summary.model_factor, 3) + " is held against the limits. ";
+  text += summary.mesh_error
+              ? "A coarser mesh moves the peak by " +
+                    pressure_text(Pressure(std::abs(summary.mesh_error->peak_difference.si()))) + ". "
+              : "The error of the mesh was not worked out. ";
+  text += extras.bands ? extras.bands->words + " " : "The spread of the inputs was not worked out. ";
+  return text +
+         (extras.ceiling ? extras.ceiling->words : "The highest inflation within limits was not worked out.");
+}
+
+NoteTable limits_table(const Summary& summary) {
+  NoteTable table{{"Place", "Warning", "Limit", "How long", "Status and source"}, {}, {16, 12, 12, 32, 28}};
+  for (const LimitRow& row : summary.rows_in_use)
+    table.rows.push_back({std::string(site_text(row.site)), pressure_text(row.warn), pressure_text(row.limit),
+                          times_text(row.times), row.status + "; " + row.source});
+  return table;
+}
+
+NoteList findings_list(const Summary& summary) {
+  NoteList list;
+  std::size_t left_out = 0;
+  for (const Finding& finding : summary.findings) {
+    if (finding.severity == Severity::kNote) continue;
+    if (list.items.size() == kMostFindings) {
+      ++left_out;
+      continue;
+    }
+    std::string mark(severity_text(finding.severity));
+    mark[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(mark[0])));
+    list.items.push_back(mark + ": " + without_source(finding.sentence));
+  }
+  if (left_out > 0)
+    list.items.push_back(std::to_string(left_out) + " more stand in the summary of the results.");
+  if (list.items.empty()) list.items.push_back("None above a warning.");
+  return list;
+}
+
+}  // namespace
+
+std::string without_source(const std::string& sentence) {
+  std::string text = sentence;
+  for (const char* status :
+       {" (judgement", " (confirmed", " (from memory", " (derived", " (common practice"}) {
+    for (std::size_t at; (at = text.find(status)) != std::string::npos;) {
+      std::size_t end = at + 1;
+      int depth = 0;
+      do {
+        depth += text[end] == '(' ? 1 : text[end] == ')' ? -1 : 0;
+        ++end;
+      } while (depth > 0 && end < text.size());
+      text.erase(at, end - at);
+    }
+  }
+  return text;
+}
+
+NotePage note_first_page(const Summary& summary, const NoteExtras& extras) {
+  NotePage page;
+  page.blocks.push_back(NoteText{alert_text(summary), true});
+  if (summary.limits_override) page.blocks.push_back(NoteText{*summary.limits_override, true});
+  page.blocks.push_back(NoteTable{{"Study", "Responsible person", "Ethics reference", "Date and signature"},
+                                  {{"", "", "", ""}},
+                                  {28, 24, 24, 24}});
+  page.blocks.push_back(NoteHeading{"1. What is worn and where"});
+  page.blocks.push_back(NoteText{worn_text(summary)});
+  page.blocks.push_back(
+      NotePicture{kNotePicture,
+                  "Worn, flat, and the peak on the skin while it fills. Line: here the peak times the "
+                  "model factor meets the limit. Hatched: above it."});
+  page.blocks.push_back(NoteHeading{"2. Predicted pressure on the skin"});
+  page.blocks.push_back(pressures_table(summary, extras));
+  page.blocks.push_back(NoteText{pressures_text(summary, extras)});
+  page.blocks.push_back(NoteHeading{"3. Limits used"});
+  page.blocks.push_back(limits_table(summary));
+  page.blocks.push_back(
+      NoteText{"Set: " + summary.limits_name + ". No row is a proven threshold; people differ."});
+  page.blocks.push_back(NoteHeading{"4. Findings"});
+  page.blocks.push_back(findings_list(summary));
+  return page;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,133 @@
+#include "model/limits/hazard.hpp"
+
+#include <gtest/gtest.h>
+
+#include "tests/contact/hand_made.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// One pad at 4 kPa and 20 mL (5 mL/kPa), predicted to press 2 kPa on a soft place.
+class Hazards : public testing::Test {
+ protected:
+  void SetUp() override {
+    const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+    ASSERT_TRUE(limits.ok());
+    limits_ = *limits;
+    worn_ = hand_made::flat_pad(4, 0.04);
+    worn_.setup.layout.inlets = {{"pump", Vec2(0.02, 0.02)}};
+    worn_.path.states.push_back(worn_.path.states[0]);
+    worn_.path.states.back().group_pressure_pa[0] = 4e3;
+    worn_.path.states.back().group_volume_m3[0] = 20e-6;
+    ChamberFigures chamber;
+    chamber.chamber = "middle";
+    chamber.gauge = 4.0 * kPa, chamber.volume = 20.0 * mL, chamber.peak = 2.0 * kPa;
+    chamber.stretch_max = 1.2, chamber.share_of_break = 0.03, chamber.seam_tension = 0.12 * N_per_mm;
+    figures_.chambers = {chamber};
+    figures_.peak_anywhere = 2.0 * kPa;
+  }
+  Hazard about(const std::string& name) const {
+    for (const Hazard& hazard :
+         hazards({limits_, use_, worn_.setup, worn_.path, figures_, supply_, filling_}))
+      if (hazard.name == name) return hazard;
+    ADD_FAILURE() << name;
+    return {};
+  }
+  static bool says(const Hazard& hazard, const std::string& part) {
+    return hazard.sentence.find(part) != std::string::npos;
+  }
+  LimitSet limits_;
+  LimitInputs use_;
+  hand_made::Worn worn_;
+  ContactFigures figures_;
+  Supply supply_;
+  Filling filling_;
+};
+
+TEST_F(Hazards, OfTheDeviceTellTheirNumbers) {
+  EXPECT_TRUE(says(about("A bulge that runs away"), "No bulge ran away up to 4.0 kPa (30 mmHg) and 20.0 mL"));
+  EXPECT_TRUE(says(about("A sheet that tears"), "1.20 times its length, 3 % of its elongation at break"));
+  EXPECT_TRUE(says(about("A seam that opens"), "0.12 N/mm"));
+  worn_.path.limit_point = LimitPoint{GroupId(0), 3.2 * kPa, 30.0 * mL};
+  EXPECT_EQ(about("A bulge that runs away").severity, Severity::kAboveLimit);
+}
+
+// Warmed: see the soft chamber of the pneumatics tests, 4.2 kPa; rigid 4.5 kPa. Flight: 5 p (75 + p) = 20 x
+// 105.325, p = 5.2 kPa; rigid 26.3 kPa.
+TEST_F(Hazards, OfClosedAirTellHowFarItRises) {
+  const Hazard warm = about("Closed air that warms");
+  EXPECT_TRUE(says(warm, "rises from 4.0 kPa (30 mmHg) to 4.2 kPa")) << warm.sentence;
+  EXPECT_TRUE(says(warm, "would gain 4.5 kPa (34 mmHg)")) << warm.sentence;
+  const Hazard flight = about("Closed air in flight or on a mountain");
+  EXPECT_TRUE(says(flight, "to 5.2 kPa (39 mmHg)")) << flight.sentence;
+  EXPECT_TRUE(says(flight, "would gain 26.3 kPa (197 mmHg)")) << flight.sentence;
+  filling_.medium = Medium::kWater;
+  EXPECT_TRUE(says(about("Closed air that warms"), "Not worked out: the filling is no air"));
+}
+
+// Limit 4 kPa on a soft place: 1.25 x 4 = 5 kPa, below 10; peak x 1.5 = 3 kPa lies below the 4 kPa inside.
+TEST_F(Hazards, OfTheSupplyAreHeldAgainstTheReliefRule) {
+  EXPECT_EQ(about("A source stronger than the limit").severity, Severity::kWarn);
+  EXPECT_TRUE(says(about("A source stronger than the limit"), "Not worked out"));
+  supply_.syringe = Syringe{60.0 * mL, 28.0 * mm, 50.0 * newton};
+  EXPECT_TRUE(says(about("A source stronger than the limit"),
+                   "A thumb pushing 50 N on a 60 mL syringe can reach 81.2 kPa (609 mmHg), 16 times"))
+      << about("A source stronger than the limit").sentence;
+  EXPECT_TRUE(
+      says(about("A valve that sticks"), "has no relief valve; it should open at 5.0 kPa (38 mmHg) or less"))
+      << about("A valve that sticks").sentence;
+  supply_.relief = 5.0 * kPa;
+  EXPECT_EQ(about("A valve that sticks").severity, Severity::kNote);
+  EXPECT_EQ(about("A source stronger than the limit").severity, Severity::kNote);
+  supply_.relief = 6.0 * kPa;
+  EXPECT_EQ(about("A valve that sticks").severity, Severity::kAboveLimit);
+  supply_.relief = 3.0 * kPa;
+  EXPECT_TRUE(says(about("A valve that sticks"), "below the planned 4.0 kPa"));
+}
+
+// Round a limb 2 x 1.25 = 2.5 kPa; 4 kPa inside but 1.5 x 4 = 6 kPa on the skin: two thirds of it.
+TEST(HighestRelief, IsLoweredWhereTheSkinIsPressedHarderThanTheAirPresses) {
+  const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+  ASSERT_TRUE(limits.ok());
+  EXPECT_NEAR(highest_relief(*limits, 4.0 * kPa, false, 4.0 * kPa, 2.0 * kPa) / kPa, 5.0, 1e-12);
+  EXPECT_NEAR(highest_relief(*limits, 15.0 * kPa, false, 9.0 * kPa, 2.0 * kPa) / kPa, 10.0, 1e-12);
+  EXPECT_NEAR(highest_relief(*limits, 8.0 * kPa, true, 9.0 * kPa, 2.0 * kPa) / kPa, 5.3, 1e-12);
+  EXPECT_NEAR(highest_relief(*limits, 2.0 * kPa, true, 4.0 * kPa, 4.0 * kPa) / kPa, 2.5 * 4.0 / 6.0, 1e-12);
+}
+
+// 0.495 s for 2 mm of bore and a metre; sixteen times as long for 1 mm.
+TEST_F(Hazards, OfLettingGoAreHeldAgainstThreeSeconds) {
+  EXPECT_TRUE(says(about("No way out in time"), "the plan gives no tubing"));
+  supply_.tubing = Tubing{1.0 * metre, 2.0 * mm};
+  EXPECT_TRUE(says(about("No way out in time"), "falls below 0.5 kPa (4 mmHg) in 0.5 s; 3 s is the most"));
+  EXPECT_TRUE(says(about("No way out in time"), "turbulent (Reynolds number"));
+  supply_.tubing = Tubing{1.0 * metre, 1.0 * mm};
+  EXPECT_EQ(about("No way out in time").severity, Severity::kAboveLimit);
+  EXPECT_TRUE(says(about("No way out in time"), "in 7.9 s"));
+}
+
+TEST(HeatHazard, HoldsTemperatureAndTimeAgainstTheRules) {
+  const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+  ASSERT_TRUE(limits.ok());
+  const auto severity = [&](double celsius, double minutes, bool sustained = false) {
+    return heat_hazard(limits->heat, {Medium::kGel, celsius, minutes * minute}, sustained).severity;
+  };
+  EXPECT_EQ(severity(38.0, 15.0), Severity::kNote);
+  EXPECT_EQ(severity(38.0, 25.0), Severity::kAboveLimit);
+  EXPECT_EQ(severity(40.5, 10.0), Severity::kAboveLimit);
+  EXPECT_EQ(severity(42.0, 1.0), Severity::kStop);
+  EXPECT_EQ(severity(51.0, 1.0), Severity::kStop);
+  EXPECT_EQ(severity(38.0, 15.0, true), Severity::kAboveLimit);  // never heat and held pressure
+  EXPECT_EQ(severity(16.0, 10.0), Severity::kNote);
+  EXPECT_EQ(severity(16.0, 20.0), Severity::kAboveLimit);
+  EXPECT_EQ(severity(10.0, 5.0), Severity::kAboveLimit);
+  EXPECT_EQ(severity(25.0, 60.0), Severity::kNote);
+  // ISO 13732-1:2006, from memory: 48 C in 10 min.
+  const Hazard burn = heat_hazard(limits->heat, {Medium::kWater, 48.0, 10.0 * minute}, false);
+  EXPECT_NE(burn.sentence.find("Skin burns at 48 °C in 10 min (from memory, burn thresholds of ISO 13732-1"),
+            std::string::npos)
+      << burn.sentence;
+}
+
+}  // namespace
+}  // namespace wrapgauge
