@@ -20,7 +20,7 @@ int bounded(double chords) {
 // curve's.
 int with_quarters(int chords, double angle) {
   const double quarters = std::round(std::abs(angle) / (0.5 * std::numbers::pi));
-  if (quarters < 1.0 || quarters > 4.0 ||
+  if (!(quarters >= 1.0 && quarters <= 4.0) ||  // an angle that is no number too
       std::abs(std::abs(angle) - 0.5 * std::numbers::pi * quarters) > 1e-9)
     return std::max(2, chords);
   const int k = static_cast<int>(quarters);

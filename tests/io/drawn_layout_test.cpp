@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <iostream>
 #include <nlohmann/json.hpp>
 
 #include "model/io/svg_reader.hpp"
@@ -119,36 +121,29 @@ TEST(DrawnLayout, OverlappingChambersAreSaidBeforeAndAfter) {
   EXPECT_FALSE(check_layout(*layout).empty());
 }
 
-double off(double a, double b) {
-  return std::abs(a - b) / std::abs(b);
+// Areas of all parts, in one order.
+std::vector<double> areas_of(const Layout& layout) {
+  const auto strip = [](const Polyline& path, Length width) { return length_m(path) * width.si(); };
+  std::vector<double> out{signed_area_m2(layout.outline_m)};
+  for (const Chamber& chamber : layout.chambers) {
+    out.push_back(signed_area_m2(chamber.boundary_m));
+    for (const InsetSpot& spot : chamber.inset_spots) out.push_back(std::pow(spot.radius.si(), 2));
+    for (const InsetLine& line : chamber.inset_lines) out.push_back(strip(line.path_m, line.width));
+  }
+  for (const Channel& channel : layout.channels) out.push_back(strip(channel.path_m, channel.width));
+  for (const Strap& strap : layout.straps) out.push_back(signed_area_m2(strap.boundary_m));
+  return out;
 }
 
-void expect_same_areas(const Layout& a, const Layout& b) {
-  constexpr double kShare = 1e-4;  // 0.01 %
-  EXPECT_LE(off(signed_area_m2(a.outline_m), signed_area_m2(b.outline_m)), kShare);
-  ASSERT_EQ(a.chambers.size(), b.chambers.size());
-  for (std::size_t i = 0; i < a.chambers.size(); ++i) {
-    const Chamber &p = a.chambers[i], &q = b.chambers[i];
-    EXPECT_EQ(p.name, q.name);
-    EXPECT_LE(off(signed_area_m2(p.boundary_m), signed_area_m2(q.boundary_m)), kShare);
-    ASSERT_EQ(p.inset_spots.size(), q.inset_spots.size());
-    for (std::size_t k = 0; k < p.inset_spots.size(); ++k)
-      EXPECT_LE(2.0 * off(p.inset_spots[k].radius.si(), q.inset_spots[k].radius.si()), kShare);
-    ASSERT_EQ(p.inset_lines.size(), q.inset_lines.size());
-    for (std::size_t k = 0; k < p.inset_lines.size(); ++k)
-      EXPECT_LE(off(length_m(p.inset_lines[k].path_m) * p.inset_lines[k].width.si(),
-                    length_m(q.inset_lines[k].path_m) * q.inset_lines[k].width.si()),
-                kShare);
-  }
-  ASSERT_EQ(a.channels.size(), b.channels.size());
-  for (std::size_t i = 0; i < a.channels.size(); ++i)
-    EXPECT_LE(off(length_m(a.channels[i].path_m) * a.channels[i].width.si(),
-                  length_m(b.channels[i].path_m) * b.channels[i].width.si()),
-              kShare);
-  ASSERT_EQ(a.straps.size(), b.straps.size());
-  for (std::size_t i = 0; i < a.straps.size(); ++i)
-    EXPECT_LE(off(signed_area_m2(a.straps[i].boundary_m), signed_area_m2(b.straps[i].boundary_m)), kShare);
-  ASSERT_EQ(a.inlets.size(), b.inlets.size());
+// The largest difference of two areas, as a share; says it, for the table in docs/02-drawings.md.
+double largest_difference(const Layout& first, const Layout& second) {
+  const std::vector<double> a = areas_of(first), b = areas_of(second);
+  EXPECT_EQ(a.size(), b.size());
+  double worst = 0.0;
+  for (std::size_t i = 0; i < std::min(a.size(), b.size()); ++i)
+    worst = std::max(worst, std::abs(a[i] - b[i]) / std::abs(a[i]));
+  std::cout << first.name << ": " << a.size() << " areas, largest difference " << 100.0 * worst << " %\n";
+  return worst;
 }
 
 TEST(DrawnLayout, WrittenAsSvgAndReadAgainHasTheSameAreas) {
@@ -165,7 +160,8 @@ TEST(DrawnLayout, WrittenAsSvgAndReadAgainHasTheSameAreas) {
     ASSERT_TRUE(drawing) << drawing.problem().message;
     const auto second = layout_from_drawing(*drawing, test::two_sheets());
     ASSERT_TRUE(second) << second.problem().message;
-    expect_same_areas(first, *second);
+    EXPECT_LE(largest_difference(first, *second), 1e-4);  // 0.01 %
+    EXPECT_EQ(first.inlets.size(), second->inlets.size());
     EXPECT_EQ(layout_svg(*second),
               layout_svg(*layout_from_drawing(*read_svg(layout_svg(*second), "x.svg"), test::two_sheets())));
   }

@@ -158,6 +158,7 @@ TEST(SvgReader, HostileFilesAreRefusedInOneSentence) {
 TEST(SvgReader, WronglyDrawnShapesStayInTheListWithTheirFault) {
   EXPECT_NE(test::drawing_of("nan.svg").shapes[0].fault.find("character 7"), std::string::npos);
   EXPECT_NE(test::drawing_of("overflow.svg").shapes[0].fault.find("not a number"), std::string::npos);
+  EXPECT_FALSE(test::drawing_of("huge_arc_angle.svg").shapes[0].fault.empty());
   EXPECT_TRUE(crossing_of(test::drawing_of("bow_tie.svg").shapes[0]));
   EXPECT_FALSE(all_closed(test::drawing_of("open_path.svg").shapes[0]));
   const Drawing cycle = test::drawing_of("use_cycle.svg");
