@@ -8,6 +8,7 @@
 #include "model/layout/drawing_parts.hpp"
 #include "model/layout/drawn_shape_forms.hpp"
 #include "model/layout/layout_check_parts.hpp"
+#include "model/layout/layout_fields.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -91,8 +92,12 @@ class LayoutMaker {
     corner_ = drawing_.y_down ? Vec2(box.low.x(), box.high.y()) : box.low;
   }
 
+  // To a millionth of a millimetre, as layout files are written: drawing and file give the same bytes.
+  static double tidy(double length_m) { return rounded_mm(length_m) * 1e-3; }
+  static Length tidy(Length length) { return rounded_mm(length.si()) * mm; }
+
   Vec2 moved(const Vec2& p) const {
-    return {p.x() - corner_.x(), drawing_.y_down ? corner_.y() - p.y() : p.y() - corner_.y()};
+    return {tidy(p.x() - corner_.x()), tidy(drawing_.y_down ? corner_.y() - p.y() : p.y() - corner_.y())};
   }
   std::vector<Vec2> moved(const std::vector<Vec2>& points) {
     points_ += points.size();
@@ -156,6 +161,7 @@ class LayoutMaker {
         return std::nullopt;
       }
       strip->path_m = moved(strip->path_m);
+      strip->width = tidy(strip->width);
       return strip;
     }
     if (!parts_[index_].width) {
@@ -166,7 +172,7 @@ class LayoutMaker {
       fail(shape, "is a single point and no line; draw a line.");
       return std::nullopt;
     }
-    return InsetLine{moved(path.points_m), *parts_[index_].width};
+    return InsetLine{moved(path.points_m), tidy(*parts_[index_].width)};
   }
 
   void channels(const DrawnShape& shape) {
@@ -182,7 +188,7 @@ class LayoutMaker {
       const auto circle = shape.circle ? shape.circle : as_circle(path);
       if (circle) {
         if (Chamber* chamber = chamber_at(shape, moved(circle->centre_m)))
-          chamber->inset_spots.push_back({moved(circle->centre_m), Length(circle->radius_m)});
+          chamber->inset_spots.push_back({moved(circle->centre_m), tidy(Length(circle->radius_m))});
         points_ += 12;  // as in layout files
       } else if (auto line = strip(shape, path, "--inset-width")) {
         const Vec2 on = 0.5 * (line->path_m[0] + line->path_m[1]);
