@@ -58,7 +58,10 @@ TEST_F(PlanFile, ALayoutFromADrawingIsReadAndItsReferenceKept) {
   map.details.outer_sheet = Sheet{"A10", 2.5 * mm};
   changed.layout_file.reset();
   changed.layout_drawing = DrawnLayout{drawings + "cuff.svg", map};
-  changed.inflation = {{"pump", 2.0 * kPa}};
+  InletProgram pump;
+  pump.inlet = "pump";
+  pump.target = 2.0 * kPa;
+  changed.inflation = {pump};
   ASSERT_TRUE(write_plan(changed, folder_ / "drawn.json").ok());
   const auto read = read_plan(folder_ / "drawn.json");
   ASSERT_TRUE(read.ok()) << read.problem().message;
