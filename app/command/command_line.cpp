@@ -42,6 +42,8 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_body_check(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
+  CLI::App& layout = add_group(app, "layout", "Read, make and check layouts");
+  add_layout_read(layout, action);
   add_demo(app, action);
   try {
     std::reverse(arguments.begin(), arguments.end());  // the parser takes them from the back

@@ -34,6 +34,9 @@ void add_body_check(CLI::App& body, Action& action);
 void add_body_make(CLI::App& body, Action& action);
 void add_body_girths(CLI::App& body, Action& action);
 
+// Group `layout`.
+void add_layout_read(CLI::App& layout, Action& action);
+
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);
 

@@ -26,6 +26,12 @@ std::optional<Problem> add_input(const char* role, const std::filesystem::path& 
   return std::nullopt;
 }
 
+std::optional<Problem> add_drawing(const DrawnLayout& drawn, Job& job) {
+  if (auto problem = add_input("drawing", job.plan.folder / drawn.file, job)) return problem;
+  const auto* map = std::get_if<std::filesystem::path>(&drawn.map);
+  return map ? add_input("mapping", job.plan.folder / *map, job) : std::nullopt;
+}
+
 std::optional<Problem> read_body_file(const BodyFile& wanted, Job& job) {
   const std::filesystem::path file = job.plan.folder / wanted.file;
   auto raw = read_mesh(file);
@@ -86,6 +92,8 @@ Result<Job> read_job(const std::filesystem::path& plan_file) {
   if (auto problem = add_input("plan", plan_file, job)) return *problem;
   if (job.plan.layout_file)
     if (auto problem = add_input("layout", job.plan.folder / *job.plan.layout_file, job)) return *problem;
+  if (job.plan.layout_drawing)
+    if (auto problem = add_drawing(*job.plan.layout_drawing, job)) return *problem;
   const auto* file = std::get_if<BodyFile>(&job.plan.body);
   auto problem = file ? read_body_file(*file, job) : make_body_form(std::get<BodyForm>(job.plan.body), job);
   if (problem) return *problem;

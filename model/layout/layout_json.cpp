@@ -6,6 +6,7 @@
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/stroke.hpp"
+#include "model/layout/layout_fields.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -14,10 +15,6 @@ using nlohmann::json;
 
 constexpr double kFlattening = 5e-5;  // m
 constexpr std::size_t kMostPoints = 20000;
-constexpr NumberRange kCoordinate{-10000.0, 10000.0, "mm"};
-constexpr NumberRange kSize{0.0, 10000.0, "mm"};
-constexpr NumberRange kThickness{0.0, 50.0, "mm"};
-constexpr NumberRange kStiffness{0.0, 10000.0, "N/mm"};
 
 class LayoutReader {
  public:
@@ -40,11 +37,11 @@ class LayoutReader {
     each(object, "inlets", [&](JsonObject& item) {
       layout.inlets.push_back({item.text("name"), point(item, "point")});
     });
-    layout.skin_sheet = sheet(object, "skin_sheet");
-    layout.outer_sheet = sheet(object, "outer_sheet");
-    if (object.has("backing")) layout.backing = backing(object);
+    layout.skin_sheet = sheet_from(object, "skin_sheet");
+    layout.outer_sheet = sheet_from(object, "outer_sheet");
+    if (object.has("backing")) layout.backing = backing_from(object);
     each(object, "straps", [&](JsonObject& item) { layout.straps.push_back(strap(item)); });
-    if (object.has("closure")) layout.closure = closure(object);
+    if (object.has("closure")) layout.closure = closure_from(object);
     layout.rim_bonded = object.flag_or("rim_bonded", false);
     if (auto problem = object.finish()) return *problem;
     return layout;
@@ -69,14 +66,14 @@ class LayoutReader {
   }
 
   static Vec2 point(JsonObject& object, const char* key) {
-    const std::vector<double> xy = object.numbers(key, 2, kCoordinate);
+    const std::vector<double> xy = object.numbers(key, 2, kCoordinateRange);
     return Vec2(xy[0], xy[1]) * 1e-3;
   }
   static Vec2 size(JsonObject& object, const char* key) {
-    const std::vector<double> xy = object.numbers(key, 2, kSize);
+    const std::vector<double> xy = object.numbers(key, 2, kSizeRange);
     return Vec2(xy[0], xy[1]) * 1e-3;
   }
-  static Length width(JsonObject& object) { return in_mm(object.number("width", kSize)); }
+  static Length width(JsonObject& object) { return in_mm(object.number("width", kSizeRange)); }
 
   std::vector<Vec2> points(JsonObject& object, const char* key, std::size_t least) {
     const json& list = object.list(key);
@@ -127,9 +124,9 @@ class LayoutReader {
 
   static Polygon rectangle_shape(JsonObject& object) {
     JsonObject inner(object.value("rectangle"), object.place("rectangle"));
-    const Vec2 low = Vec2(inner.number("x", kCoordinate), inner.number("y", kCoordinate)) * 1e-3;
-    const Vec2 extent = Vec2(inner.number("width", kSize), inner.number("height", kSize)) * 1e-3;
-    const double radius = inner.number_or("corner_radius", 0.0, kSize) * 1e-3;
+    const Vec2 low = Vec2(inner.number("x", kCoordinateRange), inner.number("y", kCoordinateRange)) * 1e-3;
+    const Vec2 extent = Vec2(inner.number("width", kSizeRange), inner.number("height", kSizeRange)) * 1e-3;
+    const double radius = inner.number_or("corner_radius", 0.0, kSizeRange) * 1e-3;
     if (extent.minCoeff() <= 0.0) inner.fail("width and height have to be above zero.");
     if (2.0 * radius > extent.minCoeff() + 1e-12)
       inner.fail("corner_radius is " + number_text(radius / 1e-3) +
@@ -142,7 +139,7 @@ class LayoutReader {
   Chamber chamber(JsonObject& object) {
     Chamber out{object.text("name"), shape(object), {}, {}};
     each(object, "inset_spots", [&](JsonObject& item) {
-      out.inset_spots.push_back({point(item, "centre"), in_mm(item.number("radius", kSize))});
+      out.inset_spots.push_back({point(item, "centre"), in_mm(item.number("radius", kSizeRange))});
       count(item, 12);
     });
     each(object, "inset_lines", [&](JsonObject& item) {
@@ -151,46 +148,14 @@ class LayoutReader {
     return out;
   }
 
-  static Sheet sheet(JsonObject& object, const char* key) {
-    JsonObject inner(object.value(key), object.place(key));
-    if (object.failed()) return {};
-    Sheet out{inner.text("material"), in_mm(inner.number("thickness", kThickness))};
-    close(object, inner);
-    return out;
-  }
-
-  static Backing backing(JsonObject& object) {
-    JsonObject inner(object.value("backing"), object.place("backing"));
-    const Backing out{inner.number_or("along", 0.0, kStiffness) * N_per_mm,
-                      inner.number_or("across", 0.0, kStiffness) * N_per_mm};
-    close(object, inner);
-    return out;
-  }
-
   Strap strap(JsonObject& object) {
-    return {object.text("name"), shape(object), object.number("stiffness", kStiffness) * N_per_mm,
-            in_mm(object.number("thickness", kThickness))};
-  }
-
-  static Closure closure(JsonObject& object) {
-    JsonObject inner(object.value("closure"), object.place("closure"));
-    Closure out;
-    out.from_x_m = inner.number_or("from_x", 0.0, kCoordinate) * 1e-3;
-    if (const auto length = inner.optional_number("closing_length", kSize))
-      out.closing_length = in_mm(*length);
-    out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
-    if (out.closing_length.has_value() == out.stretch.has_value())
-      inner.fail("give exactly one of closing_length and stretch.");
-    close(object, inner);
-    return out;
+    return {object.text("name"), shape(object), object.number("stiffness", kStiffnessRange) * N_per_mm,
+            in_mm(object.number("thickness", kThicknessRange))};
   }
 
   std::size_t points_ = 0;
 };
 
-double rounded_mm(double length_m) {
-  return std::round(length_m * 1e9) / 1e6;
-}
 json pair(const Vec2& p) {
   return json::array({rounded_mm(p.x()), rounded_mm(p.y())});
 }
@@ -199,23 +164,12 @@ json pairs(const std::vector<Vec2>& points) {
   for (const Vec2& p : points) list.push_back(pair(p));
   return list;
 }
-json sheet_json(const Sheet& sheet) {
-  return {{"material", sheet.material}, {"thickness", rounded_mm(sheet.thickness.si())}};
-}
-
 json chamber_json(const Chamber& chamber) {
   json out{{"name", chamber.name}, {"polygon", pairs(chamber.boundary_m)}};
   for (const InsetSpot& spot : chamber.inset_spots)
     out["inset_spots"].push_back({{"centre", pair(spot.centre_m)}, {"radius", rounded_mm(spot.radius.si())}});
   for (const InsetLine& line : chamber.inset_lines)
     out["inset_lines"].push_back({{"path", pairs(line.path_m)}, {"width", rounded_mm(line.width.si())}});
-  return out;
-}
-
-json closure_json(const Closure& closure) {
-  json out{{"from_x", rounded_mm(closure.from_x_m)}};
-  if (closure.closing_length) out["closing_length"] = rounded_mm(closure.closing_length->si());
-  if (closure.stretch) out["stretch"] = *closure.stretch;
   return out;
 }
 
@@ -236,18 +190,17 @@ Result<Layout> read_layout(const std::filesystem::path& file) {
 }
 
 json layout_to_json(const Layout& layout) {
-  json out{
-      {"wrapgauge-layout", 1},
-      {"name", layout.name},
-      {"outline", {{"polygon", pairs(layout.outline_m)}}},
-      {"chambers", json::array()},
-      {"channels", json::array()},
-      {"inlets", json::array()},
-      {"skin_sheet", sheet_json(layout.skin_sheet)},
-      {"outer_sheet", sheet_json(layout.outer_sheet)},
-      {"backing", {{"along", layout.backing.along / N_per_mm}, {"across", layout.backing.across / N_per_mm}}},
-      {"straps", json::array()},
-      {"rim_bonded", layout.rim_bonded}};
+  json out{{"wrapgauge-layout", 1},
+           {"name", layout.name},
+           {"outline", {{"polygon", pairs(layout.outline_m)}}},
+           {"chambers", json::array()},
+           {"channels", json::array()},
+           {"inlets", json::array()},
+           {"skin_sheet", sheet_json(layout.skin_sheet)},
+           {"outer_sheet", sheet_json(layout.outer_sheet)},
+           {"backing", backing_json(layout.backing)},
+           {"straps", json::array()},
+           {"rim_bonded", layout.rim_bonded}};
   for (const Chamber& chamber : layout.chambers) out["chambers"].push_back(chamber_json(chamber));
   for (const Channel& channel : layout.channels)
     out["channels"].push_back(

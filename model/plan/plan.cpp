@@ -39,6 +39,11 @@ Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path&
     if (auto* body = std::get_if<BodyFile>(&moved.body))
       body->file = seen_from(moved.folder, plan.folder, body->file);
     if (moved.limits_file) moved.limits_file = seen_from(moved.folder, plan.folder, *moved.limits_file);
+    if (moved.layout_drawing) {
+      moved.layout_drawing->file = seen_from(moved.folder, plan.folder, moved.layout_drawing->file);
+      if (auto* map = std::get_if<std::filesystem::path>(&moved.layout_drawing->map))
+        *map = seen_from(moved.folder, plan.folder, *map);
+    }
     if (moved.layout_file) moved.layout_file = seen_from(moved.folder, plan.folder, *moved.layout_file);
   }
   constexpr auto kReplaceBadText = nlohmann::ordered_json::error_handler_t::replace;

@@ -12,6 +12,7 @@
 #include "model/body/person.hpp"
 #include "model/core/result.hpp"
 #include "model/inflation/load_path.hpp"
+#include "model/layout/drawing_map.hpp"
 #include "model/layout/layout.hpp"
 #include "model/limits/limit_set.hpp"
 #include "model/limits/programme.hpp"
@@ -30,6 +31,12 @@ struct BodyForm {
   std::string form;                          // a bodyforms name, e.g. "tapered-limb"
   std::map<std::string, double> parameters;  // mm and mm girths, as documented by the form
   Person person;                             // whose measures fill what is not given
+};
+
+// A layout that stands in a drawing: which, and how it is mapped (in a mapping file, or in the plan itself).
+struct DrawnLayout {
+  std::filesystem::path file;  // as written; relative to the plan file
+  std::variant<std::filesystem::path, DrawingMap> map;
 };
 
 struct InletProgram {
@@ -52,6 +59,7 @@ struct Plan {
   // Set when the layout stands in a file of its own, as written, relative to the plan file. write_plan then
   // writes the reference and not the layout: clear it after changing the layout.
   std::optional<std::filesystem::path> layout_file;
+  std::optional<DrawnLayout> layout_drawing;  // the same for a layout from a drawing
   Placement placement;
   double friction = 0.5;
   std::vector<InletProgram> inflation;

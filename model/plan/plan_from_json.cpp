@@ -6,6 +6,8 @@
 #include "model/body/length_unit.hpp"
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
+#include "model/io/drawing_reader.hpp"
+#include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/supply_json.hpp"
 
@@ -122,25 +124,40 @@ void read_tissue(JsonObject& object, Plan& plan) {
     object.fail("site is missing; a body from a file needs one, e.g. \"forearm relaxed\".");
 }
 
-void read_layout_part(JsonObject& parent, const std::filesystem::path& folder, Plan& plan) {
-  const json& value = parent.value("layout");
-  if (parent.failed()) return;
-  if (!value.is_object() || !value.contains("file")) {
-    Result<Layout> layout = layout_from_json(value, parent.place("layout"));
-    if (layout)
-      plan.layout = std::move(layout).value();
-    else
-      parent.fail(layout.problem());
-    return;
-  }
-  JsonObject reference(value, parent.place("layout"));
-  plan.layout_file = reference.text("file");
-  if (auto problem = reference.finish()) return parent.fail(std::move(*problem));
-  Result<Layout> layout = read_layout(folder / *plan.layout_file);
+void settle_layout(JsonObject& parent, Result<Layout> layout, Plan& plan) {
   if (layout)
     plan.layout = std::move(layout).value();
   else
     parent.fail(layout.problem());
+}
+
+// {"drawing": FILE, "map": FILE or the mapping itself}
+void read_layout_drawing(JsonObject& parent, const json& value, const std::filesystem::path& folder,
+                         Plan& plan) {
+  JsonObject reference(value, parent.place("layout"));
+  DrawnLayout drawn;
+  drawn.file = reference.text("drawing");
+  const json& said = reference.value("map");
+  if (auto problem = reference.finish()) return parent.fail(std::move(*problem));
+  if (said.is_string()) drawn.map = std::filesystem::path(said.get<std::string>());
+  const Result<DrawingMap> map = said.is_string() ? read_drawing_map(folder / std::get<0>(drawn.map))
+                                                  : drawing_map_from_json(said, reference.place("map"));
+  if (!map) return parent.fail(map.problem());
+  if (!said.is_string()) drawn.map = *map;
+  settle_layout(parent, read_drawn_layout(folder / drawn.file, *map), plan);
+  plan.layout_drawing = std::move(drawn);
+}
+
+void read_layout_part(JsonObject& parent, const std::filesystem::path& folder, Plan& plan) {
+  const json& value = parent.value("layout");
+  if (parent.failed()) return;
+  if (value.is_object() && value.contains("drawing")) return read_layout_drawing(parent, value, folder, plan);
+  if (!value.is_object() || !value.contains("file"))
+    return settle_layout(parent, layout_from_json(value, parent.place("layout")), plan);
+  JsonObject reference(value, parent.place("layout"));
+  plan.layout_file = reference.text("file");
+  if (auto problem = reference.finish()) return parent.fail(std::move(*problem));
+  settle_layout(parent, read_layout(folder / *plan.layout_file), plan);
 }
 
 void read_anchor(JsonObject& object, Placement& placement) {

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/supply_json.hpp"
 
@@ -64,7 +65,17 @@ ordered_json tissue_json(const Plan& plan) {
   return out;
 }
 
+ordered_json drawn_layout_json(const DrawnLayout& drawn) {
+  ordered_json out{{"drawing", drawn.file.string()}};
+  if (const auto* file = std::get_if<std::filesystem::path>(&drawn.map))
+    out["map"] = file->string();
+  else
+    out["map"] = drawing_map_to_json(std::get<DrawingMap>(drawn.map));
+  return out;
+}
+
 ordered_json layout_part(const Plan& plan) {
+  if (plan.layout_drawing) return drawn_layout_json(*plan.layout_drawing);
   if (plan.layout_file) return {{"file", plan.layout_file->string()}};
   return ordered_json(layout_to_json(plan.layout));
 }

@@ -47,6 +47,30 @@ TEST_F(PlanFile, DemoPlansAskForPressureOnTheArmAndForVolumeOnTheCalf) {
   for (const auto& program : calf->inflation) EXPECT_TRUE(std::holds_alternative<Volume>(program.target));
 }
 
+TEST_F(PlanFile, ALayoutFromADrawingIsReadAndItsReferenceKept) {
+  const std::string drawings = WRAPGAUGE_SOURCE_DIR "/tests/data/drawing/";
+  auto plan = read_plan(kResources / "plans/forearm-cuff.json");
+  ASSERT_TRUE(plan.ok());
+  Plan changed = *plan;
+  DrawingMap map;
+  map.rules = {*rule_from_text("cells=chamber")};
+  map.details.skin_sheet = Sheet{"00-30", 1.5 * mm};
+  map.details.outer_sheet = Sheet{"A10", 2.5 * mm};
+  changed.layout_file.reset();
+  changed.layout_drawing = DrawnLayout{drawings + "cuff.svg", map};
+  InletProgram pump;
+  pump.inlet = "pump";
+  pump.target = 2.0 * kPa;
+  changed.inflation = {pump};
+  ASSERT_TRUE(write_plan(changed, folder_ / "drawn.json").ok());
+  const auto read = read_plan(folder_ / "drawn.json");
+  ASSERT_TRUE(read.ok()) << read.problem().message;
+  EXPECT_EQ(read->layout.chambers.size(), 2u);
+  ASSERT_TRUE(read->layout_drawing);
+  ASSERT_TRUE(write_plan(*read, folder_ / "again.json").ok());
+  EXPECT_EQ(text_of(folder_ / "again.json"), text_of(folder_ / "drawn.json"));
+}
+
 TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
   for (const char* name : {"forearm-cuff.json", "calf-sleeve.json"}) {
     auto plan = read_plan(kResources / "plans" / name);

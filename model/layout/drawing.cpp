@@ -1,0 +1,82 @@
+#include "model/layout/drawing.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "model/geometry/polygon_checks.hpp"
+
+namespace wrapgauge {
+namespace {
+
+bool cross_one_another(const std::vector<DrawnPath>& paths) {
+  for (std::size_t i = 0; i < paths.size(); ++i)
+    for (std::size_t j = i + 1; j < paths.size(); ++j)
+      if (closest_places(paths[i].points_m, paths[j].points_m).distance_m <= 0.0) return true;
+  return false;
+}
+
+// How often the other loops wind round this one: each counts once (even-odd), or by its direction.
+int winding_outside(const DrawnShape& shape, std::size_t self) {
+  int winding = 0;
+  for (std::size_t i = 0; i < shape.paths.size(); ++i) {
+    const DrawnPath& other = shape.paths[i];
+    if (i == self || !contains(other.points_m, shape.paths[self].points_m.front())) continue;
+    const bool backwards = shape.fill_rule == FillRule::kNonZero && other.swept_m2 < 0.0;
+    winding += backwards ? -1 : 1;
+  }
+  return winding;
+}
+
+bool filled(int winding, FillRule rule) {
+  return rule == FillRule::kNonZero ? winding != 0 : winding % 2 != 0;
+}
+
+}  // namespace
+
+bool all_closed(const DrawnShape& shape) {
+  return !shape.paths.empty() &&
+         std::all_of(shape.paths.begin(), shape.paths.end(), [](const DrawnPath& p) { return p.closed; });
+}
+
+Bounds2 bounds(const DrawnShape& shape) {
+  std::vector<Vec2> points;
+  for (const DrawnPath& path : shape.paths)
+    points.insert(points.end(), path.points_m.begin(), path.points_m.end());
+  return bounds(points);
+}
+
+double length_m(const DrawnShape& shape) {
+  double sum = 0.0;
+  for (const DrawnPath& path : shape.paths) sum += path.length_m;
+  return sum;
+}
+
+std::optional<Vec2> crossing_of(const DrawnShape& shape) {
+  for (const DrawnPath& path : shape.paths)
+    if (path.closed)
+      if (const auto place = self_crossing(path.points_m)) return place;
+  return std::nullopt;
+}
+
+std::optional<double> area_m2(const DrawnShape& shape) {
+  if (!shape.fault.empty() || !all_closed(shape) || crossing_of(shape) || cross_one_another(shape.paths))
+    return std::nullopt;
+  double area = 0.0;
+  for (std::size_t i = 0; i < shape.paths.size(); ++i) {
+    const DrawnPath& path = shape.paths[i];
+    const int outside = winding_outside(shape, i);
+    const bool backwards = shape.fill_rule == FillRule::kNonZero && path.swept_m2 < 0.0;
+    const bool fills_inside = filled(outside + (backwards ? -1 : 1), shape.fill_rule);
+    const bool fills_outside = filled(outside, shape.fill_rule);
+    if (fills_inside != fills_outside) area += (fills_inside ? 1.0 : -1.0) * std::abs(path.swept_m2);
+  }
+  return std::max(0.0, area);  // chords and curves differ by a little
+}
+
+std::string place_text(const DrawnShape& shape) {
+  std::string text = shape.kind;
+  if (!shape.name.empty()) text += " '" + shape.name + "'";
+  return text + " at line " + std::to_string(shape.line);
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,71 @@
+#pragma once
+// What a drawing file holds before anyone says which shape is which part of a layout.
+//
+// Frame: the drawing's own, metres. SVG: origin at the upper left corner of the page, y downwards. DXF: the
+// file's origin, y upwards.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/core/quantity.hpp"
+#include "model/geometry/polygon.hpp"
+
+namespace wrapgauge {
+
+struct DrawnPath {
+  Polyline points_m;      // chords of the drawn curve; a closed path does not repeat its first point
+  bool closed = false;    // a single point, never closed: a place marked in the drawing
+  double swept_m2 = 0.0;  // integral of (x dy - y dx) / 2 along the curve itself: its signed area when closed
+  double length_m = 0.0;  // of the curve itself; a closed path's perimeter
+};
+
+struct DrawnCircle {
+  Vec2 centre_m;
+  double radius_m;
+};
+
+enum class FillRule { kNonZero, kEvenOdd };
+
+struct DrawnShape {
+  std::string kind;                    // as the file calls it: "rect", "LWPOLYLINE"
+  int line = 0;                        // in the file, from 1
+  std::string name;                    // title or id; may be empty
+  std::vector<std::string> names;      // what the file calls it: id, class words
+  std::vector<std::string> groups;     // names of the groups or of the layer it is in, innermost first
+  std::string fill, stroke;            // "#rrggbb", "none", "colour 5" or as written; empty: not said
+  std::optional<Length> stroke_width;  // only when the drawing states it
+  std::vector<DrawnPath> paths;
+  FillRule fill_rule = FillRule::kNonZero;
+  std::optional<DrawnCircle> circle;  // the shape is exactly this circle
+  std::string fault;                  // why it cannot be used: half a sentence; usually empty
+};
+
+// Something in the file that is no shape, and why.
+struct DrawnRemark {
+  int line;
+  std::string kind, why;
+};
+
+struct Drawing {
+  std::string file;
+  std::vector<DrawnShape> shapes;
+  std::vector<DrawnRemark> left_out;
+  std::vector<std::string> notes;  // whole sentences: unit, page
+  bool y_down = false;
+};
+
+bool all_closed(const DrawnShape& shape);  // and at least one path
+Bounds2 bounds(const DrawnShape& shape);   // of all its points
+double length_m(const DrawnShape& shape);
+
+// Area that the fill rule covers, of the curves themselves. None when a path is open, crosses itself or
+// crosses another path of the shape.
+std::optional<double> area_m2(const DrawnShape& shape);
+
+// Where a closed path of the shape crosses or touches itself.
+std::optional<Vec2> crossing_of(const DrawnShape& shape);
+
+std::string place_text(const DrawnShape& shape);  // "rect 'pad' at line 4"
+
+}  // namespace wrapgauge

@@ -1,0 +1,140 @@
+#include "model/layout/drawing_map_json.hpp"
+
+#include <array>
+#include <utility>
+
+#include "model/core/file.hpp"
+#include "model/layout/layout_fields.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::json;
+using nlohmann::ordered_json;
+
+constexpr NumberRange kWidthRange{1e-3, 10000.0, "mm"};
+constexpr NumberRange kJoinRange{0.0, 10.0, "mm"};
+
+constexpr std::array<std::pair<const char*, double>, 5> kUnits = {
+    {{"px", 0.0254 / 96.0}, {"mm", 1e-3}, {"cm", 1e-2}, {"m", 1.0}, {"in", 0.0254}}};
+
+DrawingRule rule_from(JsonObject& object) {
+  DrawingRule rule;
+  const bool name = object.has("name"), fill = object.has("fill"), stroke = object.has("stroke");
+  if (!object.failed() && name + fill + stroke != 1)
+    object.fail("give exactly one of name, fill and stroke.");
+  rule.of = fill ? DrawingRule::Of::kFill : stroke ? DrawingRule::Of::kStroke : DrawingRule::Of::kName;
+  rule.pattern = object.text(fill ? "fill" : stroke ? "stroke" : "name");
+  const std::string part = object.text("part");
+  if (const auto known = part_from_name(part))
+    rule.part = *known;
+  else
+    object.fail("part is \"" + part +
+                "\"; write outline, chamber, inset seam, channel, inlet, strap or ignore.");
+  if (const auto width = object.optional_number("width", kWidthRange)) rule.width = *width * mm;
+  return rule;
+}
+
+void read_rules(JsonObject& object, DrawingMap& map) {
+  int number = 0;
+  for (const json& value : object.list_or_empty("map")) {
+    JsonObject item(value, object.place("map") + " " + std::to_string(++number));
+    map.rules.push_back(rule_from(item));
+    if (auto problem = item.finish()) return object.fail(std::move(*problem));
+  }
+}
+
+void read_strap(JsonObject& object, LayoutDetails& details) {
+  JsonObject strap(object.value("strap"), object.place("strap"));
+  details.strap_stiffness = strap.number("stiffness", kStiffnessRange) * N_per_mm;
+  details.strap_thickness = strap.number("thickness", kThicknessRange) * mm;
+  if (auto problem = strap.finish()) object.fail(std::move(*problem));
+}
+
+void read_details(JsonObject& object, LayoutDetails& details) {
+  details.name = object.text_or("layout_name", "");
+  if (object.has("skin_sheet")) details.skin_sheet = sheet_from(object, "skin_sheet");
+  if (object.has("outer_sheet")) details.outer_sheet = sheet_from(object, "outer_sheet");
+  if (object.has("backing")) details.backing = backing_from(object);
+  if (object.has("strap")) read_strap(object, details);
+  if (object.has("closure")) details.closure = closure_from(object);
+  details.rim_bonded = object.flag_or("rim_bonded", false);
+}
+
+ordered_json rule_json(const DrawingRule& rule) {
+  const char* of = rule.of == DrawingRule::Of::kFill     ? "fill"
+                   : rule.of == DrawingRule::Of::kStroke ? "stroke"
+                                                         : "name";
+  ordered_json out{{of, rule.pattern}, {"part", part_name(rule.part)}};
+  if (rule.width) out["width"] = rounded_mm(rule.width->si());
+  return out;
+}
+
+void write_details(const LayoutDetails& details, ordered_json& out) {
+  if (!details.name.empty()) out["layout_name"] = details.name;
+  if (details.skin_sheet) out["skin_sheet"] = sheet_json(*details.skin_sheet);
+  if (details.outer_sheet) out["outer_sheet"] = sheet_json(*details.outer_sheet);
+  out["backing"] = backing_json(details.backing);
+  if (details.strap_stiffness && details.strap_thickness)
+    out["strap"] = {{"stiffness", *details.strap_stiffness / N_per_mm},
+                    {"thickness", rounded_mm(details.strap_thickness->si())}};
+  if (details.closure) out["closure"] = closure_json(*details.closure);
+  out["rim_bonded"] = details.rim_bonded;
+}
+
+// The unit's name; none for one that has no name here.
+const char* unit_name_of(Length unit) {
+  for (const auto& [name, metres] : kUnits)
+    if (unit.si() == metres) return name;
+  return nullptr;
+}
+
+}  // namespace
+
+std::optional<Length> drawing_unit_from_name(std::string_view name) {
+  for (const auto& [known, metres] : kUnits)
+    if (name == known) return Length(metres);
+  return std::nullopt;
+}
+
+Result<DrawingMap> drawing_map_from_json(const json& value, const std::string& where) {
+  JsonObject object(value, where);
+  DrawingMap map;
+  object.format_one("wrapgauge-drawing-map");
+  if (object.has("unit"))
+    map.reading.unit = drawing_unit_from_name(object.choice("unit", {"mm", "px", "cm", "m", "in"}));
+  map.reading.join = object.number_or("join", map.reading.join / mm, kJoinRange) * mm;
+  read_rules(object, map);
+  if (const auto width = object.optional_number("channel_width", kWidthRange))
+    map.channel_width = *width * mm;
+  if (const auto width = object.optional_number("inset_width", kWidthRange)) map.inset_width = *width * mm;
+  read_details(object, map.details);
+  if (auto problem = object.finish()) return *problem;
+  return map;
+}
+
+Result<DrawingMap> read_drawing_map(const std::filesystem::path& file) {
+  const Result<json> parsed = read_json(file);
+  if (!parsed) return parsed.problem();
+  return drawing_map_from_json(*parsed, file.filename().string());
+}
+
+ordered_json drawing_map_to_json(const DrawingMap& map) {
+  ordered_json out{{"wrapgauge-drawing-map", 1}};
+  if (map.reading.unit)
+    if (const char* name = unit_name_of(*map.reading.unit)) out["unit"] = name;
+  out["join"] = rounded_mm(map.reading.join.si());
+  out["map"] = ordered_json::array();
+  for (const DrawingRule& rule : map.rules) out["map"].push_back(rule_json(rule));
+  if (map.channel_width) out["channel_width"] = rounded_mm(map.channel_width->si());
+  if (map.inset_width) out["inset_width"] = rounded_mm(map.inset_width->si());
+  write_details(map.details, out);
+  return out;
+}
+
+Result<std::monostate> write_drawing_map(const DrawingMap& map, const std::filesystem::path& file) {
+  constexpr auto kReplaceBadText = ordered_json::error_handler_t::replace;
+  return write_file_atomically(file, drawing_map_to_json(map).dump(2, ' ', false, kReplaceBadText) + "\n");
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,92 @@
+#include "model/layout/drawing_parts.hpp"
+
+#include "model/core/number_text.hpp"
+#include "model/geometry/polygon_checks.hpp"
+#include "model/layout/drawing_colour.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr std::size_t kMostPoints = 20000;  // that are looked through for overlaps
+constexpr double kOverlap = 1e-8;           // m2: 0.01 mm2
+
+const std::string* match_of(const DrawingRule& rule, const DrawnShape& shape) {
+  if (rule.of != DrawingRule::Of::kName) {
+    const std::string& colour = rule.of == DrawingRule::Of::kFill ? shape.fill : shape.stroke;
+    return matches(plain_colour(rule.pattern), colour) ? &colour : nullptr;
+  }
+  if (!shape.name.empty() && matches(rule.pattern, shape.name)) return &shape.name;
+  for (const auto* names : {&shape.names, &shape.groups})
+    for (const std::string& name : *names)
+      if (matches(rule.pattern, name)) return &name;
+  return nullptr;
+}
+
+// A title is the part's name, so it does not say which part it is.
+DrawnAs by_own_name(const DrawnShape& shape) {
+  for (const auto* names : {&shape.names, &shape.groups})
+    for (const std::string& name : *names)
+      if (const auto part = part_from_name(name)) return {part, "called '" + name + "'", {}};
+  return {std::nullopt, "no rule fits it", {}};
+}
+
+DrawnAs part_of(const DrawnShape& shape, const DrawingMap& map) {
+  for (const DrawingRule& rule : map.rules)
+    if (const std::string* text = match_of(rule, shape)) {
+      const char* of = rule.of == DrawingRule::Of::kFill     ? "fill "
+                       : rule.of == DrawingRule::Of::kStroke ? "stroke "
+                                                             : "called ";
+      return {rule.part, of + ("'" + *text + "'"), rule.width};
+    }
+  return by_own_name(shape);
+}
+
+// A single closed path that may be a chamber.
+bool may_overlap(const DrawnShape& shape, const DrawnAs& as) {
+  return (!as.part || *as.part == DrawnPart::kChamber) && shape.paths.size() == 1 && all_closed(shape) &&
+         !crossing_of(shape);
+}
+
+bool boxes_meet(const DrawnShape& a, const DrawnShape& b) {
+  const Bounds2 first = bounds(a), second = bounds(b);
+  return (first.low.array() <= second.high.array()).all() && (second.low.array() <= first.high.array()).all();
+}
+
+}  // namespace
+
+std::vector<DrawnAs> drawn_parts(const Drawing& drawing, const DrawingMap& map) {
+  std::vector<DrawnAs> out;
+  for (const DrawnShape& shape : drawing.shapes) {
+    DrawnAs as = part_of(shape, map);
+    const bool channel = as.part == DrawnPart::kChannel, inset = as.part == DrawnPart::kInsetSeam;
+    if (!as.width && channel) as.width = map.channel_width;
+    if (!as.width && inset) as.width = map.inset_width;
+    if (!as.width && (channel || inset)) as.width = shape.stroke_width;
+    out.push_back(std::move(as));
+  }
+  return out;
+}
+
+std::vector<std::string> overlap_sentences(const Drawing& drawing, const std::vector<DrawnAs>& parts) {
+  std::vector<std::string> out;
+  std::vector<const DrawnShape*> closed;
+  std::size_t points = 0;
+  for (std::size_t i = 0; i < drawing.shapes.size(); ++i)
+    if (may_overlap(drawing.shapes[i], parts[i])) {
+      closed.push_back(&drawing.shapes[i]);
+      points += drawing.shapes[i].paths[0].points_m.size();
+    }
+  if (points > kMostPoints) return {"Overlaps were not looked for: the drawing has more than 20 000 points."};
+  for (std::size_t i = 0; i < closed.size(); ++i)
+    for (std::size_t j = i + 1; j < closed.size(); ++j) {
+      const Polygon &a = closed[i]->paths[0].points_m, &b = closed[j]->paths[0].points_m;
+      if (!boxes_meet(*closed[i], *closed[j]) || closest_places(a, b).distance_m > 0.0) continue;
+      const double area = common_area_m2(counter_clockwise(a), counter_clockwise(b));
+      if (area > kOverlap)
+        out.push_back("The " + place_text(*closed[i]) + " and the " + place_text(*closed[j]) +
+                      " overlap by " + fixed_text(area / 1e-6, 2) + " mm2.");
+    }
+  return out;
+}
+
+}  // namespace wrapgauge

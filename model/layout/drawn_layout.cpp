@@ -1,0 +1,235 @@
+#include "model/layout/drawn_layout.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "model/core/number_text.hpp"
+#include "model/geometry/polygon_checks.hpp"
+#include "model/layout/drawing_parts.hpp"
+#include "model/layout/drawn_shape_forms.hpp"
+#include "model/layout/layout_check_parts.hpp"
+#include "model/layout/layout_fields.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr std::size_t kMostPoints = 20000;  // as in layout files
+constexpr double kFarthest = 10.0;          // m
+
+class LayoutMaker {
+ public:
+  LayoutMaker(const Drawing& drawing, const DrawingMap& map)
+      : drawing_(drawing), map_(map), parts_(drawn_parts(drawing, map)) {}
+
+  Result<Layout> make() {
+    say_details();
+    place_frame();
+    for_each(DrawnPart::kOutline, [&](const DrawnShape& s) { layout_.outline_m = loop_of(s, s.paths[0]); });
+    for_each(DrawnPart::kChamber, [&](const DrawnShape& s) { chambers(s); });
+    for_each(DrawnPart::kStrap, [&](const DrawnShape& s) { straps(s); });
+    for_each(DrawnPart::kChannel, [&](const DrawnShape& s) { channels(s); });
+    for_each(DrawnPart::kInsetSeam, [&](const DrawnShape& s) { inset_seams(s); });
+    for_each(DrawnPart::kInlet, [&](const DrawnShape& s) {
+      layout_.inlets.push_back({name_of(s, "inlet", layout_.inlets.size()), moved(middle_m(s))});
+    });
+    check_size();
+    if (problem_) return *problem_;
+    return std::move(layout_);
+  }
+
+ private:
+  void fail(const std::string& message) {
+    if (!problem_) problem_ = bad_input(drawing_.file + ": " + message);
+  }
+  void fail(const DrawnShape& shape, const std::string& message) {
+    fail("the " + place_text(shape) + " " + message);
+  }
+
+  template <class Make>
+  void for_each(DrawnPart part, const Make& make) {
+    for (index_ = 0; index_ < drawing_.shapes.size() && !problem_; ++index_) {
+      const DrawnShape& shape = drawing_.shapes[index_];
+      if (parts_[index_].part != part) continue;
+      if (!shape.fault.empty())
+        fail(shape, shape.fault + "; mend it, or map it to ignore.");
+      else
+        make(shape);
+    }
+  }
+
+  void say_details() {
+    const LayoutDetails& said = map_.details;
+    layout_.name = said.name.empty() ? drawing_.file.substr(0, drawing_.file.rfind('.')) : said.name;
+    if (!said.skin_sheet || !said.outer_sheet)
+      return fail(std::string("a drawing does not say what the ") + (said.skin_sheet ? "outer" : "skin") +
+                  " sheet is: give --" + (said.skin_sheet ? "outer" : "skin") + " MATERIAL THICKNESS, or " +
+                  (said.skin_sheet ? "outer" : "skin") + "_sheet in the mapping file.");
+    layout_.skin_sheet = *said.skin_sheet;
+    layout_.outer_sheet = *said.outer_sheet;
+    layout_.backing = said.backing;
+    layout_.closure = said.closure;
+    layout_.rim_bonded = said.rim_bonded;
+  }
+
+  // The outline, alone and whole, says where the layout's frame lies.
+  void place_frame() {
+    const DrawnShape* outline = nullptr;
+    for_each(DrawnPart::kOutline, [&](const DrawnShape& shape) {
+      if (outline)
+        return fail(shape, "is a second outline; the first is the " + place_text(*outline) +
+                               ", so map one of them to ignore.");
+      outline = &shape;
+      if (shape.paths.size() != 1)
+        fail(shape, "is the outline and has " + std::to_string(shape.paths.size()) +
+                        " paths; draw it as one closed path.");
+    });
+    if (problem_) return;
+    if (!outline)
+      return fail(
+          "no shape is the outline; map one, e.g. --map 'NAME=outline' (layout read without --out lists the "
+          "shapes).");
+    const Bounds2 box = bounds(*outline);
+    corner_ = drawing_.y_down ? Vec2(box.low.x(), box.high.y()) : box.low;
+  }
+
+  // To a millionth of a millimetre, as layout files are written: drawing and file give the same bytes.
+  static double tidy(double length_m) { return rounded_mm(length_m) * 1e-3; }
+  static Length tidy(Length length) { return rounded_mm(length.si()) * mm; }
+
+  Vec2 moved(const Vec2& p) const {
+    return {tidy(p.x() - corner_.x()), tidy(drawing_.y_down ? corner_.y() - p.y() : p.y() - corner_.y())};
+  }
+  std::vector<Vec2> moved(const std::vector<Vec2>& points) {
+    points_ += points.size();
+    std::vector<Vec2> out;
+    for (const Vec2& p : points) out.push_back(moved(p));
+    return out;
+  }
+
+  std::string name_of(const DrawnShape& shape, const char* kind, std::size_t before,
+                      bool alone = true) const {
+    return alone && !shape.name.empty() ? shape.name : std::string(kind) + " " + std::to_string(before + 1);
+  }
+
+  Polygon loop_of(const DrawnShape& shape, const DrawnPath& path) {
+    if (!path.closed) {
+      const Vec2 &from = path.points_m.front(), &to = path.points_m.back();
+      fail(shape, std::string("is to be the ") + part_name(*parts_[index_].part) + " but is open, from " +
+                      at_mm(from) + " to " + at_mm(to) + "; close it.");
+    } else if (const auto place = self_crossing(path.points_m)) {
+      fail(shape, "crosses or touches itself at " + at_mm(*place) +
+                      " of the drawing; redraw it as one simple loop.");
+    } else if (const DrawnPath* hole = inside(shape, path)) {
+      fail(shape, "has a hole at " + at_mm(hole->points_m.front()) +
+                      "; draw the inner path as an inset seam, or as a shape of its own.");
+    }
+    return counter_clockwise(moved(path.points_m));
+  }
+
+  static const DrawnPath* inside(const DrawnShape& shape, const DrawnPath& outer) {
+    for (const DrawnPath& path : shape.paths)
+      if (&path != &outer && contains(outer.points_m, path.points_m.front())) return &path;
+    return nullptr;
+  }
+
+  void chambers(const DrawnShape& shape) {
+    for (const DrawnPath& path : shape.paths)
+      layout_.chambers.push_back({name_of(shape, "chamber", layout_.chambers.size(), shape.paths.size() == 1),
+                                  loop_of(shape, path),
+                                  {},
+                                  {}});
+  }
+
+  void straps(const DrawnShape& shape) {
+    if (!map_.details.strap_stiffness || !map_.details.strap_thickness)
+      return fail(shape,
+                  "is a strap, and a drawing does not say its cloth: give --strap STIFFNESS THICKNESS (N/mm, "
+                  "mm), or strap in the mapping file.");
+    for (const DrawnPath& path : shape.paths)
+      layout_.straps.push_back({name_of(shape, "strap", layout_.straps.size(), shape.paths.size() == 1),
+                                loop_of(shape, path), *map_.details.strap_stiffness,
+                                *map_.details.strap_thickness});
+  }
+
+  // An open line with the width said, or a closed rectangle.
+  std::optional<InsetLine> strip(const DrawnShape& shape, const DrawnPath& path, const char* option) {
+    if (path.closed) {
+      auto strip = as_strip(path);
+      if (!strip) {
+        fail(shape, std::string("is closed and no rectangle, so it cannot be ") +
+                        part_name(*parts_[index_].part) + "; draw it as an open line.");
+        return std::nullopt;
+      }
+      strip->path_m = moved(strip->path_m);
+      strip->width = tidy(strip->width);
+      return strip;
+    }
+    if (!parts_[index_].width) {
+      fail(shape, std::string("is a line without a width; give ") + option + " MM.");
+      return std::nullopt;
+    }
+    if (path.points_m.size() < 2) {
+      fail(shape, "is a single point and no line; draw a line.");
+      return std::nullopt;
+    }
+    return InsetLine{moved(path.points_m), tidy(*parts_[index_].width)};
+  }
+
+  void channels(const DrawnShape& shape) {
+    for (const DrawnPath& path : shape.paths)
+      if (auto line = strip(shape, path, "--channel-width"))
+        layout_.channels.push_back(
+            {name_of(shape, "channel", layout_.channels.size(), shape.paths.size() == 1),
+             std::move(line->path_m), line->width});
+  }
+
+  void inset_seams(const DrawnShape& shape) {
+    for (const DrawnPath& path : shape.paths) {
+      const auto circle = shape.circle ? shape.circle : as_circle(path);
+      if (circle) {
+        if (Chamber* chamber = chamber_at(shape, moved(circle->centre_m)))
+          chamber->inset_spots.push_back({moved(circle->centre_m), tidy(Length(circle->radius_m))});
+        points_ += 12;  // as in layout files
+      } else if (auto line = strip(shape, path, "--inset-width")) {
+        const Vec2 on = 0.5 * (line->path_m[0] + line->path_m[1]);
+        if (Chamber* chamber = chamber_at(shape, on)) chamber->inset_lines.push_back(std::move(*line));
+      }
+    }
+  }
+
+  Chamber* chamber_at(const DrawnShape& shape, const Vec2& point) {
+    for (Chamber& chamber : layout_.chambers)
+      if (contains(chamber.boundary_m, point)) return &chamber;
+    fail(shape, "is an inset seam and lies in no chamber, at " + at_mm(point) +
+                    " of the layout; move it or map it anew.");
+    return nullptr;
+  }
+
+  void check_size() {
+    if (problem_) return;
+    if (points_ > kMostPoints)
+      return fail("the parts have " + std::to_string(points_) +
+                  " points and 20 000 are read; simplify the curves.");
+    Bounds2 box = bounds(layout_.outline_m);
+    if (box.high.maxCoeff() > kFarthest)
+      fail("the outline measures " + fixed_text(box.high.x() / 1e-3, 1) + " by " +
+           fixed_text(box.high.y() / 1e-3, 1) + " mm; check the unit (--unit).");
+  }
+
+  const Drawing& drawing_;
+  const DrawingMap& map_;
+  std::vector<DrawnAs> parts_;
+  std::size_t index_ = 0;  // of the shape being made
+  Vec2 corner_ = Vec2::Zero();
+  std::size_t points_ = 0;
+  Layout layout_;
+  std::optional<Problem> problem_;
+};
+
+}  // namespace
+
+Result<Layout> layout_from_drawing(const Drawing& drawing, const DrawingMap& map) {
+  return LayoutMaker(drawing, map).make();
+}
+
+}  // namespace wrapgauge

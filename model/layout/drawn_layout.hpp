@@ -1,0 +1,24 @@
+#pragma once
+// A drawing and what a person says about it -> a layout.
+//
+// Frame: the lower left corner of the outline becomes (0, 0); what is up on the drawing's page is up in the
+// layout, so the drawing shows the layout with the outer sheet towards you.
+
+#include "model/layout/drawing.hpp"
+#include "model/layout/drawing_map.hpp"
+
+namespace wrapgauge {
+
+// Outline, chambers and straps: closed paths, each its own part; a path inside another of the same shape (a
+// hole) is refused. Channels and inset lines: open lines with a width, or closed rectangles, which run along
+// their longer side. Inset seams are also round spots; each belongs to the chamber that its middle lies in.
+// Inlets: any shape; its middle counts. Parts are called by the shape's title or id, else "chamber 1" and so
+// on.
+//
+// Problems: a shape with a part and a fault, no outline or several, a path that is open, crosses itself or
+// has a hole where that cannot be, a missing width, an inset seam in no chamber, sheets or strap cloth not
+// said, more than 20 000 points, coordinates beyond 10 000 mm. Whether the layout makes sense is for
+// check_layout.
+Result<Layout> layout_from_drawing(const Drawing& drawing, const DrawingMap& map);
+
+}  // namespace wrapgauge

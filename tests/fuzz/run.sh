@@ -1,0 +1,54 @@
+#!/bin/sh
+# Fuzzes the SVG and the DXF reader under the address and undefined-behaviour sanitizers.
+# Usage: sh tests/fuzz/run.sh SECONDS [svg|dxf]     both one after the other when none is named
+# Needs clang with libFuzzer (CXX, clang++-14 if not set). Inputs found go to build/fuzz/<reader>/found.
+set -eu
+root=$(cd "$(dirname "$0")/../.." && pwd)
+cd "$root"
+seconds=${1:?give the seconds to run each reader}
+readers=${2:-svg dxf}
+: "${CXX:=clang++-14}"
+out=build/fuzz
+mkdir -p "$out/objects"
+
+# The readers and the mapping are built with the sanitizers; geometry and layout checks come from the release build.
+sources="model/layout/drawing.cpp model/layout/drawing_colour.cpp model/layout/drawing_map.cpp
+  model/layout/drawing_parts.cpp model/layout/drawn_layout.cpp model/layout/drawn_shape_forms.cpp
+  model/io/dxf_entity.cpp model/io/dxf_groups.cpp model/io/dxf_reader.cpp model/io/dxf_spline.cpp
+  model/io/mesh_reader_text.cpp model/io/path_joining.cpp model/io/path_trace.cpp model/io/svg_document.cpp
+  model/io/svg_page.cpp model/io/svg_reader.cpp model/io/svg_shape.cpp model/io/svg_sink.cpp
+  model/io/svg_style.cpp model/io/svg_text.cpp"
+flags="-std=c++20 -O1 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=undefined
+  -frounding-math -I. $(pkg-config --cflags eigen3 2geom pugixml dxflib)"
+release=build/release/model
+libraries="$release/layout/libwg_layout.a $release/geometry/libwg_geometry.a $release/core/libwg_core.a
+  $(pkg-config --libs 2geom pugixml dxflib) -ltbb -lgmp -lmpfr"
+[ -f build/release/build.ninja ] || cmake --preset release >&2
+cmake --build build/release --target wg_layout >&2
+# Vectors that cross from one build to the other are not marked alike.
+export ASAN_OPTIONS=detect_container_overflow=0
+
+compile="$CXX $(echo "$flags" | tr '\n' ' ')-fsanitize=fuzzer-no-link"
+# The matrix and standard headers are read once.
+common=$out/common.hpp
+if [ ! -f "$common.pch" ]; then
+  for header in Eigen/Dense algorithm array charconv cmath functional map optional sstream string vector; do
+    echo "#include <$header>"
+  done >"$common"
+  $compile -x c++-header "$common" -o "$common.pch"
+fi
+# shellcheck disable=SC2086
+for source in $sources; do
+  object=$out/objects/$(echo "$source" | tr / _).o
+  [ "$object" -nt "$source" ] || printf '%s %s\n' "$source" "$object"
+done | xargs -P "$(nproc)" -n 2 sh -c "$compile -include-pch $common.pch -c \"\$0\" -o \"\$1\""
+
+for reader in $readers; do
+  folder=$out/$reader
+  mkdir -p "$folder/corpus" "$folder/found"
+  # shellcheck disable=SC2086
+  "$CXX" $flags -fsanitize=fuzzer "tests/fuzz/${reader}_reader_fuzz.cpp" "$out"/objects/*.o $libraries -o "$folder/fuzz"
+  cp tests/data/drawing/*."$reader" "$folder/corpus/"
+  "$folder/fuzz" "$folder/corpus" -dict="tests/fuzz/$reader.dict" -artifact_prefix="$folder/found/" \
+    -max_total_time="$seconds" -max_len=8192 -timeout=25 -rss_limit_mb=2048 -print_final_stats=1
+done
