@@ -37,8 +37,9 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_ceiling(app, action);
   add_aim(app, action);
   add_spread(app, action);
-  CLI::App& body = add_group(app, "body", "Check, make and measure bodies");
+  CLI::App& body = add_group(app, "body", "Check, mend, make and measure bodies");
   add_body_check(body, action);
+  add_body_mend(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
   add_demo(app, action);

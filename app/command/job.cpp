@@ -5,9 +5,8 @@
 
 #include "app/command/resource_folder.hpp"
 #include "bodyforms/form.hpp"
-#include "model/body/check_body.hpp"
+#include "model/body/mend.hpp"
 #include "model/core/file.hpp"
-#include "model/core/number_text.hpp"
 #include "model/io/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
 
@@ -30,12 +29,15 @@ std::optional<Problem> read_body_file(const BodyFile& wanted, Job& job) {
   const std::filesystem::path file = job.plan.folder / wanted.file;
   auto raw = read_mesh(file);
   if (!raw) return raw.problem();
-  auto checked =
-      check_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction});
-  if (!checked) return checked.problem();
-  job.body = checked->body;
-  job.body_words = checked->report.notes;
-  for (const Repair& repair : checked->report.repairs) job.body_words.push_back(repair.sentence);
+  auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction},
+                          wanted.mend);
+  if (!mended) return mended.problem();
+  job.body = mended->checked.body;
+  for (const MendReport& report : mended->reports)
+    job.body_words.push_back(report.step + ": " + report.sentence);
+  const BodyReport& report = mended->checked.report;
+  job.body_words.insert(job.body_words.end(), report.notes.begin(), report.notes.end());
+  for (const Repair& repair : report.repairs) job.body_words.push_back(repair.sentence);
   return add_input("body", file, job);
 }
 
@@ -43,12 +45,7 @@ std::optional<Problem> make_body_form(const BodyForm& wanted, Job& job) {
   auto made = make_form(wanted.form, wanted.parameters, wanted.person);
   if (!made) return made.problem();
   job.body = std::move(made).value();
-  const Person& person = wanted.person;
-  job.body_words = {"body made from the form '" + wanted.form + "'" +
-                    (person.side == BodySide::kLeft ? ", left" : "") + "; measures not given are those of " +
-                    (person.sex.value_or(Sex::kMale) == Sex::kMale ? "men" : "women") + " at percentile " +
-                    number_text(person.percentile.value_or(50.0), 4) + "; it brings " +
-                    std::to_string(job.body.bony_sites.size()) + " places that bear less."};
+  job.body_words = {"body made from the form '" + wanted.form + "'."};
   return std::nullopt;
 }
 
