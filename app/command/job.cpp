@@ -7,6 +7,7 @@
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/file.hpp"
+#include "model/core/number_text.hpp"
 #include "model/io/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
 
@@ -45,7 +46,12 @@ std::optional<Problem> make_body_form(const BodyForm& wanted, Job& job) {
   auto made = make_form(wanted.form, wanted.parameters, wanted.person);
   if (!made) return made.problem();
   job.body = std::move(made).value();
-  job.body_words = {"body made from the form '" + wanted.form + "'."};
+  const Person& person = wanted.person;
+  job.body_words = {"body made from the form '" + wanted.form + "'" +
+                    (person.side == BodySide::kLeft ? ", left" : "") + "; measures not given are those of " +
+                    (person.sex.value_or(Sex::kMale) == Sex::kMale ? "men" : "women") + " at percentile " +
+                    number_text(person.percentile.value_or(50.0), 4) + "; it brings " +
+                    std::to_string(job.body.bony_sites.size()) + " places that bear less."};
   return std::nullopt;
 }
 

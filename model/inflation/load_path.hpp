@@ -70,10 +70,10 @@ struct EquilibriumState {
 // regulator holds the pressure. Filled by volume it goes on, at falling pressure.
 struct LimitPoint {
   GroupId group{};
-  Pressure pressure;       // the highest it can hold
-  Volume volume;           // enclosed there
-  Pressure past_pressure;  // an equilibrium found beyond, by volume
-  Volume past_volume;
+  Pressure pressure;         // the highest it can hold
+  Volume volume;             // enclosed there
+  Pressure past_pressure{};  // an equilibrium found beyond, by volume
+  Volume past_volume{};
 };
 
 struct LoadPath {

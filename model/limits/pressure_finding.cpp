@@ -9,9 +9,17 @@
 namespace wrapgauge {
 namespace {
 
+std::string words_of(const BonySite* site) {
+  return site && !site->words.empty() ? " " + site->words : "";
+}
+
 std::string advice_for(const PlaceLimit& place) {
-  if (place.row->site == SiteClass::kBony)
-    return "Move the chamber off this place, lay a weld over it or lower the inflation.";
+  if (place.row->site == SiteClass::kBony) {
+    const BonySite* site = place.bony_site;
+    if (!site || site->kind == SiteKind::kBone)
+      return "Move the chamber off this place, lay a weld over it or lower the inflation." + words_of(site);
+    return "Move the device off this place or lower the inflation." + words_of(site);
+  }
   if (place.row->site == SiteClass::kCircumferential)
     return "Lower the inflation, loosen the closure or press on less of the girth.";
   return "Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.";

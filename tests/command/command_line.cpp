@@ -235,6 +235,17 @@ TEST_F(CommandLine, BodyMakeInventsNoMeasure) {
   expect({"calf", "--sex", "male", "--out", "calf.step"}, ".step");
 }
 
+TEST_F(CommandLine, LookSaysWhoseMeasuresAFormTakes) {
+  auto plan = nlohmann::json::parse(bytes(std::filesystem::path(small_plan(1.0)).filename().string()));
+  plan["body"] = {{"form", "calf"}, {"sex", "female"}, {"percentile", 5}, {"side", "left"}};
+  plan["wear"]["anchor"]["station_mm"] = 60;
+  const Answer answer = run({"look", write("her.json", plan.dump())});
+  EXPECT_NE(
+      answer.out.find("form 'calf', left; measures not given are those of women at percentile 5; it brings"),
+      std::string::npos)
+      << answer.out << answer.err;
+}
+
 TEST_F(CommandLine, BodyGirthsOffTheBodyAreRefused) {
   ASSERT_EQ(run({"body", "make", "cylinder", "--set", "edge=10", "--out", path("tube.stl")}).code, kExitDone);
   const Answer off = run({"body", "girths", path("tube.stl"), "--at", "50", "500"});

@@ -143,6 +143,24 @@ TEST(Findings, OverABonySiteUseItsRowWithinItsRadiusOnly) {
   EXPECT_FALSE(about(c.found(), "styloid", ""));
 }
 
+TEST(Findings, OverANerveGiveItsWordsAndNoWeldForAdvice) {
+  Case c = two_chambers(1.0, 1.5);
+  c.inputs.bony_sites = {{"ulnar nerve", Vec3(0.0, 0.08, 0.105), 12.0 * mm, 4.0 * mm, SiteKind::kNerve,
+                          "from memory", "Nothing may press here."}};
+  bool said = false;
+  for (const Finding& finding : c.found()) {
+    if (finding.sentence.find("'ulnar nerve'") == std::string::npos || finding.severity == Severity::kNote)
+      continue;
+    said = true;
+    EXPECT_NE(finding.sentence.find(
+                  "Move the device off this place or lower the inflation. Nothing may press here."),
+              std::string::npos)
+        << finding.sentence;
+    EXPECT_EQ(finding.sentence.find("weld"), std::string::npos) << finding.sentence;
+  }
+  EXPECT_TRUE(said);
+}
+
 TEST(Findings, OverABonySiteNameItRoundTheLimbTooWhenItsRowIsAsStrict) {
   Case c = two_chambers(1.0, 1.5);
   c.inputs.bony_sites = {{"styloid", Vec3(0.0, 0.08, 0.1), 12.0 * mm, 4.0 * mm}};

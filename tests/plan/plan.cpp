@@ -56,8 +56,9 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
                                       PoseLimb{},  CutLimb{10.0 * mm, 99.9 * mm}, MirrorLimb{}};
     changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8), steps};
     changed.landmarks = {{"belly", Vec3(0.04, 0.0, 0.1)}};
-    changed.regions = {{"soft", NearPoint{"belly", Vec3::Zero(), 30.0 * mm}, false, 40.0 * mm, 0.8, 12.0 * mm},
-                       {"wound", BetweenStations{10.0 * mm, 30.0 * mm, 5.0, 90.0}, true, {}, {}, Length()}};
+    changed.regions = {
+        {"soft", NearPoint{"belly", Vec3::Zero(), 30.0 * mm}, false, 40.0 * mm, 0.8, 12.0 * mm},
+        {"wound", BetweenStations{10.0 * mm, 30.0 * mm, 5.0, 90.0}, true, {}, {}, Length()}};
     changed.posture = Posture::kTense;
     changed.bony_sites = {{"ulnar styloid", Vec3(0.0123, -0.0456, 0.0789), 12.5 * mm, 3.1 * mm},
                           {"median nerve", Vec3(0.0, 0.02, 0.01), 15.0 * mm, 12.0 * mm, SiteKind::kNerve,
