@@ -22,13 +22,6 @@ struct BodyCheckCommand {
   bool json = false;
 };
 
-std::optional<LengthUnit> unit_of(const std::string& name) {
-  for (const LengthUnit unit :
-       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
-    if (unit_name(unit) == name) return unit;
-  return std::nullopt;
-}
-
 void say_report(const CheckedBody& checked, std::ostream& out) {
   const BodyReport& report = checked.report;
   out << "unit: " << report.unit.sentence << "\n";
@@ -76,8 +69,8 @@ std::string report_json(const CheckedBody& checked) {
 int run_body_check(const BodyCheckCommand& command, Streams streams) {
   auto raw = read_mesh(command.file);
   if (!raw) return say_problem(raw.problem(), streams);
-  const auto checked =
-      check_body(std::move(raw).value(), {command.file.stem().string(), unit_of(command.unit), std::nullopt});
+  const auto checked = check_body(std::move(raw).value(),
+                                  {command.file.stem().string(), unit_from_name(command.unit), std::nullopt});
   if (!checked) return say_problem(checked.problem(), streams);
   if (command.json)
     streams.out << report_json(*checked);
@@ -92,7 +85,7 @@ void add_body_check(CLI::App& body, Action& action) {
   auto wanted = std::make_shared<BodyCheckCommand>();
   CLI::App* command =
       body.add_subcommand("check", "Report size, repairs, girths and likely unit of a body file");
-  command->add_option("file", wanted->file, "OBJ, STL or PLY")->required()->type_name("FILE");
+  command->add_option("file", wanted->file, "OBJ, STL, PLY, GLB or glTF")->required()->type_name("FILE");
   command->add_option("--unit", wanted->unit, "Unit of the file; guessed from its size if not given")
       ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");

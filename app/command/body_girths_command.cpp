@@ -111,7 +111,7 @@ int run_body_girths(const BodyGirthsCommand& command, Streams streams) {
 void add_body_girths(CLI::App& body, Action& action) {
   auto wanted = std::make_shared<BodyGirthsCommand>();
   CLI::App* command = body.add_subcommand("girths", "Measure the girths of a body file at given stations");
-  command->add_option("file", wanted->file, "OBJ, STL or PLY")->required()->type_name("FILE");
+  command->add_option("file", wanted->file, "OBJ, STL, PLY, GLB or glTF")->required()->type_name("FILE");
   CLI::Option* at =
       command->add_option("--at", wanted->at_mm, "Stations in mm from the distal end")->type_name("MM ...");
   command->add_option("--every", wanted->every_mm, "A station every so many mm instead")

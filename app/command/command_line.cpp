@@ -38,8 +38,9 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_aim(app, action);
   add_spread(app, action);
   add_note(app, action);
-  CLI::App& body = add_group(app, "body", "Check, make and measure bodies");
+  CLI::App& body = add_group(app, "body", "Check, mend, make and measure bodies");
   add_body_check(body, action);
+  add_body_mend(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
   CLI::App& layout = add_group(app, "layout", "Read, make and check layouts");

@@ -5,7 +5,7 @@
 
 #include "app/command/resource_folder.hpp"
 #include "bodyforms/form.hpp"
-#include "model/body/check_body.hpp"
+#include "model/body/mend.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/mesh_reader.hpp"
@@ -36,12 +36,15 @@ std::optional<Problem> read_body_file(const BodyFile& wanted, Job& job) {
   const std::filesystem::path file = job.plan.folder / wanted.file;
   auto raw = read_mesh(file);
   if (!raw) return raw.problem();
-  auto checked =
-      check_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction});
-  if (!checked) return checked.problem();
-  job.body = checked->body;
-  job.body_words = checked->report.notes;
-  for (const Repair& repair : checked->report.repairs) job.body_words.push_back(repair.sentence);
+  auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction},
+                          wanted.mend);
+  if (!mended) return mended.problem();
+  job.body = mended->checked.body;
+  for (const MendReport& report : mended->reports)
+    job.body_words.push_back(report.step + ": " + report.sentence);
+  const BodyReport& report = mended->checked.report;
+  job.body_words.insert(job.body_words.end(), report.notes.begin(), report.notes.end());
+  for (const Repair& repair : report.repairs) job.body_words.push_back(repair.sentence);
   return add_input("body", file, job);
 }
 

@@ -118,6 +118,11 @@ void note_axis(const Body& body, BodyReport& report) {
 
 }  // namespace
 
+Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, const BodyOptions& options) {
+  if (options.unit || !raw.unit) return choose_unit(extent, options.unit);
+  return choose_unit(extent, raw.unit, "as the file's format defines it");
+}
+
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   if (auto problem = input_fault(raw, options)) return *problem;
   Result<RepairedSurface> repaired = repair_surface(raw);
@@ -133,7 +138,7 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   const Vec3 direction =
       report.axis_found ? find_axis_direction(body.surface) : options.axis_direction->normalized();
   const Vec3 extents = extents_about(body.surface, direction);
-  const Result<UnitChoice> unit = choose_unit({extents[0], extents[1]}, options.unit);
+  const Result<UnitChoice> unit = unit_of_mesh(raw, {extents[0], extents[1]}, options);
   if (!unit) return unit.problem();
   const double scale = length_of(unit->unit).si();
   body.surface.vertices_m *= scale;

@@ -20,7 +20,7 @@ namespace wrapgauge {
 
 struct BodyOptions {
   std::string name;
-  std::optional<LengthUnit> unit;  // none: guessed from size, and said
+  std::optional<LengthUnit> unit;  // none: the format's own, else guessed from size, and said
   std::optional<Vec3>
       axis_direction;  // distal -> proximal; none: found, positive along its largest component
 };
@@ -48,5 +48,8 @@ struct CheckedBody {
 // Problems: nothing left, flat, one-sided, edges of more than two faces that cutting fins does not mend, a
 // size no limb has (the likely unit is named), an axis direction that is not one.
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options);
+
+// The unit asked for, else that of the file's format, else guessed.
+Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, const BodyOptions& options);
 
 }  // namespace wrapgauge

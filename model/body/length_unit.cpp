@@ -94,13 +94,20 @@ std::string_view unit_name(LengthUnit unit) {
   return "mm";
 }
 
-Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated) {
+std::optional<LengthUnit> unit_from_name(std::string_view name) {
+  for (const LengthUnit unit : kUnits)
+    if (unit_name(unit) == name) return unit;
+  return std::nullopt;
+}
+
+Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated,
+                               std::string_view by) {
   const std::optional<LengthUnit> likely = likeliest(extent);
   const auto as = [&](LengthUnit unit) {
     return std::string(unit_name(unit)) + " (" + with_unit(extent.along * length_of(unit).si()) + " long)";
   };
   if (stated && possible(extent.along * length_of(*stated).si())) {
-    UnitChoice choice{*stated, false, "The unit is " + as(*stated) + ", as stated."};
+    UnitChoice choice{*stated, false, "The unit is " + as(*stated) + ", " + std::string(by) + "."};
     if (likely && *likely != *stated)
       choice.sentence += " From its size it could also be " + as(*likely) + ".";
     return choice;

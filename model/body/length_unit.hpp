@@ -14,6 +14,7 @@ enum class LengthUnit { kMillimetre, kCentimetre, kMetre, kInch };
 
 Length length_of(LengthUnit unit);
 std::string_view unit_name(LengthUnit unit);  // "mm", "cm", "m", "in"
+std::optional<LengthUnit> unit_from_name(std::string_view name);
 
 // How long and how wide a body is in file units: extent along its axis, larger extent across it.
 struct FileExtent {
@@ -30,6 +31,8 @@ struct UnitChoice {
 // Takes a stated unit if the body is then 40 mm to 2 m long; otherwise guesses the unit that makes it most
 // like a worn limb. Problems, with the likely unit named: no unit, or not the stated one, gives a possible
 // length.
-Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated);
+// `by` ends the sentence about a stated unit.
+Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated,
+                               std::string_view by = "as stated");
 
 }  // namespace wrapgauge

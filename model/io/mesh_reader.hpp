@@ -1,5 +1,5 @@
 #pragma once
-// Body surfaces from OBJ, STL and PLY files.
+// Body surfaces from OBJ, STL, PLY, GLB and glTF files.
 
 #include <filesystem>
 

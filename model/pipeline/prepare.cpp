@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "model/core/number_text.hpp"
 #include "model/geometry/grid_distance.hpp"
 #include "model/layout/layout_check.hpp"
+#include "model/pipeline/no_go.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -14,6 +16,17 @@ std::optional<Problem> first_layout_problem(const Layout& layout) {
   if (problems.size() > 1)
     problems[0].message += " (and " + std::to_string(problems.size() - 1) + " more in this layout)";
   return problems[0];
+}
+
+// The row that results name is the one that was reckoned with.
+std::optional<Problem> take_posture(std::optional<Posture> posture, TissueSite& tissue) {
+  const auto factor = posture_factor(tissue, posture);
+  if (!factor) return factor.problem();
+  if (*factor == 1.0) return std::nullopt;
+  tissue.young = tissue.young * *factor;
+  tissue.name += ", tense";
+  tissue.source += " Tense: modulus times " + number_text(*factor, 3) + " (judgement).";
+  return std::nullopt;
 }
 
 std::optional<Problem> choose_materials(const Plan& plan, const Body& body, const Resources& resources,
@@ -28,7 +41,7 @@ std::optional<Problem> choose_materials(const Plan& plan, const Body& body, cons
   prepared.outer_grade = *outer;
   prepared.tissue = *tissue;
   if (plan.tissue_poisson) prepared.tissue.poisson = *plan.tissue_poisson;
-  return std::nullopt;
+  return take_posture(plan.posture, prepared.tissue);
 }
 
 std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMeshOptions& mesh,
@@ -42,7 +55,7 @@ std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMesh
   if (!wrap) return wrap.problem();
   prepared.setup.flat = std::move(flat).value();
   prepared.wrap = std::move(wrap).value();
-  return std::nullopt;
+  return covered_no_go(plan.regions, body.axis, prepared.setup.flat, prepared.wrap.worn_m);
 }
 
 std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepared& prepared) {
@@ -51,8 +64,9 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepar
   auto distance = make_grid_distance(body.surface, worn.colwise().minCoeff().array() - kRoom_m,
                                      worn.colwise().maxCoeff().array() + kRoom_m);
   if (!distance) return distance.problem();
-  auto bed = tissue_bed(body, prepared.bony_sites, prepared.tissue,
-                        plan.tissue_stiffness_factor.value_or(1.0), worn);
+  auto bed =
+      tissue_bed(body, prepared.tissue,
+                 {prepared.bony_sites, plan.regions, plan.tissue_stiffness_factor.value_or(1.0)}, worn);
   if (!bed) return bed.problem();
   prepared.bed = std::move(bed).value();
   prepared.setup.body = std::move(distance).value();

@@ -51,6 +51,16 @@ std::string tissue_model_words(const Plan& plan) {
              : "an elastic foundation (each place sinks under its own pressure only)";
 }
 
+std::string region_words(const SkinRegion& region) {
+  std::string words = "Over '";
+  words.append(region.name).append("' the plan sets the tissue");
+  if (region.tissue_depth) words.append(" ").append(mm_text(*region.tissue_depth)).append(" deep");
+  if (region.tissue_depth && region.stiffness_factor) words.append(" and");
+  if (region.stiffness_factor)
+    words.append(" ").append(fixed_text(*region.stiffness_factor, 2)).append(" times as stiff");
+  return words.append(".");
+}
+
 std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimate) {
   const TissueSite& tissue = estimate.tissue;
   std::vector<std::string> words;
@@ -59,14 +69,17 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
                               " kPa, " + mm_text(tissue.depth) +
                               " to bone unless a map or bony site says otherwise",
                           tissue.status, tissue.source));
+  for (const SkinRegion& region : plan.regions)
+    if (region.tissue_depth || region.stiffness_factor) words.push_back(region_words(region));
   words.push_back(grade_words(estimate.skin_grade));
   if (estimate.outer_grade.hardness != estimate.skin_grade.hardness)
     words.push_back(grade_words(estimate.outer_grade));
   words.push_back("Friction of skin on silicone " + fixed_text(plan.friction, 2) +
                   " (as the plan gives it).");
-  words.push_back(
-      "The limb is still and relaxed; bone, muscle tone, clothing and movement are not modelled. The "
-      "overlapping tail of a closure is left out.");
+  words.push_back(std::string("The limb is still and ") +
+                  std::string(posture_name(plan.posture.value_or(Posture::kRelaxed))) +
+                  "; bone, muscle tone, clothing and movement are not modelled. The "
+                  "overlapping tail of a closure is left out.");
   words.push_back("Limits: " + estimate.limits.name + "; " + std::string(use_text(plan.use)) + ".");
   return words;
 }

@@ -1,7 +1,7 @@
 #pragma once
 // The soft tissue under each point of the worn layout.
 
-#include "model/body/body.hpp"
+#include "model/body/skin_region.hpp"
 #include "model/core/result.hpp"
 #include "model/material/tissue.hpp"
 
@@ -12,10 +12,17 @@ struct TissueBed {
   Eigen::VectorXd foundation_pa_per_m;  // a flat vertex each
 };
 
-// Depth: the body's own map at the nearest skin point if it has one, else that of the tissue row. Within a
-// bony site's radius the site's depth holds; it fades out to the surroundings over half a radius more, so
-// that the stiffness does not jump. `stiffness_factor` multiplies the tissue's modulus.
-Result<TissueBed> tissue_bed(const Body& body, const std::vector<BonySite>& sites, const TissueSite& tissue,
-                             double stiffness_factor, const Points3& worn_m);
+// What differs from the tissue row, over the whole body or in parts of it.
+struct TissueChanges {
+  std::vector<BonySite> sites;
+  std::vector<SkinRegion> regions;
+  double stiffness_factor = 1.0;  // on the row's modulus
+};
+
+// Depth: the body's own map at the nearest skin point if it has one, else that of the tissue row. Each region
+// in turn brings its depth and stiffness in over its fade. Within a bony site's radius the site's depth
+// holds; it fades out to the surroundings over half a radius more, so that the stiffness does not jump.
+Result<TissueBed> tissue_bed(const Body& body, const TissueSite& tissue, const TissueChanges& changes,
+                             const Points3& worn_m);
 
 }  // namespace wrapgauge

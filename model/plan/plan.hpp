@@ -9,7 +9,9 @@
 #include <vector>
 
 #include "model/body/length_unit.hpp"
+#include "model/body/mend_step.hpp"
 #include "model/body/person.hpp"
+#include "model/body/skin_region.hpp"
 #include "model/core/result.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/layout/drawing_map.hpp"
@@ -17,6 +19,7 @@
 #include "model/limits/limit_set.hpp"
 #include "model/limits/programme.hpp"
 #include "model/limits/supply.hpp"
+#include "model/material/posture.hpp"
 #include "model/material/tissue.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -26,6 +29,7 @@ struct BodyFile {
   std::filesystem::path file;          // as written; relative to the plan file
   std::optional<LengthUnit> unit;      // none: guessed from size, and said
   std::optional<Vec3> axis_direction;  // none: found
+  std::vector<MendStep> mend;          // taken in order each time the file is read; the file stays as it is
 };
 struct BodyForm {
   std::string form;                          // a bodyforms name, e.g. "tapered-limb"
@@ -50,7 +54,10 @@ struct Plan {
   std::filesystem::path folder;  // where the plan file lies; relative paths start here
   std::variant<BodyFile, BodyForm> body;
   std::vector<BonySite> bony_sites;
+  std::vector<Landmark> landmarks;
+  std::vector<SkinRegion> regions;  // a later one holds over an earlier one, bony sites over both
   std::string tissue_site;
+  std::optional<Posture> posture;  // none: as the tissue row is
   std::optional<double> tissue_stiffness_factor;
   std::optional<double> tissue_poisson;  // instead of the row's
   TissueModel tissue_model = TissueModel::kFoundation;

@@ -9,6 +9,8 @@
 #include "model/io/drawing_reader.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
+#include "model/plan/mend_json.hpp"
+#include "model/plan/region_json.hpp"
 #include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
@@ -48,13 +50,6 @@ Vec3 point_m(JsonObject& object, const char* key) {
   return 1e-3 * Vec3(xyz[0], xyz[1], xyz[2]);
 }
 
-std::optional<LengthUnit> unit_from_name(std::string_view name) {
-  for (LengthUnit unit :
-       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
-    if (name == unit_name(unit)) return unit;
-  return std::nullopt;
-}
-
 BodyFile body_file(JsonObject& object) {
   BodyFile body;
   body.file = object.text("file");
@@ -66,6 +61,7 @@ BodyFile body_file(JsonObject& object) {
       object.fail("axis has no length; point it from hand or foot to trunk.");
     if (!object.failed()) body.axis_direction = axis.normalized();
   }
+  read_each(object, "mend", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
   return body;
 }
 
@@ -111,8 +107,19 @@ BonySite bony_site(JsonObject& object) {
   return site;
 }
 
+// Regions lie near landmarks or bony sites.
+void read_regions(JsonObject& object, Plan& plan) {
+  std::vector<Landmark> known = plan.landmarks;
+  for (const BonySite& site : plan.bony_sites) known.push_back({site.name, site.point_m});
+  read_each(object, "regions",
+            [&](JsonObject& item) { plan.regions.push_back(region_from_json(item, known)); });
+}
+
 void read_tissue(JsonObject& object, Plan& plan) {
   plan.tissue_site = object.text_or("site", "");
+  if (object.has("posture"))
+    plan.posture =
+        object.choice("posture", {"relaxed", "tense"}) == "tense" ? Posture::kTense : Posture::kRelaxed;
   plan.tissue_stiffness_factor = object.optional_number("stiffness_factor", {0.05, 20.0, ""});
   plan.tissue_poisson = object.optional_number("poisson", {0.0, 0.49, ""});
   if (object.has("model") && object.choice("model", {"foundation", "coupled"}) == "coupled")
@@ -291,6 +298,9 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   plan.name = object.text("name");
   read_part(object, "body", false, [&](JsonObject& part) { read_body(part, plan); });
   read_each(object, "bony_sites", [&](JsonObject& item) { plan.bony_sites.push_back(bony_site(item)); });
+  read_each(object, "landmarks",
+            [&](JsonObject& item) { plan.landmarks.push_back(landmark_from_json(item)); });
+  read_regions(object, plan);
   const bool needs_tissue = std::holds_alternative<BodyFile>(plan.body);
   read_part(object, "tissue", !needs_tissue, [&](JsonObject& part) { read_tissue(part, plan); });
   read_layout_part(object, folder, plan);

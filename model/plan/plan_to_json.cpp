@@ -5,6 +5,8 @@
 
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
+#include "model/plan/mend_json.hpp"
+#include "model/plan/region_json.hpp"
 #include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
@@ -28,6 +30,7 @@ ordered_json body_json(const BodyFile& body) {
     const Vec3& axis = *body.axis_direction;
     out["axis"] = {tidy(axis.x()), tidy(axis.y()), tidy(axis.z())};
   }
+  if (!body.mend.empty()) out["mend"] = mend_steps_to_json(body.mend);
   return out;
 }
 
@@ -58,6 +61,7 @@ ordered_json bony_sites_json(const std::vector<BonySite>& sites) {
 ordered_json tissue_json(const Plan& plan) {
   ordered_json out = ordered_json::object();
   if (!plan.tissue_site.empty()) out["site"] = plan.tissue_site;
+  if (plan.posture) out["posture"] = posture_name(*plan.posture);
   if (plan.tissue_stiffness_factor) out["stiffness_factor"] = *plan.tissue_stiffness_factor;
   if (plan.tissue_poisson) out["poisson"] = *plan.tissue_poisson;
   if (plan.tissue_model == TissueModel::kCoupled) out["model"] = "coupled";
@@ -138,6 +142,8 @@ ordered_json plan_to_json(const Plan& plan) {
   ordered_json out{{"wrapgauge-plan", 1}, {"name", plan.name}};
   out["body"] = std::visit([](const auto& body) { return body_json(body); }, plan.body);
   out["bony_sites"] = bony_sites_json(plan.bony_sites);
+  if (!plan.landmarks.empty()) out["landmarks"] = landmarks_to_json(plan.landmarks);
+  if (!plan.regions.empty()) out["regions"] = regions_to_json(plan.regions);
   const ordered_json tissue = tissue_json(plan);
   if (!tissue.empty()) out["tissue"] = tissue;
   out["layout"] = layout_part(plan);

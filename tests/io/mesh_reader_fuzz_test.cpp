@@ -7,9 +7,11 @@
 #include <vector>
 
 #include "model/body/check_body.hpp"
+#include "model/io/gltf_reader.hpp"
 #include "model/io/obj_reader.hpp"
 #include "model/io/ply_reader.hpp"
 #include "model/io/stl_reader.hpp"
+#include "tests/io/gltf_sample.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -98,6 +100,11 @@ std::string as_ply(const RawMesh& mesh, bool ascii) {
   return bytes;
 }
 
+std::string as_glb(RawMesh mesh) {
+  mesh.vertices *= 1e-3;
+  return glb_of(gltf_text(mesh, R"("translation":[0.1,0,0],)"), gltf_buffer(mesh));
+}
+
 // Changes a few bytes, cuts, doubles or drops a stretch.
 std::string mutated(std::string bytes, std::mt19937& random) {
   const auto any = [&](std::size_t below) { return below == 0 ? 0 : random() % below; };
@@ -149,11 +156,9 @@ void expect_mesh_or_sentence(Reader read, const std::string& bytes, int& read_we
 
 TEST(MeshReader, SurvivesAnyChangeOfItsBytes) {
   const RawMesh limb = small_limb();
-  const std::vector<std::pair<Reader, std::string>> seeds = {{read_obj, as_obj(limb)},
-                                                             {read_stl, as_stl(limb, true)},
-                                                             {read_stl, as_stl(limb, false)},
-                                                             {read_ply, as_ply(limb, true)},
-                                                             {read_ply, as_ply(limb, false)}};
+  const std::vector<std::pair<Reader, std::string>> seeds = {
+      {read_obj, as_obj(limb)},       {read_stl, as_stl(limb, true)},  {read_stl, as_stl(limb, false)},
+      {read_ply, as_ply(limb, true)}, {read_ply, as_ply(limb, false)}, {read_glb, as_glb(limb)}};
   std::mt19937 random(20240229);
   for (const auto& [read, seed] : seeds) {
     int read_well = 0;

@@ -215,7 +215,7 @@ TEST(MeshReader, RefusesEachBadFileInOneSentenceThatSaysWhereAndWhat) {
       {"points_only.ply", "no faces"},
       {"unknown_type.ply", "header line 4 has the unknown property type \"quux\""},
       {"missing.obj", "No such file"},
-      {"scene.glb", "save the surface as OBJ, STL or PLY"},
+      {"scene.dae", "save the surface as OBJ, STL, PLY, GLB or glTF"},
   };
   for (const BadFile& bad : table) {
     const auto mesh = read_mesh(folder / bad.name);

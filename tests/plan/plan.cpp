@@ -76,7 +76,14 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     auto plan = read_plan(kResources / "plans" / name);
     ASSERT_TRUE(plan.ok());
     Plan changed = *plan;
-    changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8)};
+    const std::vector<MendStep> steps{DropTable{}, FillHoles{12.5 * mm},          Smooth{3},
+                                      PoseLimb{},  CutLimb{10.0 * mm, 99.9 * mm}, MirrorLimb{}};
+    changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8), steps};
+    changed.landmarks = {{"belly", Vec3(0.04, 0.0, 0.1)}};
+    changed.regions = {
+        {"soft", NearPoint{"belly", Vec3::Zero(), 30.0 * mm}, false, 40.0 * mm, 0.8, 12.0 * mm},
+        {"wound", BetweenStations{10.0 * mm, 30.0 * mm, 5.0, 90.0}, true, {}, {}, Length()}};
+    changed.posture = Posture::kTense;
     changed.bony_sites = {{"ulnar styloid", Vec3(0.0123, -0.0456, 0.0789), 12.5 * mm, 3.1 * mm},
                           {"median nerve", Vec3(0.0, 0.02, 0.01), 15.0 * mm, 12.0 * mm, SiteKind::kNerve,
                            "from memory", "No closing edge here."}};
@@ -105,6 +112,12 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     EXPECT_EQ(std::get<BodyFile>(again->body).unit, LengthUnit::kInch);
     EXPECT_TRUE(std::get<BodyFile>(again->body).axis_direction->isApprox(Vec3(0.6, 0.0, 0.8)));
     EXPECT_TRUE(again->bony_sites.at(0).point_m.isApprox(changed.bony_sites[0].point_m));
+    ASSERT_EQ(std::get<BodyFile>(again->body).mend.size(), steps.size());
+    EXPECT_DOUBLE_EQ(std::get<FillHoles>(std::get<BodyFile>(again->body).mend[1]).up_to / mm, 12.5);
+    ASSERT_EQ(again->regions.size(), 2u);
+    EXPECT_TRUE(std::get<NearPoint>(again->regions[0].place).point_m.isApprox(Vec3(0.04, 0.0, 0.1)));
+    EXPECT_TRUE(again->regions[1].no_go);
+    EXPECT_EQ(again->posture, Posture::kTense);
     EXPECT_EQ(again->bony_sites[0].kind, SiteKind::kBone);
     EXPECT_EQ(again->bony_sites.at(1).kind, SiteKind::kNerve);
     EXPECT_EQ(again->bony_sites[1].status, "from memory");

@@ -15,10 +15,19 @@ using nlohmann::json;
 json small_plan() {
   return json::parse(R"({
     "wrapgauge-plan": 1, "name": "pad",
-    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2]},
+    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2],
+      "mend": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
+               {"step": "drop crumbs", "below_share": 0.2}, {"step": "fill holes", "up_to_mm": 50},
+               {"step": "smooth", "passes": 7}, {"step": "pose", "distal": "thick", "turn_deg": 30},
+               {"step": "cut", "from_mm": 10, "to_mm": 200}, {"step": "mirror"},
+               {"step": "decimate", "edge_mm": 5}]},
+    "landmarks": [{"name": "belly", "point_mm": [4, 5, 6]}],
+    "regions": [{"name": "soft", "near": "belly", "radius_mm": 30, "tissue_depth_mm": 40,
+                 "stiffness_factor": 0.5, "fade_mm": 15},
+                {"name": "wound", "stations_mm": [10, 40], "angles_deg": [330, 390], "no_go": true}],
     "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4,
                     "kind": "nerve", "status": "from memory", "words": "Keep closing edges away."}],
-    "tissue": {"site": "forearm relaxed", "stiffness_factor": 2, "poisson": 0.45, "model": "coupled"},
+    "tissue": {"site": "forearm relaxed", "posture": "tense", "stiffness_factor": 2, "poisson": 0.45, "model": "coupled"},
     "layout": {"wrapgauge-layout": 1, "name": "pad",
       "outline": {"rectangle": {"x": 0, "y": 0, "width": 60, "height": 60}},
       "chambers": [{"name": "middle", "rectangle": {"x": 10, "y": 10, "width": 40, "height": 40}}],
@@ -58,6 +67,7 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_EQ(plan->bony_sites[0].status, "from memory");
   EXPECT_EQ(plan->bony_sites[0].words, "Keep closing edges away.");
   EXPECT_EQ(plan->tissue_site, "forearm relaxed");
+  EXPECT_EQ(plan->posture, Posture::kTense);
   EXPECT_EQ(plan->tissue_stiffness_factor, 2.0);
   EXPECT_EQ(plan->tissue_poisson, 0.45);
   EXPECT_EQ(plan->tissue_model, TissueModel::kCoupled);
@@ -99,9 +109,46 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_EQ(plan->folder, "folder");
 }
 
+TEST(PlanFromJson, TakesTheMendingStepsInTheirOrder) {
+  const auto plan = plan_from_json(small_plan(), "", "p.json");
+  ASSERT_TRUE(plan.ok());
+  const auto& mend = std::get<BodyFile>(plan->body).mend;
+  ASSERT_EQ(mend.size(), 8u);
+  EXPECT_DOUBLE_EQ(std::get<DropTable>(mend[0]).tolerance / mm, 2.0);
+  EXPECT_EQ(std::get<DropTable>(mend[0]).least_share, 0.3);
+  EXPECT_EQ(std::get<DropCrumbs>(mend[1]).below_share, 0.2);
+  EXPECT_DOUBLE_EQ(std::get<FillHoles>(mend[2]).up_to / mm, 50.0);
+  EXPECT_EQ(std::get<Smooth>(mend[3]).passes, 7);
+  EXPECT_EQ(std::get<PoseLimb>(mend[4]).distal, DistalEnd::kThick);
+  EXPECT_EQ(std::get<PoseLimb>(mend[4]).turn_deg, 30.0);
+  EXPECT_DOUBLE_EQ(std::get<CutLimb>(mend[5]).to / mm, 200.0);
+  EXPECT_TRUE(std::holds_alternative<MirrorLimb>(mend[6]));
+  EXPECT_DOUBLE_EQ(std::get<Decimate>(mend[7]).edge / mm, 5.0);
+}
+
+TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
+  const auto plan = plan_from_json(small_plan(), "", "p.json");
+  ASSERT_TRUE(plan.ok());
+  ASSERT_EQ(plan->regions.size(), 2u);
+  const auto& near = std::get<NearPoint>(plan->regions[0].place);
+  EXPECT_TRUE(near.point_m.isApprox(Vec3(0.004, 0.005, 0.006)));
+  EXPECT_EQ(near.landmark, "belly");
+  EXPECT_DOUBLE_EQ(*plan->regions[0].tissue_depth / mm, 40.0);
+  EXPECT_DOUBLE_EQ(plan->regions[0].fade / mm, 15.0);
+  EXPECT_FALSE(plan->regions[0].no_go);
+  EXPECT_TRUE(plan->regions[1].no_go);
+  EXPECT_EQ(std::get<BetweenStations>(plan->regions[1].place).to_deg, 390.0);
+  json by_site = small_plan();
+  by_site["regions"][0]["near"] = "styloid";  // a bony site is a landmark too
+  const auto other = plan_from_json(by_site, "", "p.json");
+  ASSERT_TRUE(other.ok()) << other.problem().message;
+  EXPECT_TRUE(std::get<NearPoint>(other->regions[0].place).point_m.isApprox(Vec3(0.001, 0.002, 0.003)));
+}
+
 TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
   json plan_json = small_plan();
-  for (const char* key : {"bony_sites", "tissue", "friction", "limits", "session", "mesh", "solver"})
+  for (const char* key :
+       {"landmarks", "regions", "bony_sites", "tissue", "friction", "limits", "session", "mesh", "solver"})
     plan_json.erase(key);
   plan_json["body"] = {{"form", "forearm"}, {"parameters", {{"length_mm", 250}}}};
   plan_json["wear"] = {{"anchor", {{"station_mm", 150}}}};
@@ -162,6 +209,15 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/bony_sites/0/kind", "muscle", "kind is \"muscle\"; it must be one of: bone, nerve");
   expect("/bony_sites/0/status", "sure", "status");
   expect("/bony_sites/0/point_mm", {1, 2}, "point_mm must be a list of 3 numbers");
+  expect("/body/mend/0/step", "polish", "body, mend 1: step is \"polish\"; it must be one of: drop table");
+  expect("/body/mend/3/passes", 0, "mend 4: passes is 0");
+  expect("/body/mend/3/edge_mm", 4, "mend 4: the key \"edge_mm\" is not known");
+  expect("/body/mend/5/to_mm", 10, "mend 6: to_mm must be larger than from_mm");
+  expect("/regions/0/near", "knee", "near names the landmark 'knee'; the plan has 'belly', 'styloid'");
+  expect("/regions/0/point_mm", {1, 2, 3}, "regions 1: give exactly one of near, point_mm and stations_mm");
+  expect("/regions/1/stations_mm", {40, 10}, "stations_mm must grow");
+  expect("/regions/1/no_go", false, "regions 2: says nothing");
+  expect("/tissue/posture", "asleep", "posture is \"asleep\"; it must be one of: relaxed, tense");
   expect("/tissue/stiffness_factor", -1, "stiffness_factor is -1");
   expect("/tissue/poisson", 0.5, "poisson is 0.5");
   expect("/tissue/model", "spongy", "model");
@@ -225,6 +281,16 @@ TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
   expect_keys(schema["properties"]["body"]["oneOf"][0], plan["body"]);
   expect_keys(schema["properties"]["body"]["oneOf"][1], plan_of_a_form()["body"]);
   expect_keys(schema["properties"]["bony_sites"]["items"], plan["bony_sites"][0]);
+  expect_keys(schema["properties"]["landmarks"]["items"], plan["landmarks"][0]);
+  json region = plan["regions"][0];
+  region.update(plan["regions"][1]);
+  region["point_mm"] = {1, 2, 3};
+  expect_keys(schema["properties"]["regions"]["items"], region);
+  const json& steps = schema["properties"]["body"]["oneOf"][0]["properties"]["mend"]["items"]["oneOf"];
+  ASSERT_EQ(steps.size(), plan["body"]["mend"].size());
+  for (const json& step : plan["body"]["mend"])
+    for (const json& described : steps)
+      if (described["properties"]["step"]["const"] == step["step"]) expect_keys(described, step);
   json tissue = plan["tissue"];
   tissue["depth_mm"] = {20};
   expect_keys(schema["properties"]["tissue"], tissue);

@@ -1,0 +1,213 @@
+#include <CLI/CLI.hpp>
+#include <cmath>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "app/command/commands.hpp"
+#include "app/picture/girth_picture.hpp"
+#include "app/picture/picture_program.hpp"
+#include "app/picture/png.hpp"
+#include "model/body/mend.hpp"
+#include "model/core/file.hpp"
+#include "model/core/number_text.hpp"
+#include "model/io/mesh_reader.hpp"
+#include "model/io/mesh_writer.hpp"
+#include "model/plan/mend_json.hpp"
+#include "model/plan/plan.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "The scan's file stays as it is. Steps, in this order: drop a table, drop crumbs, fill holes, smooth, "
+    "pose,\n"
+    "cut (if asked for), mirror (if asked for), decimate. With --plan they are kept in the plan, where each "
+    "can\n"
+    "be changed or taken out again.\n"
+    "Examples:\n"
+    "  wrapgauge body mend scan.ply --unit mm --out calf.stl --picture calf.png\n"
+    "  wrapgauge body mend scan.glb --cut 15 340 --edge-mm 5 --plan cuff.json\n";
+
+struct BodyMendCommand {
+  std::filesystem::path scan, out, picture, plan;
+  std::string unit, distal = "thin";
+  bool keep_table = false, mirror = false, json = false;
+  double hole_mm = FillHoles{}.up_to / mm, edge_mm = Decimate{}.edge / mm, turn_deg = 0.0;
+  int passes = Smooth{}.passes;
+  std::vector<double> cut_mm;
+};
+
+std::vector<MendStep> steps_of(const BodyMendCommand& command) {
+  std::vector<MendStep> steps;
+  if (!command.keep_table) steps.push_back(DropTable{});
+  steps.push_back(DropCrumbs{});
+  if (command.hole_mm > 0.0) steps.push_back(FillHoles{command.hole_mm * mm});
+  if (command.passes > 0) steps.push_back(Smooth{command.passes});
+  const DistalEnd distal = command.distal == "thin"    ? DistalEnd::kThin
+                           : command.distal == "thick" ? DistalEnd::kThick
+                                                       : DistalEnd::kAsItIs;
+  steps.push_back(PoseLimb{distal, command.turn_deg});
+  if (command.cut_mm.size() == 2) steps.push_back(CutLimb{command.cut_mm[0] * mm, command.cut_mm[1] * mm});
+  if (command.mirror) steps.push_back(MirrorLimb{});
+  if (command.edge_mm > 0.0) steps.push_back(Decimate{command.edge_mm * mm});
+  return steps;
+}
+
+std::string report_json(const MendedBody& mended, const std::vector<MendStep>& steps) {
+  using Json = nlohmann::ordered_json;
+  const auto rounded = [](double value) { return std::round(value * 1e4) / 1e4; };
+  Json json{{"wrapgauge-mend", 1}, {"mend", mend_steps_to_json(steps)}, {"reports", Json::array()}};
+  for (const MendReport& report : mended.reports) {
+    Json item{{"step", report.step}, {"sentence", report.sentence}};
+    for (const MendFigure& figure : report.figures) item[figure.name] = rounded(figure.value);
+    json["reports"].push_back(std::move(item));
+  }
+  json["girths"] = Json::array();
+  for (const Girth& girth : mended.checked.report.girths)
+    json["girths"].push_back(
+        {{"station_mm", rounded(girth.station / mm)}, {"girth_mm", rounded(girth.girth / mm)}});
+  json["triangles"] = mended.checked.body.surface.faces.rows();
+  json["notes"] = mended.checked.report.notes;
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+void say_report(const MendedBody& mended, const std::vector<MendStep>& steps, std::ostream& out) {
+  for (const MendReport& report : mended.reports) out << report.step << ": " << report.sentence << "\n";
+  const BodyReport& report = mended.checked.report;
+  for (const Repair& repair : report.repairs) out << "repair: " << repair.sentence << "\n";
+  for (const std::string& note : report.notes) out << "note: " << note << "\n";
+  out << "girths from the distal end:\n";
+  for (const Girth& girth : report.girths)
+    out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
+        << (girth.kind == SectionKind::kOneLoop ? " mm\n" : " mm (not one closed loop)\n");
+  out << "for a plan: \"mend\": " << mend_steps_to_json(steps).dump() << "\n";
+}
+
+// What is wrong with the options, before the scan is read.
+std::optional<Problem> option_fault(const BodyMendCommand& command) {
+  if (command.edge_mm > 0.0 && command.edge_mm < 0.5)
+    return bad_input("--edge-mm is " + number_text(command.edge_mm) +
+                     "; give 0.5 to 30, or 0 to keep the scan's own.");
+  if (command.cut_mm.size() == 2 && command.cut_mm[1] <= command.cut_mm[0])
+    return bad_input("--cut goes from " + number_text(command.cut_mm[0]) + " to " +
+                     number_text(command.cut_mm[1]) + " mm; give the smaller station first.");
+  if (command.out.empty()) return std::nullopt;
+  if (const auto format = mesh_format_of(command.out); !format) return format.problem();
+  std::error_code error;
+  if (std::filesystem::equivalent(command.out, command.scan, error))
+    return bad_input("--out names the scan itself, which stays as it is; choose another name.");
+  return std::nullopt;
+}
+
+Result<std::monostate> write_picture(const MendedBody& mended, const std::filesystem::path& scan,
+                                     const std::filesystem::path& file) {
+  if (auto started = start_picture_program(); !started) return started.problem();
+  std::vector<GirthMark> marks;
+  for (const Girth& girth : mended.checked.report.girths) marks.push_back({"", girth});
+  const auto title = QString::fromStdString(scan.stem().string());
+  const auto bytes = png_bytes(girth_picture(mended.checked.body, marks, title, "mended scan"));
+  if (!bytes) return bytes.problem();
+  return write_file_atomically(file, *bytes);
+}
+
+// The plan's body becomes the scan with these steps; everything else in it stays.
+Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUnit unit,
+                                       const std::vector<MendStep>& steps) {
+  auto plan = read_plan(command.plan);
+  if (!plan) return plan.problem();
+  Plan changed = std::move(plan).value();
+  std::error_code error;
+  auto scan = std::filesystem::proximate(
+      command.scan,
+      command.plan.parent_path().empty() ? std::filesystem::path(".") : command.plan.parent_path(), error);
+  if (error) scan = std::filesystem::absolute(command.scan, error);
+  if (changed.tissue_site.empty())
+    return bad_input(
+        "The plan's body was a form with a tissue site of its own: give the plan a tissue site, e.g. "
+        "\"calf\", before its body becomes a scan.");
+  changed.body = BodyFile{scan, unit, std::nullopt, steps};
+  return write_plan(changed, command.plan);
+}
+
+Result<std::monostate> write_files(const BodyMendCommand& command, const MendedBody& mended,
+                                   const std::vector<MendStep>& steps) {
+  if (!command.out.empty())
+    if (auto done = write_mesh(mended.checked.body.surface, command.out); !done) return done.problem();
+  if (!command.picture.empty())
+    if (auto done = write_picture(mended, command.scan, command.picture); !done) return done.problem();
+  if (!command.plan.empty())
+    if (auto done = write_into_plan(command, mended.checked.report.unit.unit, steps); !done)
+      return done.problem();
+  return std::monostate{};
+}
+
+int run_body_mend(const BodyMendCommand& command, Streams streams) {
+  if (const auto problem = option_fault(command)) return say_problem(*problem, streams);
+  auto raw = read_mesh(command.scan);
+  if (!raw) return say_problem(raw.problem(), streams);
+  const std::vector<MendStep> steps = steps_of(command);
+  const auto mended =
+      mend_body(std::move(raw).value(),
+                {command.scan.stem().string(), unit_from_name(command.unit), std::nullopt}, steps);
+  if (!mended) return say_problem(mended.problem(), streams);
+  if (auto written = write_files(command, *mended, steps); !written)
+    return say_problem(written.problem(), streams);
+  if (command.json)
+    streams.out << report_json(*mended, steps);
+  else
+    say_report(*mended, steps, streams.out);
+  if (!command.plan.empty() && !command.json)
+    streams.out
+        << "written into " << command.plan.string()
+        << ": its anchor and bony sites are now meant on the mended body; check them with wrapgauge look.\n";
+  return kExitDone;
+}
+
+void add_step_options(CLI::App& command, BodyMendCommand& wanted) {
+  command.add_flag("--keep-table", wanted.keep_table, "Do not look for a table under the limb");
+  command.add_option("--hole-mm", wanted.hole_mm, "Fill holes up to this width, mm; 0: none")
+      ->check(CLI::Range(0.0, 500.0))
+      ->capture_default_str();
+  command.add_option("--passes", wanted.passes, "Smoothing passes; 0: none")
+      ->check(CLI::Range(0, 200))
+      ->capture_default_str();
+  command.add_option("--distal", wanted.distal, "Which end is distal")
+      ->check(CLI::IsMember({"thin", "thick", "as-it-is"}))
+      ->capture_default_str();
+  command.add_option("--turn-deg", wanted.turn_deg, "Turn about the axis after posing, degrees")
+      ->check(CLI::Range(-360.0, 360.0))
+      ->capture_default_str();
+  command.add_option("--cut", wanted.cut_mm, "Keep what lies between two stations of the posed limb, mm")
+      ->expected(2)
+      ->check(CLI::Range(0.0, 3000.0))
+      ->type_name("FROM TO");
+  command.add_flag("--mirror", wanted.mirror, "Make a left limb of a right one, or a right of a left");
+  command
+      .add_option("--edge-mm", wanted.edge_mm,
+                  "Edge of the new triangles, mm, 0.5 to 30; 0: keep the scan's own")
+      ->check(CLI::Range(0.0, 30.0))
+      ->capture_default_str();
+}
+
+}  // namespace
+
+void add_body_mend(CLI::App& body, Action& action) {
+  auto wanted = std::make_shared<BodyMendCommand>();
+  CLI::App* command = body.add_subcommand("mend", "Make a body ready to wear something out of a raw scan");
+  command->add_option("scan", wanted->scan, "OBJ, STL, PLY, GLB or glTF")->required()->type_name("SCAN");
+  command->add_option("--unit", wanted->unit, "Unit of the file; guessed from its size if not given")
+      ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
+  add_step_options(*command, *wanted);
+  command->add_option("--out", wanted->out, "Write the body here, in mm: .obj, .stl, .ply or .vtp")
+      ->type_name("FILE");
+  command->add_option("--picture", wanted->picture, "Write a picture with girth lines here")
+      ->type_name("PNG");
+  command->add_option("--plan", wanted->plan, "Make the scan with these steps the body of this plan")
+      ->type_name("PLAN");
+  command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
+  command->footer(kExamples);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_body_mend(*wanted, streams); }; });
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,66 @@
+#include <CGAL/Polygon_mesh_processing/remesh.h>
+
+#include <algorithm>
+#include <exception>
+
+#include "model/body/cgal_mesh.hpp"
+#include "model/body/mend_step.hpp"
+#include "model/body/surface_error.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+namespace PMP = CGAL::Polygon_mesh_processing;
+
+// Rims are split and shortened along themselves, so that open ends stay where they are.
+Result<TriangleMesh> remeshed(const TriangleMesh& surface, Length edge) {
+  auto mesh = to_cgal(surface);
+  if (!mesh) return bad_input("Only a surface whose edges have two faces can be decimated; mend it first.");
+  try {
+    PMP::isotropic_remeshing(faces(*mesh), edge.si(), *mesh,
+                             CGAL::parameters::number_of_iterations(4).number_of_relaxation_steps(2));
+  } catch (const std::exception&) {
+    return bad_input("The surface could not be meshed anew with edges of " + fixed_text(edge / mm, 1) +
+                     " mm; fill its holes and smooth it first, or choose another edge.");
+  }
+  if (mesh->number_of_faces() == 0)
+    return bad_input("Edges of " + fixed_text(edge / mm, 1) +
+                     " mm are too long for this surface; choose less.");
+  return from_cgal(*mesh);
+}
+
+Length mean_edge(const TriangleMesh& mesh) {
+  double sum = 0.0;
+  for (Eigen::Index f = 0; f < mesh.faces.rows(); ++f)
+    for (int k = 0; k < 3; ++k)
+      sum += (mesh.vertices_m.row(mesh.faces(f, k)) - mesh.vertices_m.row(mesh.faces(f, (k + 1) % 3))).norm();
+  return Length(sum / static_cast<double>(std::max<Eigen::Index>(1, mesh.faces.size())));
+}
+
+}  // namespace
+
+Result<Mended> decimate(const Scan& scan, const Decimate& options) {
+  auto result = remeshed(scan.surface, options.edge);
+  if (!result) return result.problem();
+  const SurfaceError out = surface_error(*result, scan.surface), back = surface_error(scan.surface, *result);
+  const Length mean = std::max(out.mean, back.mean), p95 = std::max(out.percentile_95, back.percentile_95),
+               largest = std::max(out.largest, back.largest);
+  const Length edge = mean_edge(*result);
+  const auto before = scan.surface.faces.rows(), after = result->faces.rows();
+  MendReport report{"decimate",
+                    "Meshed anew with edges of " + fixed_text(edge / mm, 1) +
+                        " mm on average: " + std::to_string(before) + " faces became " +
+                        std::to_string(after) + "; the surface moved by " + fixed_text(mean / mm, 3) +
+                        " mm on average, 95 % of it by less than " + fixed_text(p95 / mm, 3) + " mm, " +
+                        fixed_text(largest / mm, 2) + " mm at most.",
+                    {{"faces_before", static_cast<double>(before)},
+                     {"faces_after", static_cast<double>(after)},
+                     {"mean_edge_mm", edge / mm},
+                     {"error_mean_mm", mean / mm},
+                     {"error_percentile_95_mm", p95 / mm},
+                     {"error_largest_mm", largest / mm}}};
+  return Mended{with_surface(scan, std::move(result).value()), std::move(report)};
+}
+
+}  // namespace wrapgauge

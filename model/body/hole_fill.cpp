@@ -1,0 +1,102 @@
+#include <CGAL/Polygon_mesh_processing/triangulate_hole.h>
+
+#include <exception>
+#include <iterator>
+
+#include "model/body/cgal_mesh.hpp"
+#include "model/body/mend_step.hpp"
+#include "model/body/open_end.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+namespace PMP = CGAL::Polygon_mesh_processing;
+
+// The open side of an edge of the loop.
+std::optional<CgalMesh::Halfedge_index> rim_of(const CgalMesh& mesh, const OpenEnd& end) {
+  const CgalMesh::Vertex_index from(static_cast<unsigned>(end.vertices[0])),
+      to(static_cast<unsigned>(end.vertices[1 % end.vertices.size()]));
+  for (const auto edge : {mesh.halfedge(from, to), mesh.halfedge(to, from)})
+    if (edge != CgalMesh::null_halfedge() && mesh.is_border(edge)) return edge;
+  return std::nullopt;
+}
+
+bool fill(CgalMesh& mesh, const OpenEnd& hole) {
+  const auto rim = rim_of(mesh, hole);
+  if (!rim) return false;
+  std::vector<CgalMesh::Face_index> faces;
+  std::vector<CgalMesh::Vertex_index> vertices;
+  try {
+    PMP::triangulate_refine_and_fair_hole(mesh, *rim, std::back_inserter(faces),
+                                          std::back_inserter(vertices));
+  } catch (const std::exception&) {
+    return false;
+  }
+  return !faces.empty();
+}
+
+// Largest straight distance between two points of the rim. Rims of scans are ragged, so that their length
+// says little.
+Length width_of(const TriangleMesh& surface, const OpenEnd& hole) {
+  double widest_m = 0.0;
+  for (std::size_t i = 0; i < hole.vertices.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j)
+      widest_m = std::max(
+          widest_m,
+          (surface.vertices_m.row(hole.vertices[i]) - surface.vertices_m.row(hole.vertices[j])).norm());
+  return Length(widest_m);
+}
+
+struct Tally {
+  int filled = 0, failed = 0, too_large = 0;
+  Length widest_filled, widest_left;
+};
+
+std::string sentence_of(const Tally& tally, int ends, Length up_to) {
+  std::string text = "No hole was filled; ";
+  if (tally.filled > 0)
+    text = "Filled " + std::to_string(tally.filled) + (tally.filled == 1 ? " hole" : " holes") +
+           " of up to " + fixed_text(tally.widest_filled / mm, 0) + " mm across; ";
+  const int left = tally.failed + tally.too_large;
+  if (left > 0)
+    text += std::to_string(left) + " left open, the widest " + fixed_text(tally.widest_left / mm, 0) +
+            " mm across (" + std::to_string(tally.too_large) + " wider than " + fixed_text(up_to / mm, 0) +
+            " mm); ";
+  return text + std::to_string(ends) + (ends == 1 ? " open end kept." : " open ends kept.");
+}
+
+}  // namespace
+
+Result<Mended> fill_holes(const Scan& scan, const FillHoles& options) {
+  auto mesh = to_cgal(scan.surface);
+  if (!mesh)
+    return bad_input("Holes can only be filled in a surface whose edges have two faces; mend it first.");
+  Tally tally;
+  int ends = 0;
+  for (const OpenEnd& end : find_open_ends(scan.surface, scan.axis)) {
+    if (end.kind != OpenEndKind::kHole) {
+      ++ends;
+      continue;
+    }
+    const Length width = width_of(scan.surface, end);
+    const bool small = width <= options.up_to;
+    if (small && fill(*mesh, end)) {
+      ++tally.filled;
+      tally.widest_filled = std::max(tally.widest_filled, width);
+      continue;
+    }
+    ++(small ? tally.failed : tally.too_large);
+    tally.widest_left = std::max(tally.widest_left, width);
+  }
+  MendReport report{"fill holes",
+                    sentence_of(tally, ends, options.up_to),
+                    {{"holes_filled", static_cast<double>(tally.filled)},
+                     {"widest_filled_mm", tally.widest_filled / mm},
+                     {"holes_left", static_cast<double>(tally.failed + tally.too_large)},
+                     {"widest_left_mm", tally.widest_left / mm},
+                     {"open_ends_kept", static_cast<double>(ends)}}};
+  return Mended{with_surface(scan, from_cgal(*mesh)), std::move(report)};
+}
+
+}  // namespace wrapgauge

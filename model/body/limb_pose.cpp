@@ -1,0 +1,124 @@
+#include <Eigen/Geometry>
+#include <cmath>
+#include <numbers>
+
+#include "model/body/girth.hpp"
+#include "model/body/mend_step.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// Girths of the thirds next to both ends, added up; open sections count too.
+struct EndGirths {
+  Length low, high;
+};
+
+EndGirths end_girths(const Scan& scan) {
+  const Body body{"", scan.surface, scan.axis, "", {}, {}};
+  const Length length = body_length(body);
+  EndGirths sum;
+  for (const double share : {0.1, 0.15, 0.2, 0.25, 0.3}) {
+    sum.low = sum.low + girth_at(body, share * length).girth / 5.0;
+    sum.high = sum.high + girth_at(body, (1.0 - share) * length).girth / 5.0;
+  }
+  return sum;
+}
+
+// Proximal direction. The sense of a found axis says nothing, so thin or thick decides.
+Vec3 proximal_direction(const Scan& scan, DistalEnd distal, const EndGirths& girths) {
+  if (distal == DistalEnd::kAsItIs) return scan.axis.direction;
+  const bool thin_is_low = girths.low <= girths.high;
+  return thin_is_low == (distal == DistalEnd::kThin) ? scan.axis.direction : Vec3(-scan.axis.direction);
+}
+
+// Area-weighted moments of the surface's shape across the axis, about its mean.
+struct AcrossMoments {
+  Vec3 centre = Vec3::Zero();
+  double xx = 0.0, xy = 0.0, yy = 0.0;
+};
+
+template <class Use>
+void for_each_face(const TriangleMesh& mesh, const Use& use) {
+  for (Eigen::Index f = 0; f < mesh.faces.rows(); ++f) {
+    const Vec3 a = mesh.vertices_m.row(mesh.faces(f, 0)), b = mesh.vertices_m.row(mesh.faces(f, 1)),
+               c = mesh.vertices_m.row(mesh.faces(f, 2));
+    use(Vec3((a + b + c) / 3.0), 0.5 * (b - a).cross(c - a).norm());
+  }
+}
+
+AcrossMoments moments_of(const TriangleMesh& mesh) {
+  AcrossMoments moments;
+  double area = 0.0;
+  for_each_face(mesh, [&](const Vec3& centre, double weight) {
+    moments.centre += weight * centre;
+    area += weight;
+  });
+  moments.centre /= area;
+  for_each_face(mesh, [&](const Vec3& centre, double weight) {
+    const Vec3 from = centre - moments.centre;
+    moments.xx += weight * from.x() * from.x();
+    moments.xy += weight * from.x() * from.y();
+    moments.yy += weight * from.y() * from.y();
+  });
+  return moments;
+}
+
+// Angle of the longer axis of the mean section, on the side that reaches out further (third moment).
+double zero_angle(const TriangleMesh& mesh, const AcrossMoments& moments) {
+  const double angle = 0.5 * std::atan2(2.0 * moments.xy, moments.xx - moments.yy);
+  const Vec3 along(std::cos(angle), std::sin(angle), 0.0);
+  double third = 0.0;
+  for_each_face(mesh, [&](const Vec3& centre, double weight) {
+    const double x = (centre - moments.centre).dot(along);
+    third += weight * x * x * x;
+  });
+  return third < 0.0 ? angle + std::numbers::pi : angle;
+}
+
+Points3 turned(const Points3& points, const Mat3& rotation) {
+  return points * rotation.transpose();
+}
+
+}  // namespace
+
+Result<Mended> pose_limb(const Scan& scan, const PoseLimb& options) {
+  const EndGirths girths = end_girths(scan);
+  const Vec3 up = proximal_direction(scan, options.distal, girths);
+  TriangleMesh posed = scan.surface;
+  posed.vertices_m.rowwise() -= scan.axis.origin_m.transpose();
+  posed.vertices_m =
+      turned(posed.vertices_m, Eigen::Quaterniond::FromTwoVectors(up, Vec3::UnitZ()).toRotationMatrix());
+  const AcrossMoments moments = moments_of(posed);
+  const double turn = options.turn_deg * std::numbers::pi / 180.0 - zero_angle(posed, moments);
+  posed.vertices_m.rowwise() -=
+      Eigen::RowVector3d(moments.centre.x(), moments.centre.y(), posed.vertices_m.col(2).minCoeff());
+  posed.vertices_m = turned(posed.vertices_m, Eigen::AngleAxisd(turn, Vec3::UnitZ()).toRotationMatrix());
+  const bool flipped = up.dot(scan.axis.direction) < 0.0;
+  const Length distal = flipped ? girths.high : girths.low, proximal = flipped ? girths.low : girths.high;
+  MendReport report{
+      "pose",
+      "Posed with the axis along +z and the distal end at z = 0; mean girth " + fixed_text(distal / mm, 1) +
+          " mm in the distal third and " + fixed_text(proximal / mm, 1) + " mm in the proximal one" +
+          (options.distal == DistalEnd::kAsItIs ? "."
+           : options.distal == DistalEnd::kThin ? " (the thinner end was taken as distal)."
+                                                : " (the thicker end was taken as distal)."),
+      {{"distal_mean_girth_mm", distal / mm},
+       {"proximal_mean_girth_mm", proximal / mm},
+       {"axis_turned_deg", std::acos(std::clamp(up.z(), -1.0, 1.0)) * 180.0 / std::numbers::pi}}};
+  Scan out{std::move(posed), {Vec3::Zero(), Vec3::UnitZ()}, true};
+  return Mended{std::move(out), std::move(report)};
+}
+
+Result<Mended> mirror_limb(const Scan& scan) {
+  Scan out = scan;
+  out.surface.vertices_m.col(0) *= -1.0;
+  out.surface.faces.col(1).swap(out.surface.faces.col(2));  // normals stay outward
+  out.axis.origin_m.x() *= -1.0;
+  out.axis.direction.x() *= -1.0;
+  MendReport report{
+      "mirror", "Mirrored at x = 0: a left limb became a right one, or a right one a left one.", {}};
+  return Mended{std::move(out), std::move(report)};
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,150 @@
+#include "model/body/mend.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "model/body/body_axis.hpp"
+#include "model/body/vertex_weld.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<Mended> take(const Scan& scan, const DropTable& step) {
+  return drop_table(scan, step);
+}
+Result<Mended> take(const Scan& scan, const DropCrumbs& step) {
+  return drop_crumbs(scan, step);
+}
+Result<Mended> take(const Scan& scan, const FillHoles& step) {
+  return fill_holes(scan, step);
+}
+Result<Mended> take(const Scan& scan, const Smooth& step) {
+  return smooth(scan, step);
+}
+Result<Mended> take(const Scan& scan, const Decimate& step) {
+  return decimate(scan, step);
+}
+Result<Mended> take(const Scan& scan, const CutLimb& step) {
+  return cut_limb(scan, step);
+}
+Result<Mended> take(const Scan& scan, const PoseLimb& step) {
+  return pose_limb(scan, step);
+}
+Result<Mended> take(const Scan& scan, const MirrorLimb&) {
+  return mirror_limb(scan);
+}
+
+bool works_on_soup(const MendStep& step) {
+  return std::holds_alternative<DropTable>(step) || std::holds_alternative<DropCrumbs>(step);
+}
+
+// Manifold, one piece, outward.
+Result<Mended> repaired(const Scan& scan) {
+  auto result = repair_surface({scan.surface.vertices_m, scan.surface.faces, 0.0, {}});
+  if (!result) return result.problem();
+  MendReport report{"repair", "", {}};
+  for (const Repair& repair : result->repairs)
+    report.sentence += (report.sentence.empty() ? "" : " ") + repair.sentence;
+  if (report.sentence.empty()) report.sentence = "Nothing to repair.";
+  RepairedSurface surface = std::move(result).value();
+  return Mended{with_surface(scan, {std::move(surface.vertices), std::move(surface.faces)}),
+                std::move(report)};
+}
+
+Problem at_step(std::size_t number, const MendStep& step, Problem problem) {
+  problem.message = "Step " + std::to_string(number) + " (" + step_name(step) + "): " + problem.message;
+  return problem;
+}
+
+// The scan as it stands in the file, in metres, with copies of vertices joined.
+Scan first_scan(const RawMesh& raw, double scale, const std::optional<Vec3>& axis) {
+  Scan scan{{scale * raw.vertices, raw.faces}, {}, axis.has_value()};
+  weld_vertices(scan.surface.vertices_m, scan.surface.faces);
+  if (axis) scan.axis.direction = axis->normalized();
+  return with_surface(scan, scan.surface);
+}
+
+// Takes the steps; `scan` goes from the raw one to the mended one.
+std::optional<Problem> take_steps(const std::vector<MendStep>& steps, Scan& scan,
+                                  std::vector<MendReport>& reports) {
+  bool manifold = false;
+  const auto take_over = [&](Result<Mended> mended) -> std::optional<Problem> {
+    if (!mended) return mended.problem();
+    Mended value = std::move(mended).value();
+    scan = std::move(value.scan);
+    reports.push_back(std::move(value.report));
+    return std::nullopt;
+  };
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (!manifold && !works_on_soup(steps[i])) {
+      if (auto problem = take_over(repaired(scan))) return problem;
+      manifold = true;
+    }
+    auto taken = std::visit([&](const auto& step) { return take(scan, step); }, steps[i]);
+    if (auto problem = take_over(std::move(taken))) return at_step(i + 1, steps[i], *problem);
+    if (scan.surface.faces.rows() == 0)
+      return at_step(i + 1, steps[i], bad_input("nothing of the scan is left after this step."));
+  }
+  return std::nullopt;
+}
+
+// What is wrong with the mesh or the unit, asked before anything is mended.
+Result<UnitChoice> unit_of_scan(const RawMesh& raw, const BodyOptions& options) {
+  const TriangleMesh drawn{raw.vertices, raw.faces};
+  const Vec3 direction =
+      options.axis_direction ? options.axis_direction->normalized() : find_axis_direction(drawn);
+  const Vec3 extents = extents_about(drawn, direction);
+  return unit_of_mesh(raw, {extents[0], extents[1]}, options);
+}
+
+}  // namespace
+
+std::string step_name(const MendStep& step) {
+  constexpr const char* names[] = {"drop table", "drop crumbs", "fill holes", "smooth",
+                                   "decimate",   "cut",         "pose",       "mirror"};
+  return names[step.index()];
+}
+
+Scan with_surface(const Scan& scan, TriangleMesh surface) {
+  Scan out{std::move(surface), scan.axis, scan.axis_stated};
+  if (out.surface.faces.rows() == 0) return out;
+  Vec3 direction = scan.axis.direction;
+  if (!scan.axis_stated) direction = find_axis_direction(out.surface);
+  out.axis = place_axis(out.surface, direction);
+  return out;
+}
+
+std::vector<MendStep> usual_steps() {
+  return {DropTable{}, DropCrumbs{}, FillHoles{}, Smooth{}, PoseLimb{}, Decimate{}};
+}
+
+Result<MendedBody> mend_body(RawMesh raw, const BodyOptions& options, const std::vector<MendStep>& steps) {
+  MendedBody result;
+  BodyOptions check = options;
+  std::optional<UnitChoice> unit;
+  const bool readable = raw.faces.rows() > 0 && raw.vertices.allFinite();
+  if (!steps.empty() && readable) {
+    auto chosen = unit_of_scan(raw, options);
+    if (!chosen) return chosen.problem();
+    unit = *chosen;
+    const double scale = length_of(unit->unit).si();
+    Scan scan = first_scan(raw, scale, options.axis_direction);
+    if (auto problem = take_steps(steps, scan, result.reports)) return *problem;
+    raw.vertices = scan.surface.vertices_m / scale;
+    raw.faces = scan.surface.faces;
+    check.unit = unit->unit;
+    if (scan.axis_stated) check.axis_direction = scan.axis.direction;
+  }
+  auto checked = check_body(std::move(raw), check);
+  if (!checked) return checked.problem();
+  result.checked = std::move(checked).value();
+  if (unit) {
+    auto& notes = result.checked.report.notes;
+    std::replace(notes.begin(), notes.end(), result.checked.report.unit.sentence, unit->sentence);
+    result.checked.report.unit = *unit;
+  }
+  return result;
+}
+
+}  // namespace wrapgauge

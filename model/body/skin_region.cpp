@@ -1,0 +1,54 @@
+#include "model/body/skin_region.hpp"
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace wrapgauge {
+namespace {
+
+// Right-handed about the axis from the body's +x (+y where x runs along the axis), 0 to 360.
+double angle_deg(const Axis& axis, const Vec3& across) {
+  const Vec3 start = std::abs(axis.direction.x()) < 0.99 ? Vec3::UnitX() : Vec3::UnitY();
+  const Vec3 zero = (start - start.dot(axis.direction) * axis.direction).normalized();
+  const double angle = std::atan2(across.dot(axis.direction.cross(zero)), across.dot(zero));
+  return angle < 0.0 ? angle * 180.0 / std::numbers::pi + 360.0 : angle * 180.0 / std::numbers::pi;
+}
+
+// How far an angle lies outside the arc from one angle on to the other.
+double degrees_outside(double angle, double from_deg, double to_deg) {
+  const double width = to_deg - from_deg;
+  if (width >= 360.0) return 0.0;
+  const double past = std::fmod(std::fmod(angle - from_deg, 360.0) + 360.0, 360.0);
+  return past <= width ? 0.0 : std::min(past - width, 360.0 - past);
+}
+
+Length outside_of(const NearPoint& place, const Axis&, const Vec3& point_m) {
+  return std::max(Length((point_m - place.point_m).norm()) - place.radius, Length());
+}
+
+Length outside_of(const BetweenStations& place, const Axis& axis, const Vec3& point_m) {
+  const Vec3 from_origin = point_m - axis.origin_m;
+  const double station = from_origin.dot(axis.direction);
+  const Vec3 across = from_origin - station * axis.direction;
+  const double along = std::max({0.0, place.from.si() - station, station - place.to.si()});
+  const double turned = degrees_outside(angle_deg(axis, across), place.from_deg, place.to_deg);
+  return Length(std::hypot(along, across.norm() * turned * std::numbers::pi / 180.0));
+}
+
+}  // namespace
+
+Length distance_outside(const SkinRegion& region, const Axis& axis, const Vec3& point_m) {
+  return std::visit([&](const auto& place) { return outside_of(place, axis, point_m); }, region.place);
+}
+
+double share_of_region(const SkinRegion& region, const Axis& axis, const Vec3& point_m) {
+  const Length outside = distance_outside(region, axis, point_m);
+  if (outside <= Length()) return 1.0;
+  if (outside >= region.fade) return 0.0;
+  const double left = 1.0 - outside / region.fade;
+  return left * left * (3.0 - 2.0 * left);
+}
+
+}  // namespace wrapgauge

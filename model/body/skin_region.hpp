@@ -1,0 +1,48 @@
+#pragma once
+// Parts of the skin that differ from the rest: softer or harder, deeper or shallower, or where nothing may
+// lie.
+
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "model/body/body.hpp"
+
+namespace wrapgauge {
+
+// A named point on or near the skin that regions are placed by.
+struct Landmark {
+  std::string name;
+  Vec3 point_m = Vec3::Zero();
+};
+
+// Everything nearer than `radius` (straight).
+struct NearPoint {
+  std::string landmark;  // empty: the point was given itself
+  Vec3 point_m = Vec3::Zero();
+  Length radius;
+};
+// Between two stations and, going right-handed about the axis, from one angle to the other (as of an anchor:
+// 0 is the body's +x).
+struct BetweenStations {
+  Length from, to;
+  double from_deg = 0.0, to_deg = 360.0;
+};
+
+struct SkinRegion {
+  std::string name;
+  std::variant<NearPoint, BetweenStations> place;
+  bool no_go = false;                      // a layout that lies on it is refused
+  std::optional<Length> tissue_depth;      // skin to bone
+  std::optional<double> stiffness_factor;  // on the tissue's modulus
+  Length fade;  // outside the region the surroundings take over smoothly within this distance; 0: at once
+};
+
+// Straight distance of a skin point outside the region, 0 within it. A body's axis says where stations and
+// angles lie.
+Length distance_outside(const SkinRegion& region, const Axis& axis, const Vec3& point_m);
+
+// 1 within the region, 0 beyond its fade, smooth between.
+double share_of_region(const SkinRegion& region, const Axis& axis, const Vec3& point_m);
+
+}  // namespace wrapgauge

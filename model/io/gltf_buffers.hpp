@@ -1,0 +1,42 @@
+#pragma once
+// The numbers of a glTF file: buffers, views and accessors, each bound checked.
+
+#include <filesystem>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "model/core/array.hpp"
+#include "model/core/result.hpp"
+
+namespace wrapgauge {
+
+// A whole number >= 0 under `key`; `fallback` when the key is missing, none when it is something else.
+std::optional<std::size_t> gltf_whole(const nlohmann::json& object, const char* key, std::size_t fallback);
+// Item `index` of the list under `key`; null when there is none.
+const nlohmann::json* gltf_item(const nlohmann::json& root, const char* key, std::size_t index);
+
+class GltfBuffers {
+ public:
+  // `binary`: the binary part of a .glb, for the buffer that names no other place.
+  static Result<GltfBuffers> read(const nlohmann::json& root, std::string_view binary,
+                                  const std::filesystem::path& folder);
+
+  Result<Points3> positions(const nlohmann::json& root, std::size_t accessor) const;
+  // Each below `vertex_count`.
+  Result<std::vector<int>> indices(const nlohmann::json& root, std::size_t accessor,
+                                   std::size_t vertex_count) const;
+
+ private:
+  struct Run {
+    const char* first = nullptr;
+    std::size_t count = 0, stride = 0, component = 0;  // component: the format's code of the number type
+  };
+  Result<Run> run_of(const nlohmann::json& root, std::size_t accessor, std::size_t parts) const;
+
+  std::vector<std::string> bytes_;  // a buffer each
+};
+
+}  // namespace wrapgauge

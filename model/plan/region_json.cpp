@@ -1,0 +1,124 @@
+#include "model/plan/region_json.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::ordered_json;
+
+constexpr NumberRange kCoordinate{-1e5, 1e5, "mm"};
+constexpr NumberRange kStation{0.0, 3000.0, "mm"};
+
+Vec3 point_m(JsonObject& object, const char* key) {
+  const std::vector<double> xyz = object.numbers(key, 3, kCoordinate);
+  return 1e-3 * Vec3(xyz[0], xyz[1], xyz[2]);
+}
+
+NearPoint near_landmark(JsonObject& object, const std::vector<Landmark>& landmarks) {
+  NearPoint place;
+  place.landmark = object.text("near");
+  std::string known;
+  for (const Landmark& landmark : landmarks) {
+    known += (known.empty() ? "'" : ", '") + landmark.name + "'";
+    if (landmark.name == place.landmark) place.point_m = landmark.point_m;
+  }
+  const bool found = std::any_of(landmarks.begin(), landmarks.end(),
+                                 [&](const Landmark& landmark) { return landmark.name == place.landmark; });
+  if (!object.failed() && !found)
+    object.fail("near names the landmark '" + place.landmark + "'; the plan has " +
+                (known.empty() ? "none" : known) + ".");
+  return place;
+}
+
+BetweenStations between_stations(JsonObject& object) {
+  BetweenStations place;
+  const std::vector<double> stations = object.numbers("stations_mm", 2, kStation);
+  place.from = stations[0] * mm;
+  place.to = stations[1] * mm;
+  if (!object.failed() && place.to <= place.from)
+    object.fail("stations_mm must grow: the smaller one first.");
+  if (!object.has("angles_deg")) return place;
+  const std::vector<double> angles = object.numbers("angles_deg", 2, {-360.0, 720.0, "degrees"});
+  place.from_deg = angles[0];
+  place.to_deg = angles[1];
+  if (!object.failed() && (place.to_deg <= place.from_deg || place.to_deg > place.from_deg + 360.0))
+    object.fail("angles_deg must grow by at most 360, e.g. [330, 390].");
+  return place;
+}
+
+double tidy(double value) {
+  return std::round(value * 1e6) / 1e6;
+}
+
+ordered_json in_mm(const Vec3& point_m) {
+  return {tidy(1e3 * point_m.x()), tidy(1e3 * point_m.y()), tidy(1e3 * point_m.z())};
+}
+
+void write_place(const NearPoint& place, ordered_json& out) {
+  if (place.landmark.empty())
+    out["point_mm"] = in_mm(place.point_m);
+  else
+    out["near"] = place.landmark;
+  out["radius_mm"] = tidy(place.radius / mm);
+}
+
+void write_place(const BetweenStations& place, ordered_json& out) {
+  out["stations_mm"] = {tidy(place.from / mm), tidy(place.to / mm)};
+  out["angles_deg"] = {place.from_deg, place.to_deg};
+}
+
+}  // namespace
+
+Landmark landmark_from_json(JsonObject& object) {
+  return {object.text("name"), point_m(object, "point_mm")};
+}
+
+SkinRegion region_from_json(JsonObject& object, const std::vector<Landmark>& landmarks) {
+  SkinRegion region;
+  region.name = object.text("name");
+  const bool by_name = object.has("near"), by_point = object.has("point_mm"),
+             by_station = object.has("stations_mm");
+  if (!object.failed() && by_name + by_point + by_station != 1)
+    object.fail("give exactly one of near, point_mm and stations_mm.");
+  if (by_station) {
+    region.place = between_stations(object);
+  } else {
+    NearPoint place =
+        by_name ? near_landmark(object, landmarks) : NearPoint{"", point_m(object, "point_mm"), {}};
+    place.radius = object.number("radius_mm", {1.0, 500.0, "mm"}) * mm;
+    region.place = place;
+  }
+  region.no_go = object.flag_or("no_go", false);
+  if (const auto depth = object.optional_number("tissue_depth_mm", {0.5, 300.0, "mm"}))
+    region.tissue_depth = *depth * mm;
+  region.stiffness_factor = object.optional_number("stiffness_factor", {0.05, 20.0, ""});
+  region.fade = object.number_or("fade_mm", 10.0, {0.0, 200.0, "mm"}) * mm;
+  if (!object.failed() && !region.no_go && !region.tissue_depth && !region.stiffness_factor)
+    object.fail("says nothing: give no_go, tissue_depth_mm or stiffness_factor.");
+  return region;
+}
+
+ordered_json landmarks_to_json(const std::vector<Landmark>& landmarks) {
+  ordered_json out = ordered_json::array();
+  for (const Landmark& landmark : landmarks)
+    out.push_back({{"name", landmark.name}, {"point_mm", in_mm(landmark.point_m)}});
+  return out;
+}
+
+ordered_json regions_to_json(const std::vector<SkinRegion>& regions) {
+  ordered_json out = ordered_json::array();
+  for (const SkinRegion& region : regions) {
+    ordered_json item{{"name", region.name}};
+    std::visit([&](const auto& place) { write_place(place, item); }, region.place);
+    if (region.no_go) item["no_go"] = true;
+    if (region.tissue_depth) item["tissue_depth_mm"] = tidy(*region.tissue_depth / mm);
+    if (region.stiffness_factor) item["stiffness_factor"] = *region.stiffness_factor;
+    item["fade_mm"] = tidy(region.fade / mm);
+    out.push_back(std::move(item));
+  }
+  return out;
+}
+
+}  // namespace wrapgauge

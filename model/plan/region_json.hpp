@@ -1,0 +1,17 @@
+#pragma once
+#include <nlohmann/json_fwd.hpp>
+#include <vector>
+
+#include "model/body/skin_region.hpp"
+#include "model/core/json_object.hpp"
+
+namespace wrapgauge {
+
+Landmark landmark_from_json(JsonObject& object);
+// A region may be placed by the name of any of `landmarks`; faults are reported to `object`.
+SkinRegion region_from_json(JsonObject& object, const std::vector<Landmark>& landmarks);
+
+nlohmann::ordered_json landmarks_to_json(const std::vector<Landmark>& landmarks);
+nlohmann::ordered_json regions_to_json(const std::vector<SkinRegion>& regions);
+
+}  // namespace wrapgauge
