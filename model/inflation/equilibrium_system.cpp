@@ -1,8 +1,5 @@
 #include "model/inflation/equilibrium_system.hpp"
 
-#include <tbb/blocked_range.h>
-#include <tbb/parallel_for.h>
-
 #include "model/inflation/cavity.hpp"
 
 namespace wrapgauge {
@@ -160,13 +157,10 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
   for (std::size_t g = 0; g < loads.size(); ++g)
     pressure[g] = loads[g].pressure_at(
         loads[g].follows_volume() ? cavity_volume_m3(sheet_, static_cast<GroupId>(g), x) : 0.0);
-  tbb::parallel_for(tbb::blocked_range<int>(0, static_cast<int>(terms_.size()), 256), [&](const auto& range) {
-    for (int t = range.begin(); t < range.end(); ++t)
-      terms_[t] = triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
-  });
+  for (int t = 0; t < static_cast<int>(terms_.size()); ++t)
+    terms_[t] = triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
 }
 
-// Serial and in order: the sum does not depend on the number of threads.
 void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind,
                                       Evaluation& out) {
   for (std::size_t t = 0; t < terms_.size(); ++t)
