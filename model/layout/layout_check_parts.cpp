@@ -186,7 +186,7 @@ void check_straps(const LayoutCheck& check) {
 void check_closure(const LayoutCheck& check) {
   const auto& closure = check.layout.closure;
   if (!closure) return;
-  if (!std::isfinite(closure->from_x_m) ||
+  if (!std::isfinite(closure->from_x_m) || !std::isfinite(closure->taper) ||
       closure->closing_length.has_value() == closure->stretch.has_value()) {
     check.add("The closure needs exactly one of closing length and stretch, and a finite start.");
     return;

@@ -17,6 +17,7 @@ constexpr std::size_t kMostPoints = 20000;
 constexpr NumberRange kCoordinate{-10000.0, 10000.0, "mm"};
 constexpr NumberRange kSize{0.0, 10000.0, "mm"};
 constexpr NumberRange kThickness{0.0, 50.0, "mm"};
+constexpr NumberRange kPrestretch{1.0, 2.0, ""};  // judgement: more tears while it is fused
 constexpr NumberRange kStiffness{0.0, 10000.0, "N/mm"};
 
 class LayoutReader {
@@ -154,7 +155,8 @@ class LayoutReader {
   static Sheet sheet(JsonObject& object, const char* key) {
     JsonObject inner(object.value(key), object.place(key));
     if (object.failed()) return {};
-    Sheet out{inner.text("material"), in_mm(inner.number("thickness", kThickness))};
+    Sheet out{inner.text("material"), in_mm(inner.number("thickness", kThickness)),
+              inner.number_or("prestretch", 1.0, kPrestretch)};
     close(object, inner);
     return out;
   }
@@ -179,6 +181,7 @@ class LayoutReader {
     if (const auto length = inner.optional_number("closing_length", kSize))
       out.closing_length = in_mm(*length);
     out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
+    out.taper = inner.number_or("taper", 0.0, {-1.0, 1.0, "mm/mm"});
     if (out.closing_length.has_value() == out.stretch.has_value())
       inner.fail("give exactly one of closing_length and stretch.");
     close(object, inner);
@@ -200,7 +203,9 @@ json pairs(const std::vector<Vec2>& points) {
   return list;
 }
 json sheet_json(const Sheet& sheet) {
-  return {{"material", sheet.material}, {"thickness", rounded_mm(sheet.thickness.si())}};
+  json out{{"material", sheet.material}, {"thickness", rounded_mm(sheet.thickness.si())}};
+  if (sheet.prestretch != 1.0) out["prestretch"] = sheet.prestretch;
+  return out;
 }
 
 json chamber_json(const Chamber& chamber) {
@@ -216,6 +221,7 @@ json closure_json(const Closure& closure) {
   json out{{"from_x", rounded_mm(closure.from_x_m)}};
   if (closure.closing_length) out["closing_length"] = rounded_mm(closure.closing_length->si());
   if (closure.stretch) out["stretch"] = *closure.stretch;
+  if (closure.taper != 0.0) out["taper"] = closure.taper;
   return out;
 }
 
