@@ -81,8 +81,9 @@ Result<std::vector<CastingFinding>> worn_findings(const Layout& layout,
       findings.push_back(std::move(*finding));
   }
   for (const SiteOnLayout& site : sites_on_layout(*worn, sites))
-    out << "worn: bony site '" << site.name << "' lies at (" << fixed_text(1e3 * site.centre_m.x(), 1) << ", "
-        << fixed_text(1e3 * site.centre_m.y(), 1) << ") mm of the layout\n";
+    out << "worn: " << site_word(site.kind) << " '" << site.name << "' lies at ("
+        << fixed_text(1e3 * site.centre_m.x(), 1) << ", " << fixed_text(1e3 * site.centre_m.y(), 1)
+        << ") mm of the layout\n";
   return findings;
 }
 

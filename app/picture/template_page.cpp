@@ -1,6 +1,7 @@
 #include "app/picture/template_page.hpp"
 
 #include <QFont>
+#include <QFontMetricsF>
 #include <QPainterPath>
 
 namespace wrapgauge {
@@ -48,7 +49,7 @@ QPen pen_of(const Look& look) {
 
 // Fonts come in whole units, so the words are set large and scaled down.
 void put_words(QPainter& painter, const QPointF& at, const QString& words, double height_mm,
-               bool bold = false) {
+               bool bold = false, bool centred = false) {
   constexpr int kSet = 100;
   QFont font;
   font.setPixelSize(kSet);
@@ -57,7 +58,8 @@ void put_words(QPainter& painter, const QPointF& at, const QString& words, doubl
   painter.translate(at);
   painter.scale(height_mm / kSet, height_mm / kSet);
   painter.setFont(font);
-  painter.drawText(QPointF(0, 0), words);
+  const double half = centred ? 0.5 * QFontMetricsF(font).horizontalAdvance(words) : 0.0;
+  painter.drawText(QPointF(-half, 0), words);
   painter.restore();
 }
 
@@ -110,7 +112,8 @@ void draw_content(QPainter& painter, const TemplateDrawing& drawing, const OnPag
   draw_arrow(painter, on_page.at(drawing.distal_arrow_m));
   painter.setPen(kBlack);
   for (const TemplateWords& words : drawing.words)
-    put_words(painter, on_page.at(words.place_m), QString::fromStdString(words.words), 3.0);
+    put_words(painter, on_page.at(words.place_m), QString::fromStdString(words.words), 3.0, false,
+              words.centred);
 }
 
 QString label_of(const TemplatePages& pages, int column, int row) {
@@ -137,14 +140,14 @@ void draw_overlap(QPainter& painter, const TemplatePages& pages, const TemplateP
     put_words(painter, {shown.left() + 0.5 * shown.width(), words_y}, words, 2.6);
   };
   if (page.column + 1 < pages.columns)
-    upright(shown.right() - overlap, label_of(pages, page.column + 1, page.row) + "→",
+    upright(shown.right() - overlap, "to " + label_of(pages, page.column + 1, page.row),
             shown.right() - overlap + 1.0);
   if (page.column > 0)
-    upright(shown.left() + overlap, "←" + label_of(pages, page.column - 1, page.row), shown.left() + 1.0);
+    upright(shown.left() + overlap, "to " + label_of(pages, page.column - 1, page.row), shown.left() + 1.0);
   if (page.row + 1 < pages.rows)
-    level(shown.bottom() - overlap, label_of(pages, page.column, page.row + 1) + "↓", shown.bottom() - 2.0);
+    level(shown.bottom() - overlap, "to " + label_of(pages, page.column, page.row + 1), shown.bottom() - 2.0);
   if (page.row > 0)
-    level(shown.top() + overlap, label_of(pages, page.column, page.row - 1) + "↑", shown.top() + 4.0);
+    level(shown.top() + overlap, "to " + label_of(pages, page.column, page.row - 1), shown.top() + 4.0);
 }
 
 void draw_legend(QPainter& painter, QPointF at, double right) {

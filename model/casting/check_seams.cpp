@@ -114,7 +114,9 @@ void check_channel_widths(const CastingCheck& check) {
         0.5 * (channel.path_m[(channel.path_m.size() - 1) / 2] + channel.path_m[channel.path_m.size() / 2]);
     check.findings.push_back(
         {!narrow ? CastingRule::kChannelMost
-                 : (least_m > by_thickness ? CastingRule::kChannelLeast : CastingRule::kChannelLeastThick),
+                 : (1e3 * by_thickness <= check.rules.value(CastingRule::kChannelLeast)
+                        ? CastingRule::kChannelLeast
+                        : CastingRule::kChannelLeastThick),
          "channel '" + channel.name + "' is " + length_text(width) + " wide at " + place_text(middle) +
              (narrow ? ", less than the " + length_text(least_m) + " below which it may fuse shut: widen it."
                      : ", more than the " + length_text(most_m) +

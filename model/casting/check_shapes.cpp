@@ -10,17 +10,29 @@
 namespace wrapgauge {
 namespace {
 
-// Sharp corners that follow one another closely are one bend: told once, at its sharpest.
+// Sharp corners that follow one another closely are one bend: told once, at its sharpest. The corners at its
+// two ends, where a curve meets a straight side, turn by half as much and are no sharp ones; their turn
+// counts.
 std::vector<Corner> sharp_bends(const Polygon& loop, double least_m) {
+  std::vector<Corner> all = corners(loop);
+  const auto gentle = [&](const Corner& corner) { return corner.radius_m >= least_m; };
+  // From a gentle corner round to it again, so that no bend runs over the loop's start.
+  std::rotate(all.begin(), std::find_if(all.begin(), all.end(), gentle), all.end());
+  if (!all.empty() && gentle(all.front())) all.push_back(all.front());
+  const auto near = [&](std::size_t i, std::size_t j) {
+    return (all[i].place_m - all[j].place_m).norm() < least_m;
+  };
   std::vector<Corner> bends;
-  for (const Corner& corner : corners(loop)) {
-    if (corner.radius_m >= least_m) continue;
-    if (!bends.empty() && (corner.place_m - bends.back().place_m).norm() < least_m) {
-      bends.back().turn_rad += corner.turn_rad;
-      if (corner.radius_m < bends.back().radius_m) bends.back().radius_m = corner.radius_m;
-      continue;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (gentle(all[i])) continue;
+    Corner bend = all[i];
+    if (i > 0 && near(i - 1, i)) bend.turn_rad += all[i - 1].turn_rad;
+    for (; i + 1 < all.size() && near(i, i + 1); ++i) {
+      bend.turn_rad += all[i + 1].turn_rad;
+      if (gentle(all[i + 1])) break;
+      if (all[i + 1].radius_m < bend.radius_m) bend.radius_m = all[i + 1].radius_m;
     }
-    bends.push_back(corner);
+    bends.push_back(bend);
   }
   return bends;
 }

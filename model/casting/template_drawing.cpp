@@ -47,7 +47,7 @@ void add_closing_lines(const Layout& layout, const TemplateMarks& marks, const B
 void add_names(const Layout& layout, TemplateDrawing& drawing) {
   for (const Chamber& chamber : layout.chambers) {
     const Bounds2 box = bounds(chamber.boundary_m);
-    drawing.words.push_back({box.low + Vec2(kWordsGap_m, 0.12 * (box.high - box.low).y()), chamber.name});
+    drawing.words.push_back({box.low + Vec2(0.5, 0.25).cwiseProduct(box.high - box.low), chamber.name, true});
   }
   for (const Inlet& inlet : layout.inlets)
     drawing.words.push_back({inlet.point_m + Vec2(kWordsGap_m, kWordsGap_m), "inlet " + inlet.name});
@@ -63,7 +63,9 @@ void add_marks(const TemplateMarks& marks, const Bounds2& box, TemplateDrawing& 
   for (const SiteOnLayout& site : marks.sites) {
     drawing.lines.push_back(
         {TemplateStroke::kKeepClear, circle_polygon(site.centre_m, site.radius.si(), kFinestSide_m), true});
-    drawing.words.push_back({site.centre_m, "keep clear: " + site.name});
+    drawing.words.push_back(
+        {site.centre_m, "keep clear: " + site.name +
+                            (site.kind == SiteKind::kBone ? "" : " (" + site_word(site.kind) + ")")});
   }
 }
 

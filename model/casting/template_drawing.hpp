@@ -24,8 +24,9 @@ struct TemplateLine {
   bool closed = false;
 };
 struct TemplateWords {
-  Vec2 place_m;  // left end of the base line
+  Vec2 place_m;  // left end of the base line, or its middle
   std::string words;
+  bool centred = false;
 };
 
 // In the layout's frame: y upwards, towards proximal; the outer sheet towards you. Metres.

@@ -40,6 +40,10 @@ Vec3 nearest_shares(const Point& a, const Point& b, const Point& c, const Point&
 
 }  // namespace
 
+std::string site_word(SiteKind kind) {
+  return kind == SiteKind::kBone ? "bony site" : std::string(site_kind_name(kind));
+}
+
 Result<WornLayout> wear_layout(const Body& body, const Layout& layout, const Placement& placement) {
   const auto closing = resolve_closing_length(body, layout, placement);
   if (!closing) return closing.problem();
@@ -74,7 +78,7 @@ std::optional<Vec3> skin_point_of(const WornLayout& worn, const Vec2& flat_m) {
 std::vector<SiteOnLayout> sites_on_layout(const WornLayout& worn, const std::vector<BonySite>& sites) {
   std::vector<SiteOnLayout> found;
   for (const BonySite& site : sites) {
-    SiteOnLayout nearest{site.name, Vec2::Zero(), site.radius, Length(1e9)};
+    SiteOnLayout nearest{site.name, site.kind, Vec2::Zero(), site.radius, Length(1e9)};
     for (Eigen::Index t = 0; t < worn.flat.triangles.rows(); ++t) {
       const auto corner = [&](int k) { return Vec3(worn.wrap.worn_m.row(worn.flat.triangles(t, k))); };
       const Vec3 shares = nearest_shares<Vec3>(corner(0), corner(1), corner(2), site.point_m);
@@ -108,10 +112,10 @@ std::vector<CastingFinding> check_worn_inlets(const Layout& layout, const WornLa
       findings.push_back(
           {CastingRule::kInletToBone,
            "worn, inlet '" + inlet.name + "' at " + place_text(inlet.point_m) +
-               (from_edge <= 0.0
-                    ? " lies over the bony site '" + site.name + "', " +
-                          length_text(from_edge + site.radius.si()) + " from its middle"
-                    : " lies " + length_text(from_edge) + " from the bony site '" + site.name + "'") +
+               (from_edge <= 0.0 ? " lies over the " + site_word(site.kind) + " '" + site.name + "', " +
+                                       length_text(from_edge + site.radius.si()) + " from its middle"
+                                 : " lies " + length_text(from_edge) + " from the " + site_word(site.kind) +
+                                       " '" + site.name + "'") +
                "; keep it " + length_text(clear_m) +
                " or more outside the site: move the inlet, or place the layout elsewhere.",
            1e3 * from_edge,

@@ -20,9 +20,12 @@ Result<WornLayout> wear_layout(const Body& body, const Layout& layout, const Pla
 // Skin point of a flat point; none beyond what is worn (an overlapping tail).
 std::optional<Vec3> skin_point_of(const WornLayout& worn, const Vec2& flat_m);
 
-// A bony site as it comes to lie on the flat layout.
+std::string site_word(SiteKind kind);  // "bony site", "nerve" ...
+
+// A bony site, nerve, vessel or tendon as it comes to lie on the flat layout.
 struct SiteOnLayout {
   std::string name;
+  SiteKind kind = SiteKind::kBone;
   Vec2 centre_m;      // of the flat point nearest to the site
   Length radius;      // of the site
   Length off_layout;  // from the site's middle to the nearest worn point

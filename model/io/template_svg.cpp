@@ -56,9 +56,10 @@ std::string line_text(const TemplateLine& line) {
   return text += line.closed ? "</title></polygon>\n" : "</title></polyline>\n";
 }
 
-std::string words_text(const Vec2& at, const std::string& words) {
+std::string words_text(const Vec2& at, const std::string& words, bool centred = false) {
   return "<text x=\"" + mm_text(at.x()) + "\" y=\"" + mm_text(-at.y()) +
-         "\" font-family=\"sans-serif\" font-size=\"3\">" + escaped(words) + "</text>\n";
+         "\" font-family=\"sans-serif\" font-size=\"3\"" + (centred ? " text-anchor=\"middle\">" : ">") +
+         escaped(words) + "</text>\n";
 }
 
 std::string arrow_text(const Vec2& tail) {
@@ -91,7 +92,8 @@ std::string template_svg(const Layout& layout, const TemplateDrawing& drawing) {
   for (const TemplateLine& line : drawing.lines)
     if (is_mark(line.stroke)) marks += line_text(line);
   marks += arrow_text(drawing.distal_arrow_m);
-  for (const TemplateWords& words : drawing.words) marks += words_text(words.place_m, words.words);
+  for (const TemplateWords& words : drawing.words)
+    marks += words_text(words.place_m, words.words, words.centred);
   marks += check_bar_text({box.low.x(), drawing.box.low.y() - 6e-3});
   marks += "</g>\n";
   const std::string svg = layout_svg(layout, Length(beyond + kRoom_m));

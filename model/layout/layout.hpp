@@ -75,6 +75,8 @@ struct Closure {
   std::optional<double> stretch;  // closing length = girth at the anchor / (1 + stretch)
   double taper = 0.0;             // growth of the closing length for a unit of y (towards proximal)
 };
+// A girth that grows faster belongs to a limb that flares by more than 18 degrees a side (derived).
+inline constexpr double kSteepestTaper = 2.0;
 
 struct Layout {
   std::string name;

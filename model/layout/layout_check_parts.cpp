@@ -196,6 +196,11 @@ void check_closure(const LayoutCheck& check) {
               "; it should lie between -0.5 and 2.");
     return;
   }
+  if (std::abs(closure->taper) > kSteepestTaper) {
+    check.add("The closing length grows by " + number_text(closure->taper) +
+              " mm for each mm towards proximal; it should lie between -2 and 2.");
+    return;
+  }
   const Bounds2 box = bounds(check.shapes.outline_m);
   // With a stretch the closing length is known only on a body: half the layout stands in to check the start.
   const Length length = closure->closing_length.value_or(0.5 * Length(box.high.x() - closure->from_x_m));

@@ -181,7 +181,7 @@ class LayoutReader {
     if (const auto length = inner.optional_number("closing_length", kSize))
       out.closing_length = in_mm(*length);
     out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
-    out.taper = inner.number_or("taper", 0.0, {-1.0, 1.0, "mm/mm"});
+    out.taper = inner.number_or("taper", 0.0, {-kSteepestTaper, kSteepestTaper, "mm/mm"});
     if (out.closing_length.has_value() == out.stretch.has_value())
       inner.fail("give exactly one of closing_length and stretch.");
     close(object, inner);

@@ -41,7 +41,9 @@ TEST(TemplatePages, NeighboursShareTheOverlapAndAllOfTheDrawingIsShown) {
       } else {
         EXPECT_NEAR(page.window.high.x() - (&page + 1)->window.low.x(), 0.010, 1e-12);
       }
-      if (page.row + 1 == pages->rows) EXPECT_LE(page.window.low.y(), drawing.box.low.y());
+      if (page.row + 1 == pages->rows) {
+        EXPECT_LE(page.window.low.y(), drawing.box.low.y());
+      }
     }
     EXPECT_EQ(pages->pages.back().label,
               static_cast<char>('A' + pages->rows - 1) + std::to_string(pages->columns));
@@ -61,7 +63,8 @@ TEST(TemplateDrawing, CarriesArrowCentreLineClosingLinesAndSites) {
   layout.outline_m = {{0, 0}, {0.2, 0}, {0.2, 0.1}, {0, 0.1}};
   layout.closure = Closure{0.0, std::nullopt, 0.05, 0.2};
   const TemplateDrawing drawing = template_drawing(
-      layout, {0.15 * metre, Vec2(0.08, 0.05), {{"styloid", {0.19, 0.05}, 20.0 * mm, 0.0 * mm}}});
+      layout,
+      {0.15 * metre, Vec2(0.08, 0.05), {{"styloid", SiteKind::kBone, {0.19, 0.05}, 20.0 * mm, 0.0 * mm}}});
   std::vector<const TemplateLine*> fold;
   const TemplateLine* centre = nullptr;
   for (const TemplateLine& line : drawing.lines) {

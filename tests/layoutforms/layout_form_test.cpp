@@ -1,6 +1,8 @@
 #include "layoutforms/layout_form.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <nlohmann/json.hpp>
 
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
@@ -70,8 +72,8 @@ TEST_P(EveryForm, AnswersTheEndsOfEachRange) {
 
 INSTANTIATE_TEST_SUITE_P(LayoutForm, EveryForm,
                          testing::Values("cuff", "sleeve", "graduated-sleeve", "round-pad", "quilted-pack"),
-                         [](const auto& info) {
-                           std::string name = info.param;
+                         [](const auto& of) {
+                           std::string name = of.param;
                            std::replace(name.begin(), name.end(), '-', '_');
                            return name;
                          });
