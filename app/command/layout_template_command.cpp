@@ -73,9 +73,8 @@ int run_layout_template(const LayoutTemplateCommand& command, Streams streams) {
   if (const auto problems = check_layout(marked->layout); !problems.empty())
     return say_problem(problems.front(), streams);
   const TemplateDrawing drawing = template_drawing(marked->layout, marked->marks);
-  const Result<std::string> bytes = ending == ".svg"
-                                        ? Result<std::string>(template_svg(marked->layout, drawing))
-                                        : pdf_of(drawing, command.paper, streams.out);
+  const Result<std::string> bytes = ending == ".svg" ? Result<std::string>(template_svg(drawing))
+                                                     : pdf_of(drawing, command.paper, streams.out);
   if (!bytes) return say_problem(bytes.problem(), streams);
   if (auto written = write_file_atomically(command.out, *bytes); !written)
     return say_problem(written.problem(), streams);

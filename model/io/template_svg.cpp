@@ -1,10 +1,6 @@
 #include "model/io/template_svg.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "model/core/number_text.hpp"
-#include "model/io/svg_writer.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -34,31 +30,62 @@ std::string escaped(const std::string& text) {
   return out;
 }
 
-bool is_mark(TemplateStroke stroke) {
-  return stroke == TemplateStroke::kFold || stroke == TemplateStroke::kCentre ||
-         stroke == TemplateStroke::kKeepClear;
+struct Look {
+  const char* colour;
+  const char* width_mm;
+  const char* dashes;  // empty: full
+};
+
+Look look_of(TemplateStroke stroke) {
+  switch (stroke) {
+    case TemplateStroke::kCut:
+      return {"#000000", "0.5", ""};
+    case TemplateStroke::kStrap:
+      return {"#000000", "0.5", "3,1.5"};
+    case TemplateStroke::kSeam:
+    case TemplateStroke::kInset:
+    case TemplateStroke::kChannel:
+      return {"#000000", "0.25", ""};
+    case TemplateStroke::kFold:
+      return {"#606060", "0.35", "3,1,0.4,1"};
+    case TemplateStroke::kCentre:
+      return {"#606060", "0.25", "3,1"};
+    case TemplateStroke::kKeepClear:
+      break;
+  }
+  return {"#606060", "0.35", "0.4,0.8"};
 }
 
 std::string line_text(const TemplateLine& line) {
-  const char* dashes = line.stroke == TemplateStroke::kFold     ? "3,1,0.4,1"
-                       : line.stroke == TemplateStroke::kCentre ? "3,1"
-                                                                : "0.4,0.8";
-  std::string text = line.closed ? "<polygon" : "<polyline";
-  text += " fill=\"none\" stroke=\"#606060\" stroke-width=\"0.35\" stroke-dasharray=\"";
-  text += dashes;
-  text += "\" points=\"";
+  std::string text = line.closed ? "<polygon points=\"" : "<polyline points=\"";
   for (const Vec2& p : line.path_m) {
     if (&p != line.path_m.data()) text += ' ';
     text += point_text(p);
   }
-  text += "\"><title>";  // one piece after the other: a chain of + trips a false warning of the compiler
-  text += stroke_name(line.stroke);
-  return text += line.closed ? "</title></polygon>\n" : "</title></polyline>\n";
+  return text += "\"/>\n";
+}
+
+// All lines of a kind in one group.
+std::string group_text(const TemplateDrawing& drawing, TemplateStroke stroke) {
+  std::string lines;
+  for (const TemplateLine& line : drawing.lines)
+    if (line.stroke == stroke) lines += line_text(line);
+  if (lines.empty()) return lines;
+  const Look look = look_of(stroke);
+  std::string text =
+      "<g id=\"";  // one piece after the other: a chain of + trips a false warning of the compiler
+  text += stroke_name(stroke);
+  text += "\" fill=\"none\" stroke=\"";
+  text += look.colour;
+  text += "\" stroke-width=\"";
+  text += look.width_mm;
+  if (*look.dashes != 0) (text += "\" stroke-dasharray=\"") += look.dashes;
+  return text += "\">\n" + lines + "</g>\n";
 }
 
 std::string words_text(const Vec2& at, const std::string& words, bool centred = false) {
   return "<text x=\"" + mm_text(at.x()) + "\" y=\"" + mm_text(-at.y()) +
-         "\" font-family=\"sans-serif\" font-size=\"3\"" + (centred ? " text-anchor=\"middle\">" : ">") +
+         "\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"3\"" + (centred ? " text-anchor=\"middle\">" : ">") +
          escaped(words) + "</text>\n";
 }
 
@@ -75,29 +102,34 @@ std::string check_bar_text(const Vec2& corner) {
          words_text(corner + Vec2(0, -6e-3), check_bar_words());
 }
 
-Bounds2 layout_box(const Layout& layout) {
-  std::vector<Vec2> all = layout.outline_m;
-  for (const Strap& strap : layout.straps)
-    all.insert(all.end(), strap.boundary_m.begin(), strap.boundary_m.end());
-  return bounds(all);
+std::string inlet_text(const Vec2& at) {
+  return "<circle fill=\"none\" stroke=\"#000000\" stroke-width=\"0.25\" cx=\"" + mm_text(at.x()) +
+         "\" cy=\"" + mm_text(-at.y()) + "\" r=\"1.500\"/>\n";
+}
+
+std::string head_text(const TemplateDrawing& drawing) {
+  const Vec2 low = drawing.box.low - Vec2(kRoom_m, kRoom_m), high = drawing.box.high + Vec2(kRoom_m, kRoom_m);
+  const std::string width = mm_text(high.x() - low.x()), height = mm_text(high.y() - low.y());
+  return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
+         width + "mm\" height=\"" + height + "mm\" viewBox=\"" + mm_text(low.x()) + " " + mm_text(-high.y()) +
+         " " + width + " " + height + "\">\n<title>" + escaped(drawing.name) + "</title>\n";
 }
 
 }  // namespace
 
-std::string template_svg(const Layout& layout, const TemplateDrawing& drawing) {
-  const Bounds2 box = layout_box(layout);
-  const double beyond =
-      std::max({0.0, (box.low - drawing.box.low).maxCoeff(), (drawing.box.high - box.high).maxCoeff()});
-  std::string marks = "<g id=\"template-marks\">\n";
-  for (const TemplateLine& line : drawing.lines)
-    if (is_mark(line.stroke)) marks += line_text(line);
-  marks += arrow_text(drawing.distal_arrow_m);
+std::string template_svg(const TemplateDrawing& drawing) {
+  std::string svg = head_text(drawing);
+  for (const TemplateStroke stroke :
+       {TemplateStroke::kCut, TemplateStroke::kStrap, TemplateStroke::kSeam, TemplateStroke::kInset,
+        TemplateStroke::kChannel, TemplateStroke::kFold, TemplateStroke::kCentre, TemplateStroke::kKeepClear})
+    svg += group_text(drawing, stroke);
+  svg += "<g id=\"marks\">\n";
+  for (const Vec2& inlet : drawing.inlets_m) svg += inlet_text(inlet);
+  svg += arrow_text(drawing.distal_arrow_m);
   for (const TemplateWords& words : drawing.words)
-    marks += words_text(words.place_m, words.words, words.centred);
-  marks += check_bar_text({box.low.x(), drawing.box.low.y() - 6e-3});
-  marks += "</g>\n";
-  const std::string svg = layout_svg(layout, Length(beyond + kRoom_m));
-  return svg.substr(0, svg.rfind("</svg>")) + marks + "</svg>\n";
+    svg += words_text(words.place_m, words.words, words.centred);
+  svg += check_bar_text({drawing.box.low.x(), drawing.box.low.y() - 6e-3});
+  return svg += "</g>\n</svg>\n";
 }
 
 }  // namespace wrapgauge

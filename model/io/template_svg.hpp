@@ -7,8 +7,8 @@
 
 namespace wrapgauge {
 
-// The layout as layout_svg writes it, and over it a group "template-marks": closing lines, centre line, bony
-// sites, distal arrow, words, and a check bar of 50 mm below. Same input, same bytes.
-std::string template_svg(const Layout& layout, const TemplateDrawing& drawing);
+// One user unit is 1 mm; y is turned over. One group a kind of line, named as stroke_name says; a group
+// "marks" with inlets, distal arrow, words and a check bar of 50 mm below. Same input, same bytes.
+std::string template_svg(const TemplateDrawing& drawing);
 
 }  // namespace wrapgauge

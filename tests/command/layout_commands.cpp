@@ -187,8 +187,8 @@ TEST_F(LayoutCommands, AnSvgTemplateIsTrueSizeWithMarksAndBar) {
   ASSERT_EQ(run({"layout", "template", plan, "--out", path("cuff.svg")}).code, 0);
   const std::string svg = bytes("cuff.svg");
   for (const char* piece :
-       {"mm\" viewBox=", "<g id=\"outline\"", "<g id=\"template-marks\"", "width=\"50.000\" height=\"2.000\"",
-        ">distal</text>", "keep clear: test site", "<title>closing</title>"})
+       {"mm\" viewBox=", "<g id=\"cut\"", "<g id=\"marks\"", "width=\"50.000\" height=\"2.000\"",
+        ">distal</text>", "keep clear: test site", "<g id=\"closing\""})
     EXPECT_NE(svg.find(piece), std::string::npos) << piece;
   EXPECT_EQ(svg.substr(svg.size() - 7), "</svg>\n");
 }
