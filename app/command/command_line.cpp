@@ -43,8 +43,11 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_body_mend(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
-  CLI::App& layout = add_group(app, "layout", "Read, make and check layouts");
+  CLI::App& layout = add_group(app, "layout", "Read, make, check and print flat layouts");
   add_layout_read(layout, action);
+  add_layout_make(layout, action);
+  add_layout_check(layout, action);
+  add_layout_template(layout, action);
   add_demo(app, action);
   try {
     std::reverse(arguments.begin(), arguments.end());  // the parser takes them from the back

@@ -37,6 +37,9 @@ void add_body_girths(CLI::App& body, Action& action);
 
 // Group `layout`.
 void add_layout_read(CLI::App& layout, Action& action);
+void add_layout_make(CLI::App& layout, Action& action);
+void add_layout_check(CLI::App& layout, Action& action);
+void add_layout_template(CLI::App& layout, Action& action);
 
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);

@@ -52,17 +52,17 @@ SizeField size_field(const Layout& layout, const LayoutLines& lines, const FlatM
 // Each drawn point on one closing line is a point of the other too, unless one is near already.
 void copy_points_across(LayoutLines& lines, const ClosingWindow& window, double least_gap) {
   std::vector<Vec2>& points = lines.graph.points_m;
-  const auto copy = [&](double from, double to) {
+  const auto copy = [&](const auto& on_source, const auto& on_target, const auto& target_x) {
     const std::vector<Vec2> given = points;
     for (const Vec2& p : given) {
-      if (p.x() != from) continue;
+      if (!on_source(p)) continue;
       for (std::size_t i = 0; i < lines.graph.segments.size(); ++i) {
         const Segment s = lines.graph.segments[i];
-        if (points[s[0]].x() != to || points[s[1]].x() != to) continue;
+        if (!on_target(points[s[0]]) || !on_target(points[s[1]])) continue;
         const double low = std::min(points[s[0]].y(), points[s[1]].y());
         const double high = std::max(points[s[0]].y(), points[s[1]].y());
         if (p.y() < low + least_gap || p.y() > high - least_gap) continue;
-        points.emplace_back(to, p.y());
+        points.emplace_back(target_x(p.y()), p.y());
         const int added = static_cast<int>(points.size()) - 1;
         lines.graph.segments[i] = {s[0], added};
         lines.graph.segments.push_back({added, s[1]});
@@ -72,8 +72,10 @@ void copy_points_across(LayoutLines& lines, const ClosingWindow& window, double 
       }
     }
   };
-  copy(window.from_x_m, window.to_x_m);
-  copy(window.to_x_m, window.from_x_m);
+  const auto on_from = [&](const Vec2& p) { return window.on_from(p); };
+  const auto on_to = [&](const Vec2& p) { return window.on_to(p); };
+  copy(on_from, on_to, [&](double y) { return window.to_at_m(y); });
+  copy(on_to, on_from, [&](double y) { return window.from_at_m(y); });
 }
 
 // Edges inside an open region that span from one weld to another would hold the sheets together: their
@@ -125,13 +127,13 @@ struct Meshed {
 Meshed meshed_lines(const LayoutLines& lines, const LayoutShapes& shapes, const Window& window,
                     const SizeField& size) {
   const auto on_both_lines = [&](const Vec2& p) {
-    if (!window || (p.x() != window->from_x_m && p.x() != window->to_x_m)) return size.at(p);
-    return std::min(size.at({window->from_x_m, p.y()}), size.at({window->to_x_m, p.y()}));
+    if (!window || (!window->on_from(p) && !window->on_to(p))) return size.at(p);
+    return std::min(size.at({window->from_at_m(p.y()), p.y()}), size.at({window->to_at_m(p.y()), p.y()}));
   };
   PlanarGraph graph = sampled_graph(lines.graph, least_parts(lines), on_both_lines);
   std::vector<bool> free(graph.points_m.size(), false);
   fill_with_points(graph, size, [&](const Vec2& p) {
-    return (!window || (p.x() > window->from_x_m && p.x() < window->to_x_m)) &&
+    return (!window || (window->before_m(p) < 0.0 && window->beyond_m(p) < 0.0)) &&
            region_at(shapes, p).has_value();
   });
   free.resize(graph.points_m.size(), true);
@@ -190,11 +192,14 @@ FlatMesh as_flat_mesh(const Meshed& meshed) {
   return flat;
 }
 
-std::vector<int> closing_vertices(const FlatMesh& flat, double x) {
-  std::vector<int> on_line;
+template <class OnLine>
+std::vector<int> closing_vertices(const FlatMesh& flat, const OnLine& on_line) {
+  std::vector<int> found;
   for (Eigen::Index i = 0; i < flat.vertices_m.rows(); ++i)
-    if (flat.vertices_m(i, 0) == x) on_line.push_back(static_cast<int>(i));
-  return on_line;  // vertices are ordered by x, then y
+    if (on_line(Vec2(flat.vertices_m.row(i)))) found.push_back(static_cast<int>(i));
+  std::sort(found.begin(), found.end(),
+            [&](int a, int b) { return flat.vertices_m(a, 1) < flat.vertices_m(b, 1); });
+  return found;
 }
 
 }  // namespace
@@ -213,8 +218,8 @@ Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> 
   FlatMesh flat = as_flat_mesh(meshed_lines(lines, shapes, *window, size));
   if (const auto problem = assign_groups(layout, shapes, flat)) return *problem;
   if (*window) {
-    flat.closing_from = closing_vertices(flat, (*window)->from_x_m);
-    flat.closing_to = closing_vertices(flat, (*window)->to_x_m);
+    flat.closing_from = closing_vertices(flat, [&](const Vec2& p) { return (*window)->on_from(p); });
+    flat.closing_to = closing_vertices(flat, [&](const Vec2& p) { return (*window)->on_to(p); });
     if (std::min(flat.closing_from.size(), flat.closing_to.size()) < 2)
       return bad_input("The layout only touches a closing line at a point (from x = " +
                        in_millimetres((*window)->from_x_m) + " to " + in_millimetres((*window)->to_x_m) +

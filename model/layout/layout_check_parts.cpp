@@ -186,7 +186,7 @@ void check_straps(const LayoutCheck& check) {
 void check_closure(const LayoutCheck& check) {
   const auto& closure = check.layout.closure;
   if (!closure) return;
-  if (!std::isfinite(closure->from_x_m) ||
+  if (!std::isfinite(closure->from_x_m) || !std::isfinite(closure->taper) ||
       closure->closing_length.has_value() == closure->stretch.has_value()) {
     check.add("The closure needs exactly one of closing length and stretch, and a finite start.");
     return;
@@ -194,6 +194,11 @@ void check_closure(const LayoutCheck& check) {
   if (closure->stretch && !(*closure->stretch > -0.5 && *closure->stretch < 2.0)) {
     check.add("The closing stretch is " + number_text(*closure->stretch) +
               "; it should lie between -0.5 and 2.");
+    return;
+  }
+  if (std::abs(closure->taper) > kSteepestTaper) {
+    check.add("The closing length grows by " + number_text(closure->taper) +
+              " mm for each mm towards proximal; it should lie between -2 and 2.");
     return;
   }
   const Bounds2 box = bounds(check.shapes.outline_m);

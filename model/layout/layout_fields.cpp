@@ -16,7 +16,8 @@ void close(JsonObject& outer, JsonObject& inner) {
 Sheet sheet_from(JsonObject& object, const char* key) {
   JsonObject inner(object.value(key), object.place(key));
   if (object.failed()) return {};
-  Sheet out{inner.text("material"), inner.number("thickness", kThicknessRange) * mm};
+  Sheet out{inner.text("material"), inner.number("thickness", kThicknessRange) * mm,
+            inner.number_or("prestretch", 1.0, kPrestretchRange)};
   close(object, inner);
   return out;
 }
@@ -36,6 +37,7 @@ Closure closure_from(JsonObject& object) {
   if (const auto length = inner.optional_number("closing_length", kSizeRange))
     out.closing_length = *length * mm;
   out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
+  out.taper = inner.number_or("taper", 0.0, {-kSteepestTaper, kSteepestTaper, "mm/mm"});
   if (out.closing_length.has_value() == out.stretch.has_value())
     inner.fail("give exactly one of closing_length and stretch.");
   close(object, inner);
@@ -47,7 +49,9 @@ double rounded_mm(double length_m) {
 }
 
 json sheet_json(const Sheet& sheet) {
-  return {{"material", sheet.material}, {"thickness", rounded_mm(sheet.thickness.si())}};
+  json out{{"material", sheet.material}, {"thickness", rounded_mm(sheet.thickness.si())}};
+  if (sheet.prestretch != 1.0) out["prestretch"] = sheet.prestretch;
+  return out;
 }
 
 json backing_json(const Backing& backing) {
@@ -58,6 +62,7 @@ json closure_json(const Closure& closure) {
   json out{{"from_x", rounded_mm(closure.from_x_m)}};
   if (closure.closing_length) out["closing_length"] = rounded_mm(closure.closing_length->si());
   if (closure.stretch) out["stretch"] = *closure.stretch;
+  if (closure.taper != 0.0) out["taper"] = closure.taper;
   return out;
 }
 

@@ -9,6 +9,7 @@ namespace wrapgauge {
 inline constexpr NumberRange kCoordinateRange{-10000.0, 10000.0, "mm"};
 inline constexpr NumberRange kSizeRange{0.0, 10000.0, "mm"};
 inline constexpr NumberRange kThicknessRange{0.0, 50.0, "mm"};
+inline constexpr NumberRange kPrestretchRange{1.0, 2.0, ""};  // judgement: more tears while it is fused
 inline constexpr NumberRange kStiffnessRange{0.0, 10000.0, "N/mm"};
 
 // The object under `key`; its first problem becomes the problem of `object`.

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kMostVertices = 5e5;
 constexpr double kClosingSnap = 1e-4;  // m: less than a closure can be set to (judgement)
+constexpr double kFarAway = 1e9;       // m
 
 bool all_finite(const std::vector<Vec2>& points) {
   return std::all_of(points.begin(), points.end(), [](const Vec2& p) { return p.allFinite(); });
@@ -49,21 +50,42 @@ std::optional<Problem> unusable_chamber(const Chamber& chamber) {
   return std::nullopt;
 }
 
-// A closing line a hair from an edge drawn across the layout would leave a strip of thousands of tiny
-// triangles.
-double drawn_edge_near(const Layout& layout, double x) {
-  double nearest = x, best = kClosingSnap;
+// A closing line a hair from an edge drawn along it would leave a strip of thousands of tiny triangles: how
+// far to move the line so that it lies on that edge. `distance_m` tells how far a point lies from the line.
+template <class Distance>
+double shift_to_drawn_edge_m(const Layout& layout, const Distance& distance_m) {
+  constexpr double kParallel_m = 2e-9;  // layout files round coordinates to 1e-9 m
+  double shift = 0.0, best = kClosingSnap;
   const auto consider = [&](const Polygon& loop) {
     for (std::size_t i = 0; i < loop.size(); ++i) {
-      const Vec2 &a = loop[i], &b = loop[(i + 1) % loop.size()];
-      if (std::abs(a.x() - b.x()) > 1e-9 || std::abs(a.x() - x) > best) continue;
-      best = std::abs(a.x() - x);
-      nearest = a.x();
+      const double a = distance_m(loop[i]), b = distance_m(loop[(i + 1) % loop.size()]);
+      if (std::abs(a - b) > kParallel_m || std::abs(a) > best) continue;
+      best = std::abs(a);
+      shift = a;
     }
   };
   consider(layout.outline_m);
   for (const Strap& strap : layout.straps) consider(strap.boundary_m);
-  return nearest;
+  return shift;
+}
+
+// Lines that would meet within the layout's height cannot close.
+std::optional<Problem> crossing_lines(const ClosingWindow& window, const Bounds2& box) {
+  for (const double y : {box.low.y(), box.high.y()}) {
+    const double length = window.to_at_m(y) - window.from_at_m(y);
+    if (length > 0.0) continue;
+    return bad_input("With its taper of " + number_text(2.0 * window.slope) +
+                     " the closing length shrinks to " + in_millimetres(length) +
+                     " at y = " + in_millimetres(y) + "; use a smaller taper.");
+  }
+  return std::nullopt;
+}
+
+ClosingWindow window_of(const Layout& layout, Length closing_length) {
+  const Bounds2 box = bounds(layout.outline_m);
+  const Closure& closure = *layout.closure;
+  return {closure.from_x_m, closure.from_x_m + closing_length.si(), 0.5 * closure.taper,
+          0.5 * (box.low.y() + box.high.y())};
 }
 
 std::optional<Problem> unusable_options(const Layout& layout, const FlatMeshOptions& options) {
@@ -114,25 +136,31 @@ Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
                                                     const std::optional<Length>& closing_length) {
   using Window = std::optional<ClosingWindow>;
   if (!layout.closure || !closing_length) return Window{};
-  ClosingWindow window{layout.closure->from_x_m, layout.closure->from_x_m + closing_length->si()};
-  if (!std::isfinite(window.to_x_m) || !(closing_length->si() > 0.0))
+  ClosingWindow window = window_of(layout, *closing_length);
+  if (!std::isfinite(window.to_x_m) || !std::isfinite(window.slope) || !(closing_length->si() > 0.0))
     return bad_input("The closing length is " + in_millimetres(closing_length->si()) +
                      "; it has to be above zero.");
   std::vector<Vec2> all = layout.outline_m;
   for (const Strap& strap : layout.straps)
     all.insert(all.end(), strap.boundary_m.begin(), strap.boundary_m.end());
-  const Bounds2 box = bounds(all);
-  if (window.from_x_m < box.low.x() - kDrawingTolerance)
+  if (auto problem = crossing_lines(window, bounds(all))) return *problem;
+  // The largest distance of any point before the first line, and beyond the second.
+  double before = -kFarAway, beyond = -kFarAway;
+  for (const Vec2& p : all) {
+    before = std::max(before, window.before_m(p));
+    beyond = std::max(beyond, window.beyond_m(p));
+  }
+  if (before < -kDrawingTolerance)
     return bad_input("The closing line at x = " + in_millimetres(window.from_x_m) + " lies " +
-                     in_millimetres(box.low.x() - window.from_x_m) +
+                     in_millimetres(-before) +
                      " before the layout begins; move it to the layout's left edge.");
-  const double missing = window.to_x_m - box.high.x();
+  const double missing = -beyond;
   if (missing > kDrawingTolerance)
     return bad_input("The layout is " + in_millimetres(missing) +
                      " too short to close at x = " + in_millimetres(window.to_x_m) +
                      "; make it or its strap longer, or the closing length shorter.");
-  window.to_x_m = drawn_edge_near(layout, window.to_x_m);
-  if (std::abs(window.from_x_m - box.low.x()) <= kDrawingTolerance) window.from_x_m = box.low.x();
+  window.to_x_m += shift_to_drawn_edge_m(layout, [&](const Vec2& p) { return window.beyond_m(p); });
+  if (std::abs(before) <= kDrawingTolerance) window.from_x_m -= before;
   return Window(window);
 }
 
@@ -140,8 +168,11 @@ std::optional<Problem> cut_open_region(const Layout& layout, const LayoutShapes&
                                        const ClosingWindow& window) {
   const auto cut = [&](const Polygon& loop, const std::string& what,
                        ProblemPlace place) -> std::optional<Problem> {
-    const Bounds2 box = bounds(loop);
-    const double beyond = box.high.x() - window.to_x_m, before = window.from_x_m - box.low.x();
+    double before = -kFarAway, beyond = -kFarAway;
+    for (const Vec2& p : loop) {
+      before = std::max(before, window.before_m(p));
+      beyond = std::max(beyond, window.beyond_m(p));
+    }
     if (std::max(beyond, before) <= kDrawingTolerance) return std::nullopt;
     const bool right = beyond > before;
     return bad_input(

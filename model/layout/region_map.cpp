@@ -59,8 +59,9 @@ std::vector<std::pair<Vec2, Vec2>> drawn_lines(const LayoutShapes& shapes,
     for (const Polygon& strap : shapes.straps_m) all.insert(all.end(), strap.begin(), strap.end());
     const Bounds2 box = bounds(all);
     const double margin = 0.1 * (box.high - box.low).norm();
-    for (const double x : {window->from_x_m, window->to_x_m})
-      lines.emplace_back(Vec2(x, box.low.y() - margin), Vec2(x, box.high.y() + margin));
+    const double low = box.low.y() - margin, high = box.high.y() + margin;
+    lines.emplace_back(Vec2(window->from_at_m(low), low), Vec2(window->from_at_m(high), high));
+    lines.emplace_back(Vec2(window->to_at_m(low), low), Vec2(window->to_at_m(high), high));
   }
   add_loop(lines, shapes.outline_m);
   for (const auto& chamber : shapes.chambers) {
@@ -103,7 +104,7 @@ RegionOfTriangle regions_of(const PlanarTriangulation& mesh, const LayoutShapes&
     // Slivers left by rounding along the hull belong to nothing.
     if (height_m(mesh, roundest) < 0.1 * kDrawingTolerance) continue;
     const Vec2 p = middle(mesh, roundest);
-    if (window && (p.x() < window->from_x_m || p.x() > window->to_x_m)) continue;
+    if (window && (window->before_m(p) > 0.0 || window->beyond_m(p) > 0.0)) continue;
     const auto region = region_at(shapes, p);
     for (const int t : part) regions[t] = region;
   }
@@ -114,7 +115,7 @@ LayoutLines layout_lines(const LayoutShapes& shapes, const std::optional<Closing
   PlanarGraph drawn = noded_graph(drawn_lines(shapes, window), kDrawingTolerance);
   if (window)
     for (Vec2& p : drawn.points_m)
-      for (const double x : {window->from_x_m, window->to_x_m})
+      for (const double x : {window->from_at_m(p.y()), window->to_at_m(p.y())})
         if (std::abs(p.x() - x) <= kDrawingTolerance) p.x() = x;
   const PlanarTriangulation coarse = constrained_delaunay(drawn);
   const RegionOfTriangle regions = regions_of(coarse, shapes, window);

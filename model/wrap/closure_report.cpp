@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "model/core/number_text.hpp"
+#include "model/layout/closing_lines.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -78,8 +79,9 @@ double gap_m(const BodySurface& body, const AnchorFrame& anchor, const Vec3& nea
 Result<ClosureReport> closure_report(const BodySurface& body, const AnchorFrame& anchor,
                                      const SectionLoop& section, const FlatMesh& mesh, const Points3& laid_m,
                                      const Vec2& layout_point_m) {
-  const double from_x_m = mesh.vertices_m(mesh.closing_from.front(), 0);
-  const double used_m = mesh.vertices_m(mesh.closing_to.front(), 0) - from_x_m;
+  const ClosingLines lines = closing_lines(mesh);
+  const double from_x_m = lines.from.x_m(layout_point_m.y());
+  const double used_m = lines.length_at(layout_point_m.y()).si();
   const auto needed = needed_m(body, anchor, section, from_x_m - layout_point_m.x());
   if (!needed) return needed.problem();
   const auto gap = [&](int from, int to) {

@@ -77,7 +77,7 @@ void close_exactly(const FlatMesh& mesh, Points3& worn_m) {
 }  // namespace
 
 Result<Points3> put_on(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
-                       const Vec2& layout_point_m, Length closing_length) {
+                       const Vec2& layout_point_m, const ClosingLines& lines) {
   const Points2 from_anchor_m = mesh.vertices_m.rowwise() - layout_point_m.transpose();
   const double low_m = from_anchor_m.col(1).minCoeff();
   const double height_m = std::max(from_anchor_m.col(1).maxCoeff() - low_m, kSameHeight_m);
@@ -87,10 +87,12 @@ Result<Points3> put_on(const BodySurface& body, const AnchorFrame& anchor, const
   const auto levels = cut_levels(body, anchor, low_m, spacing_m, count);
   if (!levels) return levels.problem();
   Points3 worn_m(from_anchor_m.rows(), 3);
+  const double anchor_share = lines.share_at(layout_point_m);
   for (int vertex = 0; vertex < from_anchor_m.rows(); ++vertex) {
     const double place = (from_anchor_m(vertex, 1) - low_m) / spacing_m;
     const int below = std::clamp(static_cast<int>(place), 0, count - 2);
-    const double share = place - below, turn = from_anchor_m(vertex, 0) / closing_length.si();
+    const double share = place - below;
+    const double turn = lines.share_at(mesh.vertices_m.row(vertex)) - anchor_share;
     worn_m.row(vertex) =
         body.project((1.0 - share) * levels->at(below).at(turn) + share * levels->at(below + 1).at(turn));
   }

@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 
 #include "model/core/number_text.hpp"
+#include "model/layout/closing_lines.hpp"
 #include "model/wrap/closure_report.hpp"
 #include "model/wrap/worn_map.hpp"
 #include "model/wrap/wrap_quality.hpp"
@@ -23,20 +24,16 @@ Result<Vec2> layout_point(const Layout& layout, const Placement& placement) {
   return Vec2(bounds.center());
 }
 
-// Closing length of the mesh itself: between its two closing lines.
-Length closing_length(const FlatMesh& mesh) {
-  return (mesh.vertices_m(mesh.closing_to.front(), 0) - mesh.vertices_m(mesh.closing_from.front(), 0)) *
-         metre;
-}
-
 Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
                          const Vec2& layout_point_m, Wrap wrap) {
-  if (!(closing_length(mesh).si() > 0.0))
-    return bad_input("The layout's closing length is " + fixed_text(closing_length(mesh) / mm, 1) +
-                     " mm; it must be above 0.");
+  const ClosingLines lines = closing_lines(mesh);
+  for (const int vertex : mesh.closing_from)
+    if (const Length length = lines.length_at(mesh.vertices_m(vertex, 1)); !(length.si() > 0.0))
+      return bad_input("The layout's closing length is " + fixed_text(length / mm, 1) +
+                       " mm; it must be above 0.");
   const auto section = closed_section(body, anchor.place.point_m, anchor.section_normal);
   if (!section) return section.problem();
-  auto worn = put_on(body, anchor, mesh, layout_point_m, closing_length(mesh));
+  auto worn = put_on(body, anchor, mesh, layout_point_m, lines);
   if (!worn) return worn.problem();
   wrap.worn_m = *std::move(worn);
   const auto report = closure_report(body, anchor, *section, mesh, wrap.laid_m, layout_point_m);

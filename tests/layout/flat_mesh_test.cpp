@@ -235,6 +235,45 @@ TEST(FlatMesh, TakesAClosingLineATenthOfAMillimetreFromADrawnEdgeToLieOnIt) {
   EXPECT_NEAR(meshed(four_chamber_cuff(), {}, Length(0.2603)).vertices_m.col(0).maxCoeff(), 0.2603, 1e-12);
 }
 
+// A trapezoid that widens by 0.2 mm a mm, closed along both slanted sides.
+Layout slanted_band() {
+  Layout layout = bare_layout(0.2, 0.1);
+  layout.outline_m = {{0.010, 0.0}, {0.190, 0.0}, {0.200, 0.1}, {0.000, 0.1}};
+  layout.chambers.push_back({"pad", rectangle(0.05, 0.02, 0.1, 0.06), {}, {}});
+  layout.inlets = {{"inlet", {0.1, 0.05}}};
+  layout.closure = Closure{0.005, Length(0.190), std::nullopt, 0.2};
+  return layout;
+}
+
+TEST(FlatMesh, SlantedClosingLinesLieOnTheDrawnSidesAndCarryTheSameHeights) {
+  const FlatMesh mesh = meshed(slanted_band(), {}, Length(0.190));
+  double area = 0.0;
+  for (const RegionKind kind : {RegionKind::kWeld, RegionKind::kChamber}) area += area_m2(mesh, kind);
+  EXPECT_NEAR(area, 0.190 * 0.1, 1e-9);
+  ASSERT_EQ(mesh.closing_from.size(), mesh.closing_to.size());
+  ASSERT_GT(mesh.closing_from.size(), 20u);
+  for (std::size_t i = 0; i < mesh.closing_from.size(); ++i) {
+    const Vec2 from = mesh.vertices_m.row(mesh.closing_from[i]), to = mesh.vertices_m.row(mesh.closing_to[i]);
+    EXPECT_NEAR(from.y(), to.y(), 1e-9);
+    EXPECT_NEAR(to.x() - from.x(), 0.180 + 0.2 * from.y(), 1e-9);
+  }
+}
+
+TEST(FlatMesh, TrimsTheTailBeyondASlantedClosingLine) {
+  Layout layout = slanted_band();
+  layout.outline_m = {{0.010, 0.0}, {0.240, 0.0}, {0.240, 0.1}, {0.000, 0.1}};
+  const FlatMesh mesh = meshed(layout, {}, Length(0.190));
+  double area = 0.0;
+  for (const RegionKind kind : {RegionKind::kWeld, RegionKind::kChamber}) area += area_m2(mesh, kind);
+  EXPECT_NEAR(area, 0.190 * 0.1, 1e-9);
+}
+
+TEST(FlatMesh, RefusesATaperThatClosesTheLayoutToAPoint) {
+  Layout layout = slanted_band();
+  layout.closure = Closure{0.095, Length(0.010), std::nullopt, 0.4};
+  EXPECT_NE(refusal(layout, Length(0.010)).find("use a smaller taper"), std::string::npos);
+}
+
 TEST(FlatMesh, RefusesAClosingLineThroughAChamberAndSaysHowFar) {
   const std::string said = refusal(four_chamber_cuff(), Length(0.240));
   EXPECT_NE(said.find("'chamber 4' reaches 5.0 mm beyond"), std::string::npos) << said;

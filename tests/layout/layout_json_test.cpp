@@ -126,6 +126,25 @@ TEST(LayoutJson, RefusesAnotherVersionAndMissingParts) {
   EXPECT_NE(refusal(value).find("exactly one of closing_length and stretch"), std::string::npos);
 }
 
+TEST(LayoutJson, KeepsPrestretchAndTaperAndTakesNoneForStraightAndUnstretched) {
+  json value = small_layout();
+  Result<Layout> plain = layout_from_json(value, "x.json");
+  ASSERT_TRUE(plain) << plain.problem().message;
+  EXPECT_EQ(plain->skin_sheet.prestretch, 1.0);
+  EXPECT_EQ(plain->closure->taper, 0.0);
+  value["skin_sheet"]["prestretch"] = 1.2;
+  value["closure"]["taper"] = 0.15;
+  const Result<Layout> read = layout_from_json(value, "x.json");
+  ASSERT_TRUE(read) << read.problem().message;
+  const Result<Layout> again = layout_from_json(layout_to_json(*read), "x.json");
+  ASSERT_TRUE(again) << again.problem().message;
+  EXPECT_EQ(again->skin_sheet.prestretch, 1.2);
+  EXPECT_EQ(again->outer_sheet.prestretch, 1.0);
+  EXPECT_EQ(again->closure->taper, 0.15);
+  value["skin_sheet"]["prestretch"] = 0.9;
+  EXPECT_NE(refusal(value).find("prestretch"), std::string::npos) << refusal(value);
+}
+
 TEST(LayoutJson, RefusesTooManyPointsAndNumbersOutOfRange) {
   json value = small_layout();
   json many = json::array();
@@ -161,6 +180,8 @@ TEST(LayoutJson, TakesExactlyTheKeysOfTheSchema) {
   };
   json full = small_layout();
   full["closure"]["closing_length"] = 1;  // beside stretch, so that each key stands once
+  full["closure"]["taper"] = 0.1;
+  full["skin_sheet"]["prestretch"] = 1.1;
   collect(collect, full, written);
   describe(describe, schema, described);
   EXPECT_EQ(written, described);

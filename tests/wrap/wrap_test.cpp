@@ -169,6 +169,39 @@ TEST(Wrap, ClosingLengthNeededOnAConeIsTheChordOfItsDevelopment) {
   EXPECT_NEAR(mean, 0.0, 2e-3);
 }
 
+// On a cone a straight cuff is stretched more where the limb is thicker; closing lines that slant with the
+// girths stretch it alike at every height.
+TEST(Wrap, SlantedClosingLinesStretchACuffEvenlyOnACone) {
+  const double low = 0.03, high = 0.05, height = 0.06;
+  const Body cone = body_of(shapes::tube(low, high, kHeight, 720, 60));
+  const double growth =
+      2.0 * kPi * (high - low) / std::hypot(high - low, kHeight);  // of girth along the skin
+  const double girth = 2.0 * kPi * 0.04, width = girth / 1.05;
+  const auto spread = [&](double taper) {
+    auto flat = flat::rectangle(width, height, 0.005, true);
+    for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i)
+      flat.mesh.vertices_m(i, 0) +=
+          (flat.mesh.vertices_m(i, 0) / width - 0.5) * taper * (flat.mesh.vertices_m(i, 1) - 0.5 * height);
+    flat.layout.closure->taper = taper;
+    const auto wrap = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1));
+    EXPECT_TRUE(wrap.ok()) << wrap.problem().message;
+    double least = 10.0, most = 0.0;
+    for (std::size_t i = 0; i < flat.mesh.closing_from.size(); ++i) {
+      const int from = flat.mesh.closing_from[i], to = flat.mesh.closing_to[i];
+      EXPECT_LT((wrap->worn_m.row(from) - wrap->worn_m.row(to)).norm(), 1e-9);
+      const double round = 2.0 * kPi * wrap->worn_m.row(from).head<2>().norm();
+      const double stretch = round / (flat.mesh.vertices_m(to, 0) - flat.mesh.vertices_m(from, 0));
+      least = std::min(least, stretch);
+      most = std::max(most, stretch);
+    }
+    return std::make_pair(least, most);
+  };
+  const auto [least, most] = spread(growth / 1.05);
+  EXPECT_NEAR(least, 1.05, 2e-3);
+  EXPECT_NEAR(most, 1.05, 2e-3);
+  EXPECT_GT(spread(0.0).second / spread(0.0).first, 1.1);
+}
+
 TEST(Wrap, MovesWithBodyAndAnchor) {
   const Body body = body_of(shapes::tube(0.032, 0.045, kHeight, 90, 30));
   const auto flat = flat::rectangle(0.22, 0.05, 0.006, true);

@@ -1,0 +1,105 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command/commands.hpp"
+#include "app/command/job.hpp"
+#include "app/picture/picture_program.hpp"
+#include "app/picture/template_pdf.hpp"
+#include "model/core/file.hpp"
+#include "model/core/json_object.hpp"
+#include "model/io/template_svg.hpp"
+#include "model/layout/layout_check.hpp"
+#include "model/layout/layout_json.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kExamples =
+    "Print at 100 %, measure the 50 mm bar, cut and glue, and try the paper on before casting.\n"
+    "Given a plan, the template also carries the second closing line, the bony sites and the anchor's centre "
+    "line.\n"
+    "Examples:\n"
+    "  wrapgauge layout template cuff.json --paper a4 --out cuff.pdf\n"
+    "  wrapgauge layout template plan.json --out cuff.svg\n";
+
+struct LayoutTemplateCommand {
+  std::filesystem::path input, out;
+  std::string paper = "a4";
+};
+
+struct Marked {
+  Layout layout;
+  TemplateMarks marks;
+};
+
+Result<Marked> marked_plan(const std::filesystem::path& file) {
+  const auto job = read_job(file);
+  if (!job) return job.problem();
+  const auto worn = wear_layout(job->body, job->plan.layout, job->plan.placement);
+  if (!worn) return worn.problem();
+  std::vector<BonySite> sites = job->body.bony_sites;
+  sites.insert(sites.end(), job->plan.bony_sites.begin(), job->plan.bony_sites.end());
+  return Marked{job->plan.layout,
+                {worn->closing_length, job->plan.placement.layout_point_m, sites_on_layout(*worn, sites)}};
+}
+
+// A plan or a layout, by what the file says it is.
+Result<Marked> read_marked(const std::filesystem::path& file) {
+  const auto json = read_json(file);
+  if (!json) return json.problem();
+  if (json->is_object() && json->contains("wrapgauge-plan")) return marked_plan(file);
+  auto layout = layout_from_json(*json, file.filename().string());
+  if (!layout) return layout.problem();
+  return Marked{std::move(layout).value(), {}};
+}
+
+Result<std::string> pdf_of(const TemplateDrawing& drawing, const std::string& paper, std::ostream& out) {
+  if (auto started = start_picture_program(); !started) return started.problem();
+  const auto pages = template_pages(drawing, *paper_of(paper));
+  if (!pages) return pages.problem();
+  out << pages->pages.size() << " " << pages->paper.name << " page" << (pages->pages.size() > 1 ? "s" : "")
+      << ", " << pages->rows << " by " << pages->columns << (pages->lying ? ", lying" : ", upright") << "\n";
+  return template_pdf(drawing, *pages);
+}
+
+int run_layout_template(const LayoutTemplateCommand& command, Streams streams) {
+  const std::string ending = command.out.extension().string();
+  if (ending != ".pdf" && ending != ".svg")
+    return say_problem(
+        bad_input("A template is written as .pdf or .svg, not as '" + command.out.filename().string() + "'."),
+        streams);
+  const auto marked = read_marked(command.input);
+  if (!marked) return say_problem(marked.problem(), streams);
+  if (const auto problems = check_layout(marked->layout); !problems.empty())
+    return say_problem(problems.front(), streams);
+  const TemplateDrawing drawing = template_drawing(marked->layout, marked->marks);
+  const Result<std::string> bytes = ending == ".svg" ? Result<std::string>(template_svg(drawing))
+                                                     : pdf_of(drawing, command.paper, streams.out);
+  if (!bytes) return say_problem(bytes.problem(), streams);
+  if (auto written = write_file_atomically(command.out, *bytes); !written)
+    return say_problem(written.problem(), streams);
+  streams.out << "Written to " << command.out.string() << ". " << check_bar_words() << "\n";
+  return kExitDone;
+}
+
+}  // namespace
+
+void add_layout_template(CLI::App& layout, Action& action) {
+  auto wanted = std::make_shared<LayoutTemplateCommand>();
+  CLI::App* command =
+      layout.add_subcommand("template", "Print a layout at its true size, for a paper try-on");
+  command->add_option("input", wanted->input, "A layout, or a plan to have placement marks too")
+      ->required()
+      ->type_name("LAYOUT|PLAN");
+  command->add_option("--paper", wanted->paper, "Paper of the PDF's pages; a4 if not given")
+      ->check(CLI::IsMember({"a4", "letter"}));
+  command->add_option("--out", wanted->out, "FILE.pdf, in pages; or FILE.svg, on one sheet")
+      ->required()
+      ->type_name("FILE");
+  command->footer(kExamples);
+  command->callback([&action, wanted] {
+    action = [wanted](Streams streams) { return run_layout_template(*wanted, streams); };
+  });
+}
+
+}  // namespace wrapgauge

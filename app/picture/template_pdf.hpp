@@ -1,0 +1,15 @@
+#pragma once
+// The 1:1 template as a PDF of paper pages. start_picture_program has to have run.
+
+#include <string>
+
+#include "model/casting/template_pages.hpp"
+
+namespace wrapgauge {
+
+// Every page: its part of the drawing, lines and labels for glueing it to its neighbours, the check bar and
+// the page's label. The first page's footer says what each kind of line means. The file carries no date, so
+// the same input gives the same bytes. Problem: the PDF could not be written.
+Result<std::string> template_pdf(const TemplateDrawing& drawing, const TemplatePages& pages);
+
+}  // namespace wrapgauge

@@ -1,0 +1,52 @@
+#include "layoutforms/chamber_grid.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<Layout> draw(const LayoutFormValues& values) {
+  const double stretch = values.number("stretch");
+  const double width = values.metres("girth") / (1.0 + stretch);
+  auto drawn = draw_chamber_grid({.lower_width_m = width,
+                                  .upper_width_m = width,
+                                  .height_m = values.metres("height"),
+                                  .columns = values.count("chambers"),
+                                  .rows = values.count("rows"),
+                                  .seam_m = values.metres("seam"),
+                                  .rim_m = values.metres("rim"),
+                                  .corner_m = values.metres("corner"),
+                                  .channel_m = values.metres("channel"),
+                                  .strap_m = values.metres("overlap"),
+                                  .stretch = stretch,
+                                  .row_word = "row"});
+  if (!drawn) return drawn;
+  Layout layout = std::move(drawn).value();
+  layout.backing = {values.number("backing") * N_per_mm, 0.5 * values.number("backing") * N_per_mm};
+  return layout;
+}
+
+}  // namespace
+
+LayoutFormMaker cuff_layout_form() {
+  LayoutForm form{
+      "cuff",
+      "A straight cuff of chambers in rows, each row with its own inlet, and a cloth strap.",
+      {measured_girth("girth", 270.0, "at the cuff's middle", 0.0),
+       layout_size("height", 100.0, 20.0, 600.0, "extent along the limb"),
+       layout_count("chambers", 4, 1, 24, "chambers in a row"),
+       layout_count("rows", 1, 1, 12, "rows along the limb"),
+       {"stretch", 0.02, -0.2, 0.5, "closing length = girth / (1 + stretch)", "judgement", false, {}},
+       {"backing",
+        10.0,
+        0.0,
+        1000.0,
+        "stiffness of the cloth on the outer sheet along x, N/mm; half of it across",
+        "judgement",
+        false,
+        {}}},
+      {"00-30", 1.5 * mm},
+      {"A10", 2.0 * mm}};
+  for (LayoutParameter& parameter : band_parameters()) form.parameters.push_back(std::move(parameter));
+  return {std::move(form), draw};
+}
+
+}  // namespace wrapgauge

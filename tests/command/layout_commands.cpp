@@ -1,0 +1,207 @@
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "app/command/command_line.hpp"
+#include "model/core/file.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct Answer {
+  int code = -1;
+  std::string out, err;
+};
+
+Answer run(const std::vector<std::string>& arguments) {
+  std::ostringstream out, err;
+  const int code = run_command_line(arguments, {out, err});
+  return {code, out.str(), err.str()};
+}
+
+class LayoutCommands : public testing::Test {
+ protected:
+  void SetUp() override {
+    folder_ = std::filesystem::temp_directory_path() /
+              ("wrapgauge-layout-" + std::to_string(getpid()) + "-" +
+               testing::UnitTest::GetInstance()->current_test_info()->name());
+    std::filesystem::remove_all(folder_);
+    std::filesystem::create_directories(folder_);
+  }
+  void TearDown() override { std::filesystem::remove_all(folder_); }
+
+  std::string path(const std::string& name) const { return (folder_ / name).string(); }
+  std::string bytes(const std::string& name) const {
+    const auto read = read_file(path(name));
+    EXPECT_TRUE(read.ok()) << name;
+    return read ? *read : "";
+  }
+  std::string write(const std::string& name, const std::string& text) const {
+    std::ofstream(path(name), std::ios::binary) << text;
+    return path(name);
+  }
+  std::string make(const std::string& form, const std::vector<std::string>& more = {}) const {
+    std::vector<std::string> arguments = {"layout", "make", form, "--out", path(form + ".json")};
+    arguments.insert(arguments.end(), more.begin(), more.end());
+    const Answer answer = run(arguments);
+    EXPECT_EQ(answer.code, 0) << answer.err;
+    return path(form + ".json");
+  }
+  // A plan that wears a made cuff on a made forearm.
+  std::string cuff_plan(const std::string& inlet_site = "[60, 0, 165]") const {
+    make("cuff");
+    return write("plan.json", R"({"wrapgauge-plan": 1, "name": "cuff", "body": {"form": "forearm"},
+      "tissue": {"site": "forearm relaxed"}, "layout": {"file": "cuff.json"},
+      "bony_sites": [{"name": "test site", "point_mm": )" +
+                                  inlet_site +
+                                  R"(, "radius_mm": 15, "tissue_depth_mm": 4}],
+      "wear": {"anchor": {"station_mm": 165, "angle_deg": 0}},
+      "inflation": [{"inlet": "row 1", "pressure_kpa": 2}], "limits": {"use": "short hold"}})");
+  }
+
+ private:
+  std::filesystem::path folder_;
+};
+
+TEST_F(LayoutCommands, EveryMadeLayoutPassesTheCheckAndSaysItsSilicone) {
+  for (const char* form : {"cuff", "sleeve", "graduated-sleeve", "round-pad", "quilted-pack"}) {
+    const Answer answer = run({"layout", "check", make(form)});
+    EXPECT_EQ(answer.code, 0) << form << ": " << answer.out << answer.err;
+    EXPECT_NE(answer.out.find("silicone: outer sheet, "), std::string::npos) << answer.out;
+    EXPECT_NE(answer.out.find("Keeps to every rule. "), std::string::npos) << answer.out;
+  }
+}
+
+TEST_F(LayoutCommands, MakeMeasuresGirthsOnABody) {
+  // A square prism of 50 x 50 mm and 200 mm height: girth 200 mm everywhere.
+  write("prism.obj",
+        "v 0 0 0\nv 50 0 0\nv 50 50 0\nv 0 50 0\nv 0 0 200\nv 50 0 200\nv 50 50 200\nv 0 50 200\n"
+        "f 1 2 6 5\nf 2 3 7 6\nf 3 4 8 7\nf 4 1 5 8\n");
+  const std::vector<std::string> body = {"--body", path("prism.obj"), "--station", "100"};
+  make("cuff", {"--body", path("prism.obj"), "--station", "100", "--stretch", "0", "--height", "80"});
+  EXPECT_NE(bytes("cuff.json").find("200.0"), std::string::npos);
+  const Answer off = run({"layout", "make", "sleeve", "--body", path("prism.obj"), "--station", "60",
+                          "--height", "160", "--out", path("x.json")});
+  EXPECT_EQ(off.code, 2);
+  EXPECT_NE(off.err.find("no single closed section at -20.0 mm"), std::string::npos) << off.err;
+  EXPECT_FALSE(std::filesystem::exists(path("x.json")));
+  const Answer half = run({"layout", "make", "cuff", "--station", "60", "--out", path("x.json")});
+  EXPECT_EQ(half.code, 2);
+  EXPECT_NE(half.err.find("go together"), std::string::npos) << half.err;
+}
+
+TEST_F(LayoutCommands, CheckTellsEveryBrokenRuleAndEveryMistakeOfTheDrawing) {
+  const Answer thin = run({"layout", "check", make("cuff", {"--seam", "5", "--channel", "2"})});
+  EXPECT_EQ(thin.code, 4);
+  EXPECT_NE(thin.out.find("change (seam width, judgement): the seam between"), std::string::npos) << thin.out;
+  EXPECT_NE(thin.out.find("change (channel least, judgement): channel"), std::string::npos) << thin.out;
+  nlohmann::json layout = nlohmann::json::parse(bytes("cuff.json"));
+  layout["inlets"].clear();
+  const Answer wrong = run({"layout", "check", write("wrong.json", layout.dump())});
+  EXPECT_EQ(wrong.code, 2);
+  EXPECT_EQ(wrong.out, "");
+  EXPECT_NE(wrong.err.find("No inlet reaches"), std::string::npos) << wrong.err;
+}
+
+TEST_F(LayoutCommands, CheckWithAPlanSaysWhereBonySitesLieAndWhatAnInletPressesOn) {
+  const std::string plan = cuff_plan();
+  const Answer answer = run({"layout", "check", path("cuff.json"), "--plan", plan});
+  EXPECT_NE(answer.out.find("worn: closed at "), std::string::npos) << answer.out << answer.err;
+  EXPECT_NE(answer.out.find("bony site 'test site' lies at ("), std::string::npos) << answer.out;
+}
+
+// The longest run of dark pixels in a row of the check bar, and the bar's height, both in mm.
+struct Bar {
+  double length_mm = 0.0, height_mm = 0.0;
+};
+
+Bar measured_bar(const std::string& file) {
+  std::ifstream in(file, std::ios::binary);
+  std::string magic;
+  int width = 0, height = 0, most = 0;
+  in >> magic >> width >> height >> most;
+  in.get();
+  std::vector<unsigned char> pixels(static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
+  in.read(reinterpret_cast<char*>(pixels.data()), static_cast<std::streamsize>(pixels.size()));
+  EXPECT_EQ(magic, "P5");
+  const double mm_a_pixel = 25.4 / 300.0;
+  const auto dark = [&](int x, int y) { return pixels[static_cast<std::size_t>(y * width + x)] < 128; };
+  // The bar lies from 22 to 20 mm above the page's lower edge.
+  const int row = height - static_cast<int>(21.0 / mm_a_pixel);
+  Bar bar;
+  int run_length = 0, end = 0, longest = 0;
+  for (int x = 0; x < width; ++x) {
+    run_length = dark(x, row) ? run_length + 1 : 0;
+    if (run_length > longest) longest = run_length, end = x;
+  }
+  bar.length_mm = longest * mm_a_pixel;
+  int tall = 0;
+  for (int y = row - 40; y < row + 40; ++y) tall += dark(end - longest / 2, y);
+  bar.height_mm = tall * mm_a_pixel;
+  return bar;
+}
+
+TEST_F(LayoutCommands, TheCheckBarOfEveryPrintedPageMeasuresFiftyMillimetres) {
+  if (std::system("command -v pdftoppm >/dev/null 2>&1") != 0)
+    GTEST_SKIP() << "NOT CHECKED: pdftoppm (poppler-utils) is missing, so no page can be measured";
+  const std::string plan = cuff_plan();
+  for (const char* paper : {"a4", "letter"}) {
+    const Answer answer = run({"layout", "template", plan, "--paper", paper, "--out", path("cuff.pdf")});
+    ASSERT_EQ(answer.code, 0) << answer.err;
+    const std::string command = "pdftoppm -r 300 -gray '" + path("cuff.pdf") + "' '" + path(paper) + "'";
+    ASSERT_EQ(std::system(command.c_str()), 0);
+    int pages = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(path(""))) {
+      if (entry.path().extension() != ".pgm" || entry.path().filename().string().rfind(paper, 0) != 0)
+        continue;
+      const Bar bar = measured_bar(entry.path().string());
+      EXPECT_NEAR(bar.length_mm, 50.0, 0.2) << entry.path();
+      EXPECT_NEAR(bar.height_mm, 2.0, 0.2) << entry.path();
+      ++pages;
+    }
+    EXPECT_GE(pages, 2) << paper;
+    EXPECT_EQ(answer.out.rfind(std::to_string(pages) + " ", 0), 0u) << answer.out;
+  }
+}
+
+TEST_F(LayoutCommands, ATemplateDependsOnItsInputAlone) {
+  const std::string layout = make("round-pad");
+  ASSERT_EQ(run({"layout", "template", layout, "--out", path("one.pdf")}).code, 0);
+  setenv("TZ", "Asia/Kathmandu", 1);
+  ASSERT_EQ(run({"layout", "template", layout, "--out", path("two.pdf")}).code, 0);
+  EXPECT_STREQ(std::getenv("TZ"), "Asia/Kathmandu");
+  unsetenv("TZ");
+  EXPECT_EQ(bytes("one.pdf"), bytes("two.pdf"));
+  EXPECT_NE(bytes("one.pdf").find("/CreationDate (D:20000101000000"), std::string::npos);
+  EXPECT_EQ(bytes("one.pdf").rfind("%PDF-", 0), 0u);
+}
+
+TEST_F(LayoutCommands, AnSvgTemplateIsTrueSizeWithMarksAndBar) {
+  const std::string plan = cuff_plan();
+  ASSERT_EQ(run({"layout", "template", plan, "--out", path("cuff.svg")}).code, 0);
+  const std::string svg = bytes("cuff.svg");
+  for (const char* piece :
+       {"mm\" viewBox=", "<g id=\"cut\"", "<g id=\"marks\"", "width=\"50.000\" height=\"2.000\"",
+        ">distal</text>", "keep clear: test site", "<g id=\"closing\""})
+    EXPECT_NE(svg.find(piece), std::string::npos) << piece;
+  EXPECT_EQ(svg.substr(svg.size() - 7), "</svg>\n");
+}
+
+TEST_F(LayoutCommands, TemplateRefusesOtherEndingsPapersAndFiles) {
+  const std::string layout = make("cuff");
+  const Answer ending = run({"layout", "template", layout, "--out", path("cuff.png")});
+  EXPECT_EQ(ending.code, 2);
+  EXPECT_NE(ending.err.find("as .pdf or .svg, not as 'cuff.png'"), std::string::npos) << ending.err;
+  EXPECT_EQ(run({"layout", "template", layout, "--paper", "a0", "--out", path("cuff.pdf")}).code, 2);
+  EXPECT_EQ(run({"layout", "template", path("missing.json"), "--out", path("cuff.pdf")}).code, 2);
+  EXPECT_EQ(run({"layout", "template", layout, "--out", path("no/such/cuff.pdf")}).code, 2);
+}
+
+}  // namespace
+}  // namespace wrapgauge
