@@ -25,7 +25,7 @@ class BodyMend : public testing::Test {
                testing::UnitTest::GetInstance()->current_test_info()->name());
     std::filesystem::create_directories(folder_);
     RawMesh raw = shapes::egg_limb();
-    raw.vertices.leftCols(2) *= 1.45;  // the sleeve goes round it
+    raw.vertices.leftCols(2) *= 1.39;  // the sleeve goes round it
     shapes::add_noise(raw, 0.3);
     shapes::punch_hole(raw, 60 * 36 + 10, 9.0);
     raw = shapes::moved(raw, 0.7, {1, 1, 0}, {20, 30, 40});

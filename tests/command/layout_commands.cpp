@@ -141,8 +141,12 @@ Bar measured_bar(const std::string& file) {
     if (run_length > longest) longest = run_length, end = x;
   }
   bar.length_mm = longest * mm_a_pixel;
-  int tall = 0;
-  for (int y = row - 40; y < row + 40; ++y) tall += dark(end - longest / 2, y);
+  // Up and down from the middle as far as it is dark: the words below are not the bar.
+  const int middle = end - longest / 2;
+  int top = row, bottom = row;
+  while (top > row - 40 && dark(middle, top - 1)) --top;
+  while (bottom < row + 40 && dark(middle, bottom + 1)) ++bottom;
+  const int tall = bottom - top + 1;
   bar.height_mm = tall * mm_a_pixel;
   return bar;
 }
