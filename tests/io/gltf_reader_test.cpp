@@ -68,7 +68,7 @@ TEST(GltfReader, AppliesNodeTransformsAndKeepsMirroredFacesOutward) {
                              R"("translation":[1,0,0],)";
   const auto mesh = read_glb(glb_of(gltf_text(tube(), turned), gltf_buffer(tube())), "t.glb");
   ASSERT_TRUE(mesh.ok()) << mesh.problem().message;
-  const auto last = tube().vertices.bottomRows(1);
+  const Eigen::RowVector3d last = tube().vertices.bottomRows(1);
   EXPECT_LT(
       (mesh->vertices.bottomRows(1) - Eigen::RowVector3d(2 * last(0) + 1, -2 * last(2), 2 * last(1))).norm(),
       1e-6);
