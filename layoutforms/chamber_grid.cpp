@@ -100,4 +100,24 @@ Result<Layout> draw_chamber_grid(const ChamberGrid& grid) {
   return drawing.draw();
 }
 
+Result<Layout> draw_band(const LayoutFormValues& values, double lower_width_m, double upper_width_m,
+                         double stretch, const std::string& row_word) {
+  auto drawn = draw_chamber_grid({.lower_width_m = lower_width_m,
+                                  .upper_width_m = upper_width_m,
+                                  .height_m = values.metres("height"),
+                                  .columns = values.count("chambers"),
+                                  .rows = values.count(row_word + "s"),
+                                  .seam_m = values.metres("seam"),
+                                  .rim_m = values.metres("rim"),
+                                  .corner_m = values.metres("corner"),
+                                  .channel_m = values.metres("channel"),
+                                  .strap_m = values.metres("overlap"),
+                                  .stretch = stretch,
+                                  .row_word = row_word});
+  if (!drawn) return drawn;
+  Layout layout = std::move(drawn).value();
+  layout.backing = {values.number("backing") * N_per_mm, 0.5 * values.number("backing") * N_per_mm};
+  return layout;
+}
+
 }  // namespace wrapgauge

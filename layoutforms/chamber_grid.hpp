@@ -19,4 +19,9 @@ struct ChamberGrid {
 // Each row has one inlet; channels join its chambers. Problem: no room for the chambers.
 Result<Layout> draw_chamber_grid(const ChamberGrid& grid);
 
+// Widths and stretch are the caller's; all else, the backing too, is read from the values of a form whose
+// columns are its "chambers" and whose rows are its `row_word`s.
+Result<Layout> draw_band(const LayoutFormValues& values, double lower_width_m, double upper_width_m,
+                         double stretch, const std::string& row_word);
+
 }  // namespace wrapgauge

@@ -6,22 +6,7 @@ namespace {
 Result<Layout> draw(const LayoutFormValues& values) {
   const double stretch = values.number("stretch");
   const double width = values.metres("girth") / (1.0 + stretch);
-  auto drawn = draw_chamber_grid({.lower_width_m = width,
-                                  .upper_width_m = width,
-                                  .height_m = values.metres("height"),
-                                  .columns = values.count("chambers"),
-                                  .rows = values.count("rows"),
-                                  .seam_m = values.metres("seam"),
-                                  .rim_m = values.metres("rim"),
-                                  .corner_m = values.metres("corner"),
-                                  .channel_m = values.metres("channel"),
-                                  .strap_m = values.metres("overlap"),
-                                  .stretch = stretch,
-                                  .row_word = "row"});
-  if (!drawn) return drawn;
-  Layout layout = std::move(drawn).value();
-  layout.backing = {values.number("backing") * N_per_mm, 0.5 * values.number("backing") * N_per_mm};
-  return layout;
+  return draw_band(values, width, width, stretch, "row");
 }
 
 }  // namespace

@@ -7,22 +7,7 @@ namespace {
 Result<Layout> draw_sleeve(const LayoutFormValues& values, double ease_distal, double ease_proximal) {
   const double distal = values.metres("girth-distal"), proximal = values.metres("girth-proximal");
   const double lower = distal / (1.0 + ease_distal), upper = proximal / (1.0 + ease_proximal);
-  auto drawn = draw_chamber_grid({.lower_width_m = lower,
-                                  .upper_width_m = upper,
-                                  .height_m = values.metres("height"),
-                                  .columns = values.count("chambers"),
-                                  .rows = values.count("bands"),
-                                  .seam_m = values.metres("seam"),
-                                  .rim_m = values.metres("rim"),
-                                  .corner_m = values.metres("corner"),
-                                  .channel_m = values.metres("channel"),
-                                  .strap_m = values.metres("overlap"),
-                                  .stretch = (distal + proximal) / (lower + upper) - 1.0,
-                                  .row_word = "band"});
-  if (!drawn) return drawn;
-  Layout layout = std::move(drawn).value();
-  layout.backing = {values.number("backing") * N_per_mm, 0.5 * values.number("backing") * N_per_mm};
-  return layout;
+  return draw_band(values, lower, upper, (distal + proximal) / (lower + upper) - 1.0, "band");
 }
 
 Result<Layout> draw_even(const LayoutFormValues& values) {

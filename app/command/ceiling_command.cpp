@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
+#include "app/command/mesh_edge_option.hpp"
 #include "app/command/study_inputs.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "model/core/file.hpp"
@@ -74,9 +75,7 @@ void add_ceiling(CLI::App& app, Action& action) {
       ->type_name("DIR");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
   command->add_flag("!--together", wanted->alone, "All inlets together only, not each alone: quicker");
-  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
-      ->check(CLI::Range(1.0, 20.0))
-      ->type_name("MM");
+  add_mesh_edge_option(*command, wanted->edge_mm);
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_ceiling(*wanted, streams); }; });

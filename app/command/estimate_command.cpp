@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/job.hpp"
+#include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_files.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
@@ -102,9 +103,7 @@ void add_estimate(CLI::App& app, Action& action) {
       ->required()
       ->type_name("DIR");
   command->add_flag("--json", wanted->json, "Print summary.json instead of sentences");
-  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
-      ->check(CLI::Range(1.0, 20.0))
-      ->type_name("MM");
+  add_mesh_edge_option(*command, wanted->edge_mm);
   command->add_flag("!--no-mesh-error", wanted->mesh_error,
                     "Do not solve once more on a coarser mesh: quicker, but the mesh error stays unknown");
   command->add_flag(

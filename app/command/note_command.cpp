@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/job.hpp"
+#include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_files.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
@@ -53,9 +54,7 @@ void add_note(CLI::App& app, Action& action) {
   command->add_option("--out", wanted->folder, "Folder for the note; made if it is missing")
       ->required()
       ->type_name("DIR");
-  command->add_option("--edge-mm", wanted->edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
-      ->check(CLI::Range(1.0, 20.0))
-      ->type_name("MM");
+  add_mesh_edge_option(*command, wanted->edge_mm);
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });

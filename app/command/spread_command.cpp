@@ -3,6 +3,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
+#include "app/command/mesh_edge_option.hpp"
 #include "app/command/resource_folder.hpp"
 #include "app/command/study_inputs.hpp"
 #include "app/command/terminal_progress.hpp"
@@ -124,9 +125,7 @@ void add_options(CLI::App& command, SpreadCommand& wanted) {
                   "Mesh edge of the runs, 1 to 30 mm; corrected to the plan's")
       ->check(CLI::Range(1.0, 30.0))
       ->type_name("MM");
-  command.add_option("--edge-mm", wanted.edge_mm, "Mesh edge length instead of the plan's, 1 to 20 mm")
-      ->check(CLI::Range(1.0, 20.0))
-      ->type_name("MM");
+  add_mesh_edge_option(command, wanted.edge_mm);
   command.add_flag("--json", wanted.json, "Print spread.json instead of sentences");
 }
 

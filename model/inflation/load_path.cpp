@@ -35,8 +35,7 @@ std::optional<Problem> target_problem(const InflationTarget& target) {
     if (!usable(air->pushed.si()) || !(air->dead.si() > 0.0) || !std::isfinite(air->dead.si()))
       return bad_input(
           "The air pushed in is negative or not a number, or there is no dead volume: give the volume pushed "
-          "(0 or "
-          "more) and what the tubing holds (above 0).");
+          "(0 or more) and what the tubing holds (above 0).");
     return std::nullopt;
   }
   const double value = std::holds_alternative<Pressure>(target) ? std::get<Pressure>(target).si()

@@ -70,7 +70,7 @@ double LoadStepper::volume_cap() const {
   return std::max(3.0 * std::pow(open_area, 1.5), 2.0 * asked) + 1e-9;
 }
 
-// As stiff as it has to be for Newton's method to meet the volume within a percent before it is corrected.
+// Stiff, so that the first solve all but meets the volume and few corrections follow.
 CavityLoad LoadStepper::liquid_at(Eigen::Index group, double volume_m3) const {
   const double pressure = last_.pressure_pa(group);
   return CavityLoad::liquid(

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "model/core/file.hpp"
+#include "model/core/xml_text.hpp"
 #include "model/io/mesh_reader_text.hpp"
 
 namespace wrapgauge {
@@ -10,30 +11,6 @@ namespace {
 
 constexpr double kInletRadius = 1e-3;     // m, of the circle that marks an inlet
 constexpr const char* kHairline = "0.2";  // mm, of drawn outlines
-
-// XML 1.0: these five signs are escaped; control characters cannot be written at all.
-std::string escaped(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    switch (c) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      default:
-        out += static_cast<unsigned char>(c) < 32 ? ' ' : c;
-    }
-  }
-  return out;
-}
 
 std::string in_mm(double length_m) {
   return number_word(std::round(length_m * 1e9) / 1e6 + 0.0);
@@ -77,7 +54,8 @@ class SvgText {
   }
   void end(const char* quote, const char* element, const std::string& name) {
     text_ += quote;
-    text_ += name.empty() ? "/>\n" : "><title>" + escaped(name) + "</title></" + std::string(element) + ">\n";
+    text_ +=
+        name.empty() ? "/>\n" : "><title>" + xml_text(name) + "</title></" + std::string(element) + ">\n";
   }
 };
 
@@ -94,7 +72,7 @@ std::string head(const Layout& layout, double margin) {
   const std::string width = in_mm(size.x()), height = in_mm(size.y());
   return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
          width + "mm\" height=\"" + height + "mm\" viewBox=\"" + in_mm(box.low.x() - margin) + " " +
-         in_mm(-box.high.y() - margin) + " " + width + " " + height + "\">\n<title>" + escaped(layout.name) +
+         in_mm(-box.high.y() - margin) + " " + width + " " + height + "\">\n<title>" + xml_text(layout.name) +
          "</title>\n";
 }
 

@@ -1,6 +1,7 @@
 #include "model/io/template_svg.hpp"
 
 #include "model/core/number_text.hpp"
+#include "model/core/xml_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -13,21 +14,6 @@ std::string mm_text(double length_m) {
 }
 std::string point_text(const Vec2& p) {
   return mm_text(p.x()) + "," + mm_text(-p.y());
-}
-
-std::string escaped(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '&')
-      out += "&amp;";
-    else if (c == '<')
-      out += "&lt;";
-    else if (c == '>')
-      out += "&gt;";
-    else
-      out += static_cast<unsigned char>(c) < 32 ? ' ' : c;
-  }
-  return out;
 }
 
 struct Look {
@@ -86,7 +72,7 @@ std::string group_text(const TemplateDrawing& drawing, TemplateStroke stroke) {
 std::string words_text(const Vec2& at, const std::string& words, bool centred = false) {
   return "<text x=\"" + mm_text(at.x()) + "\" y=\"" + mm_text(-at.y()) +
          "\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"3\"" +
-         (centred ? " text-anchor=\"middle\">" : ">") + escaped(words) + "</text>\n";
+         (centred ? " text-anchor=\"middle\">" : ">") + xml_text(words) + "</text>\n";
 }
 
 std::string arrow_text(const Vec2& tail) {
@@ -112,7 +98,7 @@ std::string head_text(const TemplateDrawing& drawing) {
   const std::string width = mm_text(high.x() - low.x()), height = mm_text(high.y() - low.y());
   return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
          width + "mm\" height=\"" + height + "mm\" viewBox=\"" + mm_text(low.x()) + " " + mm_text(-high.y()) +
-         " " + width + " " + height + "\">\n<title>" + escaped(drawing.name) + "</title>\n";
+         " " + width + " " + height + "\">\n<title>" + xml_text(drawing.name) + "</title>\n";
 }
 
 }  // namespace

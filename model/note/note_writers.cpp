@@ -1,3 +1,4 @@
+#include "model/core/xml_text.hpp"
 #include "model/note/note.hpp"
 
 namespace wrapgauge {
@@ -11,23 +12,6 @@ std::string for_markdown(const std::string& text) {
       out += ' ';
     else if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
       (out += '\\') += c;
-    else
-      out += c;
-  }
-  return out;
-}
-
-std::string for_html(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '&')
-      out += "&amp;";
-    else if (c == '<')
-      out += "&lt;";
-    else if (c == '>')
-      out += "&gt;";
-    else if (c == '"')
-      out += "&quot;";
     else
       out += c;
   }
@@ -70,36 +54,36 @@ struct Markdown {
 
 struct Html {
   std::string operator()(const NoteHeading& heading) const {
-    return "<h2>" + for_html(heading.text) + "</h2>\n";
+    return "<h2>" + xml_text(heading.text) + "</h2>\n";
   }
   std::string operator()(const NoteText& text) const {
-    if (!text.alert) return "<p>" + for_html(text.text) + "</p>\n";
+    if (!text.alert) return "<p>" + xml_text(text.text) + "</p>\n";
     return "<table width=\"100%\" border=\"2\" cellspacing=\"0\" cellpadding=\"4\" "
            "class=\"alert\"><tr><td><b>" +
-           for_html(text.text) + "</b></td></tr></table>\n";
+           xml_text(text.text) + "</b></td></tr></table>\n";
   }
   std::string operator()(const NoteList& list) const {
     std::string out = "<ul>\n";
-    for (const std::string& item : list.items) out += "<li>" + for_html(item) + "</li>\n";
+    for (const std::string& item : list.items) out += "<li>" + xml_text(item) + "</li>\n";
     return out + "</ul>\n";
   }
   std::string operator()(const NoteTable& table) const {
     std::string out = "<table width=\"100%\" border=\"1\" cellspacing=\"0\" cellpadding=\"2\"><tr>";
     for (std::size_t c = 0; c < table.header.size(); ++c)
       out += "<th width=\"" + std::to_string(table.widths_percent[c]) + "%\" align=\"left\">" +
-             for_html(table.header[c]) + "</th>";
+             xml_text(table.header[c]) + "</th>";
     out += "</tr>\n";
     for (const auto& row : table.rows) {
       out += "<tr>";
       for (const std::string& cell : row)
-        out += "<td>" + (cell.empty() ? "&nbsp;" : for_html(cell)) + "</td>";
+        out += "<td>" + (cell.empty() ? "&nbsp;" : xml_text(cell)) + "</td>";
       out += "</tr>\n";
     }
     return out + "</table>\n";
   }
   std::string operator()(const NotePicture& picture) const {
-    return "<p><img src=\"" + picture.file + "\" width=\"690\" alt=\"" + for_html(picture.caption) +
-           "\"></p>\n<p>" + for_html(picture.caption) + "</p>\n";
+    return "<p><img src=\"" + picture.file + "\" width=\"690\" alt=\"" + xml_text(picture.caption) +
+           "\"></p>\n<p>" + xml_text(picture.caption) + "</p>\n";
   }
 };
 
@@ -121,14 +105,14 @@ std::string note_markdown(const Note& note) {
 
 std::string note_page_html(const Note& note, std::size_t page) {
   std::string out;
-  if (page == 0) out += "<h1>" + for_html(note.title) + "</h1>\n";
+  if (page == 0) out += "<h1>" + xml_text(note.title) + "</h1>\n";
   for (const NoteBlock& block : note.pages[page].blocks) out += std::visit(Html{}, block);
   return out;
 }
 
 std::string note_html(const Note& note) {
   std::string out = "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" +
-                    for_html(note.title) + "</title>\n<style>\n" + kStyle + "</style></head><body>\n";
+                    xml_text(note.title) + "</title>\n<style>\n" + kStyle + "</style></head><body>\n";
   for (std::size_t page = 0; page < note.pages.size(); ++page)
     out += "<div class=\"page\">\n" + note_page_html(note, page) + "</div>\n";
   return out + "</body></html>\n";

@@ -6,24 +6,12 @@
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
-#include "app/command/command_line.hpp"
 #include "model/core/file.hpp"
+#include "tests/command/run_command.hpp"
 
 namespace wrapgauge {
 namespace {
-
-struct Answer {
-  int code = -1;
-  std::string out, err;
-};
-
-Answer run(const std::vector<std::string>& arguments) {
-  std::ostringstream out, err;
-  const int code = run_command_line(arguments, {out, err});
-  return {code, out.str(), err.str()};
-}
 
 class LayoutCommands : public testing::Test {
  protected:

@@ -6,26 +6,14 @@
 #include "model/io/mesh_reader.hpp"
 #include "tests/io/folder.hpp"
 #include "tests/io/gltf_sample.hpp"
+#include "tests/io/hexagon_tube.hpp"
 
 namespace wrapgauge {
 namespace {
 
 // An open tube of six sides, 0.04 m in radius and 0.2 m long, in metres.
 RawMesh tube() {
-  RawMesh mesh;
-  const int around = 6, along = 4;
-  mesh.vertices.resize(around * (along + 1), 3);
-  mesh.faces.resize(2 * around * along, 3);
-  int face = 0;
-  for (int j = 0; j <= along; ++j)
-    for (int i = 0; i < around; ++i) {
-      const int a = j * around + i, b = j * around + (i + 1) % around;
-      mesh.vertices.row(a) << 0.04 * std::cos(i * 1.0471975512), 0.04 * std::sin(i * 1.0471975512), 0.05 * j;
-      if (j == along) continue;
-      mesh.faces.row(face++) << a, b, b + around;
-      mesh.faces.row(face++) << a, b + around, a + around;
-    }
-  return mesh;
+  return hexagon_tube(0.04, 0.05);
 }
 
 std::string replaced(std::string text, const std::string& from, const std::string& to) {

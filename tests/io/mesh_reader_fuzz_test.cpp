@@ -1,6 +1,5 @@
 #include <gtest/gtest.h>
 
-#include <cmath>
 #include <cstdint>
 #include <random>
 #include <string>
@@ -12,26 +11,14 @@
 #include "model/io/ply_reader.hpp"
 #include "model/io/stl_reader.hpp"
 #include "tests/io/gltf_sample.hpp"
+#include "tests/io/hexagon_tube.hpp"
 
 namespace wrapgauge {
 namespace {
 
 // A small limb so that what is still readable goes on through the body checks.
 RawMesh small_limb() {
-  RawMesh mesh;
-  const int around = 6, along = 4;
-  mesh.vertices.resize(around * (along + 1), 3);
-  mesh.faces.resize(2 * around * along, 3);
-  int face = 0;
-  for (int j = 0; j <= along; ++j)
-    for (int i = 0; i < around; ++i) {
-      const int a = j * around + i, b = j * around + (i + 1) % around;
-      mesh.vertices.row(a) << 40 * std::cos(i * 1.0471975512), 40 * std::sin(i * 1.0471975512), 50 * j;
-      if (j == along) continue;
-      mesh.faces.row(face++) << a, b, b + around;
-      mesh.faces.row(face++) << a, b + around, a + around;
-    }
-  return mesh;
+  return hexagon_tube(40.0, 50.0);
 }
 
 std::string as_obj(const RawMesh& mesh) {
