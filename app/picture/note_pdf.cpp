@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "app/picture/legend.hpp"
+#include "app/picture/pdf_date.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -53,19 +54,10 @@ std::unique_ptr<QTextDocument> fitted(const Note& note, std::size_t page, const 
   return nullptr;
 }
 
-// Same length, so that no offset inside the file moves.
-void fix_date(std::string& pdf) {
-  const std::string key = "/CreationDate (D:";
-  const std::size_t at = pdf.find(key);
-  if (at == std::string::npos) return;
-  const std::size_t from = at + key.size(), end = pdf.find(')', from);
-  const std::string fixed = "20000101000000+00'00'";
-  for (std::size_t i = from; i < end && i - from < fixed.size(); ++i) pdf[i] = fixed[i - from];
-}
-
 }  // namespace
 
 Result<std::string> note_pdf(const Note& note, const QImage& picture) {
+  const PdfDateFixed no_time_zone;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   if (!buffer.open(QIODevice::WriteOnly)) return bad_input("the note's PDF could not be written: no memory.");
@@ -89,9 +81,7 @@ Result<std::string> note_pdf(const Note& note, const QImage& picture) {
   }
   painter.end();
   buffer.close();
-  std::string pdf = bytes.toStdString();
-  fix_date(pdf);
-  return pdf;
+  return without_date(bytes.toStdString());
 }
 
 }  // namespace wrapgauge

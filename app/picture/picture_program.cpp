@@ -3,6 +3,7 @@
 #include <QFont>
 #include <QFontInfo>
 #include <QGuiApplication>
+#include <QHashFunctions>
 
 namespace wrapgauge {
 namespace {
@@ -17,6 +18,8 @@ Result<std::monostate> start_picture_program() {
     // Set here and not left to the user: without a display Qt would end the program.
     qInstallMessageHandler(drop_message);
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Qt orders its hashes anew in every run, and a PDF's fonts with them: same input, same bytes.
+    QHashSeed::setDeterministicGlobalSeed();
     static int count = 1;
     static char name[] = "wrapgauge";
     static char* arguments[] = {name, nullptr};
