@@ -4,8 +4,8 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
-#include "app/command/study_inputs.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/study/aim_report.hpp"
 

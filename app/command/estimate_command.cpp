@@ -2,11 +2,11 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "app/command/job.hpp"
 #include "app/command/mesh_edge_option.hpp"
-#include "app/command/note_files.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/job/job.hpp"
+#include "app/job/note_files.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/io/summary_json.hpp"

@@ -1,9 +1,9 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
-#include "app/command/casting_tables.hpp"
 #include "app/command/commands.hpp"
-#include "app/command/job.hpp"
+#include "app/job/casting_tables.hpp"
+#include "app/job/job.hpp"
 #include "model/casting/closing_range.hpp"
 #include "model/casting/silicone_amount.hpp"
 #include "model/casting/worn_layout.hpp"

@@ -2,7 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "app/command/job.hpp"
+#include "app/job/job.hpp"
 #include "app/picture/picture_program.hpp"
 #include "app/picture/template_pdf.hpp"
 #include "model/core/file.hpp"

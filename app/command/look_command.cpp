@@ -2,7 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "app/command/job.hpp"
+#include "app/job/job.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -1,7 +1,7 @@
 #pragma once
 // What the commands of the study stage share.
 
-#include "app/command/job.hpp"
+#include "app/job/job.hpp"
 
 namespace wrapgauge {
 

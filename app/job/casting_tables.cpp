@@ -1,6 +1,6 @@
-#include "app/command/casting_tables.hpp"
+#include "app/job/casting_tables.hpp"
 
-#include "app/command/resource_folder.hpp"
+#include "app/job/resource_folder.hpp"
 
 namespace wrapgauge {
 

@@ -1,4 +1,4 @@
-#include "app/command/resource_folder.hpp"
+#include "app/job/resource_folder.hpp"
 
 #include <cstdlib>
 #include <system_error>

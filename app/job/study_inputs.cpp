@@ -1,4 +1,4 @@
-#include "app/command/study_inputs.hpp"
+#include "app/job/study_inputs.hpp"
 
 #include <system_error>
 

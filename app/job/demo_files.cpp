@@ -1,0 +1,51 @@
+#include "app/job/demo_files.hpp"
+
+#include <algorithm>
+#include <system_error>
+
+#include "app/job/resource_folder.hpp"
+#include "model/core/file.hpp"
+
+namespace wrapgauge {
+namespace {
+
+Result<std::vector<std::filesystem::path>> json_files(const std::filesystem::path& folder) {
+  std::vector<std::filesystem::path> files;
+  std::error_code error;
+  for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
+    if (at->path().extension() == ".json") files.push_back(at->path());
+  if (error || files.empty()) return bad_input("folder '" + folder.string() + "' holds no demo files.");
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+// Copies one folder of JSON files; returns what was written.
+Result<std::vector<std::filesystem::path>> copy_folder(const std::filesystem::path& from,
+                                                       const std::filesystem::path& to) {
+  const auto files = json_files(from);
+  if (!files) return files.problem();
+  std::error_code error;
+  std::filesystem::create_directories(to, error);
+  if (error) return bad_input("folder '" + to.string() + "' could not be made: " + error.message() + ".");
+  std::vector<std::filesystem::path> written;
+  for (const std::filesystem::path& file : *files) {
+    const auto bytes = read_file(file);
+    if (!bytes) return bytes.problem();
+    if (auto done = write_file_atomically(to / file.filename(), *bytes); !done) return done.problem();
+    written.push_back(to / file.filename());
+  }
+  return written;
+}
+
+}  // namespace
+
+Result<std::vector<std::filesystem::path>> write_demo(const std::filesystem::path& folder) {
+  const auto resources = resource_folder();
+  if (!resources) return resources.problem();
+  // The plans name their layouts relative to themselves, so the folders keep their names.
+  const auto layouts = copy_folder(*resources / "layouts", folder / "layouts");
+  if (!layouts) return layouts.problem();
+  return copy_folder(*resources / "plans", folder / "plans");
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,136 @@
+#include "app/job/job.hpp"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+
+#include "app/job/resource_folder.hpp"
+#include "bodyforms/form.hpp"
+#include "model/body/mend.hpp"
+#include "model/core/file.hpp"
+#include "model/core/number_text.hpp"
+#include "model/io/mesh_reader.hpp"
+#include "model/limits/own_limits.hpp"
+
+namespace wrapgauge {
+namespace {
+
+std::string sha256(const std::string& bytes) {
+  const QByteArray view = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
+  return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();
+}
+
+Result<InputFile> input_file(const char* role, const std::filesystem::path& file) {
+  const auto bytes = read_file(file);
+  if (!bytes) return bytes.problem();
+  return InputFile{role, file.filename().string(), sha256(*bytes)};
+}
+
+std::optional<Problem> add_input(const char* role, const std::filesystem::path& file, Job& job) {
+  auto input = input_file(role, file);
+  if (!input) return input.problem();
+  job.inputs.push_back(std::move(input).value());
+  return std::nullopt;
+}
+
+std::optional<Problem> add_layout(Job& job) {
+  const Plan& plan = job.plan;
+  if (plan.layout_file)
+    if (auto problem = add_input("layout", plan.folder / *plan.layout_file, job)) return problem;
+  if (!plan.layout_drawing) return std::nullopt;
+  if (auto problem = add_input("drawing", plan.folder / plan.layout_drawing->file, job)) return problem;
+  const auto* map = std::get_if<std::filesystem::path>(&plan.layout_drawing->map);
+  return map ? add_input("mapping", plan.folder / *map, job) : std::nullopt;
+}
+
+Result<ReadBody> read_body_file(const Plan& plan, const BodyFile& wanted) {
+  const std::filesystem::path file = plan.folder / wanted.file;
+  auto raw = read_mesh(file);
+  if (!raw) return raw.problem();
+  auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction},
+                          wanted.mend);
+  if (!mended) return mended.problem();
+  ReadBody read{mended->checked.body, {}, {}};
+  for (const MendReport& report : mended->reports) read.words.push_back(report.step + ": " + report.sentence);
+  const BodyReport& report = mended->checked.report;
+  read.words.insert(read.words.end(), report.notes.begin(), report.notes.end());
+  for (const Repair& repair : report.repairs) read.words.push_back(repair.sentence);
+  auto input = input_file("body", file);
+  if (!input) return input.problem();
+  read.input = std::move(input).value();
+  return read;
+}
+
+Result<ReadBody> make_body_form(const BodyForm& wanted) {
+  auto made = make_form(wanted.form, wanted.parameters, wanted.person);
+  if (!made) return made.problem();
+  ReadBody read{std::move(made).value(), {}, {}};
+  const Person& person = wanted.person;
+  read.words = {"body made from the form '" + wanted.form + "'" +
+                (person.side == BodySide::kLeft ? ", left" : "") + "; measures not given are those of " +
+                (person.sex.value_or(Sex::kMale) == Sex::kMale ? "men" : "women") + " at percentile " +
+                number_text(person.percentile.value_or(50.0), 4) + "; it brings " +
+                std::to_string(read.body.bony_sites.size()) + " places that bear less."};
+  return read;
+}
+
+std::optional<Problem> read_tables(Job& job) {
+  const auto folder = resource_folder();
+  if (!folder) return folder.problem();
+  auto resources = read_resources(*folder);
+  if (!resources) return resources.problem();
+  job.resources = std::move(resources).value();
+  for (const char* name : {"silicones", "tissues", "limits", "comparisons"})
+    if (auto problem = add_input(name, *folder / (std::string(name) + ".json"), job)) return problem;
+  return std::nullopt;
+}
+
+// The plan's own limit set in place of the program's.
+std::optional<Problem> take_own_limits(Job& job) {
+  if (!job.plan.limits_file) return std::nullopt;
+  const std::filesystem::path file = job.plan.folder / *job.plan.limits_file;
+  auto own = read_limit_set(file);
+  if (!own) return own.problem();
+  auto held = own_limit_set(std::move(own).value(), job.resources.limits, job.resources.comparisons,
+                            job.plan.limits_override_reason);
+  if (!held) return held.problem();
+  job.resources.limits = std::move(held).value();
+  return add_input("own limits", file, job);
+}
+
+}  // namespace
+
+Result<ReadBody> read_body(const Plan& plan) {
+  if (const auto* file = std::get_if<BodyFile>(&plan.body)) return read_body_file(plan, *file);
+  return make_body_form(std::get<BodyForm>(plan.body));
+}
+
+Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
+  Job job;
+  job.plan = std::move(plan);
+  if (auto problem = add_layout(job)) return *problem;
+  if (!known_body) {
+    auto read = read_body(job.plan);
+    if (!read) return read.problem();
+    known_body = std::move(read).value();
+  }
+  job.body = std::move(known_body->body);
+  job.body_words = std::move(known_body->words);
+  if (known_body->input) job.inputs.push_back(*known_body->input);
+  if (auto problem = read_tables(job)) return *problem;
+  if (auto problem = take_own_limits(job)) return *problem;
+  return job;
+}
+
+Result<Job> read_job(const std::filesystem::path& plan_file) {
+  auto plan = read_plan(plan_file);
+  if (!plan) return plan.problem();
+  auto input = input_file("plan", plan_file);
+  if (!input) return input.problem();
+  auto job = complete_job(std::move(plan).value());
+  if (!job) return job.problem();
+  Job whole = std::move(job).value();
+  whole.inputs.insert(whole.inputs.begin(), std::move(input).value());
+  return whole;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,34 @@
+#pragma once
+// A plan with everything it names read in.
+
+#include <filesystem>
+#include <optional>
+#include <vector>
+
+#include "model/note/summary.hpp"
+#include "model/pipeline/pipeline.hpp"
+
+namespace wrapgauge {
+
+struct ReadBody {
+  Body body;
+  std::vector<std::string> words;  // what reading the body had to say: unit, repairs
+  std::optional<InputFile> input;  // none: made from a form
+};
+// The plan's file read and mended, or its form made.
+Result<ReadBody> read_body(const Plan& plan);
+
+struct Job {
+  Plan plan;
+  Body body;
+  std::vector<std::string> body_words;
+  Resources resources;
+  std::vector<InputFile> inputs;
+};
+
+// Of a plan in memory: `inputs` are all but the plan's own. `known_body`: read already, by read_body.
+Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body = std::nullopt);
+
+Result<Job> read_job(const std::filesystem::path& plan_file);
+
+}  // namespace wrapgauge
