@@ -1,0 +1,119 @@
+#include "app/desk/session/checked_plan.hpp"
+
+#include <algorithm>
+
+#include "app/desk/session/plan_part.hpp"
+#include "app/job/casting_tables.hpp"
+#include "model/layout/layout_check.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr Length kPreviewEdge = 9.0 * mm;  // judgement: the demo cuff then takes a second or two
+
+// The file may have been written anew since: its hash tells.
+bool same_body(const Plan& plan, const CheckedPlan& earlier) {
+  if (!earlier.plan || !earlier.body) return false;
+  const auto changed = changed_parts(*earlier.plan, plan);
+  return std::find(changed.begin(), changed.end(), PlanPart::kBody) == changed.end();
+}
+
+void take_body(CheckedPlan& checked, const CheckedPlan* earlier) {
+  if (!has_body(*checked.plan)) return;
+  if (earlier && same_body(*checked.plan, *earlier)) {
+    checked.body = earlier->body;
+    checked.girths = earlier->girths;
+    return;
+  }
+  auto read = read_body(*checked.plan);
+  if (!read) {
+    checked.body_problem = read.problem();
+    return;
+  }
+  checked.body = std::make_shared<const ReadBody>(std::move(read).value());
+  checked.girths = girth_profile(checked.body->body);
+}
+
+void check_drawing(CheckedPlan& checked) {
+  const Layout& layout = checked.plan->layout;
+  if (!has_layout(*checked.plan)) return;
+  checked.layout_problems = check_layout(layout);
+  if (!checked.layout_problems.empty()) return;
+  const auto tables = read_casting_tables();
+  if (!tables) return;
+  const auto grades = sheet_grades(layout, tables->silicones);
+  if (!grades) {
+    checked.layout_problems.push_back(grades.problem());
+    return;
+  }
+  checked.casting = check_casting(layout, *grades, tables->rules);
+}
+
+void find_unfed(CheckedPlan& checked) {
+  for (const Inlet& inlet : checked.plan->layout.inlets) {
+    const auto& programs = checked.plan->inflation;
+    if (std::none_of(programs.begin(), programs.end(),
+                     [&](const InletProgram& program) { return program.inlet == inlet.name; }))
+      checked.unfed.push_back(inlet.name);
+  }
+}
+
+void lay_on(CheckedPlan& checked, Length mesh_edge) {
+  auto job = complete_job(*checked.plan, *checked.body);
+  if (!job) {
+    checked.limits_problem = job.problem();
+    return;
+  }
+  checked.job = std::make_shared<const Job>(std::move(job).value());
+  if (!checked.layout_problems.empty()) return;
+  Plan coarse = *checked.plan;
+  // How it lies does not depend on how it is filled.
+  for (const std::string& inlet : checked.unfed) coarse.inflation.push_back({inlet, Pressure(), {}});
+  coarse.mesh_edge = mesh_edge;
+  coarse.mesh_seam_edge.reset();
+  const auto body = body_of_plan(coarse, checked.job->body);
+  if (!body) {
+    checked.body_problem = body.problem();
+    return;
+  }
+  auto prepared = prepare(coarse, *body, checked.job->resources, mesh_of_plan(coarse));
+  if (prepared)
+    checked.prepared = std::make_shared<const Prepared>(std::move(prepared).value());
+  else
+    checked.wear_problem = prepared.problem();
+}
+
+}  // namespace
+
+bool has_body(const Plan& plan) {
+  const auto* file = std::get_if<BodyFile>(&plan.body);
+  return !file || !file->file.empty();
+}
+
+bool has_layout(const Plan& plan) {
+  return plan.layout.outline_m.size() >= 3;
+}
+
+CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge) {
+  CheckedPlan checked;
+  checked.plan = std::move(plan);
+  take_body(checked, earlier);
+  check_drawing(checked);
+  find_unfed(checked);
+  if (checked.body && has_layout(*checked.plan)) lay_on(checked, mesh_edge);
+  return checked;
+}
+
+Length preview_edge(const Plan& plan) {
+  return std::max(plan.mesh_edge, kPreviewEdge);
+}
+
+Plan preview_plan(const Plan& plan) {
+  Plan preview = plan;
+  preview.mesh_edge = preview_edge(plan);
+  preview.mesh_seam_edge.reset();
+  preview.compare_wrinkled = false;
+  return preview;
+}
+
+}  // namespace wrapgauge

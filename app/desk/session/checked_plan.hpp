@@ -1,0 +1,45 @@
+#pragma once
+// What is known about a plan before anything is solved, each step of the work judged on its own.
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/job/job.hpp"
+#include "model/body/girth.hpp"
+#include "model/casting/casting_check.hpp"
+#include "model/core/result.hpp"
+#include "model/pipeline/prepare.hpp"
+
+namespace wrapgauge {
+
+// A plan that is being made has neither at first.
+bool has_body(const Plan& plan);
+bool has_layout(const Plan& plan);
+
+struct CheckedPlan {
+  std::shared_ptr<const Plan> plan;
+  std::shared_ptr<const ReadBody> body;  // null: none yet, or it cannot be read
+  std::vector<Girth> girths;             // of the body
+  std::optional<Problem> body_problem;
+  std::vector<Problem> layout_problems;
+  std::vector<CastingFinding> casting;  // rules of thumb: nothing here keeps the plan from being solved
+  std::vector<std::string> unfed;       // inlets without pressure or volume
+  std::optional<Problem> limits_problem;
+  std::shared_ptr<const Job> job;            // null unless body, layout and limits can be read
+  std::optional<Problem> wear_problem;       // met when the layout is laid on the body
+  std::shared_ptr<const Prepared> prepared;  // laid on and closed; null when that is not possible
+
+  bool can_be_solved() const { return prepared && unfed.empty(); }
+};
+
+// `known_body`: of an earlier check, taken when the plan's body is still the same. `mesh_edge`: of the
+// layout's mesh in `prepared`.
+CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge);
+
+// The mesh that is quick enough to follow every change.
+Length preview_edge(const Plan& plan);
+Plan preview_plan(const Plan& plan);
+
+}  // namespace wrapgauge

@@ -1,0 +1,200 @@
+#include "app/desk/session/estimate_runner.hpp"
+
+#include <sys/resource.h>
+
+#include <condition_variable>
+#include <exception>
+#include <mutex>
+#include <new>
+
+#include "model/pipeline/summarise.hpp"
+
+namespace wrapgauge {
+
+// What both threads touch; guarded by `mutex` except the counters.
+struct EstimateRunner::Shared {
+  std::mutex mutex;
+  std::condition_variable wake;
+  Task next;  // empty: nothing to do
+  bool end = false;
+  std::atomic<int> newest{0};  // number of the newest wish; older ones are cancelled
+};
+
+// Tells the window how far one task is, and the task whether it is still wanted.
+class EstimateRunner::Reporter : public Progress {
+ public:
+  Reporter(EstimateRunner& runner, int number) : runner_(runner), number_(number) {}
+
+  void report(std::string_view stage, double fraction) override {
+    const QString words = QString::fromUtf8(stage.data(), static_cast<qsizetype>(stage.size()));
+    post([words, fraction](EstimateRunner& runner) { emit runner.progressed(words, fraction); });
+  }
+  bool cancelled() const override { return runner_.shared_->newest.load() != number_; }
+
+  // Runs on the window's thread unless something newer was asked for in between.
+  template <class Action>
+  void post(Action action) const {
+    EstimateRunner* runner = &runner_;
+    QMetaObject::invokeMethod(
+        runner,
+        [runner, number = number_, action] {
+          if (runner->shared_->newest.load() == number) action(*runner);
+        },
+        Qt::QueuedConnection);
+  }
+
+ private:
+  EstimateRunner& runner_;
+  int number_;
+};
+
+EstimateRunner::EstimateRunner(QObject* parent) : QObject(parent), shared_(std::make_unique<Shared>()) {
+  worker_ = std::thread([this] { work(); });
+}
+
+EstimateRunner::~EstimateRunner() {
+  ++shared_->newest;
+  {
+    const std::lock_guard lock(shared_->mutex);
+    shared_->end = true;
+    shared_->next = nullptr;
+  }
+  shared_->wake.notify_one();
+  worker_.join();
+}
+
+void EstimateRunner::work() {
+  // The threads that a solve starts inherit this: the window stays quick while they use every core.
+  setpriority(PRIO_PROCESS, 0, 5);
+  for (;;) {
+    Task task;
+    int number = 0;
+    {
+      std::unique_lock lock(shared_->mutex);
+      shared_->wake.wait(lock, [&] { return shared_->end || shared_->next; });
+      if (shared_->end) return;
+      std::swap(task, shared_->next);
+      number = shared_->newest.load();
+    }
+    Reporter reporter(*this, number);
+    try {
+      task(reporter);
+    } catch (const std::bad_alloc&) {
+      deliver(reporter, bad_input("not enough memory for this plan: use a coarser mesh or a smaller body."));
+    } catch (const std::exception& error) {
+      deliver(reporter, bad_input(std::string("stopped by an error inside the program (") + error.what() +
+                                  "): please report it with the plan."));
+    }
+    reporter.post([](EstimateRunner& runner) {
+      runner.busy_ = false;
+      emit runner.busyChanged(false);
+    });
+  }
+}
+
+void EstimateRunner::start(Task task) {
+  {
+    const std::lock_guard lock(shared_->mutex);
+    ++shared_->newest;
+    shared_->next = std::move(task);
+  }
+  shared_->wake.notify_one();
+  busy_ = true;
+  emit busyChanged(true);
+}
+
+void EstimateRunner::cancel() {
+  {
+    const std::lock_guard lock(shared_->mutex);
+    ++shared_->newest;
+    shared_->next = nullptr;
+  }
+  if (!busy_) return;
+  busy_ = false;
+  emit busyChanged(false);
+}
+
+template <class Found>
+void EstimateRunner::deliver(const Reporter& reporter, Found found) {
+  reporter.post([found](EstimateRunner& runner) {
+    if constexpr (std::is_same_v<Found, std::shared_ptr<const CheckedPlan>>)
+      emit runner.checked(found);
+    else if constexpr (std::is_same_v<Found, std::shared_ptr<const SolvedPlan>>)
+      emit runner.solved(found);
+    else if constexpr (std::is_same_v<Found, FoundCeiling>)
+      emit runner.ceilingFound(found);
+    else if constexpr (std::is_same_v<Found, FoundAim>)
+      emit runner.aimFound(found);
+    else if (found.kind != ProblemKind::kCancelled)
+      emit runner.failed(found);
+  });
+}
+
+std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_ptr<const Plan>& plan) {
+  if (last_checked_ && last_checked_->plan == plan) return last_checked_;
+  last_checked_ =
+      std::make_shared<const CheckedPlan>(check_plan(plan, last_checked_.get(), preview_edge(*plan)));
+  return last_checked_;
+}
+
+void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter) {
+  const Plan plan = fineness == Fineness::kPreview ? preview_plan(*checked.plan) : *checked.plan;
+  const bool whole = fineness == Fineness::kStandard;
+  auto result = wrapgauge::estimate(plan, checked.job->body, checked.job->resources,
+                                    {.mesh_error = whole, .comparisons = whole}, reporter);
+  if (!result) return deliver(reporter, result.problem());
+  auto solved = std::make_shared<SolvedPlan>();
+  solved->plan = checked.plan;
+  solved->fineness = fineness;
+  solved->inputs = checked.job->inputs;
+  solved->summary = std::make_shared<const Summary>(summarise(plan, *result, checked.job->inputs));
+  solved->estimate = std::make_shared<const Estimate>(std::move(result).value());
+  deliver(reporter, std::shared_ptr<const SolvedPlan>(solved));
+}
+
+void EstimateRunner::check(std::shared_ptr<const Plan> plan) {
+  start([this, plan](Reporter& reporter) { deliver(reporter, check_now(plan)); });
+}
+
+void EstimateRunner::check_and_preview(std::shared_ptr<const Plan> plan) {
+  start([this, plan](Reporter& reporter) {
+    reporter.report("checking", 0.0);
+    const auto known = check_now(plan);
+    deliver(reporter, known);
+    if (known->can_be_solved() && !reporter.cancelled()) solve_now(*known, Fineness::kPreview, reporter);
+  });
+}
+
+void EstimateRunner::estimate_standard(std::shared_ptr<const Plan> plan) {
+  start([this, plan](Reporter& reporter) {
+    reporter.report("checking", 0.0);
+    const auto known = check_now(plan);
+    deliver(reporter, known);
+    if (known->can_be_solved()) solve_now(*known, Fineness::kStandard, reporter);
+  });
+}
+
+void EstimateRunner::find_ceiling(std::shared_ptr<const Plan> plan) {
+  start([this, plan](Reporter& reporter) {
+    const auto known = check_now(plan);
+    deliver(reporter, known);
+    if (!known->can_be_solved()) return;
+    auto found = wrapgauge::find_ceiling(*plan, known->job->body, known->job->resources, {}, reporter);
+    if (!found) return deliver(reporter, found.problem());
+    deliver(reporter, FoundCeiling{plan, known->job->inputs,
+                                   std::make_shared<const Ceiling>(std::move(found).value())});
+  });
+}
+
+void EstimateRunner::find_aim(std::shared_ptr<const Plan> plan, std::vector<AimTarget> targets) {
+  start([this, plan, targets = std::move(targets)](Reporter& reporter) {
+    const auto known = check_now(plan);
+    deliver(reporter, known);
+    if (!known->can_be_solved()) return;
+    auto found = aim(*plan, known->job->body, known->job->resources, targets, reporter);
+    if (!found) return deliver(reporter, found.problem());
+    deliver(reporter, FoundAim{plan, std::make_shared<const Aim>(std::move(found).value())});
+  });
+}
+
+}  // namespace wrapgauge

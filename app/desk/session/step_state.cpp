@@ -1,0 +1,133 @@
+#include "app/desk/session/step_state.hpp"
+
+#include <QCoreApplication>
+
+namespace wrapgauge {
+namespace {
+
+using Kind = StepState::Kind;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(StepState)
+};
+
+StepState ready() {
+  return {Kind::kReady, Words::tr("ready"), {}};
+}
+StepState waiting() {
+  return {Kind::kWaiting, Words::tr("being checked"), {}};
+}
+StepState needs(const QString& words, QStringList findings = {}) {
+  return {Kind::kNeeds, words, std::move(findings)};
+}
+StepState with_findings(QStringList findings) {
+  const int count = static_cast<int>(findings.size());
+  return {Kind::kFindings, count == 1 ? Words::tr("1 finding") : Words::tr("%1 findings").arg(count),
+          std::move(findings)};
+}
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
+StepState body_state(const StepInputs& in) {
+  if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
+  if (!in.checked) return waiting();
+  if (in.checked->body_problem)
+    return needs(Words::tr("needs mending"), {text(in.checked->body_problem->message)});
+  return ready();
+}
+
+StepState layout_state(const StepInputs& in) {
+  if (!has_layout(in.plan)) return needs(Words::tr("needs a layout"));
+  if (!in.checked) return waiting();
+  QStringList findings;
+  for (const Problem& problem : in.checked->layout_problems) findings.push_back(text(problem.message));
+  if (!findings.empty())
+    return needs(findings.size() == 1 ? Words::tr("needs mending in 1 place")
+                                      : Words::tr("needs mending in %1 places").arg(findings.size()),
+                 findings);
+  for (const CastingFinding& finding : in.checked->casting) findings.push_back(text(finding.sentence));
+  return findings.empty() ? ready() : with_findings(findings);
+}
+
+StepState wear_state(const StepInputs& in) {
+  if (!has_body(in.plan) || !has_layout(in.plan)) return needs(Words::tr("needs body and layout"));
+  if (!in.checked) return waiting();
+  if (in.checked->wear_problem)
+    return needs(Words::tr("needs another place"), {text(in.checked->wear_problem->message)});
+  return in.checked->prepared ? ready() : needs(Words::tr("needs body and layout"));
+}
+
+StepState inflation_state(const StepInputs& in) {
+  if (!has_layout(in.plan)) return needs(Words::tr("needs a layout"));
+  if (!in.checked) return waiting();
+  if (in.checked->unfed.empty()) return ready();
+  QStringList names;
+  for (const std::string& name : in.checked->unfed) names.push_back(text(name));
+  return needs(Words::tr("needs a pressure or volume for %1").arg(names.join(QStringLiteral(", "))));
+}
+
+QStringList findings_of(const Estimate& estimate) {
+  QStringList sentences;
+  for (const Finding& finding : estimate.findings)
+    if (finding.severity != Severity::kNote) sentences.push_back(text(finding.sentence));
+  for (const Hazard& hazard : estimate.hazards)
+    if (hazard.severity != Severity::kNote) sentences.push_back(text(hazard.name + ": " + hazard.sentence));
+  return sentences;
+}
+
+StepState limits_state(const StepInputs& in) {
+  if (in.checked && in.checked->limits_problem)
+    return needs(Words::tr("needs another limit set"), {text(in.checked->limits_problem->message)});
+  if (!in.solved) return needs(Words::tr("needs an estimate"));
+  if (!in.stale.empty()) return needs(Words::tr("needs a new estimate"));
+  const QStringList findings = findings_of(*in.solved->estimate);
+  return findings.empty() ? StepState{Kind::kReady, Words::tr("nothing found above a limit"), {}}
+                          : with_findings(findings);
+}
+
+StepState note_state(const StepInputs& in) {
+  if (!in.solved || in.solved->fineness != Fineness::kStandard || !in.stale.empty())
+    return needs(Words::tr("needs an estimate on the standard mesh"));
+  return ready();
+}
+
+}  // namespace
+
+QString step_name(PlanStep step) {
+  switch (step) {
+    case PlanStep::kBody:
+      return Words::tr("Body");
+    case PlanStep::kLayout:
+      return Words::tr("Layout");
+    case PlanStep::kWear:
+      return Words::tr("Wear");
+    case PlanStep::kInflation:
+      return Words::tr("Inflation");
+    case PlanStep::kLimits:
+      return Words::tr("Limits");
+    case PlanStep::kNote:
+      break;
+  }
+  return Words::tr("Note");
+}
+
+StepState step_state(PlanStep step, const StepInputs& inputs) {
+  switch (step) {
+    case PlanStep::kBody:
+      return body_state(inputs);
+    case PlanStep::kLayout:
+      return layout_state(inputs);
+    case PlanStep::kWear:
+      return wear_state(inputs);
+    case PlanStep::kInflation:
+      return inflation_state(inputs);
+    case PlanStep::kLimits:
+      return limits_state(inputs);
+    case PlanStep::kNote:
+      break;
+  }
+  return note_state(inputs);
+}
+
+}  // namespace wrapgauge

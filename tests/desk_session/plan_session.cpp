@@ -1,0 +1,132 @@
+#include "app/desk/session/plan_session.hpp"
+
+#include <gtest/gtest.h>
+
+#include "model/core/file.hpp"
+#include "tests/desk_session/small_plan.hpp"
+
+namespace wrapgauge {
+namespace {
+
+class SessionTest : public testing::Test, public WithSession {};
+
+double station_mm(const PlanSession& session) {
+  return std::get<AnchorAtStation>(session.plan().placement.anchor).station / mm;
+}
+
+void move_to(PlanSession& session, double station, const QString& merge = {}) {
+  Plan plan = session.plan();
+  plan.placement.anchor = AnchorAtStation{station * mm, 0.0};
+  session.edit("Move", plan, merge);
+}
+
+TEST_F(SessionTest, AnEditCanBeTakenBackAndMadeAgain) {
+  open_small();
+  EXPECT_FALSE(session.modified());
+  move_to(session, 120.0);
+  EXPECT_TRUE(session.modified());
+  EXPECT_DOUBLE_EQ(station_mm(session), 120.0);
+  session.undo_stack().undo();
+  EXPECT_NEAR(station_mm(session), 100.0, 1e-9);
+  EXPECT_FALSE(session.modified());
+  session.undo_stack().redo();
+  EXPECT_DOUBLE_EQ(station_mm(session), 120.0);
+}
+
+TEST_F(SessionTest, EditsOfOneFieldInARowAreOneStepBack) {
+  open_small();
+  for (const double station : {101.0, 102.0, 103.0}) move_to(session, station, "station");
+  EXPECT_EQ(session.undo_stack().count(), 1);
+  session.undo_stack().undo();
+  EXPECT_NEAR(station_mm(session), 100.0, 1e-9);
+}
+
+TEST_F(SessionTest, AnEditThatChangesNothingIsNone) {
+  open_small();
+  session.edit("Nothing", session.plan());
+  EXPECT_EQ(session.undo_stack().count(), 0);
+}
+
+TEST_F(SessionTest, ALayoutThatIsEditedMovesFromItsFileIntoThePlan) {
+  open_small();
+  Layout layout = session.plan().layout;
+  layout.chambers[0].name = "pad";
+  session.edit_layout("Rename", layout);
+  EXPECT_FALSE(session.plan().layout_file);
+  ASSERT_TRUE(session.save(root / "again.json").ok());
+  EXPECT_EQ(read_plan(root / "again.json")->layout.chambers[0].name, "pad");
+}
+
+TEST_F(SessionTest, AnInletThatIsGoneTakesItsInflationWithIt) {
+  open_small();
+  Layout layout = session.plan().layout;
+  layout.inlets[0].name = "other";
+  session.edit_layout("Rename", layout);
+  EXPECT_TRUE(session.plan().inflation.empty());
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  EXPECT_EQ(session.state(PlanStep::kInflation).kind, StepState::Kind::kNeeds);
+  EXPECT_TRUE(session.state(PlanStep::kInflation).words.contains("other"));
+}
+
+TEST_F(SessionTest, ANewPlanSaysWhatItNeeds) {
+  session.start_new();
+  EXPECT_EQ(session.state(PlanStep::kBody).words, "needs a body");
+  EXPECT_EQ(session.state(PlanStep::kLayout).words, "needs a layout");
+  const auto saved = session.save(root / "new.json");
+  ASSERT_FALSE(saved.ok());
+  EXPECT_NE(saved.problem().message.find("still missing"), std::string::npos);
+  EXPECT_FALSE(std::filesystem::exists(root / "new.json"));
+}
+
+TEST_F(SessionTest, ABadFileLeavesThePlanAsItIsAndHasTheTerminalsWords) {
+  open_small();
+  ASSERT_TRUE(write_file_atomically(root / "bad.json", "{\"wrapgauge-plan\": 1, \"body\": ").ok());
+  const auto opened = session.open(root / "bad.json");
+  ASSERT_FALSE(opened.ok());
+  EXPECT_EQ(opened.problem().message, read_plan(root / "bad.json").problem().message);
+  EXPECT_EQ(session.plan().name, "small pad");
+}
+
+TEST_F(SessionTest, AChangeOfWearIsSaidUntilItIsTakenBack) {
+  open_small();
+  ASSERT_TRUE(wait_until([&] { return session.solved() != nullptr; }));
+  EXPECT_TRUE(session.stale().empty());
+  move_to(session, 110.0);
+  ASSERT_EQ(session.stale(), std::vector<PlanPart>{PlanPart::kWear});
+  EXPECT_EQ(parts_words(session.stale()), "the wear");
+  session.undo_stack().undo();
+  EXPECT_TRUE(session.stale().empty());
+}
+
+TEST_F(SessionTest, SavingElsewhereChangesNoInput) {
+  Plan plan = small_plan();
+  ASSERT_TRUE(
+      write_file_atomically(root / "limits.json",
+                            *read_file(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources/limits.json"))
+          .ok());
+  plan.limits_file = "limits.json";
+  plan.folder = root;
+  ASSERT_TRUE(write_plan(plan, root / "pad.json").ok());
+  ASSERT_TRUE(session.open(root / "pad.json").ok());
+  std::filesystem::create_directories(root / "deeper");
+  ASSERT_TRUE(session.save(root / "deeper/pad.json").ok());
+  const auto again = read_plan(root / "deeper/pad.json");
+  ASSERT_TRUE(again.ok());
+  EXPECT_TRUE(changed_parts(*again, session.plan()).empty());
+}
+
+TEST(PlanPart, APlanDiffersFromItselfInNothing) {
+  EXPECT_TRUE(changed_parts(small_plan(), small_plan()).empty());
+}
+
+TEST(PlanPart, PartsAreNamedInTheOrderOfWork) {
+  Plan other = small_plan();
+  other.layout.chambers[0].name = "another";
+  other.inflation[0].target = 3.0 * kPa;
+  other.mesh_edge = 5.0 * mm;
+  EXPECT_EQ(parts_words(changed_parts(small_plan(), other)),
+            "the layout, the inflation and the mesh or solver settings");
+}
+
+}  // namespace
+}  // namespace wrapgauge
