@@ -3,6 +3,7 @@
 #include <QPolygonF>
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "app/picture/legend.hpp"
 #include "app/picture/limb_view.hpp"
@@ -67,12 +68,21 @@ void draw_section(const SectionLine& line, const LimbView& view, Raster& raster)
   }
 }
 
-// A ring of the site's radius, flat on the picture, where its point faces the eye.
-void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPainter& painter, int left) {
+// "tibial crest and face 3" is one of a row: "tibial crest and face".
+std::string row_name(const std::string& site) {
+  const std::size_t end = site.find_last_not_of("0123456789");
+  return end + 1 < site.size() && site[end] == ' ' ? site.substr(0, end) : site;
+}
+
+// A ring of the site's radius, flat on the picture, where its point faces the eye. Adds what is seen to
+// `seen`.
+void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPainter& painter, int left,
+                std::set<std::string>& seen) {
   MapLabels labels(painter);
   for (const BonySite& site : shown.body.bony_sites) {
     const RasterPoint at = view.project(site.point_m);
     if (!raster.visible(at, 4.0 * kLift)) continue;
+    seen.insert(row_name(site.name));
     const QPointF centre(left + at.x, kPanelTop + at.y);
     const double radius = std::max(4.0, site.radius.si() * view.pixels_per_m);
     painter.setBrush(Qt::NoBrush);
@@ -87,17 +97,35 @@ void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPaint
   }
 }
 
-void draw_panel(const Shown& shown, const LimbView& view, int left, const QString& heading,
-                QPainter& painter) {
+void draw_panel(const Shown& shown, const LimbView& view, int left, const QString& heading, QPainter& painter,
+                std::set<std::string>& seen) {
   Raster raster(kPanelWidth, kPanelHeight, 1.0);
   draw_skin(shown.body.surface, shown.normals, view, raster);
   for (const auto& section : shown.sections)
     for (const SectionLine& line : section) draw_section(line, view, raster);
   painter.drawImage(QPointF(left, kPanelTop), raster.image());
-  draw_sites(shown, view, raster, painter, left);
+  draw_sites(shown, view, raster, painter, left, seen);
   painter.setPen(kInk);
   painter.setFont(picture_font(16, true));
   painter.drawText(QRectF(left, kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
+}
+
+// Sites that neither view shows, so that nobody takes the picture for all of them.
+QString hidden_sites(const Body& body, std::set<std::string> seen) {
+  QString words;
+  for (const BonySite& site : body.bony_sites)
+    if (seen.insert(row_name(site.name)).second)
+      words += (words.isEmpty() ? "" : ", ") + QString::fromStdString(row_name(site.name));
+  return words;
+}
+
+QStringList caption_of(const Body& body, const std::set<std::string>& seen) {
+  QStringList caption{
+      "Lines: girths by a plane across the axis, stations from the distal end; proximal is up."};
+  if (!body.bony_sites.empty()) caption[0] += " Dashed: bony or nerve sites.";
+  if (const QString hidden = hidden_sites(body, seen); !hidden.isEmpty())
+    caption << "On the sides turned away: " + hidden + ".";
+  return caption;
 }
 
 QString words_of(const GirthMark& mark) {
@@ -166,14 +194,12 @@ QImage girth_picture(const Body& body, const std::vector<GirthMark>& girths, con
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const Shown shown = shown_body(body, girths);
   draw_title(painter, title, subtitle);
-  draw_panel(shown, shown.front, kLeftPanel, "from angle 0°", painter);
-  draw_panel(shown, shown.side, kRightPanel, "from angle 90°", painter);
+  std::set<std::string> seen;
+  draw_panel(shown, shown.front, kLeftPanel, "from angle 0°", painter, seen);
+  draw_panel(shown, shown.side, kRightPanel, "from angle 90°", painter, seen);
   draw_words(shown, painter);
   draw_scale_bar(painter, QPointF(kLeftPanel + 4, kPanelTop + kPanelHeight + 12), shown.front.pixels_per_m);
-  QStringList caption{
-      "Lines: girths by a plane across the axis, stations from the distal end; proximal is up."};
-  if (!body.bony_sites.empty()) caption[0] += " Dashed: bony or nerve sites.";
-  draw_caption(painter, caption);
+  draw_caption(painter, caption_of(body, seen));
   painter.end();
   return image;
 }

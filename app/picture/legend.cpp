@@ -9,6 +9,8 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kRim = 4.0;  // pixels: words keep this far from the picture's sides
+
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
 }
@@ -59,7 +61,10 @@ QRectF MapLabels::plate(const QPointF& centre, const QStringList& lines, int pix
   for (const QString& line : lines)
     width = std::max(width, QFontMetricsF(picture_font(pixels, true)).horizontalAdvance(line));
   const QSizeF size(width + 10.0, 1.3 * pixels * static_cast<double>(lines.size()) + 6.0);
-  return {centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height(), size.width(), size.height()};
+  QRectF box({centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height()}, size);
+  const QRectF whole = QRectF(painter_.window()).adjusted(kRim, kRim, -kRim, -kRim);
+  box.moveLeft(std::max(whole.left(), std::min(box.left(), whole.right() - box.width())));
+  return box;
 }
 
 bool MapLabels::is_free(const QRectF& plate) const {

@@ -20,7 +20,7 @@ class MapLabels {
  public:
   explicit MapLabels(QPainter& painter) : painter_(painter) {}
 
-  // Lines centred round `centre`, the first one bold.
+  // Lines centred round `centre`, moved sideways where they would run out of the picture; the first one bold.
   void put(const QPointF& centre, const QStringList& lines, int pixels);
   // At the first of the places where it does not run into other words; nowhere if there is none.
   void put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels);
