@@ -1,3 +1,4 @@
+#include "bodyforms/leg_parameters.hpp"
 #include "bodyforms/leg_sections.hpp"
 
 namespace wrapgauge {
@@ -45,15 +46,12 @@ FormMaker ankle_form() {
       {"ankle",
        "An ankle from the malleoli (station 0) to the lower shin, without the foot.",
        {length_parameter(0.0, {{"tibialheight", 0.28}}, "judgement: 0.28 of ANSUR II 2012, tibialheight"),
-        measured_girth("girth_ankle", "anklecircumference", "above the malleoli, where it is thinnest"),
-        shared_girth("girth_malleoli", {{"girth_ankle", 1.10}}, "over the malleoli",
-                     "judgement: 1.10 of the thinnest; not in the survey"),
+        ankle_girth(), malleoli_girth(),
         shared_girth("girth_above", {{"girth_ankle", 0.76}, {"calfcircumference", 0.24}}, "on the lower shin",
                      "judgement: 0.76 of the ankle and 0.24 of ANSUR II 2012, calfcircumference; not in "
                      "the survey"),
         aspect_parameter("aspect_malleoli", 0.75, "over the malleoli, x from side to side", "judgement"),
-        aspect_parameter("aspect_ankle", 0.8, "where it is thinnest, x from side to side", "judgement"),
-        edge_parameter()},
+        ankle_aspect(), edge_parameter()},
        "shin",
        true},
       sites(),

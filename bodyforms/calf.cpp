@@ -1,3 +1,4 @@
+#include "bodyforms/leg_parameters.hpp"
 #include "bodyforms/leg_sections.hpp"
 
 namespace wrapgauge {
@@ -56,20 +57,15 @@ std::vector<SectionAtShare> calf_sections_between(double aspect_ankle, double as
 }
 
 FormMaker calf_form() {
-  return {{"calf",
-           "A lower leg from above the ankle (station 0) to below the knee.",
-           {length_parameter(-112.0, {{"tibialheight", 1.0}},
-                             "derived: ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007), tibialheight, "
-                             "confirmed, less 112 mm to above the malleoli (judgement)"),
-            measured_girth("girth_ankle", "anklecircumference", "above the malleoli"),
-            measured_girth("girth_calf", "calfcircumference", "where the calf is widest"),
-            shared_girth("girth_knee", {{"girth_calf", 0.92}}, "below the knee",
-                         "judgement: 0.92 of the widest; not in the survey"),
-            aspect_parameter("aspect_ankle", 0.8, "at the ankle, x from side to side", "judgement"),
-            aspect_parameter("aspect_knee", 0.9, "at the knee, x from side to side", "judgement"),
-            edge_parameter()},
-           "calf",
-           true},
+  std::vector<FormParameter> parameters = calf_parameters();
+  parameters.insert(
+      parameters.begin(),
+      {length_parameter(-112.0, {{"tibialheight", 1.0}},
+                        "derived: ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007), tibialheight, "
+                        "confirmed, less 112 mm to above the malleoli (judgement)"),
+       ankle_girth()});
+  return {{"calf", "A lower leg from above the ankle (station 0) to below the knee.", std::move(parameters),
+           "calf", true},
           sites(),
           limb<shape>};
 }

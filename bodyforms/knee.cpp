@@ -1,4 +1,5 @@
 #include "bodyforms/form_values.hpp"
+#include "bodyforms/leg_parameters.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -44,8 +45,7 @@ FormMaker knee_form() {
             asked_girth("girth_knee", "over the middle of the kneecap",
                         "this table of ANSUR II 2012 has no knee girth, so measure it with a tape, leg "
                         "straight and relaxed"),
-            shared_girth("girth_below", {{"calfcircumference", 0.92}}, "below the knee",
-                         "judgement: 0.92 of ANSUR II 2012, calfcircumference; not in the survey"),
+            girth_below_knee("girth_below", "calfcircumference", "ANSUR II 2012, calfcircumference"),
             measured_girth("girth_lower_thigh", "lowerthighcircumference", "just above the kneecap"),
             edge_parameter()},
            "shin",

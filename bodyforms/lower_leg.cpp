@@ -1,3 +1,4 @@
+#include "bodyforms/leg_parameters.hpp"
 #include "bodyforms/leg_sections.hpp"
 
 namespace wrapgauge {
@@ -41,22 +42,15 @@ std::vector<SiteOnForm> sites() {
 }  // namespace
 
 FormMaker lower_leg_form() {
-  return {{"lower-leg",
-           "A lower leg from the malleoli (station 0) to the knee, without the foot.",
-           {length_parameter(0.0, {{"tibialheight", 1.0}, {"lateralmalleolusheight", -1.0}},
-                             "derived: ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007), tibialheight "
-                             "less lateralmalleolusheight; confirmed"),
-            measured_girth("girth_ankle", "anklecircumference", "above the malleoli, where it is thinnest"),
-            shared_girth("girth_malleoli", {{"girth_ankle", 1.10}}, "over the malleoli",
-                         "judgement: 1.10 of the thinnest; not in the survey"),
-            measured_girth("girth_calf", "calfcircumference", "where the calf is widest"),
-            shared_girth("girth_knee", {{"girth_calf", 0.92}}, "below the knee",
-                         "judgement: 0.92 of the widest; not in the survey"),
-            aspect_parameter("aspect_ankle", 0.8, "at the ankle, x from side to side", "judgement"),
-            aspect_parameter("aspect_knee", 0.9, "at the knee, x from side to side", "judgement"),
-            edge_parameter()},
-           "calf",
-           true},
+  std::vector<FormParameter> parameters = calf_parameters();
+  parameters.insert(
+      parameters.begin(),
+      {length_parameter(0.0, {{"tibialheight", 1.0}, {"lateralmalleolusheight", -1.0}},
+                        "derived: ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007), tibialheight "
+                        "less lateralmalleolusheight; confirmed"),
+       ankle_girth(), malleoli_girth()});
+  return {{"lower-leg", "A lower leg from the malleoli (station 0) to the knee, without the foot.",
+           std::move(parameters), "calf", true},
           sites(),
           limb<shape>};
 }
