@@ -7,9 +7,7 @@
 #include <vector>
 
 #include "model/body/boundary_loop.hpp"
-#include "model/body/edge_table.hpp"
 #include "model/body/thin_face.hpp"
-#include "model/body/union_find.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -188,9 +186,8 @@ PieceChoice keep_largest_piece(const Points3& vertices, Triangles& faces) {
   return choice;
 }
 
-int split_touching_vertices(Points3& vertices, Triangles& faces) {
-  UnionFind fans(static_cast<int>(faces.size()));  // corners 3 * face + k
-  const EdgeTable edges(faces);
+UnionFind vertex_fans(const Triangles& faces, const EdgeTable& edges) {
+  UnionFind fans(static_cast<int>(faces.size()));
   for (std::size_t edge = 0; edge < edges.size(); ++edge) {
     const auto uses = edges.uses(edge);
     if (uses.size() != 2) continue;
@@ -200,6 +197,11 @@ int split_touching_vertices(Points3& vertices, Triangles& faces) {
     fans.join(a0, same_way ? b0 : b1);
     fans.join(a1, same_way ? b1 : b0);
   }
+  return fans;
+}
+
+int split_touching_vertices(Points3& vertices, Triangles& faces) {
+  UnionFind fans = vertex_fans(faces, EdgeTable(faces));
   std::vector<char> owned(vertices.rows(), 0);
   std::vector<int> vertex_of(faces.size()), copy_of;
   const int first_copy = static_cast<int>(vertices.rows());

@@ -3,6 +3,8 @@
 
 #include <optional>
 
+#include "model/body/edge_table.hpp"
+#include "model/body/union_find.hpp"
 #include "model/core/array.hpp"
 #include "model/core/result.hpp"
 
@@ -20,6 +22,9 @@ struct PieceChoice {
 
 // Keeps the piece (faces joined by edges) of the largest area.
 PieceChoice keep_largest_piece(const Points3& vertices, Triangles& faces);
+
+// Corners (3 * face + k) that edges join round the same vertex; `edges` are those of `faces`.
+UnionFind vertex_fans(const Triangles& faces, const EdgeTable& edges);
 
 // Gives a vertex that several separate fans of faces share a copy a fan; returns how many copies were made.
 int split_touching_vertices(Points3& vertices, Triangles& faces);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "model/body/body_axis.hpp"
+#include "model/body/rim_trim.hpp"
 #include "model/body/vertex_weld.hpp"
 #include "model/core/number_text.hpp"
 
@@ -39,11 +40,16 @@ bool works_on_soup(const MendStep& step) {
   return std::holds_alternative<DropTable>(step) || std::holds_alternative<DropCrumbs>(step);
 }
 
-// Manifold, one piece, outward.
+// Manifold, one piece, outward, and nothing hanging at its rims.
 Result<Mended> repaired(const Scan& scan) {
-  auto result = repair_surface({scan.surface.vertices_m, scan.surface.faces, 0.0, {}});
+  TriangleMesh mesh = scan.surface;
+  const int trimmed = trim_rims(mesh.faces);
+  auto result = repair_surface({std::move(mesh.vertices_m), std::move(mesh.faces), 0.0, {}});
   if (!result) return result.problem();
-  MendReport report{"repair", "", {}};
+  MendReport report{"repair", "", {{"faces_trimmed", static_cast<double>(trimmed)}}};
+  if (trimmed > 0)
+    report.sentence = "Trimmed " + std::to_string(trimmed) + (trimmed == 1 ? " face" : " faces") +
+                      " hanging loosely at the rims of holes and ends.";
   for (const Repair& repair : result->repairs)
     report.sentence += (report.sentence.empty() ? "" : " ") + repair.sentence;
   if (report.sentence.empty()) report.sentence = "Nothing to repair.";

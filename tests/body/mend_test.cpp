@@ -201,10 +201,10 @@ TEST(Mend, ANoisyHoledCrumbedPosedScanOnATableComesBackWithItsGirths) {
 
 TEST(Mend, AStepLeftOutGivesTheBodyBeforeIt) {
   const RawMesh raw = worst_scan();
-  const auto all = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}, Smooth{5}});
-  const auto fewer = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}});
+  const auto all = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}, FillHoles{}, Smooth{5}});
+  const auto fewer = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}, FillHoles{}});
   ASSERT_TRUE(all.ok() && fewer.ok());
-  const auto again = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}});
+  const auto again = mend_body(raw, kMillimetres, {DropTable{}, DropCrumbs{}, FillHoles{}});
   EXPECT_EQ(fewer->checked.body.surface.vertices_m, again->checked.body.surface.vertices_m);
   EXPECT_EQ(fewer->checked.body.surface.faces, all->checked.body.surface.faces);
   EXPECT_NE(fewer->checked.body.surface.vertices_m, all->checked.body.surface.vertices_m);

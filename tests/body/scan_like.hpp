@@ -86,4 +86,23 @@ inline RawMesh moved(RawMesh mesh, double angle, const Vec3& axis, const Vec3& s
   return mesh;
 }
 
+// A scan of a clean limb that stands along z: noise, up to eight holes of 5 to 12 mm radius, 20 crumbs, a
+// table if wanted, and another pose.
+inline RawMesh scan_of_limb(RawMesh limb, double noise_mm, bool on_table) {
+  limb.vertices.rowwise() -= Eigen::RowVector3d(limb.vertices.col(0).mean(), limb.vertices.col(1).mean(),
+                                                limb.vertices.col(2).minCoeff());
+  const double length = limb.vertices.col(2).maxCoeff();
+  const auto vertices = static_cast<double>(limb.vertices.rows());
+  add_noise(limb, noise_mm);
+  Noise draw;
+  for (int i = 0; i < 8; ++i) {
+    const auto vertex = static_cast<Eigen::Index>(draw.even() * vertices);
+    const double station = limb.vertices(vertex, 2);
+    if (station > 30.0 && station < length - 30.0) punch_hole(limb, vertex, 5.0 + 7.0 * draw.even());
+  }
+  add_crumbs(limb, 20);
+  if (on_table) add_table(limb, 4.0, 0.4);
+  return moved(std::move(limb), 2.1 + noise_mm, {1.0, 0.3, -0.7}, {210.0, -90.0, 500.0});
+}
+
 }  // namespace wrapgauge::shapes
