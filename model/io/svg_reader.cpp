@@ -59,10 +59,11 @@ bool is_silent(std::string_view element) {
 
 class SvgWalk {
  public:
-  SvgWalk(const SvgDocument& document, Drawing& drawing) : document_(document), drawing_(drawing) {}
+  SvgWalk(const SvgDocument& document, const SvgStyleSheet& sheet, Drawing& drawing)
+      : document_(document), sheet_(sheet), drawing_(drawing) {}
 
   std::optional<Problem> walk(const SvgPage& page) {
-    Scene scene{page.to_m, page.viewport, svg_style_of(document_.root(), {}), {}};
+    Scene scene{page.to_m, page.viewport, svg_style_of(document_.root(), sheet_, {}), {}};
     open_.push_back(document_.root());
     children(document_.root(), scene);
     return problem_;
@@ -91,7 +92,7 @@ class SvgWalk {
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
       return fail("repeats its parts inside one another more than 60 deep; simplify it.");
     Scene scene = outer;
-    scene.style = svg_style_of(node, outer.style);
+    scene.style = svg_style_of(node, sheet_, outer.style);
     if (!scene.style.display) return leave_out(node, "is hidden");
     const auto transform = svg_transform(node.attribute("transform").value());
     if (!transform)
@@ -166,7 +167,7 @@ class SvgWalk {
   void symbol(pugi::xml_node target, pugi::xml_node use, Scene& scene) {
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
       return fail("repeats its parts inside one another more than 60 deep; simplify it.");
-    scene.style = svg_style_of(target, scene.style);
+    scene.style = svg_style_of(target, sheet_, scene.style);
     const std::vector<std::string> names = group_names_of(target);
     scene.groups.insert(scene.groups.begin(), names.begin(), names.end());
     open_.push_back(target);
@@ -175,16 +176,13 @@ class SvgWalk {
   }
 
   const SvgDocument& document_;
+  const SvgStyleSheet& sheet_;
   Drawing& drawing_;
   std::vector<pugi::xml_node> open_;  // from the root to the element being drawn, repeats included
   std::optional<Problem> problem_;
   int elements_ = 0;
   std::size_t points_ = 0;
 };
-
-bool has_style_sheet(pugi::xml_node root) {
-  return root.find_node([](pugi::xml_node node) { return svg_local_name(node.name()) == "style"; });
-}
 
 }  // namespace
 
@@ -195,9 +193,12 @@ Result<Drawing> read_svg(std::string_view bytes, const std::string& name, std::o
   const auto page = svg_page(document.root(), name, unit);
   if (!page) return page.problem();
   drawing.notes.push_back(page->note);
-  if (has_style_sheet(document.root()))
-    drawing.notes.push_back("The file has a style sheet, which is not read: fill and stroke may be missing.");
-  if (auto problem = SvgWalk(document, drawing).walk(*page)) return *problem;
+  const SvgStyleSheet sheet(document.root());
+  if (sheet.too_long())
+    return bad_input(name + " has a style sheet of more than " +
+                     std::to_string(SvgStyleSheet::kMostSelectors) + " selectors; simplify it.");
+  drawing.notes.insert(drawing.notes.end(), sheet.notes().begin(), sheet.notes().end());
+  if (auto problem = SvgWalk(document, sheet, drawing).walk(*page)) return *problem;
   return drawing;
 }
 

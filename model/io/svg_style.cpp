@@ -5,13 +5,13 @@
 
 namespace wrapgauge {
 
-SvgStyle svg_style_of(pugi::xml_node node, SvgStyle style) {
-  const auto declared = svg_declarations(node.attribute("style").value());
-  // A declaration in style="" wins over the attribute of the same name.
+SvgStyle svg_style_of(pugi::xml_node node, const SvgStyleSheet& sheet, SvgStyle style) {
+  SvgDeclarations declared = sheet.declarations_for(node);
+  lay_over(declared, svg_declarations(node.attribute("style").value()));
   const auto said = [&](const char* name) -> std::string {
     const auto found = declared.find(name);
     const std::string value =
-        found != declared.end() ? found->second : svg_trimmed(node.attribute(name).value());
+        found != declared.end() ? found->second.value : svg_trimmed(node.attribute(name).value());
     return value == "inherit" ? "" : value;
   };
   if (const auto fill = said("fill"); !fill.empty()) style.fill = plain_colour(fill);

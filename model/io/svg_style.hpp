@@ -3,6 +3,7 @@
 #include <pugixml.hpp>
 #include <string>
 
+#include "model/io/svg_style_sheet.hpp"
 #include "model/layout/drawing.hpp"
 
 namespace wrapgauge {
@@ -16,6 +17,7 @@ struct SvgStyle {
   bool display = true;  // `display`: false holds for all inside
 };
 
-SvgStyle svg_style_of(pugi::xml_node node, SvgStyle inherited);
+// An attribute gives way to the style sheet, that to style="", but for what is !important (CSS 2.1, 6.4).
+SvgStyle svg_style_of(pugi::xml_node node, const SvgStyleSheet& sheet, SvgStyle inherited);
 
 }  // namespace wrapgauge

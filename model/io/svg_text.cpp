@@ -121,18 +121,28 @@ std::optional<Geom::Affine> svg_view_map(const SvgBox& view, const SvgBox& port,
   return Geom::Affine(scale, 0, 0, scale, port.x + left - scale * view.x, port.y + above - scale * view.y);
 }
 
-std::map<std::string, std::string> svg_declarations(std::string_view text) {
-  std::map<std::string, std::string> out;
+SvgDeclarations svg_declarations(std::string_view text) {
+  SvgDeclarations out;
   while (!text.empty()) {
     const std::string_view one = text.substr(0, text.find(';'));
     text.remove_prefix(std::min(text.size(), one.size() + 1));
     const std::size_t colon = one.find(':');
     if (colon == one.npos) continue;
-    std::string_view value = one.substr(colon + 1);
-    value = value.substr(0, value.find('!'));
-    out[small_letters(svg_trimmed(one.substr(0, colon)))] = svg_trimmed(value);
+    const std::string_view value = one.substr(colon + 1);
+    const std::size_t mark = value.find('!');
+    const bool important =
+        mark != value.npos && small_letters(svg_trimmed(value.substr(mark + 1))) == "important";
+    lay_over(out, {{small_letters(svg_trimmed(one.substr(0, colon))),
+                    {svg_trimmed(value.substr(0, mark)), important}}});
   }
   return out;
+}
+
+void lay_over(SvgDeclarations& below, const SvgDeclarations& above) {
+  for (const auto& [property, said] : above) {
+    const auto there = below.find(property);
+    if (there == below.end() || said.important || !there->second.important) below[property] = said;
+  }
 }
 
 std::vector<std::string> svg_words(std::string_view text) {

@@ -31,8 +31,15 @@ struct SvgBox {
 // port.
 std::optional<Geom::Affine> svg_view_map(const SvgBox& view, const SvgBox& port, std::string_view aspect);
 
-// "a: b; c: d" as a map; "!important" is dropped.
-std::map<std::string, std::string> svg_declarations(std::string_view text);
+struct SvgDeclaration {
+  std::string value;
+  bool important = false;
+};
+using SvgDeclarations = std::map<std::string, SvgDeclaration>;  // by property, in small letters
+// "a: b; c: d !important" as a map.
+SvgDeclarations svg_declarations(std::string_view text);
+// What `above` says holds, but for what is important in `below` alone.
+void lay_over(SvgDeclarations& below, const SvgDeclarations& above);
 
 std::vector<std::string> svg_words(std::string_view text);
 std::string svg_trimmed(std::string_view text);

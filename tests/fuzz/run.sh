@@ -17,7 +17,7 @@ sources="model/layout/drawing.cpp model/layout/drawing_colour.cpp model/layout/d
   model/io/dxf_entity.cpp model/io/dxf_groups.cpp model/io/dxf_reader.cpp model/io/dxf_spline.cpp
   model/io/mesh_reader_text.cpp model/io/path_joining.cpp model/io/path_trace.cpp model/io/svg_document.cpp
   model/io/svg_page.cpp model/io/svg_reader.cpp model/io/svg_shape.cpp model/io/svg_sink.cpp
-  model/io/svg_style.cpp model/io/svg_text.cpp"
+  model/io/svg_style.cpp model/io/svg_style_sheet.cpp model/io/svg_text.cpp"
 flags="-std=c++20 -O1 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=undefined
   -frounding-math -I. $(pkg-config --cflags eigen3 2geom pugixml dxflib)"
 release=build/release/model

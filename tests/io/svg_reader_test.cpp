@@ -130,6 +130,60 @@ TEST(SvgReader, ColoursAndStrokeWidthsAreInheritedAndScaled) {
   EXPECT_NEAR(*drawing.shapes[0].stroke_width / mm, 4.0, 1e-9);
 }
 
+std::string fill_under(const std::string& sheet, const std::string& rect, std::size_t notes = 1) {
+  const auto drawing = read(page("width='100mm' height='100mm' viewBox='0 0 100 100'",
+                                 "<style>" + sheet + "</style><rect width='5' height='5' " + rect + "/>"));
+  EXPECT_EQ(drawing.notes.size(), notes) << drawing.notes.back();
+  return drawing.shapes.empty() ? "not drawn" : drawing.shapes[0].fill;
+}
+
+// The order of CSS 2.1, 6.4.1 and 6.4.3 (from memory).
+TEST(SvgReader, StyleSheetsActInTheOrderOfTheCascade) {
+  EXPECT_EQ(fill_under("rect{fill:#00ff00}", ""), "#00ff00");
+  EXPECT_EQ(fill_under("rect{fill:#00ff00}", "fill='red'"), "#00ff00");  // an attribute gives way
+  EXPECT_EQ(fill_under("rect{fill:#00ff00}", "style='fill:#0000ff'"), "#0000ff");
+  EXPECT_EQ(fill_under("rect{fill:#00ff00 !important}", "style='fill:#0000ff'"), "#00ff00");
+  EXPECT_EQ(fill_under("#a{fill:#111111} .b{fill:#222222} rect{fill:#333333}", "id='a' class='b'"),
+            "#111111");
+  EXPECT_EQ(fill_under(".b{fill:#222222} rect{fill:#333333} *{fill:#444444}", "class='b'"), "#222222");
+  EXPECT_EQ(fill_under(".b{fill:#222222} .c{fill:#333333}", "class='c b'"), "#333333");  // the later
+  EXPECT_EQ(fill_under(".b{fill:#222222} rect.b.c#a{fill:#333333} .b{fill:#444444}", "id='a' class='c b'"),
+            "#333333");
+  EXPECT_EQ(fill_under("circle, .b , path{fill:#222222}", "class='b'"), "#222222");
+  EXPECT_EQ(fill_under(".b{fill:#222222}", "class='B'"), "#000000");  // capitals count
+  EXPECT_EQ(fill_under(".b{display:none}", "class='b'"), "not drawn");
+  EXPECT_EQ(fill_under("<![CDATA[/* a } */ .b/**/{ x:'}'; FILL : #222222 }]]>", "class='b'"), "#222222");
+  EXPECT_EQ(fill_under(".b{fill:#222222", "class='b'"), "#222222");  // ends with the sheet
+}
+
+TEST(SvgReader, RulesOfAStyleSheetThatAreNotReadAreSaid) {
+  EXPECT_EQ(fill_under("g rect{fill:#222222} .b{fill:#333333}", "class='b'", 2), "#333333");
+  EXPECT_EQ(fill_under("@media print{rect{fill:#222222} } .b{fill:#333333}", "class='b'", 2), "#333333");
+  EXPECT_EQ(fill_under("@import url(x.css); .b{fill:#333333}", "class='b'", 2), "#333333");
+  EXPECT_EQ(fill_under("rect:hover{fill:#222222}", "", 2), "#000000");
+  EXPECT_EQ(fill_under("text > tspan{font-size:3px}", ""), "#000000");  // says nothing that is asked for
+  std::string many;
+  for (int i = 0; i < 600; ++i) many += ".a" + std::to_string(i) + "{fill:red}";
+  const auto refused = read_svg(page("", "<style>" + many + "</style>"), "x.svg");
+  ASSERT_FALSE(refused);
+  EXPECT_NE(refused.problem().message.find("500 selectors"), std::string::npos);
+}
+
+TEST(SvgReader, StyleSheetsReachGroupsAndRepeats) {
+  const auto drawing = read(
+      page("width='100mm' height='100mm' viewBox='0 0 100 100'",
+           "<defs><style>.cells{fill:#0a0b0c;stroke:#0000ff;stroke-width:4px} "
+           ".gone{visibility:hidden}</style></defs>"
+           "<symbol id='s' class='cells'><rect width='5' height='5'/></symbol><use href='#s' x='9'/>"
+           "<g class='cells'><rect width='5' height='5'/><rect class='gone' width='5' height='5'/></g>"));
+  ASSERT_EQ(drawing.shapes.size(), 2u);
+  for (const DrawnShape& shape : drawing.shapes) {
+    EXPECT_EQ(shape.fill, "#0a0b0c");
+    EXPECT_EQ(shape.stroke, "#0000ff");
+    EXPECT_NEAR(*shape.stroke_width / mm, 4.0, 1e-9);
+  }
+}
+
 TEST(SvgReader, WhatIsNoShapeIsListedWithItsReason) {
   const auto drawing = read(page(
       "width='100mm' height='100mm'",
