@@ -8,6 +8,8 @@
 #include <numbers>
 #include <sstream>
 
+#include "model/io/dxf_fit_spline.hpp"
+#include "model/io/dxf_insert.hpp"
 #include "model/io/dxf_spline.hpp"
 #include "model/io/path_trace.hpp"
 
@@ -18,14 +20,22 @@ constexpr double kPi = std::numbers::pi;
 constexpr std::size_t kLongestText = 1000;  // bytes; dxflib's lines hold 1024
 
 struct Bulged {
-  Vec2 point_m;
+  Vec2 point;    // in the drawing's units
   double bulge;  // tangent of a quarter of the angle of the arc to the next point; positive: to the left
 };
+
+// The longer half axis of the ellipse that u and v are conjugate half diameters of: the larger singular
+// value.
+double largest_radius(const Vec2& u, const Vec2& v) {
+  const double a = u.squaredNorm(), b = v.squaredNorm(), c = u.dot(v);
+  return std::sqrt(0.5 * (a + b + std::hypot(a - b, 2.0 * c)));
+}
 
 // Traces what dxflib reports.
 class EntityTrace final : public DL_CreationAdapter {
  public:
-  EntityTrace(double unit_m, bool turned_over) : unit_(unit_m), mirror_(turned_over ? -1.0 : 1.0) {}
+  EntityTrace(const Eigen::Affine2d& to_m, bool turned_over)
+      : to_m_(to_m), mirror_(turned_over ? -1.0 : 1.0) {}
 
   void addPoint(const DL_PointData& d) override { shape.paths.push_back({{in_m(d.x, d.y)}}); }
 
@@ -37,20 +47,21 @@ class EntityTrace final : public DL_CreationAdapter {
 
   void addCircle(const DL_CircleData& d) override {
     const Vec2 centre = in_object(d.cx, d.cy);
-    const double radius = std::abs(d.radius) * unit_;
-    if (radius > 0.0) shape.circle = DrawnCircle{centre, radius};
+    const double radius = std::abs(d.radius);
+    if (radius > 0.0 && keeps_angles())
+      shape.circle = DrawnCircle{centre, radius * to_m_.linear().col(0).norm()};
     arc(centre, {radius * mirror_, 0.0}, {0.0, radius}, 0.0, 2.0 * kPi);
   }
 
   void addArc(const DL_ArcData& d) override {
-    const double radius = std::abs(d.radius) * unit_, start = d.angle1 * kPi / 180.0;
+    const double radius = std::abs(d.radius), start = d.angle1 * kPi / 180.0;
     double angle = std::fmod(d.angle2 - d.angle1, 360.0) * kPi / 180.0;
     if (angle <= 0.0) angle += 2.0 * kPi;
     arc(in_object(d.cx, d.cy), {radius * mirror_, 0.0}, {0.0, radius}, start, angle);
   }
 
   void addEllipse(const DL_EllipseData& d) override {
-    const Vec2 major = in_m(d.mx, d.my);
+    const Vec2 major(d.mx, d.my);
     const Vec2 minor = mirror_ * d.ratio * Vec2(-major.y(), major.x());
     double angle = std::fmod(d.angle2 - d.angle1, 2.0 * kPi);
     if (angle <= 1e-9) angle += 2.0 * kPi;
@@ -59,7 +70,7 @@ class EntityTrace final : public DL_CreationAdapter {
 
   void addPolyline(const DL_PolylineData& d) override { closed_ = (d.flags & 1) != 0; }
   void addVertex(const DL_VertexData& d) override {
-    vertices_.push_back({in_object(d.x, d.y), mirror_ * d.bulge});
+    vertices_.push_back({Vec2(mirror_ * d.x, d.y), mirror_ * d.bulge});
   }
 
   void addSpline(const DL_SplineData& d) override { spline_.degree = static_cast<int>(d.degree); }
@@ -69,9 +80,13 @@ class EntityTrace final : public DL_CreationAdapter {
     spline_.weights.push_back(d.w);
   }
 
-  void finish() {
+  void addFitPoint(const DL_FitPointData& d) override { fit_.points.emplace_back(d.x, d.y); }
+
+  void finish(const DxfEntity& entity) {
     if (!vertices_.empty()) polyline();
-    if (spline_.degree > 0) {
+    if (is_dxf_fit_spline(entity)) {
+      fit_spline(entity);
+    } else if (spline_.degree > 0) {
       if (auto path = trace_spline(spline_, shape.fault)) shape.paths.push_back(std::move(*path));
     }
   }
@@ -79,48 +94,89 @@ class EntityTrace final : public DL_CreationAdapter {
   DrawnShape shape;
 
  private:
-  Vec2 in_m(double x, double y) const { return unit_ * Vec2(x, y); }
+  Vec2 in_m(double x, double y) const { return to_m_ * Vec2(x, y); }
   // Coordinates of flat entities are those of their own plane, which may be seen from behind.
-  Vec2 in_object(double x, double y) const { return unit_ * Vec2(mirror_ * x, y); }
+  Vec2 in_object(double x, double y) const { return in_m(mirror_ * x, y); }
+
+  // A circle is one in metres too.
+  bool keeps_angles() const {
+    const Vec2 across = to_m_.linear().col(0), up = to_m_.linear().col(1);
+    return std::abs(across.dot(up)) <= 1e-9 * across.squaredNorm() &&
+           std::abs(across.norm() - up.norm()) <= 1e-9 * across.norm();
+  }
 
   void add(PathTrace& trace, bool closed) { shape.paths.push_back(trace.finish(closed)); }
 
-  void arc(const Vec2& centre, const Vec2& u, const Vec2& v, double start, double angle) {
+  // Round `centre` in metres; u and v are conjugate half diameters in the drawing's units.
+  void arc(const Vec2& centre, const Vec2& drawn_u, const Vec2& drawn_v, double start, double angle) {
+    const Vec2 u = to_m_.linear() * drawn_u, v = to_m_.linear() * drawn_v;
     const auto point = [&](double t) {
       const double a = start + t * angle;
       return Vec2(centre + std::cos(a) * u + std::sin(a) * v);
     };
     PathTrace trace(point(0.0));
-    trace.arc_to(point, std::max(u.norm(), v.norm()), angle);
+    trace.arc_to(point, largest_radius(u, v), angle);
     add(trace, angle >= 2.0 * kPi - 1e-9);
   }
 
   void polyline() {
-    PathTrace trace(vertices_.front().point_m);
+    PathTrace trace(to_m_ * vertices_.front().point);
     const std::size_t pieces = vertices_.size() - (closed_ ? 0 : 1);
     for (std::size_t i = 0; i < pieces && trace.size() < kMostShapePoints; ++i)
-      bulge_to(trace, vertices_[i], vertices_[(i + 1) % vertices_.size()].point_m);
+      bulge_to(trace, vertices_[i], vertices_[(i + 1) % vertices_.size()].point);
     add(trace, closed_);
   }
 
-  static void bulge_to(PathTrace& trace, const Bulged& from, const Vec2& to) {
-    const Vec2 chord = to - from.point_m;
+  void bulge_to(PathTrace& trace, const Bulged& from, const Vec2& drawn_to) const {
+    const Vec2 chord = drawn_to - from.point, to = to_m_ * drawn_to;
     const double b = from.bulge;
-    if (std::abs(b) < 1e-9 || chord.norm() < 1e-12) return trace.line_to(to);
+    if (std::abs(b) < 1e-9 || (to_m_.linear() * chord).norm() < 1e-12) return trace.line_to(to);
     const Vec2 left(-chord.y(), chord.x());
-    const Vec2 centre = from.point_m + 0.5 * chord + (1.0 - b * b) / (4.0 * b) * left;
-    const double radius = (from.point_m - centre).norm(), angle = 4.0 * std::atan(b);
-    const Vec2 u = from.point_m - centre, v(-u.y(), u.x());
+    const Vec2 drawn_centre = from.point + 0.5 * chord + (1.0 - b * b) / (4.0 * b) * left;
+    const Vec2 drawn_u = from.point - drawn_centre, drawn_v(-drawn_u.y(), drawn_u.x());
+    const Vec2 centre = to_m_ * drawn_centre, u = to_m_.linear() * drawn_u, v = to_m_.linear() * drawn_v;
+    const double angle = 4.0 * std::atan(b);
     const auto point = [&](double t) {
       return t >= 1.0 ? to : Vec2(centre + std::cos(t * angle) * u + std::sin(t * angle) * v);
     };
-    trace.arc_to(point, radius, angle);
+    trace.arc_to(point, largest_radius(u, v), angle);
   }
 
-  double unit_, mirror_;
+  void fit_spline(const DxfEntity& entity) {
+    fit_.closed = (entity.whole_number(70, 0) & 1) != 0;
+    const auto direction = [&](int code) {
+      const Vec2 said(entity.real(code, 0.0), entity.real(code + 10, 0.0));
+      return said.norm() > 1e-12 ? std::optional<Vec2>(said) : std::nullopt;
+    };
+    fit_.start_direction = direction(12);
+    fit_.end_direction = direction(13);
+    const std::vector<CubicPiece> pieces = spline_through(fit_);
+    if (pieces.empty()) {
+      shape.fault = "is given by too few points on it to make a curve";
+      return;
+    }
+    PathTrace trace(to_m_ * pieces.front().front());
+    for (std::size_t i = 0; i < pieces.size() && trace.size() < kMostShapePoints; ++i)
+      bezier_to(trace, pieces[i]);
+    add(trace, fit_.closed);
+  }
+
+  void bezier_to(PathTrace& trace, const CubicPiece& piece) const {
+    std::vector<Vec2> c;
+    for (const Vec2& p : piece) c.push_back(to_m_ * p);
+    const auto point = [&](double t) {
+      const double s = 1.0 - t;
+      return Vec2(s * s * s * c[0] + 3.0 * s * s * t * c[1] + 3.0 * s * t * t * c[2] + t * t * t * c[3]);
+    };
+    trace.bezier_to(point, c);
+  }
+
+  Eigen::Affine2d to_m_;
+  double mirror_;
   bool closed_ = false;
   std::vector<Bulged> vertices_;
   Spline spline_;
+  FitPoints fit_;
 };
 
 // The entity alone, written anew for dxflib.
@@ -152,13 +208,6 @@ std::optional<std::string> count_fault(const DxfEntity& entity) {
   return std::nullopt;
 }
 
-// 0 for the drawing's own plane, 1 when that is seen from behind; none for a plane that stands up.
-std::optional<bool> turned_over(const DxfEntity& entity) {
-  const double x = entity.real(210, 0.0), y = entity.real(220, 0.0), z = entity.real(230, 1.0);
-  if (std::hypot(x, y) > 1e-6 * std::abs(z)) return std::nullopt;
-  return z < 0.0;
-}
-
 std::string text_for_library(const DxfEntity& entity, const std::vector<DxfEntity>& vertices) {
   std::string text = as_text(entity);
   constexpr int kFramePoint = 16;  // of a spline that was made into a polyline: not on it
@@ -173,7 +222,7 @@ std::optional<std::string> fault_of(const DxfEntity& entity, const std::vector<D
   for (const DxfEntity& vertex : vertices)
     if (auto fault = dxf_number_fault(vertex)) return fault;
   if (auto fault = count_fault(entity)) return fault;
-  if (!turned_over(entity)) return "does not lie in the plane of the drawing";
+  if (!dxf_turned_over(entity)) return "does not lie in the plane of the drawing";
   constexpr int kMesh = 16, kFaces = 64;
   if (entity.type == "POLYLINE" && (entity.whole_number(70, 0) & (kMesh | kFaces)) != 0)
     return "is a mesh, not a line";
@@ -188,16 +237,20 @@ bool is_dxf_shape(std::string_view type) {
   return std::find(std::begin(kShapes), std::end(kShapes), type) != std::end(kShapes);
 }
 
-void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, Length unit,
-                      DrawnShape& shape) {
+bool is_dxf_fit_spline(const DxfEntity& entity) {
+  return entity.type == "SPLINE" && entity.count(10) == 0 && entity.count(11) > 0;
+}
+
+void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices,
+                      const Eigen::Affine2d& to_m, DrawnShape& shape) {
   if (auto fault = fault_of(entity, vertices)) {
     shape.fault = std::move(*fault);
     return;
   }
-  EntityTrace trace(unit.si(), *turned_over(entity));
+  EntityTrace trace(to_m, *dxf_turned_over(entity));
   std::istringstream text(text_for_library(entity, vertices));
   DL_Dxf().in(text, &trace);
-  trace.finish();
+  trace.finish(entity);
   shape.paths = std::move(trace.shape.paths);
   shape.circle = trace.shape.circle;
   shape.fault = trace.shape.fault;

@@ -89,14 +89,30 @@ class DxfParser {
     } else if (group.value == "EOF") {
       ended_ = true;
     } else {
-      open_ = section_ == "ENTITIES" || (section_ == "TABLES" && group.value == "LAYER");
+      open_ =
+          section_ == "ENTITIES" || section_ == "BLOCKS" || (section_ == "TABLES" && group.value == "LAYER");
       entity_ = {group.value, group.line, {}};
     }
   }
 
   void finish_entity() {
-    if (open_) (section_ == "TABLES" ? file_.layers : file_.entities).push_back(std::move(entity_));
+    if (open_ && section_ == "BLOCKS")
+      finish_in_block();
+    else if (open_)
+      (section_ == "TABLES" ? file_.layers : file_.entities).push_back(std::move(entity_));
     open_ = false;
+  }
+
+  void finish_in_block() {
+    if (entity_.type == "BLOCK") {
+      const std::string key = dxf_block_key(entity_.text(2));
+      const auto [place, is_new] = file_.blocks.emplace(key, DxfBlock{std::move(entity_), {}});
+      block_ = is_new ? &place->second : nullptr;
+    } else if (entity_.type == "ENDBLK") {
+      block_ = nullptr;
+    } else if (block_) {
+      block_->entities.push_back(std::move(entity_));
+    }
   }
 
   std::string_view rest_;
@@ -106,6 +122,7 @@ class DxfParser {
   bool opening_ = false, open_ = false, ended_ = false;
   DxfEntity entity_;
   DxfFile file_;
+  DxfBlock* block_ = nullptr;  // being read
   std::optional<Problem> problem_;
 };
 
@@ -138,9 +155,16 @@ std::string DxfEntity::text(int code) const {
   return group ? std::string(group->value) : "";
 }
 
+std::string dxf_block_key(std::string_view name) {
+  std::string key(name);
+  for (char& c : key)
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  return key;
+}
+
 Result<DxfFile> dxf_groups(std::string_view bytes, const std::string& name) {
   if (bytes.size() > kMostBytes)
-    return bad_input(name + " is larger than 16 MiB; save only the layout, without blocks and pictures.");
+    return bad_input(name + " is larger than 16 MiB; save only the layout, without pictures.");
   if (bytes.find('\0') != bytes.npos)
     return bad_input(name + " holds zero bytes, so it is not an ASCII DXF; save it as ASCII DXF.");
   return DxfParser(bytes, name).parse();

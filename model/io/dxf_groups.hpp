@@ -4,6 +4,7 @@
 // This is the guard before dxflib, which takes counts and numbers of a file on trust: what is handed to it
 // has been checked here and is written anew.
 
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -32,11 +33,20 @@ struct DxfEntity {
   std::string text(int code) const;
 };
 
+// Entities drawn once and put in by INSERT.
+struct DxfBlock {
+  DxfEntity head;  // with its base point
+  std::vector<DxfEntity> entities;
+};
+
 struct DxfFile {
   std::vector<DxfGroup> header;  // variables: a 9 with the name, then its values
   std::vector<DxfEntity> layers;
-  std::vector<DxfEntity> entities;  // of the section ENTITIES; blocks are left out
+  std::vector<DxfEntity> entities;         // of the section ENTITIES
+  std::map<std::string, DxfBlock> blocks;  // by dxf_block_key of their names; of two alike the first
 };
+
+std::string dxf_block_key(std::string_view name);  // names are alike in small and capital letters
 
 // Problems: more than 16 MiB, binary, a group code that is no whole number from 0 to 1071, a section outside
 // others, no end of file.

@@ -52,7 +52,6 @@ Vec2 spline_point(const Spline& spline, double u) {
 
 std::optional<std::string> spline_fault(const Spline& spline) {
   const std::size_t count = spline.control_m.size(), degree = static_cast<std::size_t>(spline.degree);
-  if (count == 0) return "is given only by points on it; save it with control points and knots";
   if (spline.degree < 1 || spline.degree > kHighestDegree || count <= degree)
     return "has the degree " + std::to_string(spline.degree) + " and " + std::to_string(count) +
            " control points, which make no spline";

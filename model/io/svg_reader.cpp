@@ -16,6 +16,9 @@ namespace {
 
 constexpr int kMostElements = 100000;
 constexpr std::size_t kMostPoints = 40000;  // of a drawing
+// Text looked through, repeats and the names of all groups round a shape counted: four times the largest
+// file.
+constexpr std::size_t kMostText = 64u << 20;
 
 // What holds where an element stands.
 struct Scene {
@@ -57,6 +60,15 @@ bool is_silent(std::string_view element) {
   return std::find(std::begin(kSilent), std::end(kSilent), element) != std::end(kSilent);
 }
 
+// What reading an element may take: its attributes and title, and the names round it.
+std::size_t text_of(pugi::xml_node node, const std::vector<std::string>& groups) {
+  std::size_t bytes = title_of(node).size();
+  for (const pugi::xml_attribute attribute : node.attributes())
+    bytes += std::string_view(attribute.value()).size();
+  for (const std::string& group : groups) bytes += group.size();
+  return bytes;
+}
+
 class SvgWalk {
  public:
   SvgWalk(const SvgDocument& document, const SvgStyleSheet& sheet, Drawing& drawing)
@@ -72,6 +84,12 @@ class SvgWalk {
  private:
   void fail(const std::string& message) {
     if (!problem_) problem_ = bad_input(drawing_.file + " " + message);
+  }
+  bool take_text(pugi::xml_node node, const Scene& scene) {
+    text_ += text_of(node, scene.groups);
+    if (text_ > kMostText)
+      fail("comes to more than 64 MiB of text with its repeats and the names of its groups; simplify it.");
+    return text_ <= kMostText;
   }
   void leave_out(pugi::xml_node node, const std::string& why) {
     drawing_.left_out.push_back({document_.line_of(node), std::string(svg_local_name(node.name())), why});
@@ -91,6 +109,7 @@ class SvgWalk {
       return fail("has more than 100 000 elements, repeats counted; simplify it.");
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
       return fail("repeats its parts inside one another more than 60 deep; simplify it.");
+    if (!take_text(node, outer)) return;
     Scene scene = outer;
     scene.style = svg_style_of(node, sheet_, outer.style);
     if (!scene.style.display) return leave_out(node, "is hidden");
@@ -167,6 +186,7 @@ class SvgWalk {
   void symbol(pugi::xml_node target, pugi::xml_node use, Scene& scene) {
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
       return fail("repeats its parts inside one another more than 60 deep; simplify it.");
+    if (!take_text(target, scene)) return;
     scene.style = svg_style_of(target, sheet_, scene.style);
     const std::vector<std::string> names = group_names_of(target);
     scene.groups.insert(scene.groups.begin(), names.begin(), names.end());
@@ -181,7 +201,7 @@ class SvgWalk {
   std::vector<pugi::xml_node> open_;  // from the root to the element being drawn, repeats included
   std::optional<Problem> problem_;
   int elements_ = 0;
-  std::size_t points_ = 0;
+  std::size_t points_ = 0, text_ = 0;
 };
 
 }  // namespace

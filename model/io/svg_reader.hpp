@@ -7,9 +7,9 @@
 // mm, cm, in, pt, pc, q and %. Left out and listed: text, pictures, what is hidden. Nothing is fetched.
 //
 // Refused as a whole: more than 16 MiB, not XML, cut short, entity declarations, nesting beyond 60 levels,
-// more than 100 000 elements with those that `use` repeats, more than 40 000 points, more than 500 selectors
-// in style sheets. A `use` inside what it uses is left out and listed. A shape that is drawn wrongly stays in
-// the list with its fault.
+// more than 100 000 elements with those that `use` repeats, more than 40 000 points, more than 64 MiB of text
+// with its repeats, more than 500 selectors in style sheets. A `use` inside what it uses is left out and
+// listed. A shape that is drawn wrongly stays in the list with its fault.
 
 #include <string>
 #include <string_view>

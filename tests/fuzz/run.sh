@@ -14,7 +14,8 @@ mkdir -p "$out/objects"
 # The readers and the mapping are built with the sanitizers; geometry and layout checks come from the release build.
 sources="model/layout/drawing.cpp model/layout/drawing_colour.cpp model/layout/drawing_map.cpp
   model/layout/drawing_parts.cpp model/layout/drawn_layout.cpp model/layout/drawn_shape_forms.cpp
-  model/io/dxf_entity.cpp model/io/dxf_groups.cpp model/io/dxf_reader.cpp model/io/dxf_spline.cpp
+  model/io/dxf_entity.cpp model/io/dxf_fit_spline.cpp model/io/dxf_groups.cpp model/io/dxf_insert.cpp
+  model/io/dxf_reader.cpp model/io/dxf_spline.cpp
   model/io/mesh_reader_text.cpp model/io/path_joining.cpp model/io/path_trace.cpp model/io/svg_document.cpp
   model/io/svg_page.cpp model/io/svg_reader.cpp model/io/svg_shape.cpp model/io/svg_sink.cpp
   model/io/svg_style.cpp model/io/svg_style_sheet.cpp model/io/svg_text.cpp"

@@ -60,8 +60,8 @@ bool expect_drawing_or_sentence(const Result<Drawing>& drawing) {
 
 TEST(DrawingReaders, SurviveAnyChangeOfTheirBytes) {
   std::mt19937 random(20240301);
-  for (const char* name :
-       {"cuff.svg", "use_cycle.svg", "style_sheet.svg", "cuff.dxf", "r12.dxf", "quarter_spline.dxf"}) {
+  for (const char* name : {"cuff.svg", "use_cycle.svg", "style_sheet.svg", "cuff.dxf", "blocks.dxf",
+                           "r12.dxf", "quarter_spline.dxf"}) {
     SCOPED_TRACE(name);
     const std::string seed = *read_file(test::drawing_file(name));
     const bool svg = std::string(name).ends_with(".svg");
