@@ -78,10 +78,11 @@ TEST_F(BodyMend, TheStepsInThePlanGiveTheSameBodyAgain) {
   EXPECT_EQ(plan["body"]["file"], "scan.ply");
   EXPECT_EQ(plan["body"]["unit"], "mm");
   EXPECT_EQ(plan["body"]["mend"], said["mend"]);
-  EXPECT_EQ(plan["wear"]["anchor"]["station_mm"], 210);
+  EXPECT_EQ(plan["wear"]["anchor"]["station_mm"], 255);
   std::ostringstream out, err;
   run_command_line({"look", path("plan.json")}, {out, err});
-  EXPECT_NE(err.str().find("past the proximal end"), std::string::npos)
+  EXPECT_NE(err.str().find("The anchor's station is 255.0 mm, but the body reaches from 0"),
+            std::string::npos)
       << err.str();  // the limb ends at 240 mm
   json moved = plan;
   moved["wear"]["anchor"]["station_mm"] = 120;
