@@ -43,6 +43,7 @@ ShapeRow row_of(const DrawnShape& shape, const DrawnAs& as) {
 std::string becomes(const ShapeRow& row) {
   if (!row.as.part) return "left out (" + row.as.why + ")";
   std::string text = *row.as.part == DrawnPart::kIgnore ? "left out" : part_name(*row.as.part);
+  if (row.shape.paths.size() > 1) text += ", " + std::to_string(row.shape.paths.size()) + " paths";
   if (row.as.width) text += " " + number_text(*row.as.width / mm) + " mm wide";
   return text + " (" + row.as.why + ")";
 }

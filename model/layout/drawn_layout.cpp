@@ -119,25 +119,38 @@ class LayoutMaker {
     } else if (const auto place = self_crossing(path.points_m)) {
       fail(shape, "crosses or touches itself at " + at_mm(*place) +
                       " of the drawing; redraw it as one simple loop.");
-    } else if (const DrawnPath* hole = inside(shape, path)) {
-      fail(shape, "has a hole at " + at_mm(hole->points_m.front()) +
-                      "; draw the inner path as an inset seam, or as a shape of its own.");
     }
     return counter_clockwise(moved(path.points_m));
   }
 
-  static const DrawnPath* inside(const DrawnShape& shape, const DrawnPath& outer) {
-    for (const DrawnPath& path : shape.paths)
-      if (&path != &outer && contains(outer.points_m, path.points_m.front())) return &path;
-    return nullptr;
-  }
-
+  // Paths inside others are holes, in a chamber alone.
   void chambers(const DrawnShape& shape) {
-    for (const DrawnPath& path : shape.paths)
-      layout_.chambers.push_back({name_of(shape, "chamber", layout_.chambers.size(), shape.paths.size() == 1),
-                                  loop_of(shape, path),
+    std::vector<const DrawnPath*> walls, holes;
+    for (const DrawnPath& path : shape.paths) (lies_in_another(shape, path) ? holes : walls).push_back(&path);
+    for (const DrawnPath* wall : walls)
+      layout_.chambers.push_back({name_of(shape, "chamber", layout_.chambers.size(), walls.size() == 1),
+                                  loop_of(shape, *wall),
                                   {},
                                   {}});
+    for (const DrawnPath* path : holes) hole(shape, *path);
+  }
+
+  // A hole is fused, so a round or rectangular one is an inset seam.
+  void hole(const DrawnShape& shape, const DrawnPath& path) {
+    if (problem_) return;
+    const std::string what = "has a path at " + at_mm(path.points_m.front()) + " inside another";
+    if (!is_hole(shape, path))
+      return fail(shape,
+                  what + " that is no hole by its fill rule; take it out, or set the rule to evenodd.");
+    if (const auto circle = as_circle(path)) return spot(shape, *circle);
+    auto line = as_strip(path);
+    if (!line)
+      return fail(shape, what +
+                             ", a hole that is neither a circle nor a rectangle; inset seams are spots and "
+                             "lines of one width, so draw it as such.");
+    line->path_m = moved(line->path_m);
+    line->width = tidy(line->width);
+    inset_line(shape, std::move(*line));
   }
 
   void straps(const DrawnShape& shape) {
@@ -145,10 +158,13 @@ class LayoutMaker {
       return fail(shape,
                   "is a strap, and a drawing does not say its cloth: give --strap STIFFNESS THICKNESS (N/mm, "
                   "mm), or strap in the mapping file.");
-    for (const DrawnPath& path : shape.paths)
+    for (const DrawnPath& path : shape.paths) {
+      if (lies_in_another(shape, path))
+        return fail(shape, "is a strap and has a hole at " + at_mm(path.points_m.front()) + "; fill it.");
       layout_.straps.push_back({name_of(shape, "strap", layout_.straps.size(), shape.paths.size() == 1),
                                 loop_of(shape, path), *map_.details.strap_stiffness,
                                 *map_.details.strap_thickness});
+    }
   }
 
   // An open line with the width said, or a closed rectangle.
@@ -186,15 +202,22 @@ class LayoutMaker {
   void inset_seams(const DrawnShape& shape) {
     for (const DrawnPath& path : shape.paths) {
       const auto circle = shape.circle ? shape.circle : as_circle(path);
-      if (circle) {
-        if (Chamber* chamber = chamber_at(shape, moved(circle->centre_m)))
-          chamber->inset_spots.push_back({moved(circle->centre_m), tidy(Length(circle->radius_m))});
-        points_ += 12;  // as in layout files
-      } else if (auto line = strip(shape, path, "--inset-width")) {
-        const Vec2 on = 0.5 * (line->path_m[0] + line->path_m[1]);
-        if (Chamber* chamber = chamber_at(shape, on)) chamber->inset_lines.push_back(std::move(*line));
-      }
+      if (circle)
+        spot(shape, *circle);
+      else if (auto line = strip(shape, path, "--inset-width"))
+        inset_line(shape, std::move(*line));
     }
+  }
+
+  void spot(const DrawnShape& shape, const DrawnCircle& circle) {
+    if (Chamber* chamber = chamber_at(shape, moved(circle.centre_m)))
+      chamber->inset_spots.push_back({moved(circle.centre_m), tidy(Length(circle.radius_m))});
+    points_ += 12;  // as in layout files
+  }
+
+  void inset_line(const DrawnShape& shape, InsetLine line) {
+    const Vec2 on = 0.5 * (line.path_m[0] + line.path_m[1]);
+    if (Chamber* chamber = chamber_at(shape, on)) chamber->inset_lines.push_back(std::move(line));
   }
 
   Chamber* chamber_at(const DrawnShape& shape, const Vec2& point) {

@@ -31,6 +31,10 @@ Vec2 centroid_m(const Polygon& loop) {
   return area == 0.0 ? loop[0] : Vec2(loop[0] + sum / area);
 }
 
+bool is_round(const DrawnPath& other, const DrawnPath& path) {
+  return &other != &path && other.closed && path.closed && contains(other.points_m, path.points_m.front());
+}
+
 Vec2 halfway_m(const Polyline& path) {
   double left = 0.5 * length_m(path);
   for (std::size_t i = 0; i + 1 < path.size(); ++i) {
@@ -67,6 +71,19 @@ std::optional<DrawnCircle> as_circle(const DrawnPath& path) {
   for (const Vec2& p : path.points_m)
     if (std::abs((p - centre).norm() - mean) > kOff * mean) return std::nullopt;
   return DrawnCircle{centre, mean};
+}
+
+bool lies_in_another(const DrawnShape& shape, const DrawnPath& path) {
+  return std::any_of(shape.paths.begin(), shape.paths.end(),
+                     [&](const DrawnPath& other) { return is_round(other, path); });
+}
+
+bool is_hole(const DrawnShape& shape, const DrawnPath& path) {
+  const auto turn = [](const DrawnPath& one) { return one.swept_m2 > 0.0 ? 1 : -1; };
+  int round = 0, winding = 0;  // of what lies round the path
+  for (const DrawnPath& other : shape.paths)
+    if (is_round(other, path)) ++round, winding += turn(other);
+  return shape.fill_rule == FillRule::kEvenOdd ? round % 2 == 1 : winding != 0 && winding + turn(path) == 0;
 }
 
 Vec2 middle_m(const DrawnShape& shape) {

@@ -95,6 +95,33 @@ TEST_F(LayoutCommands, CheckTellsEveryBrokenRuleAndEveryMistakeOfTheDrawing) {
   EXPECT_EQ(wrong.code, 2);
   EXPECT_EQ(wrong.out, "");
   EXPECT_NE(wrong.err.find("No inlet reaches"), std::string::npos) << wrong.err;
+  const auto json = nlohmann::json::parse(run({"layout", "check", path("wrong.json"), "--json"}).out);
+  EXPECT_EQ(json["problems"].size(),
+            static_cast<std::size_t>(std::count(wrong.err.begin(), wrong.err.end(), '\n')));
+  EXPECT_TRUE(json["silicone_mix_g"].is_null());
+}
+
+TEST_F(LayoutCommands, CheckAsJsonHoldsTheFiguresOfTheSentences) {
+  const std::string plan = cuff_plan("[45, 0, 165]");
+  const Answer said = run({"layout", "check", make("cuff", {"--seam", "5"}), "--plan", plan});
+  const Answer answer = run({"layout", "check", path("cuff.json"), "--plan", plan, "--json"});
+  EXPECT_EQ(answer.code, 4) << answer.err;
+  const auto json = nlohmann::json::parse(answer.out);
+  EXPECT_TRUE(json["problems"].empty());
+  EXPECT_EQ(json["silicone"].size(), 2u);
+  const double grams =
+      json["silicone"][0]["mix_g"].get<double>() + json["silicone"][1]["mix_g"].get<double>();
+  EXPECT_NEAR(json["silicone_mix_g"].get<double>(), grams, 1e-3);
+  EXPECT_LT(json["closing"]["smallest_girth_mm"], json["closing"]["largest_girth_mm"]);
+  EXPECT_GT(json["worn"]["girth_mm"], 100.0);
+  ASSERT_FALSE(json["findings"].empty());
+  for (const auto& finding : json["findings"]) {
+    EXPECT_NE(said.out.find(finding["sentence"].get<std::string>()), std::string::npos);
+    EXPECT_LT(finding["value"], finding["threshold"]);
+    EXPECT_EQ(finding["unit"], "mm");
+  }
+  EXPECT_EQ(json["findings"][0]["rule"], "seam width");
+  EXPECT_NEAR(json["findings"][0]["value"].get<double>(), 5.0, 1e-3);
 }
 
 TEST_F(LayoutCommands, CheckWithAPlanSaysWhereBonySitesLieAndWhatAnInletPressesOn) {

@@ -111,6 +111,49 @@ TEST(DrawnLayout, ShapesThatCannotBeTheirPartAreRefusedByPlace) {
   EXPECT_NE(refusal("cuff.svg", map).find("no rectangle"), std::string::npos);
 }
 
+Result<Layout> with_chamber(const std::string& path) {
+  const auto drawing = read_svg(
+      "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='100mm' viewBox='0 0 200 100'>"
+      "<rect id='outline' width='200' height='100'/><g id='chambers'><path fill-rule='evenodd' " +
+          path + "/></g><circle class='inlet' cx='20' cy='20' r='1'/></svg>",
+      "x.svg");
+  return layout_from_drawing(*drawing, test::two_sheets());
+}
+
+TEST(DrawnLayout, HolesOfAChamberAreItsInsetSeams) {
+  // A circle of radius 4 round (60, 50), and a strip of 3 by 30 mm.
+  const auto layout =
+      with_chamber("id='pad' d='M10 10H110V90H10Z M64 50A4 4 0 1 1 56 50A4 4 0 0 1 64 50Z M80 35H83V65H80Z'");
+  ASSERT_TRUE(layout) << layout.problem().message;
+  EXPECT_TRUE(check_layout(*layout).empty()) << check_layout(*layout)[0].message;
+  ASSERT_EQ(layout->chambers.size(), 1u);
+  const Chamber& pad = layout->chambers[0];
+  EXPECT_EQ(pad.name, "pad");
+  ASSERT_EQ(pad.inset_spots.size(), 1u);
+  EXPECT_NEAR(pad.inset_spots[0].radius / mm, 4.0, 1e-5);
+  EXPECT_NEAR((pad.inset_spots[0].centre_m - Vec2(0.060, 0.050)).norm(), 0.0, 1e-8);
+  ASSERT_EQ(pad.inset_lines.size(), 1u);
+  EXPECT_NEAR(pad.inset_lines[0].width / mm, 3.0, 1e-9);
+  EXPECT_NEAR(length_m(pad.inset_lines[0].path_m) / 1e-3, 30.0, 1e-9);
+}
+
+TEST(DrawnLayout, TheFillRuleSaysWhatAHoleIs) {
+  const std::string same = "M10 10H110V90H10Z M80 35H83V65H80Z",
+                    against = "M10 10H110V90H10Z M80 35V65H83V35Z";
+  EXPECT_EQ(with_chamber("style='fill-rule:nonzero' d='" + against + "'")->chambers[0].inset_lines.size(),
+            1u);
+  const auto filled = with_chamber("style='fill-rule:nonzero' d='" + same + "'");
+  ASSERT_FALSE(filled);
+  EXPECT_NE(filled.problem().message.find("no hole by its fill rule"), std::string::npos);
+  const auto island = with_chamber("d='" + same + " M81 40H82V60H81Z'");
+  ASSERT_FALSE(island);
+  const auto triangle = with_chamber("d='M10 10H110V90H10Z M40 40H60L50 60Z'");
+  ASSERT_FALSE(triangle);
+  EXPECT_NE(triangle.problem().message.find("neither a circle nor a rectangle"), std::string::npos);
+  EXPECT_NE(triangle.problem().message.find("(40.0, 40.0) mm"), std::string::npos)
+      << triangle.problem().message;
+}
+
 TEST(DrawnLayout, OverlappingChambersAreSaidBeforeAndAfter) {
   const Drawing drawing = test::drawing_of("overlap.svg");
   const auto said = overlap_sentences(drawing, drawn_parts(drawing, {}));
