@@ -13,30 +13,29 @@ struct Look {
   double width_mm;
   QColor colour;
   QVector<qreal> dashes;  // in line widths; empty: full
-  const char* meaning;
 };
 
 // Kinds differ by dash and width, not by colour alone: templates are printed in black.
 Look look_of(TemplateStroke stroke) {
   switch (stroke) {
     case TemplateStroke::kCut:
-      return {0.5, kBlack, {}, "cut the silicone"};
+      return {0.5, kBlack, {}};
     case TemplateStroke::kStrap:
-      return {0.5, kBlack, {6, 3}, "cut the cloth"};
+      return {0.5, kBlack, {6, 3}};
     case TemplateStroke::kSeam:
-      return {0.25, kBlack, {}, "edge of a chamber"};
+      return {0.25, kBlack, {}};
     case TemplateStroke::kInset:
-      return {0.25, kBlack, {}, "inset seam"};
+      return {0.25, kBlack, {}};
     case TemplateStroke::kChannel:
-      return {0.2, kBlack, {}, "edge of a channel"};
+      return {0.2, kBlack, {}};
     case TemplateStroke::kFold:
-      return {0.35, kBlack, {8, 3, 1, 3}, "fold or join here: closing line"};
+      return {0.35, kBlack, {8, 3, 1, 3}};
     case TemplateStroke::kCentre:
-      return {0.25, kGrey, {12, 4}, "centre line"};
+      return {0.25, kGrey, {12, 4}};
     case TemplateStroke::kKeepClear:
       break;
   }
-  return {0.35, kGrey, {1, 2}, "bony site: keep clear"};
+  return {0.35, kGrey, {1, 2}};
 }
 
 QPen pen_of(const Look& look) {
@@ -155,11 +154,10 @@ void draw_legend(QPainter& painter, QPointF at, double right) {
   for (const TemplateStroke stroke :
        {TemplateStroke::kCut, TemplateStroke::kStrap, TemplateStroke::kSeam, TemplateStroke::kFold,
         TemplateStroke::kCentre, TemplateStroke::kKeepClear}) {
-    const Look look = look_of(stroke);
-    painter.setPen(pen_of(look));
+    painter.setPen(pen_of(look_of(stroke)));
     painter.drawLine(at, at + QPointF(10, 0));
     painter.setPen(kBlack);
-    put_words(painter, at + QPointF(11.5, 0.8), look.meaning, 2.4);
+    put_words(painter, at + QPointF(11.5, 0.8), stroke_meaning(stroke), 2.4);
     at += QPointF(56, 0);
     if (at.x() + 50 > right) at = QPointF(first.x(), at.y() + 3.4);
   }

@@ -93,6 +93,28 @@ const char* stroke_name(TemplateStroke stroke) {
   return "keep-clear";
 }
 
+const char* stroke_meaning(TemplateStroke stroke) {
+  switch (stroke) {
+    case TemplateStroke::kCut:
+      return "cut the silicone";
+    case TemplateStroke::kStrap:
+      return "cut the cloth";
+    case TemplateStroke::kSeam:
+      return "edge of a chamber";
+    case TemplateStroke::kInset:
+      return "inset seam, filled";
+    case TemplateStroke::kChannel:
+      return "edge of a channel";
+    case TemplateStroke::kFold:
+      return "fold or join here: closing line";
+    case TemplateStroke::kCentre:
+      return "centre line";
+    case TemplateStroke::kKeepClear:
+      break;
+  }
+  return "bony site: keep clear";
+}
+
 TemplateDrawing template_drawing(const Layout& layout, const TemplateMarks& marks) {
   TemplateDrawing drawing;
   drawing.name = layout.name;

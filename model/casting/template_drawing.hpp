@@ -15,8 +15,8 @@ enum class TemplateStroke {
   kCentre,    // line that lies along the limb through the anchor
   kKeepClear  // bony sites
 };
-// "cut", "strap" ...: words of the legend.
-const char* stroke_name(TemplateStroke stroke);
+const char* stroke_name(TemplateStroke stroke);     // "cut", "strap" ...
+const char* stroke_meaning(TemplateStroke stroke);  // "cut the silicone" ...: words of the legend
 
 struct TemplateLine {
   TemplateStroke stroke;

@@ -49,9 +49,17 @@ bool boxes_within(const Polygon& a, const Polygon& b, double gap) {
          ((box_b.low.array() - gap) <= box_a.high.array()).all();
 }
 
+// "3.1 mm"; a length just short of the least shows so many digits that it is seen to be short.
+std::string short_of(double length_m, double least_m) {
+  int digits = 1;
+  while (digits < 4 && fixed_text(length_m / 1e-3, digits) == fixed_text(least_m / 1e-3, digits)) ++digits;
+  return fixed_text(length_m / 1e-3, digits) + " mm";
+}
+
 void report_thin_seam(const LayoutCheck& check, const std::string& between, const ClosestPlaces& places,
                       std::vector<ProblemPlace> marks) {
-  check.add("The seam between " + between + " is " + in_millimetres(places.distance_m) + " wide at " +
+  check.add("The seam between " + between + " is " +
+                short_of(places.distance_m, thicker_sheet_m(check.layout)) + " wide at " +
                 at_mm(places.on_first) + ", less than the thicker sheet (" +
                 in_millimetres(thicker_sheet_m(check.layout)) + "); move them apart or use thinner sheets.",
             std::move(marks));
@@ -138,7 +146,7 @@ void check_insets(const LayoutCheck& check) {
       }
       const ClosestPlaces gap = closest_places(insets[k], wall);
       if (gap.distance_m < thickness)
-        check.add(what + " is " + in_millimetres(gap.distance_m) + " from the chamber's wall at " +
+        check.add(what + " is " + short_of(gap.distance_m, thickness) + " from the chamber's wall at " +
                       at_mm(gap.on_first) + ", less than the thicker sheet (" + in_millimetres(thickness) +
                       "), so the gap cannot open; move it inwards.",
                   {place});

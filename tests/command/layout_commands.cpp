@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/core/file.hpp"
+#include "model/layout/layout_json.hpp"
 #include "tests/command/run_command.hpp"
 
 namespace wrapgauge {
@@ -210,6 +211,17 @@ TEST_F(LayoutCommands, AnSvgTemplateIsTrueSizeWithMarksAndBar) {
         ">distal</text>", "keep clear: test site", "<g id=\"closing\""})
     EXPECT_NE(svg.find(piece), std::string::npos) << piece;
   EXPECT_EQ(svg.substr(svg.size() - 7), "</svg>\n");
+  // Read as a drawing it has the layout's size, and the bar its 50 mm.
+  const auto list = nlohmann::json::parse(run({"layout", "read", path("cuff.svg"), "--json"}).out);
+  const auto width = [](const nlohmann::json& shape) {
+    return shape["bounds_mm"][2].get<double>() - shape["bounds_mm"][0].get<double>();
+  };
+  const Bounds2 box = bounds(read_layout(path("cuff.json"))->outline_m);
+  EXPECT_NEAR(width(list["shapes"][0]), (box.high - box.low).x() / 1e-3, 2e-3);
+  const auto bar = std::find_if(list["shapes"].begin(), list["shapes"].end(),
+                                [](const nlohmann::json& shape) { return shape["kind"] == "rect"; });
+  ASSERT_NE(bar, list["shapes"].end());
+  EXPECT_NEAR(width(*bar), 50.0, 1e-3);
 }
 
 TEST_F(LayoutCommands, TemplateRefusesOtherEndingsPapersAndFiles) {
