@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "model/core/file.hpp"
 #include "model/layout/layout_json.hpp"
@@ -117,6 +118,67 @@ TEST_F(LayoutRead, APlanWithADrawingGivesTheFiguresOfItsLayout) {
   EXPECT_GT(bytes("drawn/chambers.csv").size(), 200u);
   EXPECT_EQ(bytes("drawn/chambers.csv"), bytes("given/chambers.csv"));
   EXPECT_NE(bytes("drawn/summary.json").find("\"drawing\""), std::string::npos);  // its hash is kept
+}
+
+// Rows of chambers.csv: name, gauge pressure in kPa, volume in mL.
+struct ChamberRow {
+  std::string name;
+  double gauge_kpa, volume_ml;
+};
+
+std::vector<ChamberRow> chamber_rows(const std::string& csv) {
+  std::vector<ChamberRow> rows;
+  std::istringstream lines(csv);
+  std::string line;
+  std::getline(lines, line);  // the titles
+  while (std::getline(lines, line)) {
+    std::vector<std::string> cells;
+    std::istringstream row(line);
+    for (std::string cell; std::getline(row, cell, ',');) cells.push_back(cell);
+    rows.push_back({cells.at(0), std::stod(cells.at(1)), std::stod(cells.at(3))});
+  }
+  return rows;
+}
+
+// The mapping stands in the plan itself.
+std::string drawn_plan(const std::string& file, const std::string& map, const std::string& inflation) {
+  return R"({"wrapgauge-plan": 1, "name": "c", "body": {"form": "cylinder", "parameters": {"girth": 250}},
+    "tissue": {"site": "forearm relaxed"}, "layout": {"drawing": ")" +
+         file + R"(", "map": {"wrapgauge-drawing-map": 1, )" + map +
+         R"(, "skin_sheet": {"material": "00-30", "thickness": 1.5}, "outer_sheet": {"material": "A10", "thickness": 2},
+    "backing": {"along": 1.5, "across": 1}, "closure": {"stretch": 0.04}}},
+    "wear": {"anchor": {"station_mm": 100, "angle_deg": 90}}, "inflation": [)" +
+         inflation + R"(], "limits": {"use": "short hold"}, "mesh": {"edge_mm": 10}})";
+}
+
+TEST_F(LayoutRead, ADxfOfFourChambersPutInAsBlocksIsEstimated) {
+  write("cuff.dxf", *read_file(drawing("blocks.dxf")));
+  write("plan.json",
+        drawn_plan("cuff.dxf", R"("channel_width": 5)", R"({"inlet": "inlet 1", "pressure_kpa": 0.5})"));
+  const Answer answer = run({"estimate", path("plan.json"), "--out", path("out"), "--no-mesh-error"});
+  const auto rows = chamber_rows(bytes("out/chambers.csv"));
+  ASSERT_EQ(rows.size(), 4u) << answer.err;
+  for (const ChamberRow& row : rows) EXPECT_NEAR(row.gauge_kpa, 0.5, 1e-3) << row.name;  // all on one channel
+}
+
+TEST_F(LayoutRead, AnSvgOfTwoChambersAndTwoInletsColouredByAStyleSheetIsEstimated) {
+  write("cuff.svg",
+        R"(<svg xmlns="http://www.w3.org/2000/svg" width="250mm" height="60mm" viewBox="0 0 250 60">
+    <style>.cell {fill: #9ecae1} .edge {fill: none; stroke: #333}</style>
+    <rect class="edge" width="250" height="60"/><rect class="cell" id="left" x="40" y="15" width="50" height="30"/>
+    <rect class="cell" id="right" x="130" y="15" width="50" height="30"/>
+    <circle class="inlet" id="air" cx="65" cy="30" r="1"/><circle class="inlet" id="water" cx="155" cy="30" r="1"/></svg>)");
+  write("plan.json",
+        drawn_plan("cuff.svg",
+                   R"("map": [{"name": "edge", "part": "outline"}, {"fill": "#9ecae1", "part": "chamber"}])",
+                   R"({"inlet": "air", "pressure_kpa": 0.5}, {"inlet": "water", "volume_ml": 2})"));
+  const Answer answer = run({"estimate", path("plan.json"), "--out", path("out"), "--no-mesh-error"});
+  const auto rows = chamber_rows(bytes("out/chambers.csv"));
+  ASSERT_EQ(rows.size(), 2u) << answer.err;
+  EXPECT_EQ(rows[0].name, "\"left\"");
+  EXPECT_NEAR(rows[0].gauge_kpa, 0.5, 1e-3);
+  EXPECT_EQ(rows[1].name, "\"right\"");
+  EXPECT_NEAR(rows[1].volume_ml, 2.0, 0.01);
 }
 
 }  // namespace
