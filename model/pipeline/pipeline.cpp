@@ -23,8 +23,9 @@ class NamedProgress : public Progress {
   std::string_view name_;
 };
 
-FigureInputs figure_inputs(const Estimate& estimate, const Eigen::VectorXd& tissue_depth_m) {
-  return {estimate.skin_grade.elongation_at_break, estimate.outer_grade.elongation_at_break, tissue_depth_m};
+FigureInputs figure_inputs(const Estimate& estimate) {
+  return {estimate.skin_grade.elongation_at_break, estimate.outer_grade.elongation_at_break,
+          estimate.tissue_depth_m};
 }
 
 void take_over(Prepared& prepared, const Resources& resources, const Plan& plan, Estimate& estimate) {
@@ -32,17 +33,18 @@ void take_over(Prepared& prepared, const Resources& resources, const Plan& plan,
   estimate.skin_grade = prepared.skin_grade;
   estimate.outer_grade = prepared.outer_grade;
   estimate.tissue = prepared.tissue;
+  estimate.tissue_depth_m = std::move(prepared.bed.depth_m);
   estimate.wrap = std::move(prepared.wrap);
   estimate.limits = resources.limits;
   estimate.limit_inputs = limit_inputs(plan, prepared);
   estimate.setup = std::move(prepared.setup);
 }
 
-void read_contact(const Eigen::VectorXd& tissue_depth_m, Estimate& estimate) {
+void read_contact(Estimate& estimate) {
   const EquilibriumState& last = estimate.path.states.back();
   estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
-  estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate, tissue_depth_m),
-                                     estimate.path, last, estimate.map);
+  estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate), estimate.path,
+                                     last, estimate.map);
   estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last);
 }
 
@@ -53,7 +55,6 @@ Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& reso
   auto prepared = prepare(plan, body, resources, mesh);
   if (!prepared) return prepared.problem();
   Prepared ready = std::move(prepared).value();
-  const Eigen::VectorXd depth_m = ready.bed.depth_m;
 
   Estimate estimate;
   estimate.body = body;
@@ -62,7 +63,7 @@ Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& reso
   if (!path) return path.problem();
   estimate.path = std::move(path).value();
   progress.report("reading the contact", 0.0);
-  read_contact(depth_m, estimate);
+  read_contact(estimate);
   return estimate;
 }
 

@@ -50,6 +50,7 @@ struct Estimate {
   std::vector<FiguresDifference> comparisons;
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
+  Eigen::VectorXd tissue_depth_m;  // a flat vertex each: skin to bone under the worn layout
   Severity worst() const;  // of findings and hazards
   bool above_limit() const { return worst() >= Severity::kAboveLimit; }
 };

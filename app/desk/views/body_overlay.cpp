@@ -1,0 +1,74 @@
+#include "app/desk/views/body_overlay.hpp"
+
+#include <QPainter>
+
+namespace wrapgauge {
+
+BodyOverlay::BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent)
+    : QWidget(parent), shown_(shown), selection_(selection) {
+  setAttribute(Qt::WA_TransparentForMouseEvents);
+  setFocusPolicy(Qt::NoFocus);
+}
+
+void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view,
+                            const SightLine* sight, const QString& hint) {
+  scene_ = std::move(scene);
+  view_ = view;
+  sight_ = sight;
+  hint_ = hint;
+  update();
+}
+
+void BodyOverlay::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  draw(painter);
+}
+
+void BodyOverlay::draw(QPainter& painter) const {
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  LegendLook look{view_colours(*this), font(), selection_.unit(), !shown_.stale().isEmpty()};
+  if (!scene_ || !scene_->skin) {
+    painter.setPen(look.colours.ink);
+    painter.drawText(
+        rect().adjusted(30, 30, -30, -30), Qt::AlignCenter | Qt::TextWordWrap,
+        tr("No body yet. Open a mesh file or make a form in the step Body, or drop a file here."));
+    return;
+  }
+  std::vector<QRectF> taken;
+  const bool pressed = scene_->worn && scene_->worn->pressure_pa.size() > 0;
+  if (pressed) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
+  draw_length_scale(painter, rect(), view_.pixels_per_m, look);
+  taken.push_back(draw_words_above(painter, look));
+  draw_names(painter, look, std::move(taken));
+}
+
+QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) const {
+  QStringList lines;
+  if (!hint_.isEmpty()) lines += hint_;
+  if (!shown_.stale().isEmpty()) lines += shown_.stale();
+  if (lines.isEmpty()) return {};
+  const QFontMetricsF metrics(look.font);
+  const double room = width() - 24.0;
+  const QString words = lines.join('\n');
+  const QRectF needed = metrics.boundingRect(QRectF(0, 0, room - 20, height()), Qt::TextWordWrap, words);
+  const QRectF plate(8, 8, needed.width() + 20, needed.height() + 8);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(look.colours.plate);
+  painter.drawRoundedRect(plate, 5, 5);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(look.colours.ink);
+  painter.setFont(look.font);
+  painter.drawText(plate.adjusted(10, 4, -10, -4), Qt::TextWordWrap, words);
+  return plate;
+}
+
+void BodyOverlay::draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const {
+  for (const SceneLabel& label : scene_->labels) {
+    if (label.normal.dot(view_.rows.row(2)) < 0.15) continue;
+    if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
+    const RasterPoint at = view_.project(label.point_m);
+    draw_plate(painter, {at.x, at.y}, label.words, look, taken);
+  }
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,37 @@
+#pragma once
+#include <QImage>
+#include <QWidget>
+
+#include "app/desk/views/body_scene.hpp"
+#include "app/desk/views/skin_probe.hpp"
+#include "app/desk/views/view_legend.hpp"
+
+namespace wrapgauge {
+
+// Legend, scale and names over the drawn body; lets the mouse through.
+class BodyOverlay : public QWidget {
+  Q_OBJECT
+ public:
+  BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent);
+
+  // `hint`: one line at the top, empty for none. `sight`: null when there is no body.
+  void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const SightLine* sight,
+                 const QString& hint);
+  void draw(QPainter& painter) const;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const;
+  QRectF draw_words_above(QPainter& painter, const LegendLook& look) const;
+
+  const ShownPlan& shown_;
+  const Selection& selection_;
+  std::shared_ptr<const BodyScene> scene_;
+  LimbView view_;
+  const SightLine* sight_ = nullptr;
+  QString hint_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,202 @@
+#include "app/desk/views/body_scene.hpp"
+
+#include <Eigen/Geometry>
+#include <cmath>
+#include <numbers>
+
+#include "app/desk/views/flat_items.hpp"
+#include "app/desk/views/layout_lines.hpp"
+#include "app/picture/colour_map.hpp"
+#include "model/geometry/polygon.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kSurfaceLift_m = 0.4e-3, kLineLift_m = 0.9e-3, kMarkLift_m = 1.5e-3;
+const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
+const QColor kSite(0, 95, 115), kNoGo(150, 60, 0), kPicked(0, 110, 200);
+
+class LineMaker {
+ public:
+  LineMaker(double width, const QColor& colour) : width_(width), colour_(colour) {}
+  void add(const Vec3& from, const Vec3& to) {
+    ends_.push_back(from);
+    ends_.push_back(to);
+  }
+  void put_into(BodyScene& scene) const {
+    if (ends_.empty()) return;
+    SceneLines lines{Points3(static_cast<Eigen::Index>(ends_.size()), 3), width_, colour_};
+    for (std::size_t k = 0; k < ends_.size(); ++k) lines.ends_m.row(static_cast<Eigen::Index>(k)) = ends_[k];
+    scene.lines.push_back(std::move(lines));
+  }
+
+ private:
+  double width_;
+  QColor colour_;
+  std::vector<Vec3> ends_;
+};
+
+Points3 lifted(const SkinPoints& points, double by_m) {
+  return points.points_m + by_m * points.normals;
+}
+
+// A closed line on the skin round a place.
+void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, const QColor& colour,
+              BodyScene& scene) {
+  constexpr int kPieces = 48;
+  Points3 middle(1, 3);
+  middle.row(0) = centre_m;
+  const SkinPoints at = skin.nearest(middle);
+  const Vec3 normal = at.normals.row(0), along = normal.unitOrthogonal(), across = normal.cross(along);
+  Points3 round(kPieces, 3);
+  for (int k = 0; k < kPieces; ++k) {
+    const double angle = 2.0 * std::numbers::pi * k / kPieces;
+    round.row(k) =
+        at.points_m.row(0) + radius_m * (std::cos(angle) * along + std::sin(angle) * across).transpose();
+  }
+  const Points3 ring = lifted(skin.nearest(round), kMarkLift_m);
+  LineMaker lines(2.2, colour);
+  for (int k = 0; k < kPieces; ++k) lines.add(ring.row(k), ring.row((k + 1) % kPieces));
+  lines.put_into(scene);
+}
+
+void add_sites(const ShownPlan& shown, BodyScene& scene) {
+  for (const BonySite& site : shown.sites()) {
+    add_ring(*scene.skin, site.point_m, site.radius.si(), kSite, scene);
+    Points3 point(1, 3);
+    point.row(0) = site.point_m;
+    const SkinPoints at = scene.skin->nearest(point);
+    scene.labels.push_back({at.points_m.row(0), at.normals.row(0), QString::fromStdString(site.name)});
+  }
+}
+
+// The border of what lies within a region, edge by edge of the skin's faces.
+void add_no_go(const ShownPlan& shown, BodyScene& scene) {
+  const TriangleMesh& mesh = scene.skin->mesh();
+  const Points3 on = mesh.vertices_m + kMarkLift_m * scene.skin->normals();
+  for (const SkinRegion& region : shown.regions()) {
+    if (!region.no_go) continue;
+    Eigen::VectorXd outside(mesh.vertices_m.rows());
+    for (Eigen::Index v = 0; v < outside.size(); ++v)
+      outside[v] = distance_outside(region, shown.body()->axis, mesh.vertices_m.row(v)).si();
+    LineMaker lines(2.6, kNoGo);
+    for (const LayoutLine& line : level_lines(mesh.faces, outside, 1e-6))
+      lines.add(line[0].on(on), line[1].on(on));
+    lines.put_into(scene);
+    Eigen::Index middle = 0;
+    if (outside.size() > 0 && outside.minCoeff(&middle) <= 0.0)
+      scene.labels.push_back({mesh.vertices_m.row(middle), scene.skin->normals().row(middle),
+                              QObject::tr("no-go: %1").arg(QString::fromStdString(region.name))});
+  }
+}
+
+void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, BodyScene& scene) {
+  const Points3 at = lifted(on_skin, kLineLift_m);
+  LineMaker rim(2.0, kRim), inner(1.2, kEdge);
+  for (const LayoutEdge& edge : layout_edges(flat))
+    (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
+  inner.put_into(scene);
+  rim.put_into(scene);
+}
+
+void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, BodyScene& scene) {
+  const Points3 at = lifted(on_skin, kMarkLift_m);
+  FlatMesh alone;
+  std::vector<Eigen::Index> rows;
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
+    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
+    if (region.kind == RegionKind::kChamber && region.part == chamber) rows.push_back(t);
+  }
+  alone.triangles.resize(static_cast<Eigen::Index>(rows.size()), 3);
+  for (std::size_t k = 0; k < rows.size(); ++k)
+    alone.triangles.row(static_cast<Eigen::Index>(k)) = flat.triangles.row(rows[k]);
+  alone.regions.assign(rows.size(), {});
+  LineMaker lines(4.0, kPicked);
+  for (const LayoutEdge& edge : layout_edges(alone)) lines.add(at.row(edge.from), at.row(edge.to));
+  lines.put_into(scene);
+}
+
+void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
+                        BodyScene& scene) {
+  for (const Chamber& chamber : layout.chambers) {
+    const Bounds2 box = bounds(chamber.boundary_m);
+    const Vec2 middle = 0.5 * (box.low + box.high);
+    Eigen::Index nearest = 0;
+    if (flat.vertices_m.rows() == 0) return;
+    (flat.vertices_m.rowwise() - middle.transpose()).rowwise().squaredNorm().minCoeff(&nearest);
+    scene.labels.push_back(
+        {on_skin.points_m.row(nearest), on_skin.normals.row(nearest), QString::fromStdString(chamber.name)});
+  }
+}
+
+void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
+                const Selection& selection, BodyScene& scene) {
+  add_edges(flat, on_skin, scene);
+  if (selection.chamber())
+    add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), on_skin, scene);
+  add_chamber_labels(layout, flat, on_skin, scene);
+}
+
+void add_limit(const FlatMesh& flat, const StateContact& contact, BodyScene& scene) {
+  constexpr double kHatch_m = 3.0e-3;
+  const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
+  const Points3 at = lifted(contact.on_skin, kLineLift_m), above = lifted(contact.on_skin, kMarkLift_m);
+  LineMaker on_dark(1.6, QColor(250, 250, 250)), on_pale(1.6, QColor(25, 20, 30)), halo(5.0, kHalo),
+      contour(2.2, kContour);
+  for (const LayoutLine& line : hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m)) {
+    const double share = line[0].on(contact.map.on_layout_pa)[0] / scene.top_pa;
+    (map_lightness(share) < kDarkLightness ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
+  }
+  for (const LayoutLine& line : level_lines(flat.triangles, load, 1.0)) {
+    halo.add(line[0].on(at), line[1].on(at));
+    contour.add(line[0].on(above), line[1].on(above));
+  }
+  on_dark.put_into(scene);
+  on_pale.put_into(scene);
+  halo.put_into(scene);
+  contour.put_into(scene);
+}
+
+void add_contact(const ShownPlan& shown, const StateContact& contact, const Selection& selection,
+                 BodyScene& scene) {
+  const InflationSetup& setup = shown.estimate()->setup;
+  scene.top_pa = shown.scale().top_pa;
+  scene.worn = WornSurface{lifted(contact.on_skin, kSurfaceLift_m), contact.on_skin.normals,
+                           setup.flat.triangles, contact.map.on_layout_pa};
+  add_limit(setup.flat, contact, scene);
+  add_layout(setup.layout, setup.flat, contact.on_skin, selection, scene);
+}
+
+void add_worn(const Prepared& worn, const Selection& selection, BodyScene& scene) {
+  const SkinPoints on_skin{worn.wrap.worn_m, worn.wrap.outward_at_worn};
+  scene.worn = WornSurface{lifted(on_skin, kSurfaceLift_m), on_skin.normals, worn.setup.flat.triangles, {}};
+  add_layout(worn.setup.layout, worn.setup.flat, on_skin, selection, scene);
+}
+
+bool lies_alike(const Prepared& worn, const Estimate& estimate) {
+  return worn.wrap.anchor_m == estimate.wrap.anchor_m &&
+         worn.wrap.wrap_direction == estimate.wrap.wrap_direction &&
+         worn.closing_length == estimate.closing_length &&
+         same_shape(worn.setup.layout, estimate.setup.layout);
+}
+
+}  // namespace
+
+BodyScene body_scene(const ShownPlan& shown, const Selection& selection) {
+  BodyScene scene;
+  scene.skin = shown.skin();
+  if (!scene.skin) return scene;
+  const auto contact = shown.contact(selection.state());
+  scene.dimmed = !shown.stale().isEmpty();
+  const auto& worn = shown.worn();
+  if (contact && !(scene.dimmed && worn && !lies_alike(*worn, *shown.estimate())))
+    add_contact(shown, *contact, selection, scene);
+  else if (worn)
+    add_worn(*worn, selection, scene);
+  add_sites(shown, scene);
+  add_no_go(shown, scene);
+  if (selection.place_m()) add_ring(*scene.skin, *selection.place_m(), 2.5e-3, kPicked, scene);
+  return scene;
+}
+
+}  // namespace wrapgauge

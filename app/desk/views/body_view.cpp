@@ -1,0 +1,293 @@
+#include "app/desk/views/body_view.hpp"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolButton>
+#include <QWheelEvent>
+#include <cmath>
+#include <numbers>
+
+#include "app/desk/views/body_overlay.hpp"
+#include "app/desk/views/save_views.hpp"
+#include "app/desk/views/view_colours.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kTurnStep_deg = 15.0, kShiftStep = 40.0, kZoomStep = 1.2;
+
+}  // namespace
+
+BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent)
+    : QWidget(parent),
+      shown_(shown),
+      selection_(selection),
+      canvas_(make_body_canvas(this, why_software_)),
+      overlay_(new BodyOverlay(shown, selection, this)) {
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("The body with the layout on it"));
+  setMinimumSize(240, 200);
+  canvas_->widget()->installEventFilter(this);
+  canvas_->widget()->setFocusPolicy(Qt::NoFocus);
+  canvas_->show_background(view_colours(*this).paper);
+  add_buttons();
+  offer_picture(this, tr("body"), [this] { return picture(); });
+  connect(&shown_, &ShownPlan::bodyChanged, this, &BodyView::body_changed);
+  for (const auto signal : {&ShownPlan::wornChanged, &ShownPlan::estimateChanged, &ShownPlan::staleChanged,
+                            &ShownPlan::marksChanged})
+    connect(&shown_, signal, this, &BodyView::rebuild_scene);
+  connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
+    if (state == selection_.state()) rebuild_scene();
+  });
+  for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::stateChanged})
+    connect(&selection_, signal, this, &BodyView::rebuild_scene);
+  connect(&selection_, &Selection::unitChanged, this, &BodyView::show_view);
+  body_changed();
+}
+
+void BodyView::add_buttons() {
+  auto* row = new QHBoxLayout;
+  const auto add = [&](const QString& words, const QString& help, auto act) {
+    auto* button = new QToolButton(this);
+    button->setText(words);
+    button->setToolTip(help);
+    button->setAccessibleName(help);
+    connect(button, &QToolButton::clicked, this, act);
+    row->addWidget(button);
+    return button;
+  };
+  add(tr("Front"), tr("Look at the anchor"), [this] { look_from(ViewSide::kFront); });
+  add(tr("Back"), tr("Look from the opposite side"), [this] { look_from(ViewSide::kBack); });
+  add(tr("Proximal"), tr("Look from the end towards the trunk"), [this] { look_from(ViewSide::kProximal); });
+  add(tr("Distal"), tr("Look from the end away from the trunk"), [this] { look_from(ViewSide::kDistal); });
+  add(tr("All"), tr("Show all of the layout"), [this] { show_all(); });
+  place_button_ = add(tr("Place"),
+                      tr("Place the layout: click to anchor it, drag to move it along and round the body, "
+                         "drag with Ctrl to turn it"),
+                      [this] { set_placing(!placing_); });
+  place_button_->setCheckable(true);
+  row->addStretch();
+  auto* box = new QVBoxLayout(this);
+  box->setContentsMargins(8, 8, 8, 44);
+  box->addStretch();
+  box->addLayout(row);
+}
+
+void BodyView::set_placing(bool placing) {
+  place_button_->setChecked(placing);
+  if (placing == placing_) return;
+  placing_ = placing;
+  setContextMenuPolicy(placing ? Qt::PreventContextMenu : Qt::ActionsContextMenu);
+  show_view();
+  emit placingChanged(placing);
+}
+
+void BodyView::body_changed() {
+  sight_.reset();
+  if (shown_.skin()) sight_.emplace(shown_.skin()->mesh());
+  rebuild_scene();
+}
+
+std::optional<Vec3> BodyView::anchor_m() const {
+  if (shown_.worn()) return shown_.worn()->wrap.anchor_m;
+  if (shown_.estimate()) return shown_.estimate()->wrap.anchor_m;
+  return std::nullopt;
+}
+
+Points3 BodyView::points_to_fit() const {
+  if (!scene_ || !scene_->skin) return {};
+  if (!scene_->worn) return scene_->skin->mesh().vertices_m;
+  // The layout with a margin along the limb.
+  constexpr double kMargin_m = 0.03;
+  const Vec3 along = kMargin_m * shown_.body()->axis.direction;
+  const Points3& worn = scene_->worn->points_m;
+  Points3 both(2 * worn.rows(), 3);
+  both << worn.rowwise() + along.transpose(), worn.rowwise() - along.transpose();
+  return both;
+}
+
+// A new body is looked at from its front; later changes leave the eye where it is.
+void BodyView::rebuild_scene() {
+  scene_ = std::make_shared<const BodyScene>(body_scene(shown_, selection_));
+  canvas_->show_scene(scene_);
+  if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn && !framed_worn_))) {
+    framed_ = shown_.skin();
+    framed_worn_ = scene_->worn.has_value();
+    Vec3 front = Vec3::UnitX();
+    if (shown_.worn())
+      front = shown_.worn()->wrap.outward;
+    else if (shown_.estimate())
+      front = shown_.estimate()->wrap.outward;
+    turntable_.set_body(shown_.body()->axis, front);
+    turntable_.fit(points_to_fit());
+  }
+  show_view();
+}
+
+void BodyView::show_view() {
+  QString hint;
+  if (placing_) hint = tr("Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.");
+  if (!why_software_.isEmpty() && hint.isEmpty())
+    hint = tr("Drawn without graphics system: %1.").arg(why_software_);
+  canvas_->show_view(turntable_.view());
+  overlay_->show_over(scene_, turntable_.view(), sight_ ? &*sight_ : nullptr, hint);
+}
+
+void BodyView::look_from(ViewSide side) {
+  turntable_.look_from(side);
+  show_view();
+}
+
+void BodyView::show_all() {
+  turntable_.fit(points_to_fit());
+  show_view();
+}
+
+void BodyView::show_place(const Vec3& place_m) {
+  if (!shown_.body()) return;
+  const Vec3 offset = place_m - shown_.body()->axis.origin_m;
+  turntable_.set_body(shown_.body()->axis, offset);
+  turntable_.look_from(ViewSide::kFront);
+  selection_.pick_place(place_m);
+  show_view();
+}
+
+QImage BodyView::picture() {
+  QImage image = canvas_->picture().convertToFormat(QImage::Format_RGB32);
+  QPainter painter(&image);
+  overlay_->draw(painter);
+  return image;
+}
+
+void BodyView::resizeEvent(QResizeEvent*) {
+  canvas_->widget()->setGeometry(rect());
+  overlay_->setGeometry(rect());
+  canvas_->widget()->lower();
+  turntable_.set_size(width(), height());
+  show_view();
+}
+
+void BodyView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange) {
+    canvas_->show_background(view_colours(*this).paper);
+    show_view();
+  }
+  QWidget::changeEvent(event);
+}
+
+bool BodyView::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Wheel) {
+    turntable_.zoom(std::pow(kZoomStep, static_cast<QWheelEvent*>(event)->angleDelta().y() / 120.0));
+    show_view();
+    return true;
+  }
+  if (event->type() == QEvent::MouseButtonPress) press(static_cast<QMouseEvent*>(event));
+  if (event->type() == QEvent::MouseMove) move(static_cast<QMouseEvent*>(event));
+  if (event->type() == QEvent::MouseButtonRelease) release(static_cast<QMouseEvent*>(event));
+  return QWidget::eventFilter(watched, event);
+}
+
+void BodyView::press(QMouseEvent* event) {
+  setFocus(Qt::MouseFocusReason);
+  pressed_at_ = last_at_ = event->position();
+  moved_ = false;
+  const bool left = event->button() == Qt::LeftButton;
+  if (event->button() == Qt::RightButton) drag_ = placing_ ? Drag::kTurnTable : Drag::kNone;
+  if (event->button() == Qt::MiddleButton) drag_ = Drag::kShift;
+  if (left && placing_)
+    drag_ = event->modifiers() & Qt::ControlModifier ? Drag::kTurnLayout : Drag::kAnchor;
+  else if (left)
+    drag_ = event->modifiers() & Qt::ShiftModifier ? Drag::kShift : Drag::kTurnTable;
+}
+
+void BodyView::move(QMouseEvent* event) {
+  constexpr double kDegreesPerPixel = 0.4;
+  const QPointF by = event->position() - last_at_;
+  if ((event->position() - pressed_at_).manhattanLength() > 4.0) moved_ = true;
+  if (drag_ == Drag::kNone || !moved_) return;
+  last_at_ = event->position();
+  if (drag_ == Drag::kTurnTable) turntable_.turn(-kDegreesPerPixel * by.x(), kDegreesPerPixel * by.y());
+  if (drag_ == Drag::kShift) turntable_.pan(by.x(), by.y());
+  if (drag_ == Drag::kAnchor) move_anchor(event->position(), false);
+  if (drag_ == Drag::kTurnLayout) turn_layout(event->position(), false);
+  show_view();
+}
+
+void BodyView::release(QMouseEvent* event) {
+  const Drag ended = drag_;
+  drag_ = Drag::kNone;
+  if (ended == Drag::kAnchor) return move_anchor(event->position(), true);
+  if (ended == Drag::kTurnLayout && moved_) return turn_layout(event->position(), true);
+  if (!moved_ && event->button() == Qt::LeftButton) click(event->position());
+}
+
+// The place that was clicked is read, and the chamber over it chosen.
+void BodyView::click(const QPointF& at) {
+  if (!sight_) return;
+  const auto place = sight_->place_at(turntable_.view(), at.x(), at.y());
+  selection_.pick_place(place);
+  if (!place) return selection_.select_chamber(std::nullopt);
+  const auto reading = read_place(shown_, selection_.state(), *place);
+  if (reading) selection_.select_chamber(reading->chamber);
+}
+
+void BodyView::move_anchor(const QPointF& at, bool finished) {
+  if (!sight_ || !shown_.body()) return;
+  const auto place = sight_->place_at(turntable_.view(), at.x(), at.y());
+  if (place) emit anchorMoved(station_of(shown_.body()->axis, *place), *place, finished);
+}
+
+// The angle swept about the anchor on the screen; seen from behind it counts the other way.
+void BodyView::turn_layout(const QPointF& at, bool finished) {
+  const auto anchor = anchor_m();
+  if (!anchor) return;
+  const RasterPoint centre = turntable_.view().project(*anchor);
+  const auto angle = [&](const QPointF& p) { return std::atan2(centre.y - p.y(), p.x() - centre.x); };
+  const double swept = (angle(at) - angle(pressed_at_)) * 180.0 / std::numbers::pi;
+  const auto& worn = shown_.worn();
+  const Vec3 outward = worn ? worn->wrap.outward : shown_.estimate()->wrap.outward;
+  const double sign = outward.dot(turntable_.towards_eye()) < 0.0 ? -1.0 : 1.0;
+  emit turned(std::remainder(sign * swept, 360.0), finished);
+}
+
+void BodyView::keyPressEvent(QKeyEvent* event) {
+  const bool shift = event->modifiers() & Qt::ShiftModifier;
+  double right = 0.0, up = 0.0;
+  switch (event->key()) {
+    case Qt::Key_Left:
+      right = -1.0;
+      break;
+    case Qt::Key_Right:
+      right = 1.0;
+      break;
+    case Qt::Key_Up:
+      up = 1.0;
+      break;
+    case Qt::Key_Down:
+      up = -1.0;
+      break;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+      turntable_.zoom(kZoomStep);
+      break;
+    case Qt::Key_Minus:
+      turntable_.zoom(1.0 / kZoomStep);
+      break;
+    case Qt::Key_Home:
+      return show_all();
+    case Qt::Key_Escape:
+      if (!placing_) return QWidget::keyPressEvent(event);
+      return set_placing(false);
+    default:
+      return QWidget::keyPressEvent(event);
+  }
+  if (shift)
+    turntable_.pan(kShiftStep * right, -kShiftStep * up);
+  else
+    turntable_.turn(kTurnStep_deg * right, kTurnStep_deg * up);
+  show_view();
+}
+
+}  // namespace wrapgauge

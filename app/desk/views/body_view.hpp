@@ -1,0 +1,80 @@
+#pragma once
+// The body with the layout on it. Camera by mouse (drag turns, with Shift or the middle button shifts, wheel
+// zooms), keyboard (arrows turn, with Shift shift, + and - zoom, Home shows all) and buttons.
+
+#include <QWidget>
+#include <memory>
+
+#include "app/desk/views/body_canvas.hpp"
+#include "app/desk/views/skin_probe.hpp"
+#include "app/desk/views/turntable.hpp"
+
+class QToolButton;
+
+namespace wrapgauge {
+
+class BodyOverlay;
+
+class BodyView : public QWidget {
+  Q_OBJECT
+ public:
+  BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
+
+  // While placing, a click anchors the layout, a drag moves it along and round the body and a drag with Ctrl
+  // turns it; the camera is then moved with the right or middle button and the keyboard.
+  void set_placing(bool placing);
+  bool placing() const { return placing_; }
+
+  void look_from(ViewSide side);
+  void show_all();
+  void show_place(const Vec3& place_m);  // turned so that it faces the eye
+  QImage picture();                      // with legend and words, as on the screen
+  const QString& why_software() const { return why_software_; }
+  const Turntable& turntable() const { return turntable_; }
+
+ signals:
+  // Where the user puts the anchor; `finished` with the last of a drag.
+  void anchorMoved(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
+  void turned(double by_deg, bool finished);  // since the drag began, right-handed about the outward normal
+  void placingChanged(bool placing);
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout };
+
+  void add_buttons();
+  void body_changed();
+  void rebuild_scene();
+  void show_view();
+  void press(QMouseEvent* event);
+  void move(QMouseEvent* event);
+  void release(QMouseEvent* event);
+  void click(const QPointF& at);
+  void move_anchor(const QPointF& at, bool finished);
+  void turn_layout(const QPointF& at, bool finished);
+  std::optional<Vec3> anchor_m() const;
+  Points3 points_to_fit() const;
+
+  const ShownPlan& shown_;
+  Selection& selection_;
+  QString why_software_;
+  BodyCanvas* canvas_;
+  BodyOverlay* overlay_;
+  QToolButton* place_button_ = nullptr;
+  Turntable turntable_;
+  std::shared_ptr<const BodyScene> scene_;
+  std::optional<SightLine> sight_;
+  std::shared_ptr<const SkinSurface> framed_;  // whom the eye was last set for
+  bool framed_worn_ = false;
+  bool placing_ = false;
+  Drag drag_ = Drag::kNone;
+  QPointF pressed_at_, last_at_;
+  bool moved_ = false;
+};
+
+}  // namespace wrapgauge

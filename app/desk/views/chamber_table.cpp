@@ -1,0 +1,154 @@
+#include "app/desk/views/chamber_table.hpp"
+
+#include <QHeaderView>
+#include <QSignalBlocker>
+
+#include "app/desk/views/pressure_words.hpp"
+#include "app/desk/views/save_views.hpp"
+#include "model/core/number_text.hpp"
+#include "model/io/csv_writer.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString number(double value, int decimals) {
+  return QString::fromStdString(fixed_text(value, decimals));
+}
+
+}  // namespace
+
+ChamberTableModel::ChamberTableModel(const ShownPlan& shown, const Selection& selection, QObject* parent)
+    : QAbstractTableModel(parent), shown_(shown), selection_(selection) {
+  connect(&shown_, &ShownPlan::estimateChanged, this, &ChamberTableModel::reload);
+  connect(&shown_, &ShownPlan::staleChanged, this, &ChamberTableModel::reload);
+  connect(&shown_, &ShownPlan::stateRead, this, &ChamberTableModel::reload);
+  connect(&selection_, &Selection::stateChanged, this, &ChamberTableModel::reload);
+  connect(&selection_, &Selection::unitChanged, this, &ChamberTableModel::reload);
+  reload();
+}
+
+// Rows stay when only their figures change, so that the selected one stays selected.
+void ChamberTableModel::reload() {
+  const int before = rowCount();
+  const auto contact = shown_.contact(selection_.state());
+  const int after = contact ? static_cast<int>(contact->figures.chambers.size()) : 0;
+  if (before != after) beginResetModel();
+  contact_ = contact;
+  if (before != after)
+    endResetModel();
+  else if (after > 0)
+    emit dataChanged(index(0, 0), index(after - 1, kColumnCount - 1));
+}
+
+int ChamberTableModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() || !contact_ ? 0 : static_cast<int>(contact_->figures.chambers.size());
+}
+
+int ChamberTableModel::columnCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : kColumnCount;
+}
+
+QString ChamberTableModel::cell(const ChamberFigures& figures, int column) const {
+  const Finding* finding = finding_of(*contact_, figures.chamber);
+  switch (column) {
+    case kChamber:
+      return QString::fromStdString(figures.chamber);
+    case kGauge:
+      return pressure_words(figures.gauge, selection_.unit());
+    case kVolume:
+      return number(figures.volume / mL, 1) + " mL";
+    case kMean:
+      return pressure_words(figures.mean, selection_.unit());
+    case kPeak:
+      return pressure_words(figures.peak, selection_.unit());
+    case kContactArea:
+      return number(figures.contact_area / cm2, 1) + " cm²";
+    case kForce:
+      return number(figures.force / newton, 1) + " N";
+    case kShareOfLimit:
+      return finding && finding->share_of_limit > 0.0 ? number(100.0 * finding->share_of_limit, 0) + " %"
+                                                      : "–";
+    default:
+      return finding ? QString::fromStdString(finding->sentence) : tr("nothing to say");
+  }
+}
+
+QVariant ChamberTableModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || !contact_) return {};
+  const ChamberFigures& figures = contact_->figures.chambers[static_cast<std::size_t>(index.row())];
+  if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole) return cell(figures, index.column());
+  if (role == Qt::ToolTipRole && index.column() == kFinding) return cell(figures, kFinding);
+  if (role == Qt::TextAlignmentRole && index.column() > kChamber && index.column() < kFinding)
+    return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+  const Finding* finding = finding_of(*contact_, figures.chamber);
+  if (role == Qt::FontRole && finding && finding->severity >= Severity::kAboveLimit) {
+    QFont bold;
+    bold.setBold(true);
+    return bold;
+  }
+  return {};
+}
+
+QVariant ChamberTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
+  const QStringList names{tr("Chamber"), tr("Gauge pressure"),  tr("Volume"),
+                          tr("Mean"),    tr("Peak over 1 cm²"), tr("Contact area"),
+                          tr("Force"),   tr("Share of limit"),  tr("Finding")};
+  return names[section];
+}
+
+QString ChamberTableModel::text() const {
+  QString lines;
+  QStringList row;
+  for (int c = 0; c < kColumnCount; ++c) row += headerData(c, Qt::Horizontal).toString();
+  lines += row.join('\t') + '\n';
+  for (int r = 0; r < rowCount(); ++r) {
+    row.clear();
+    for (int c = 0; c < kColumnCount; ++c) row += data(index(r, c)).toString();
+    lines += row.join('\t') + '\n';
+  }
+  return lines;
+}
+
+QString ChamberTableModel::csv() const {
+  const auto& estimate = shown_.estimate();
+  if (!contact_ || !estimate) return {};
+  return QString::fromStdString(chambers_csv(contact_->figures, estimate->limits.override_words));
+}
+
+ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget* parent)
+    : QTableView(parent), model_(shown, selection), selection_(selection) {
+  setModel(&model_);
+  setAccessibleName(tr("Chambers at the shown state"));
+  setSelectionBehavior(QAbstractItemView::SelectRows);
+  setSelectionMode(QAbstractItemView::SingleSelection);
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  setTabKeyNavigation(false);
+  setWordWrap(true);
+  setAlternatingRowColors(true);
+  verticalHeader()->hide();
+  verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setSectionResizeMode(ChamberTableModel::kFinding, QHeaderView::Interactive);
+  horizontalHeader()->resizeSection(ChamberTableModel::kFinding, 48 * fontMetrics().averageCharWidth());
+  offer_table(
+      this, tr("chambers"), [this] { return model_.text(); }, [this] { return model_.csv(); });
+  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
+    if (row.isValid()) selection_.select_chamber(ChamberId(row.row()));
+  });
+  connect(&selection_, &Selection::chamberChanged, this, &ChamberTable::take_selection);
+  connect(&model_, &QAbstractItemModel::modelReset, this, &ChamberTable::take_selection);
+}
+
+void ChamberTable::take_selection() {
+  const QSignalBlocker quiet(selectionModel());
+  const auto chamber = selection_.chamber();
+  const int row = chamber ? static_cast<int>(index_of(*chamber)) : -1;
+  if (row >= 0 && row < model_.rowCount())
+    selectRow(row);
+  else
+    clearSelection();
+  viewport()->update();
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,187 @@
+#include "app/desk/views/flat_items.hpp"
+
+#include <QObject>
+#include <QPainter>
+#include <QPen>
+
+namespace wrapgauge {
+namespace {
+
+QPointF on_scene(const Vec2& point_m) {
+  return {1e3 * point_m.x(), -1e3 * point_m.y()};
+}
+
+QPainterPath path_of(const std::vector<Vec2>& points_m, bool closed) {
+  QPainterPath path;
+  for (std::size_t k = 0; k < points_m.size(); ++k)
+    k == 0 ? path.moveTo(on_scene(points_m[k])) : path.lineTo(on_scene(points_m[k]));
+  if (closed) path.closeSubpath();
+  return path;
+}
+
+// A strip of a given width along a line, ends round as they are cast.
+QPainterPath strip_of(const Polyline& line_m, Length width) {
+  QPainterPathStroker stroker;
+  stroker.setWidth(width / mm);
+  stroker.setCapStyle(Qt::RoundCap);
+  stroker.setJoinStyle(Qt::RoundJoin);
+  return stroker.createStroke(path_of(line_m, false)).simplified();
+}
+
+QPainterPath round(const Vec2& centre_m, double radius_mm) {
+  QPainterPath path;
+  path.addEllipse(on_scene(centre_m), radius_mm, radius_mm);
+  return path;
+}
+
+Bounds2 box_round(const Vec2& centre_m, double radius_m) {
+  return {centre_m - Vec2::Constant(radius_m), centre_m + Vec2::Constant(radius_m)};
+}
+
+struct Pens {
+  QPen rim, edge, thin, chosen;
+};
+
+Pens pens_of(const ViewColours& colours) {
+  const auto pen = [](const QColor& colour, double width) {
+    QPen made(colour, width);
+    made.setCosmetic(true);
+    return made;
+  };
+  const bool dark = colours.ink.lightness() > 128;
+  return {pen(colours.ink, 2.2), pen(dark ? QColor(190, 186, 200) : QColor(85, 80, 95), 1.5),
+          pen(dark ? QColor(160, 156, 170) : QColor(110, 105, 120), 1.1), pen(QColor(0, 120, 215), 3.5)};
+}
+
+}  // namespace
+
+FlatPartItem::FlatPartItem(const FlatPart& part, const QPainterPath& outline, const Bounds2& box_m)
+    : QGraphicsPathItem(outline), part_(part), box_m_(box_m) {
+  setFlag(ItemIsSelectable);
+  setFlag(ItemSendsGeometryChanges);
+}
+
+void FlatPartItem::set_look(const QPen& pen, const QPen& chosen) {
+  setPen(pen);
+  chosen_ = chosen;
+}
+
+void FlatPartItem::set_marked(bool marked) {
+  marked_ = marked;
+  update();
+}
+
+QPainterPath FlatPartItem::shape() const {
+  constexpr double kReach_mm = 2.0;
+  QPainterPathStroker stroker;
+  stroker.setWidth(kReach_mm);
+  const QPainterPath rim = stroker.createStroke(path());
+  return part_.kind == FlatPart::Kind::kOutline ? rim : rim.united(path());
+}
+
+void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+  if (marked_) {
+    QPen mark(QColor(200, 90, 0), 4.0, Qt::DashLine);
+    mark.setCosmetic(true);
+    painter->setPen(mark);
+    painter->drawPath(path());
+  }
+  painter->setBrush(brush());
+  painter->setPen(isSelected() ? chosen_ : pen());
+  painter->drawPath(path());
+}
+
+QVariant FlatPartItem::itemChange(GraphicsItemChange change, const QVariant& value) {
+  if (change == ItemPositionChange && mover_ && value.toPointF() != QPointF()) {
+    const QPointF wished = value.toPointF();
+    const Vec2 by_m = mover_(*this, {1e-3 * wished.x(), -1e-3 * wished.y()});
+    return on_scene(by_m);
+  }
+  return QGraphicsPathItem::itemChange(change, value);
+}
+
+namespace {
+
+void add_insets(const Chamber& chamber, std::size_t index, const Pens& pens, FlatPartItem* parent,
+                std::vector<FlatPartItem*>& items) {
+  const auto add = [&](FlatPart::Kind kind, std::size_t inset, const QPainterPath& path, const Bounds2& box) {
+    auto* item = new FlatPartItem({kind, index, inset}, path, box);
+    item->set_look(pens.edge, pens.chosen);
+    item->setParentItem(parent);
+    items.push_back(item);
+  };
+  for (std::size_t s = 0; s < chamber.inset_spots.size(); ++s) {
+    const InsetSpot& spot = chamber.inset_spots[s];
+    add(FlatPart::Kind::kInsetSpot, s, round(spot.centre_m, spot.radius / mm),
+        box_round(spot.centre_m, spot.radius.si()));
+  }
+  for (std::size_t l = 0; l < chamber.inset_lines.size(); ++l) {
+    const InsetLine& line = chamber.inset_lines[l];
+    add(FlatPart::Kind::kInsetLine, l, strip_of(line.path_m, line.width), bounds(line.path_m));
+  }
+}
+
+}  // namespace
+
+QString flat_part_name(const Layout& layout, const FlatPart& part) {
+  const auto named = [](const QString& kind, const std::string& name) {
+    return kind.arg(QString::fromStdString(name));
+  };
+  switch (part.kind) {
+    case FlatPart::Kind::kOutline:
+      return QObject::tr("outline");
+    case FlatPart::Kind::kChamber:
+      return named(QObject::tr("chamber %1"), layout.chambers[part.index].name);
+    case FlatPart::Kind::kInsetSpot:
+      return named(QObject::tr("inset spot of %1"), layout.chambers[part.index].name);
+    case FlatPart::Kind::kInsetLine:
+      return named(QObject::tr("inset line of %1"), layout.chambers[part.index].name);
+    case FlatPart::Kind::kChannel:
+      return named(QObject::tr("channel %1"), layout.channels[part.index].name);
+    case FlatPart::Kind::kInlet:
+      return named(QObject::tr("inlet %1"), layout.inlets[part.index].name);
+    case FlatPart::Kind::kStrap:
+      return named(QObject::tr("strap %1"), layout.straps[part.index].name);
+  }
+  return {};
+}
+
+bool same_shape(const Layout& a, const Layout& b) {
+  if (a.outline_m != b.outline_m || a.chambers.size() != b.chambers.size()) return false;
+  for (std::size_t c = 0; c < a.chambers.size(); ++c)
+    if (a.chambers[c].boundary_m != b.chambers[c].boundary_m) return false;
+  return true;
+}
+
+std::vector<FlatPartItem*> make_flat_items(const Layout& layout, const ViewColours& colours) {
+  const Pens pens = pens_of(colours);
+  std::vector<FlatPartItem*> items;
+  const auto add = [&](const FlatPart& part, const QPainterPath& path, const Bounds2& box, const QPen& pen) {
+    items.push_back(new FlatPartItem(part, path, box));
+    items.back()->set_look(pen, pens.chosen);
+    return items.back();
+  };
+  using Kind = FlatPart::Kind;
+  add({Kind::kOutline, 0, 0}, path_of(layout.outline_m, true), bounds(layout.outline_m), pens.rim);
+  for (std::size_t k = 0; k < layout.straps.size(); ++k)
+    add({Kind::kStrap, k, 0}, path_of(layout.straps[k].boundary_m, true), bounds(layout.straps[k].boundary_m),
+        pens.edge);
+  for (std::size_t k = 0; k < layout.channels.size(); ++k)
+    add({Kind::kChannel, k, 0}, strip_of(layout.channels[k].path_m, layout.channels[k].width),
+        bounds(layout.channels[k].path_m), pens.thin);
+  for (std::size_t k = 0; k < layout.chambers.size(); ++k) {
+    const Chamber& chamber = layout.chambers[k];
+    FlatPartItem* item =
+        add({Kind::kChamber, k, 0}, path_of(chamber.boundary_m, true), bounds(chamber.boundary_m), pens.edge);
+    add_insets(chamber, k, pens, item, items);
+  }
+  constexpr double kInlet_mm = 2.2;
+  for (std::size_t k = 0; k < layout.inlets.size(); ++k) {
+    FlatPartItem* item = add({Kind::kInlet, k, 0}, round(layout.inlets[k].point_m, kInlet_mm),
+                             box_round(layout.inlets[k].point_m, 0.0), pens.rim);
+    item->setBrush(colours.paper);
+  }
+  return items;
+}
+
+}  // namespace wrapgauge

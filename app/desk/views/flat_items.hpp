@@ -1,0 +1,51 @@
+#pragma once
+// The parts of a layout as items of a scene in millimetres, y down.
+
+#include <QGraphicsPathItem>
+#include <QPen>
+#include <functional>
+
+#include "app/desk/views/flat_part.hpp"
+#include "app/desk/views/view_colours.hpp"
+#include "model/geometry/polygon.hpp"
+#include "model/layout/layout.hpp"
+
+namespace wrapgauge {
+
+class FlatPartItem : public QGraphicsPathItem {
+ public:
+  enum { Type = UserType + 1 };
+  FlatPartItem(const FlatPart& part, const QPainterPath& outline, const Bounds2& box_m);
+
+  int type() const override { return Type; }
+  const FlatPart& part() const { return part_; }
+  const Bounds2& box_m() const { return box_m_; }
+  // Corrects a wished move; called while the item is dragged.
+  void set_mover(std::function<Vec2(const FlatPartItem&, const Vec2&)> mover) { mover_ = std::move(mover); }
+  Vec2 moved_by_m() const { return {1e-3 * pos().x(), -1e-3 * pos().y()}; }
+  void set_look(const QPen& pen, const QPen& chosen);
+  void set_marked(bool marked);
+
+  QPainterPath shape() const override;  // lines can be hit a little beside them
+  void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+
+ protected:
+  QVariant itemChange(GraphicsItemChange change, const QVariant& value) override;
+
+ private:
+  FlatPart part_;
+  Bounds2 box_m_;
+  QPen chosen_;
+  bool marked_ = false;
+  std::function<Vec2(const FlatPartItem&, const Vec2&)> mover_;
+};
+
+QString flat_part_name(const Layout& layout, const FlatPart& part);
+
+// Whether outlines and chambers are drawn alike.
+bool same_shape(const Layout& a, const Layout& b);
+
+// Outline first; inset seams are children of their chamber's item.
+std::vector<FlatPartItem*> make_flat_items(const Layout& layout, const ViewColours& colours);
+
+}  // namespace wrapgauge

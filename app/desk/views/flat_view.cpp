@@ -1,0 +1,347 @@
+#include "app/desk/views/flat_view.hpp"
+
+#include <QGraphicsPixmapItem>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desk/views/flat_map.hpp"
+#include "app/desk/views/pressure_words.hpp"
+#include "app/desk/views/save_views.hpp"
+#include "app/desk/views/snapping.hpp"
+#include "app/desk/views/view_legend.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kZoomStep = 1.2;
+
+QString millimetres(double length_m) {
+  return QString::fromStdString(fixed_text(1e3 * length_m, 1));
+}
+
+}  // namespace
+
+FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent)
+    : QGraphicsView(parent), shown_(shown), selection_(selection) {
+  setScene(&scene_);
+  setAccessibleName(tr("The flat layout"));
+  setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform | QPainter::TextAntialiasing);
+  setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
+  setTransformationAnchor(QGraphicsView::AnchorUnderMouse);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFrameShape(QFrame::NoFrame);
+  setMinimumSize(220, 160);
+  offer_picture(this, tr("layout"), [this] { return picture(); });
+  connect(&scene_, &QGraphicsScene::selectionChanged, this, &FlatView::scene_selection_changed);
+  connect(&shown_, &ShownPlan::layoutChanged, this, &FlatView::rebuild);
+  connect(&shown_, &ShownPlan::estimateChanged, this, [this] {
+    maps_.clear();
+    show_map();
+  });
+  connect(&shown_, &ShownPlan::staleChanged, this, &FlatView::show_map);
+  connect(&shown_, &ShownPlan::marksChanged, this, &FlatView::take_marks);
+  connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
+    if (state == selection_.state()) show_map();
+  });
+  connect(&selection_, &Selection::stateChanged, this, &FlatView::show_map);
+  connect(&selection_, &Selection::chamberChanged, this, &FlatView::take_chamber);
+  connect(&selection_, &Selection::unitChanged, viewport(), qOverload<>(&QWidget::update));
+  rebuild();
+}
+
+// The scene tells of its selection while it goes.
+FlatView::~FlatView() {
+  disconnect(&scene_, nullptr, this, nullptr);
+}
+
+void FlatView::rebuild() {
+  const auto chosen = chosen_part();
+  rebuilding_ = true;
+  scene_.clear();
+  items_.clear();
+  map_ = scene_.addPixmap({});
+  map_->setTransformationMode(Qt::SmoothTransformation);
+  const ViewColours colours = view_colours(*this);
+  scene_.setBackgroundBrush(colours.paper);
+  if (shown_.layout()) items_ = make_flat_items(*shown_.layout(), colours);
+  for (FlatPartItem* item : items_) {
+    if (!item->parentItem()) scene_.addItem(item);
+    item->set_mover([this](const FlatPartItem& moved, const Vec2& by_m) { return snapped(moved, by_m); });
+  }
+  set_editable(editable_);
+  scene_.setSceneRect(scene_.itemsBoundingRect().adjusted(-400, -400, 400, 400));
+  rebuilding_ = false;
+  choose_part(chosen);
+  take_marks();
+  show_map();
+  if (fitted_) show_all();
+}
+
+void FlatView::set_editable(bool editable) {
+  editable_ = editable;
+  for (FlatPartItem* item : items_)
+    item->setFlag(QGraphicsItem::ItemIsMovable, editable && item->part().kind != FlatPart::Kind::kOutline);
+}
+
+// Each state's map is drawn once; scrubbing then only changes the picture. A map of another shape of the
+// layout would mislead: it is left out.
+void FlatView::show_map() {
+  constexpr double kPixelsPerMm = 4.0, kMostPixels = 1600.0;
+  const int state = selection_.state();
+  const auto contact = shown_.contact(state);
+  const auto& layout = shown_.layout();
+  const auto& estimate = shown_.estimate();
+  const bool fits = contact && layout && same_shape(*layout, estimate->setup.layout);
+  map_->setVisible(fits);
+  if (fits) {
+    auto& [picture, area] = maps_[state];
+    if (picture.isNull()) {
+      const Bounds2 box = bounds(layout->outline_m);
+      const double longest_mm = 1e3 * (box.high - box.low).maxCoeff();
+      const FlatMap map = flat_map(*estimate, *contact, shown_.scale().top_pa,
+                                   std::min(kPixelsPerMm, kMostPixels / std::max(1.0, longest_mm)));
+      picture = QPixmap::fromImage(map.image);
+      area = map.area_mm;
+    }
+    map_->setPixmap(picture);
+    map_->setPos(area.topLeft());
+    map_->setScale(area.width() / std::max(1, picture.width()));
+    map_->setOpacity(shown_.stale().isEmpty() ? 1.0 : 0.35);
+  }
+  viewport()->update();
+}
+
+void FlatView::take_marks() {
+  const auto is_marked = [&](const FlatPart& part) {
+    return std::any_of(shown_.marks().begin(), shown_.marks().end(), [&](const ProblemPlace& place) {
+      using Place = ProblemPlace::Kind;
+      if (place.kind == Place::kOutlinePoint) return part.kind == FlatPart::Kind::kOutline;
+      if (static_cast<std::size_t>(place.index) != part.index) return false;
+      return (place.kind == Place::kChamber && part.kind == FlatPart::Kind::kChamber) ||
+             (place.kind == Place::kChannel && part.kind == FlatPart::Kind::kChannel) ||
+             (place.kind == Place::kInlet && part.kind == FlatPart::Kind::kInlet) ||
+             (place.kind == Place::kStrap && part.kind == FlatPart::Kind::kStrap);
+    });
+  };
+  for (FlatPartItem* item : items_) item->set_marked(is_marked(item->part()));
+}
+
+FlatPartItem* FlatView::chosen_item() const {
+  for (FlatPartItem* item : items_)
+    if (item->isSelected()) return item;
+  return nullptr;
+}
+
+std::optional<FlatPart> FlatView::chosen_part() const {
+  const FlatPartItem* item = chosen_item();
+  return item ? std::optional(item->part()) : std::nullopt;
+}
+
+void FlatView::choose_part(std::optional<FlatPart> part) {
+  for (FlatPartItem* item : items_) item->setSelected(part && item->part() == *part);
+}
+
+void FlatView::scene_selection_changed() {
+  if (rebuilding_) return;
+  const auto part = chosen_part();
+  const bool chamber =
+      part && (part->kind == FlatPart::Kind::kChamber || part->kind == FlatPart::Kind::kInsetSpot ||
+               part->kind == FlatPart::Kind::kInsetLine);
+  selection_.select_chamber(chamber ? std::optional(ChamberId(static_cast<int>(part->index))) : std::nullopt);
+  setAccessibleDescription(readout());
+  emit partChosen(part);
+  viewport()->update();
+}
+
+void FlatView::take_chamber() {
+  const auto chamber = selection_.chamber();
+  const auto part = chosen_part();
+  if (!chamber) {
+    if (part && part->kind == FlatPart::Kind::kChamber) choose_part(std::nullopt);
+    return;
+  }
+  const bool has_it = part && part->index == index_of(*chamber) &&
+                      (part->kind == FlatPart::Kind::kChamber || part->kind == FlatPart::Kind::kInsetSpot ||
+                       part->kind == FlatPart::Kind::kInsetLine);
+  if (!has_it) choose_part(FlatPart{FlatPart::Kind::kChamber, index_of(*chamber), 0});
+}
+
+Vec2 FlatView::snapped(const FlatPartItem& item, const Vec2& wished_m) {
+  constexpr double kReach_pixels = 7.0, kGrid_m = 0.5e-3;
+  std::vector<Bounds2> others;
+  for (const FlatPartItem* other : items_)
+    if (other != &item && other->parentItem() != &item && other->part().kind != FlatPart::Kind::kChannel)
+      others.push_back(other->box_m());
+  const double reach_m = 1e-3 * kReach_pixels / std::max(0.1, transform().m11());
+  const Snapped moved = snapped_move(item.box_m(), others, wished_m, reach_m, kGrid_m);
+  guide_x_m_ = moved.line_x_m;
+  guide_y_m_ = moved.line_y_m;
+  return moved.by_m;
+}
+
+void FlatView::mouseReleaseEvent(QMouseEvent* event) {
+  QGraphicsView::mouseReleaseEvent(event);
+  guide_x_m_ = guide_y_m_ = std::nullopt;
+  FlatPartItem* item = chosen_item();
+  if (!item || item->pos() == QPointF()) return;
+  const FlatPart part = item->part();
+  const Vec2 by_m = item->moved_by_m();
+  item->setPos({});
+  tell_moved(part, by_m);
+}
+
+void FlatView::tell_moved(const FlatPart& part, const Vec2& by_m) {
+  if (part.kind == FlatPart::Kind::kChamber)
+    emit chamberMoved(ChamberId(static_cast<int>(part.index)), by_m);
+  else
+    emit partMoved(part, by_m);
+}
+
+void FlatView::step_part(int by) {
+  if (items_.empty()) return;
+  const auto count = static_cast<int>(items_.size());
+  const auto found = std::find(items_.begin(), items_.end(), chosen_item());
+  int next = by > 0 ? 0 : count - 1;
+  if (found != items_.end()) next = (static_cast<int>(found - items_.begin()) + by + count) % count;
+  choose_part(items_[static_cast<std::size_t>(next)]->part());
+}
+
+void FlatView::keyPressEvent(QKeyEvent* event) {
+  const double step_mm = event->modifiers() & Qt::ShiftModifier     ? 5.0
+                         : event->modifiers() & Qt::ControlModifier ? 0.1
+                                                                    : 1.0;
+  const auto part = chosen_part();
+  const auto move = [&](double right, double up) {
+    if (part && editable_ && part->kind != FlatPart::Kind::kOutline)
+      tell_moved(*part, 1e-3 * step_mm * Vec2(right, up));
+  };
+  switch (event->key()) {
+    case Qt::Key_Left:
+      return move(-1, 0);
+    case Qt::Key_Right:
+      return move(1, 0);
+    case Qt::Key_Up:
+      return move(0, 1);
+    case Qt::Key_Down:
+      return move(0, -1);
+    case Qt::Key_PageDown:
+      return step_part(1);
+    case Qt::Key_PageUp:
+      return step_part(-1);
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+      return zoom(kZoomStep);
+    case Qt::Key_Minus:
+      return zoom(1.0 / kZoomStep);
+    case Qt::Key_Home:
+      return show_all();
+    case Qt::Key_Escape:
+      if (part) return choose_part(std::nullopt);
+      break;
+    default:
+      break;
+  }
+  QGraphicsView::keyPressEvent(event);
+}
+
+void FlatView::zoom(double factor) {
+  constexpr double kLeast = 0.2, kMost = 100.0;  // pixels a millimetre
+  const double now = transform().m11(), then = std::clamp(now * factor, kLeast, kMost);
+  fitted_ = false;
+  scale(then / now, then / now);
+}
+
+void FlatView::wheelEvent(QWheelEvent* event) {
+  zoom(std::pow(kZoomStep, event->angleDelta().y() / 120.0));
+}
+
+void FlatView::show_all() {
+  fitted_ = true;
+  QRectF all;
+  for (const FlatPartItem* item : items_) all |= item->mapRectToScene(item->path().boundingRect());
+  if (all.isEmpty()) return;
+  fitInView(all.adjusted(-0.05 * all.width(), -0.16 * all.height(), 0.05 * all.width(), 0.16 * all.height()),
+            Qt::KeepAspectRatio);
+}
+
+void FlatView::resizeEvent(QResizeEvent* event) {
+  QGraphicsView::resizeEvent(event);
+  if (fitted_) show_all();
+}
+
+void FlatView::changeEvent(QEvent* event) {
+  QGraphicsView::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && map_) rebuild();
+}
+
+QString FlatView::readout() const {
+  const FlatPartItem* item = chosen_item();
+  if (!item) return tr("Nothing is chosen.");
+  const Vec2 by = item->moved_by_m();
+  const Bounds2& box = item->box_m();
+  const Vec2 low = box.low + by, size = box.high - box.low;
+  QString words = tr("%1: left %2, lower edge %3, %4 × %5 mm")
+                      .arg(flat_part_name(*shown_.layout(), item->part()), millimetres(low.x()),
+                           millimetres(low.y()), millimetres(size.x()), millimetres(size.y()));
+  if (by.norm() > 0.0) words += tr("; moved by %1, %2 mm").arg(millimetres(by.x()), millimetres(by.y()));
+  return words;
+}
+
+void FlatView::drawForeground(QPainter* painter, const QRectF&) {
+  const auto guide = [&](const QPointF& from, const QPointF& to) {
+    QPen pen(QColor(0, 120, 215), 1.0, Qt::DashLine);
+    pen.setCosmetic(true);
+    painter->setPen(pen);
+    painter->drawLine(from, to);
+  };
+  const QRectF all = sceneRect();
+  if (guide_x_m_) guide({1e3 * *guide_x_m_, all.top()}, {1e3 * *guide_x_m_, all.bottom()});
+  if (guide_y_m_) guide({all.left(), -1e3 * *guide_y_m_}, {all.right(), -1e3 * *guide_y_m_});
+  painter->save();
+  painter->resetTransform();
+  draw_words(*painter);
+  painter->restore();
+}
+
+// In the viewport's own pixels, so that words stay the same size.
+void FlatView::draw_words(QPainter& painter) {
+  const LegendLook look{view_colours(*this), font(), selection_.unit(), !shown_.stale().isEmpty()};
+  const QRectF area = viewport()->rect();
+  painter.setPen(look.colours.ink);
+  painter.setFont(look.font);
+  if (!shown_.layout() || shown_.layout()->outline_m.empty()) {
+    painter.drawText(area.adjusted(30, 30, -30, -30), Qt::AlignCenter | Qt::TextWordWrap,
+                     tr("No layout yet. Read a drawing or make a layout in the step Layout."));
+    return;
+  }
+  const QFontMetricsF metrics(look.font);
+  std::vector<QRectF> taken;
+  const QString words = chosen_item() ? readout() : tr("Proximal is up; x runs round the limb.");
+  const QString line = metrics.elidedText(words, Qt::ElideRight, area.width() - 32);
+  draw_plate(painter,
+             {8.0 + 0.5 * (metrics.horizontalAdvance(line) + 10), 8.0 + 0.5 * (metrics.height() + 4)}, line,
+             look, taken);
+  draw_length_scale(painter, area, 1e3 * transform().m11(), look);
+  const auto contact = map_->isVisible() ? shown_.contact(selection_.state()) : nullptr;
+  for (const FlatPartItem* item : items_) {
+    if (item->part().kind != FlatPart::Kind::kChamber) continue;
+    const std::size_t chamber = item->part().index;
+    QString name = QString::fromStdString(shown_.layout()->chambers[chamber].name);
+    const QPointF at = mapFromScene(item->mapToScene(item->path().boundingRect().center()));
+    draw_plate(painter, at, name, look, taken);
+    if (contact && chamber < contact->figures.chambers.size())
+      draw_plate(painter, at + QPointF(0, metrics.height() + 6),
+                 pressure_words(contact->figures.chambers[chamber].peak, selection_.unit()), look, taken);
+  }
+}
+
+QImage FlatView::picture() {
+  return viewport()->grab().toImage();
+}
+
+}  // namespace wrapgauge

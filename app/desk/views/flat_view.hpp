@@ -1,0 +1,69 @@
+#pragma once
+// The layout flat, outer sheet towards the reader, proximal up, with the contact pressure of the shown state.
+// Parts are chosen by mouse or Page Up and Page Down, moved by dragging or the arrow keys (1 mm, with Shift
+// 5 mm, with Ctrl 0.1 mm); wheel, + and - zoom, Home shows all.
+
+#include <QGraphicsView>
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/desk/views/flat_items.hpp"
+#include "app/desk/views/shown_plan.hpp"
+
+namespace wrapgauge {
+
+class FlatView : public QGraphicsView {
+  Q_OBJECT
+ public:
+  FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
+  ~FlatView() override;
+
+  // Parts can be moved; on from the start.
+  void set_editable(bool editable);
+  void choose_part(std::optional<FlatPart> part);
+  std::optional<FlatPart> chosen_part() const;
+  void show_all();
+  QImage picture();
+
+ signals:
+  void partChosen(const std::optional<FlatPart>& part);
+  // A drag has ended or an arrow key was pressed; the layout itself is not changed here. What lies in a
+  // chamber is meant to go with it.
+  void chamberMoved(ChamberId chamber, const Vec2& by_m);
+  void partMoved(const FlatPart& part, const Vec2& by_m);  // any other part
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void drawForeground(QPainter* painter, const QRectF& rect) override;
+
+ private:
+  void rebuild();
+  void show_map();
+  void take_marks();
+  void take_chamber();
+  void scene_selection_changed();
+  void zoom(double factor);
+  void step_part(int by);
+  void tell_moved(const FlatPart& part, const Vec2& by_m);
+  Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
+  void draw_words(QPainter& painter);
+  QString readout() const;
+  FlatPartItem* chosen_item() const;
+
+  const ShownPlan& shown_;
+  Selection& selection_;
+  QGraphicsScene scene_;
+  QGraphicsPixmapItem* map_ = nullptr;
+  std::vector<FlatPartItem*> items_;
+  std::map<int, std::pair<QPixmap, QRectF>> maps_;  // a state each, drawn once
+  bool editable_ = true, fitted_ = true, rebuilding_ = false;
+  std::optional<double> guide_x_m_, guide_y_m_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,48 @@
+#pragma once
+// The inflation strip: a slider over the recorded states and the curve of the peak contact pressure over
+// them, with the limit and the highest pressure the layout can hold.
+
+#include <QWidget>
+
+#include "app/desk/views/shown_plan.hpp"
+
+class QChart;
+class QChartView;
+class QLabel;
+class QLineSeries;
+class QScatterSeries;
+class QSlider;
+class QValueAxis;
+
+namespace wrapgauge {
+
+class PathStrip : public QWidget {
+  Q_OBJECT
+ public:
+  PathStrip(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
+
+  QSlider* slider() { return slider_; }
+  QImage picture();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void make_chart();
+  void estimate_changed();
+  void draw_curve();
+  void show_state();
+  void take_colours();
+  double in_unit(Pressure pressure) const;
+
+  const ShownPlan& shown_;
+  Selection& selection_;
+  QSlider* slider_;
+  QLabel* words_;
+  QChartView* view_;
+  QLineSeries *curve_, *limit_, *holds_;
+  QScatterSeries *states_, *now_;
+  QValueAxis *inside_, *peak_;
+};
+
+}  // namespace wrapgauge

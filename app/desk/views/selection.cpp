@@ -1,0 +1,29 @@
+#include "app/desk/views/selection.hpp"
+
+namespace wrapgauge {
+
+void Selection::select_chamber(std::optional<ChamberId> chamber) {
+  if (chamber == chamber_) return;
+  chamber_ = chamber;
+  emit chamberChanged();
+}
+
+void Selection::pick_place(std::optional<Vec3> place_m) {
+  if (place_m == place_m_) return;
+  place_m_ = place_m;
+  emit placeChanged();
+}
+
+void Selection::show_state(int state) {
+  if (state == state_) return;
+  state_ = state;
+  emit stateChanged();
+}
+
+void Selection::show_unit(PressureUnit unit) {
+  if (unit == unit_) return;
+  unit_ = unit;
+  emit unitChanged();
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,48 @@
+#pragma once
+// Pointing at the body: which place of the skin a line of sight meets, and what is known there.
+
+#include <memory>
+#include <optional>
+
+#include "app/desk/views/shown_plan.hpp"
+#include "app/picture/limb_view.hpp"
+
+namespace wrapgauge {
+
+// The first skin point along each line of sight, by a search tree over the faces.
+class SightLine {
+ public:
+  explicit SightLine(const TriangleMesh& surface);
+  ~SightLine();
+  SightLine(SightLine&&) noexcept;
+  SightLine& operator=(SightLine&&) noexcept;
+
+  // The skin seen at a pixel of `view`; none beside the body.
+  std::optional<Vec3> place_at(const LimbView& view, double x, double y) const;
+  // Whether the skin does not hide a point that lies on it.
+  bool is_seen(const LimbView& view, const Vec3& point_m) const;
+
+ private:
+  struct Tree;
+  std::unique_ptr<Tree> tree_;
+};
+
+// What is known of a place. Only what the shown state says: nothing is worked out between states.
+struct PlaceReading {
+  Vec3 point_m = Vec3::Zero();
+  double station_m = 0.0, angle_deg = 0.0;  // as of an anchor
+  std::optional<Pressure> pressure;         // contact there; none: no estimate
+  std::optional<Pressure> mean_1cm2;        // over the layout only
+  std::optional<Pressure> limit;            // of the row that holds there, before the model factor
+  std::optional<Length> tissue_depth;
+  std::optional<Length> indentation;
+  std::optional<ChamberId> chamber;
+  std::string part;  // chamber, channel, strap or "weld"; empty: bare skin
+  std::string site;  // bony site it lies on; empty: none
+};
+// None: no body.
+std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const Vec3& place_m);
+
+AnchorAtStation station_of(const Axis& axis, const Vec3& point_m);
+
+}  // namespace wrapgauge

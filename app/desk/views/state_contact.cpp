@@ -1,0 +1,49 @@
+#include "app/desk/views/state_contact.hpp"
+
+#include <algorithm>
+
+#include "model/contact/skin_side.hpp"
+
+namespace wrapgauge {
+namespace {
+
+void read_state(const Estimate& estimate, const EquilibriumState& at, StateContact& contact) {
+  contact.map = contact_map(estimate.body, estimate.setup, estimate.path, at);
+  contact.figures = contact_figures(estimate.body, estimate.setup,
+                                    {estimate.skin_grade.elongation_at_break,
+                                     estimate.outer_grade.elongation_at_break, estimate.tissue_depth_m},
+                                    estimate.path, at, contact.map);
+  contact.findings =
+      findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path, at, contact.map,
+               contact.figures, audit(estimate.body, estimate.setup, estimate.path, at));
+  worst_first(contact.findings);
+}
+
+}  // namespace
+
+StateContact state_contact(const Estimate& estimate, const SkinSurface& skin, int state) {
+  const EquilibriumState& at = estimate.path.states[static_cast<std::size_t>(state)];
+  StateContact contact;
+  if (&at == &estimate.path.states.back()) {
+    contact.map = estimate.map;
+    contact.figures = estimate.figures;
+    contact.findings = estimate.findings;
+  } else {
+    read_state(estimate, at, contact);
+  }
+  contact.threshold_pa = limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup, at,
+                                            estimate.path.sheet, contact.figures) /
+                         estimate.limits.model_factor;
+  contact.on_skin = skin.nearest(skin_side(estimate.setup, estimate.path.sheet, at.positions_m).vertices_m);
+  if (at.group_pressure_pa.size() > 0)
+    contact.inside = Pressure(std::max(0.0, at.group_pressure_pa.maxCoeff()));
+  return contact;
+}
+
+const Finding* finding_of(const StateContact& contact, const std::string& chamber) {
+  for (const Finding& finding : contact.findings)
+    if (finding.where == chamber) return &finding;
+  return nullptr;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,13 @@
+#include "app/desk/views/view_colours.hpp"
+
+#include <QPalette>
+
+namespace wrapgauge {
+
+ViewColours view_colours(const QWidget& widget) {
+  const bool dark = widget.palette().color(QPalette::Window).lightness() < 128;
+  if (dark) return {QColor(38, 37, 42), QColor(236, 234, 240), QColor(28, 27, 32, 215)};
+  return {QColor(252, 252, 253), QColor(28, 26, 34), QColor(255, 255, 255, 222)};
+}
+
+}  // namespace wrapgauge

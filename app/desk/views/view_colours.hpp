@@ -1,0 +1,13 @@
+#pragma once
+#include <QColor>
+#include <QWidget>
+
+namespace wrapgauge {
+
+// Paper and ink of the drawings, after the widget's palette: pale by day, dark grey in a dark palette.
+struct ViewColours {
+  QColor paper, ink, plate;  // plate: under words on a drawing
+};
+ViewColours view_colours(const QWidget& widget);
+
+}  // namespace wrapgauge

@@ -1,0 +1,137 @@
+#include "app/desk/views/view_legend.hpp"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "app/desk/views/body_canvas.hpp"
+#include "app/picture/colour_map.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString number(double value, int decimals) {
+  return QString::fromStdString(fixed_text(value, decimals));
+}
+
+double round_step(double top, double most) {
+  for (double step = 0.01;; step *= 10.0)
+    for (const double factor : {1.0, 2.0, 5.0})
+      if (top / (factor * step) <= most) return factor * step;
+}
+
+// One side of the bar: ticks at round values of its unit.
+void draw_ticks(QPainter& painter, const QRectF& bar, double top, bool left, const ViewColours& colours) {
+  const double height = painter.fontMetrics().height();
+  const double step = round_step(top, std::max(2.0, bar.height() / (1.8 * height)));
+  painter.setPen(QPen(colours.ink, 1.0));
+  for (double value = 0.0; value <= top * 1.0001; value += step) {
+    const double y = bar.bottom() - value / top * bar.height();
+    const double x = left ? bar.left() : bar.right(), out = left ? -4.0 : 4.0;
+    painter.drawLine(QPointF(x, y), QPointF(x + out, y));
+    const QRectF box(left ? x - 66.0 : x + 6.0, y - height, 60.0, 2.0 * height);
+    painter.drawText(box, (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+                     number(value, step < 1.0 ? 1 : 0));
+  }
+}
+
+void draw_bar(QPainter& painter, const QRectF& bar, const LegendLook& look) {
+  for (int i = 0; i < static_cast<int>(bar.height()); ++i)
+    painter.fillRect(QRectF(bar.left(), bar.bottom() - i - 1, bar.width(), 1.5),
+                     surface_colour((i + 0.5) / bar.height(), look.dimmed));
+  painter.setPen(QPen(look.colours.ink, 1.0));
+  painter.drawRect(bar);
+}
+
+void draw_limits(QPainter& painter, const QRectF& bar, const MapScene& scale, const LegendLook& look) {
+  for (const LimitMark& mark : scale.limits) {
+    const double y = bar.bottom() - mark.pressure_pa / scale.top_pa * bar.height();
+    if (y < bar.top()) continue;
+    painter.setPen(QPen(look.colours.paper, 4.0));
+    painter.drawLine(QPointF(bar.left() - 2, y), QPointF(bar.right() + 2, y));
+    painter.setPen(QPen(look.colours.ink, 2.0));
+    painter.drawLine(QPointF(bar.left() - 6, y), QPointF(bar.right() + 6, y));
+  }
+}
+
+QString limits_words(const MapScene& scale, PressureUnit first) {
+  if (scale.limits.empty()) return {};
+  QStringList values;
+  for (const LimitMark& mark : scale.limits) {
+    const Pressure limit(mark.limit_pa);
+    values += first == PressureUnit::kKilopascal ? number(limit / kPa, 1) : number(limit / mmHg, 0);
+  }
+  return QCoreApplication::translate("ViewLegend", "— limit %1 %2 ÷ %3")
+      .arg(values.join(", "), first == PressureUnit::kKilopascal ? "kPa" : "mmHg",
+           number(scale.model_factor, 1));
+}
+
+}  // namespace
+
+QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScene& scale,
+                            const LegendLook& look) {
+  painter.setFont(look.font);
+  const QFontMetricsF metrics(look.font);
+  const double line = metrics.height(), side = metrics.horizontalAdvance("mmHg") + 14.0, wide = 14.0;
+  const QString limits = limits_words(scale, look.first);
+  const double width = std::max(2.0 * side + wide, metrics.horizontalAdvance(limits) + 16.0);
+  const double height = std::min(area.height() - 16.0, 260.0 + 3.0 * line);
+  const QRectF plate(area.right() - width - 8.0, area.top() + 8.0, width, height);
+  if (height < 6.0 * line || width > 0.6 * area.width()) return {};
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(look.colours.plate);
+  painter.drawRoundedRect(plate, 5.0, 5.0);
+  painter.setBrush(Qt::NoBrush);
+  const QRectF bar(plate.center().x() - 0.5 * wide, plate.top() + 1.9 * line, wide,
+                   height - (limits.isEmpty() ? 2.7 : 3.9) * line);
+  painter.setPen(look.colours.ink);
+  painter.drawText(QRectF(bar.left() - side - 4, plate.top() + 3, side, line), Qt::AlignRight, "kPa");
+  painter.drawText(QRectF(bar.right() + 6, plate.top() + 3, side + 6, line), Qt::AlignLeft, "mmHg");
+  draw_bar(painter, bar, look);
+  draw_ticks(painter, bar, scale.top_pa / kPa.si(), true, look.colours);
+  draw_ticks(painter, bar, scale.top_pa / mmHg.si(), false, look.colours);
+  draw_limits(painter, bar, scale, look);
+  painter.drawText(QRectF(plate.left(), plate.bottom() - 1.4 * line, plate.width(), line), Qt::AlignCenter,
+                   limits);
+  return plate;
+}
+
+void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look) {
+  double length_mm = 0.5;
+  for (const double candidate : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0})
+    if (candidate * 1e-3 * pixels_per_m <= 110.0) length_mm = candidate;
+  painter.setFont(look.font);
+  const QFontMetricsF metrics(look.font);
+  const QString words = number(length_mm, length_mm < 1.0 ? 1 : 0) + " mm";
+  const double pixels = length_mm * 1e-3 * pixels_per_m, text = metrics.horizontalAdvance(words);
+  const QRectF plate(area.left() + 8, area.bottom() - metrics.height() - 14, pixels + text + 26,
+                     metrics.height() + 6);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(look.colours.plate);
+  painter.drawRoundedRect(plate, 5.0, 5.0);
+  const QPointF left(plate.left() + 8, plate.center().y()), right = left + QPointF(pixels, 0);
+  painter.setPen(QPen(look.colours.ink, 2.0));
+  painter.drawLine(left, right);
+  for (const QPointF& end : {left, right}) painter.drawLine(end - QPointF(0, 5), end + QPointF(0, 5));
+  painter.drawText(QRectF(right.x() + 8, plate.top(), text + 8, plate.height()), Qt::AlignVCenter, words);
+}
+
+void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
+                std::vector<QRectF>& taken) {
+  const QFontMetricsF metrics(look.font);
+  const QSizeF size(metrics.horizontalAdvance(words) + 10.0, metrics.height() + 4.0);
+  const QRectF plate(centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height(), size.width(),
+                     size.height());
+  for (const QRectF& other : taken)
+    if (other.intersects(plate)) return;
+  taken.push_back(plate);
+  painter.setFont(look.font);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(look.colours.plate);
+  painter.drawRoundedRect(plate, 4.0, 4.0);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(look.colours.ink);
+  painter.drawText(plate, Qt::AlignCenter, words);
+}
+
+}  // namespace wrapgauge

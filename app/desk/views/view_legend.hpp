@@ -1,0 +1,29 @@
+#pragma once
+// What stands over a view: colour bar with both units and the limits, scale bar, words on plates.
+
+#include <QPainter>
+#include <vector>
+
+#include "app/desk/views/selection.hpp"
+#include "app/desk/views/view_colours.hpp"
+#include "app/picture/map_scene.hpp"
+
+namespace wrapgauge {
+
+struct LegendLook {
+  ViewColours colours;
+  QFont font;
+  PressureUnit first = PressureUnit::kKilopascal;
+  bool dimmed = false;
+};
+
+// Along the right edge of `area`; returns what it covers.
+QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScene& scale,
+                            const LegendLook& look);
+// In the lower left corner: a round length of about 100 pixels.
+void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look);
+// Words on a plate round `centre` unless they would run into `taken`, which they are added to.
+void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
+                std::vector<QRectF>& taken);
+
+}  // namespace wrapgauge

@@ -1,0 +1,15 @@
+// Views on a screen: needs an X display with OpenGL 3.2, as xvfb-run gives. Skips loudly without one.
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+
+#include "app/desk/views/gl_probe.hpp"
+
+int main(int count, char** arguments) {
+  testing::InitGoogleTest(&count, arguments);
+  if (qEnvironmentVariableIsEmpty("DISPLAY")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  wrapgauge::choose_graphics_format();
+  QApplication app(count, arguments);
+  return RUN_ALL_TESTS();
+}
