@@ -12,6 +12,13 @@ struct DistanceSample {
   Mat3 hessian_per_m = Mat3::Zero();
 };
 
+// How the unit outward normal changes along a way.
+inline Vec3 normal_change(const DistanceSample& at, const Vec3& way_m) {
+  const double length = at.gradient.norm();
+  const Vec3 normal = at.gradient / length, change = at.hessian_per_m * way_m / length;
+  return change - change.dot(normal) * normal;
+}
+
 class SignedDistance {
  public:
   virtual ~SignedDistance() = default;

@@ -1,5 +1,6 @@
 #include "model/inflation/equilibrium_system.hpp"
 
+#include "model/core/both_at_once.hpp"
 #include "model/inflation/cavity.hpp"
 
 namespace wrapgauge {
@@ -106,12 +107,12 @@ void EquilibriumSystem::bind_stencils() {
   constant_tangent_ = tangent_.values();
 }
 
-EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3& x, int t,
-                                                                   double pressure_pa,
-                                                                   TangentKind kind) const {
-  TriangleTerms terms{};
-  for (Mat3& block : terms.blocks) block.setZero();
-  for (int c = 0; c < 3; ++c) terms.gradient[c].setZero();
+void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind) {
+  TriangleTerms& terms = terms_[t];
+  terms.energy = terms.volume = 0.0;
+  for (Vec3& gradient : terms.gradient) gradient.setZero();
+  if (kind != TangentKind::kNone)
+    for (Mat3& block : terms.blocks) block.setZero();
   const SheetElement& element = elements_[t];
   const auto add = [&](const MembraneResponse& response, const Eigen::Matrix<double, 3, 2>& shape,
                        double measure) {
@@ -137,18 +138,17 @@ EquilibriumSystem::TriangleTerms EquilibriumSystem::triangle_terms(const Points3
                        deformation_gradient(x, sheet_.triangles, t, element.flat_shape),
                        kind != TangentKind::kNone),
         element.flat_shape, element.flat_area_m2);
-  if (triangle_group_[t] < 0) return terms;
+  if (triangle_group_[t] < 0) return;
   const VolumeShare share =
       volume_share(x.row(sheet_.triangles(t, 0)).transpose(), x.row(sheet_.triangles(t, 1)).transpose(),
                    x.row(sheet_.triangles(t, 2)).transpose());
   const double side = triangle_side_[t];
   terms.volume = side * share.value;
   for (int c = 0; c < 3; ++c) terms.volume_gradient[c] = side * share.gradient[c];
-  if (kind != TangentKind::kExact) return terms;
+  if (kind != TangentKind::kExact) return;
   terms.blocks[1] -= pressure_pa * side * share.block10;
   terms.blocks[3] -= pressure_pa * side * share.block20;
   terms.blocks[4] -= pressure_pa * side * share.block21;
-  return terms;
 }
 
 void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads,
@@ -157,8 +157,12 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
   for (std::size_t g = 0; g < loads.size(); ++g)
     pressure[g] = loads[g].pressure_at(
         loads[g].follows_volume() ? cavity_volume_m3(sheet_, static_cast<GroupId>(g), x) : 0.0);
-  for (int t = 0; t < static_cast<int>(terms_.size()); ++t)
-    terms_[t] = triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
+  const auto triangles = [&](int from, int to) {
+    for (int t = from; t < to; ++t)
+      set_triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
+  };
+  const int count = static_cast<int>(terms_.size()), middle = count / 2;
+  both_at_once([&] { triangles(0, middle); }, [&] { triangles(middle, count); });
 }
 
 void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind,
@@ -266,11 +270,35 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   return out;
 }
 
-double EquilibriumSystem::refresh(const Points3& positions_m, double weight) {
+void EquilibriumSystem::refresh(const Points3& positions_m) {
   if (setup_.body != nullptr)
     for (SheetPair& pair : pairs_)
       pair.normal = setup_.body->at(positions_m.row(pair.stencil.nodes[0]).transpose()).gradient.normalized();
-  return tissue_.refresh(sheet_, positions_m, weight);
+  tissue_.refresh(sheet_, positions_m);
+}
+
+// Two sheets that press on each other do so along the body's normal, which turns as they move along it.
+void EquilibriumSystem::add_turning(const SheetPair& pair, const Points3& positions_m, const Points3& way_m,
+                                    Eigen::VectorXd& change_n) const {
+  if (setup_.body == nullptr) return;
+  const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
+  const Vec3 apart = (positions_m.row(outer) - positions_m.row(skin)).transpose();
+  const double gap = pair.normal.dot(apart);
+  if (gap >= 0.0) return;
+  const Vec3 turned =
+      normal_change(setup_.body->at(positions_m.row(skin).transpose()), way_m.row(skin).transpose());
+  const Vec3 change = pair.stiffness_n_per_m * (turned.dot(apart) * pair.normal + gap * turned);
+  change_n.segment<3>(3 * outer) += change;
+  change_n.segment<3>(3 * skin) -= change;
+}
+
+Eigen::VectorXd EquilibriumSystem::following(const Points3& positions_m, const Points3& way_m) const {
+  Eigen::VectorXd change = Eigen::VectorXd::Zero(3 * sheet_.node_count);
+  tissue_.add_following(sheet_, positions_m, way_m, change);
+  for (const SheetPair& pair : pairs_) add_turning(pair, positions_m, way_m, change);
+  for (int node = 0; node < sheet_.node_count; ++node)
+    if (held_[node]) change.segment<3>(3 * node).setZero();
+  return change;
 }
 
 }  // namespace wrapgauge

@@ -37,9 +37,12 @@ class EquilibriumSystem {
   // square of a volume_gradient column. kProjected: positive semi-definite parts only, and no chamber term.
   Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
 
-  // Brings what is held during a step (contact areas, normals, friction limits) a `weight` of the way to the
-  // present shape. Returns the largest pressure (Pa) that is still behind.
-  double refresh(const Points3& positions_m, double weight = 1.0);
+  // Brings what is held during a step (contact areas, normals, friction limits) to the present shape.
+  void refresh(const Points3& positions_m);
+
+  // Change of the gradient along `way_m` because of what refresh() brings up to date: the part of the
+  // Jacobian that the tangent leaves out. Not symmetric.
+  Eigen::VectorXd following(const Points3& positions_m, const Points3& way_m) const;
 
  private:
   struct TriangleTerms {
@@ -49,11 +52,13 @@ class EquilibriumSystem {
   };
   void bind_stencils();
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
-  TriangleTerms triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind) const;
+  void set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind);
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
   void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
   void add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out);
+  void add_turning(const SheetPair& pair, const Points3& positions_m, const Points3& way_m,
+                   Eigen::VectorXd& change_n) const;
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
 
   const InflationSetup& setup_;

@@ -5,10 +5,26 @@
 
 #include <cassert>
 #include <cstring>
+#include <optional>
+
+#include "model/inflation/multifrontal_cholesky.hpp"
 
 extern "C" void openblas_set_num_threads(int);
 
 namespace wrapgauge {
+namespace {
+
+std::vector<int> ints(const void* data, std::size_t count) {
+  const auto* first = static_cast<const int*>(data);
+  return {first, first + count};
+}
+
+SupernodeLayout layout_of(const cholmod_factor& factor) {
+  return {ints(factor.super, factor.nsuper + 1), ints(factor.pi, factor.nsuper + 1),
+          ints(factor.s, factor.ssize), ints(factor.px, factor.nsuper + 1), ints(factor.Perm, factor.n)};
+}
+
+}  // namespace
 
 struct Factorisation::Handles {
   cholmod_common common{};
@@ -16,6 +32,7 @@ struct Factorisation::Handles {
   cholmod_factor* supernodal = nullptr;
   cholmod_factor* simplicial = nullptr;
   cholmod_factor* current = nullptr;
+  std::optional<MultifrontalCholesky> multifrontal;  // fills in the values of `supernodal`
 
   void view(const BlockMatrix& source) {
     const auto n = static_cast<std::size_t>(source.rows());
@@ -34,7 +51,8 @@ struct Factorisation::Handles {
 };
 
 Factorisation::Factorisation(const BlockMatrix& pattern) : handles_(std::make_unique<Handles>()) {
-  // CHOLMOD asks for four threads whatever omp_set_num_threads says; its waits cost more than they win here.
+  // CHOLMOD asks for four threads whatever omp_set_num_threads says; their waits cost more than they win
+  // here.
   omp_set_max_active_levels(0);
   openblas_set_num_threads(1);
   cholmod_common& common = handles_->common;
@@ -48,6 +66,9 @@ Factorisation::Factorisation(const BlockMatrix& pattern) : handles_(std::make_un
   handles_->view(pattern);
   handles_->supernodal = cholmod_analyze(&handles_->matrix, &common);
   assert(handles_->supernodal != nullptr);
+  cholmod_change_factor(CHOLMOD_REAL, 1, 1, 1, 1, handles_->supernodal, &common);
+  handles_->multifrontal.emplace(LowerColumns{pattern.column_starts(), pattern.row_indices()},
+                                 layout_of(*handles_->supernodal));
 }
 
 Factorisation::~Factorisation() {
@@ -57,11 +78,9 @@ Factorisation::~Factorisation() {
 }
 
 bool Factorisation::factor_definite(const BlockMatrix& matrix) {
-  handles_->view(matrix);
   ++count_;
-  const int done = cholmod_factorize(&handles_->matrix, handles_->supernodal, &handles_->common);
   const bool definite =
-      done && handles_->common.status == CHOLMOD_OK && handles_->supernodal->minor == handles_->supernodal->n;
+      handles_->multifrontal->factor(matrix.values(), static_cast<double*>(handles_->supernodal->x));
   handles_->current = definite ? handles_->supernodal : nullptr;
   return definite;
 }

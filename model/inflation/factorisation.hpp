@@ -1,6 +1,6 @@
 #pragma once
-// Sparse Cholesky of the tangent (CHOLMOD, METIS order, analysed once). One thread from inside the program,
-// so that results do not depend on the machine's settings.
+// Sparse Cholesky of the tangent: analysed once and solved with CHOLMOD (METIS order), factored
+// multifrontally in two halves at once. Results do not depend on the machine's settings.
 
 #include <memory>
 

@@ -17,6 +17,10 @@ struct FrictionTerm {
 FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
                            double elastic_slip_m);
 
+// Change of that gradient as the skin's normal turns by `normal_change`.
+Vec3 friction_turned(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
+                     double elastic_slip_m, const Vec3& normal_change);
+
 // Where a sliding point grips next: pulled along so that it lags by the elastic slip.
 Vec3 dragged_grip(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double elastic_slip_m);
 

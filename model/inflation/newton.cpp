@@ -6,6 +6,8 @@
 #include <limits>
 #include <optional>
 
+#include "model/inflation/anderson_iteration.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -20,8 +22,12 @@ constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
 // Out of balance by this many times the pressure: the exact tangent is hardly ever definite there.
 constexpr double kFarShare = 30.0;
-// Iterations after which areas and limits that go to and fro are followed half way, then a quarter.
-constexpr int kLagHalf = 15, kLagQuarter = 35;
+// Below this share, and after this many steps, areas and friction limits are part of the equations.
+constexpr double kNearShare = 0.3;
+constexpr int kFirstFullStep = 3;
+// The unsymmetric part is solved for by mixing until the step changes by less than this share of it.
+constexpr double kMixedEnough = 0.02;
+constexpr int kMixingDepth = 8, kMixingPasses = 12;
 constexpr int kVolumeCorrections = 8;
 
 class NewtonSolve {
@@ -62,29 +68,73 @@ class NewtonSolve {
   }
 
  private:
+  // A step on the full equations: (H + E) d = -gradient, E what the gradient changes by because areas and
+  // friction limits follow. `held` is the step without E. False when it brings no better balance.
+  bool full_step(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
+    std::optional<Eigen::VectorXd> direction = following_direction(x, now, held);
+    if (!direction) return false;
+    cap(*direction);
+    const Eigen::Map<const Points3> step(direction->data(), x.rows(), 3);
+    const TissueContact kept = system_.tissue();
+    for (double length = 1.0; length > 0.2; length *= 0.5) {
+      const Points3 there = x + length * step;
+      system_.refresh(there);
+      Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
+      if (out_of_balance(next) < (1.0 - 0.2 * length) * share_) {
+        x = there;
+        now = std::move(next);
+        tangent_is_exact_ = true;
+        if (length == 1.0) lower_shift();
+        return true;
+      }
+      system_.tissue() = kept;
+    }
+    return false;
+  }
+
+  // d = H^-1 (-gradient - E d); the last exact_direction(), `held`, has left the factors of H.
+  std::optional<Eigen::VectorXd> following_direction(const Points3& x, const Evaluation& now,
+                                                     const Eigen::VectorXd& held) {
+    AndersonIteration mixing(kMixingDepth);
+    Eigen::VectorXd direction = held;
+    for (int pass = 0; pass < kMixingPasses; ++pass) {
+      const Eigen::Map<const Points3> way(direction.data(), x.rows(), 3);
+      const auto change = solve_with_fillings(now, system_.following(x, way), negative_pivots_);
+      if (!change) return std::nullopt;
+      const Eigen::VectorXd image = held - *change;
+      if ((image - direction).norm() <= kMixedEnough * held.norm()) return image;
+      direction = mixing.next(direction, image);
+    }
+    return direction;
+  }
+
+  // A shift that had to be raised is likely to be needed again.
+  void lower_shift() { shift_ = std::max(kShiftFloor, (raised_ ? 0.5 : 0.2) * shift_); }
+
   // One step; false when no step lowers the potential.
   bool advance(Points3& x, Evaluation& now) {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (!direction) continue;
+      if (exact_ && share_ <= kNearShare && iterations_ >= kFirstFullStep && full_step(x, now, *direction))
+        return true;
       cap(*direction);
       const double slope = now.gradient_n.dot(*direction);
       if (slope >= 0.0) continue;
       if (const std::optional<double> length = line_search(x, now, *direction, slope)) {
         x += *length * Eigen::Map<const Points3>(direction->data(), x.rows(), 3);
-        behind_pa_ = system_.refresh(x, lag_weight());
+        system_.refresh(x);
         now = system_.evaluate(x, loads_, TangentKind::kExact);
         tangent_is_exact_ = true;
-        // A shift that had to be raised is likely to be needed again.
-        shift_ = *length < 0.5 ? std::min(kShiftCeiling, 4.0 * shift_)
-                               : std::max(kShiftFloor, (raised_ ? 0.5 : 0.2) * shift_);
+        if (*length < 0.5)
+          shift_ = std::min(kShiftCeiling, 4.0 * shift_);
+        else
+          lower_shift();
         return true;
       }
     }
     return false;
   }
-
-  double lag_weight() const { return iterations_ < kLagHalf ? 1.0 : iterations_ < kLagQuarter ? 0.5 : 0.25; }
 
   // A liquid gives way a little: hand its pressure on until the asked volume is met.
   bool volumes_met(const Evaluation& now) const {
@@ -116,24 +166,26 @@ class NewtonSolve {
   // Exact tangent (with the chamber terms) where it is or can be made definite, else the projected one.
   std::optional<Eigen::VectorXd> newton_direction(const Points3& x, const Evaluation& now) {
     raised_ = false;
+    exact_ = true;
     if (share_ <= kFarShare)
       if (auto direction = exact_direction(x, now)) return direction;
+    exact_ = false;
     system_.evaluate(x, loads_, TangentKind::kProjected);
     tangent_is_exact_ = false;
     add_shift(shift_);
     if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
-    return solve_with_fillings(now, 0);
+    return step_for(now, 0);
   }
 
   std::optional<Eigen::VectorXd> exact_direction(const Points3& x, const Evaluation& now) {
     if (!tangent_is_exact_) system_.evaluate(x, loads_, TangentKind::kExact);
     tangent_is_exact_ = false;
     add_shift(shift_);
-    if (factorisation_.factor_definite(system_.tangent())) return solve_with_fillings(now, 0);
+    if (factorisation_.factor_definite(system_.tangent())) return step_for(now, 0);
     if (!filled_.empty()) {
       const int negative = factorisation_.factor_indefinite(system_.tangent());
       if (negative >= 0 && negative <= static_cast<int>(filled_.size()))
-        if (auto direction = solve_with_fillings(now, negative)) return direction;
+        if (auto direction = step_for(now, negative)) return direction;
     }
     for (double raised = shift_; raised < kShiftForExact;) {
       const double next = std::max(kShiftFirstRaise, kShiftRaise * raised);
@@ -142,17 +194,23 @@ class NewtonSolve {
       if (!factorisation_.factor_definite(system_.tangent())) continue;
       shift_ = raised;
       raised_ = true;
-      return solve_with_fillings(now, 0);
+      return step_for(now, 0);
     }
     return std::nullopt;
   }
 
-  // (H + G K G^T) d = -gradient by Woodbury. With H indefinite the sum is definite exactly when
+  std::optional<Eigen::VectorXd> step_for(const Evaluation& now, int negative_pivots) {
+    negative_pivots_ = negative_pivots;
+    return solve_with_fillings(now, -now.gradient_n, negative_pivots);
+  }
+
+  // (H + G K G^T) d = side by Woodbury. With H indefinite the sum is definite exactly when
   // K^-1 + G^T H^-1 G has as many negative eigenvalues as H has (Haynsworth's inertia formula).
-  std::optional<Eigen::VectorXd> solve_with_fillings(const Evaluation& now, int negative_pivots) {
+  std::optional<Eigen::VectorXd> solve_with_fillings(const Evaluation& now, const Eigen::VectorXd& side,
+                                                     int negative_pivots) {
     const auto k = static_cast<Eigen::Index>(filled_.size());
-    Eigen::MatrixXd sides(now.gradient_n.size(), 1 + k);
-    sides.col(0) = -now.gradient_n;
+    Eigen::MatrixXd sides(side.size(), 1 + k);
+    sides.col(0) = side;
     for (Eigen::Index j = 0; j < k; ++j) sides.col(1 + j) = now.volume_gradient_m2.col(filled_[j]);
     const Eigen::MatrixXd solved = factorisation_.solve(sides);
     if (k == 0) return solved.col(0);
@@ -193,15 +251,14 @@ class NewtonSolve {
       scale = std::max(scale, std::abs(loads_[g].pressure_at(now.group_volume_m3(g))));
     return scale;
   }
-  // Largest nodal residual against pressure x nodal area, with what areas and limits are still behind.
+  // Largest nodal residual against pressure x nodal area.
   double out_of_balance(const Evaluation& now) const {
     const double scale = pressure_scale(now);
-    const double share = behind_pa_ / scale;
     double worst = 0.0;
     for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
       worst = std::max(worst,
                        now.gradient_n.segment<3>(3 * node).norm() / (scale * system_.node_area_m2()(node)));
-    return std::isfinite(now.energy_j) ? share + worst : std::numeric_limits<double>::infinity();
+    return std::isfinite(now.energy_j) ? worst : std::numeric_limits<double>::infinity();
   }
   static double largest_residual(const Evaluation& now) {
     double residual = 0.0;
@@ -221,9 +278,10 @@ class NewtonSolve {
   std::vector<int> filled_;
   int iterations_ = 0, corrections_ = 0;
   double shift_ = kShiftFloor;
+  bool exact_ = true;             // this step's tangent is the exact one
   bool raised_ = false;           // this step's shift had to be raised
   double share_ = 0.0;            // out of balance now
-  double behind_pa_ = 0.0;        // what areas and friction limits are behind the present shape
+  int negative_pivots_ = 0;       // of the factors at hand
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };
 

@@ -3,7 +3,8 @@
 // exact tangent, a proximal shift, a step cap and an Armijo line search. Far from equilibrium, or where no
 // moderate shift makes the exact tangent definite, its positive semi-definite parts are used. Contact areas
 // and friction limits are brought up to date after every step, so that the equilibrium found is one with its
-// own areas and limits.
+// own areas and limits. They make no potential: near balance the step is that of the full, unsymmetric
+// equations, without which steps go to and fro for ever along a sheet's soft directions.
 
 #include "model/core/progress.hpp"
 #include "model/inflation/equilibrium_system.hpp"

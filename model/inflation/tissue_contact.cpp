@@ -57,16 +57,63 @@ void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m
   }
 }
 
+Eigen::VectorXd TissueContact::area_change(const SheetMesh& sheet, const Points3& positions_m,
+                                           const Points3& way_m) const {
+  Eigen::VectorXd change = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(nodes_.size()));
+  for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t) {
+    if (sheet.layer[t] == SheetLayer::kOuter) continue;
+    const auto edge = [&](const Points3& of, int corner) -> Vec3 {
+      return (of.row(sheet.triangles(t, corner)) - of.row(sheet.triangles(t, 0))).transpose();
+    };
+    const Vec3 p = edge(positions_m, 1), q = edge(positions_m, 2);
+    const Vec3 normal = p.cross(q).normalized();
+    const double third = normal.dot(edge(way_m, 1).cross(q) + p.cross(edge(way_m, 2))) / 6.0;
+    for (int corner = 0; corner < 3; ++corner) change(sheet.flat_vertex[sheet.triangles(t, corner)]) += third;
+  }
+  return change;
+}
+
+void TissueContact::add_following(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m,
+                                  Eigen::VectorXd& change_n) const {
+  if (nodes_.empty()) return;
+  const Eigen::VectorXd area = area_change(sheet, positions_m, way_m);
+  for (std::size_t k = 0; k < nodes_.size(); ++k) {
+    const ContactNode& contact = nodes_[k];
+    const Vec3 position = positions_m.row(contact.node).transpose();
+    const DistanceSample sample = body_->at(position);
+    const double gap = sample.distance_m - contact.offset_m + contact.lowering_m;
+    const Vec3 way = way_m.row(contact.node).transpose();
+    const double grown_m2 = area(static_cast<Eigen::Index>(k));
+    auto change = change_n.segment<3>(3 * contact.node);
+    if (gap < 0.0 || contact.bonded) change += contact.foundation_pa_per_m * gap * grown_m2 * sample.gradient;
+    const double limit = friction_limit_n(contact);
+    if (!(limit > 0.0)) continue;
+    const double grown_limit = contact.bonded ? limit * grown_m2 / contact.area_m2
+                               : gap < 0.0    ? -friction_ * contact.foundation_pa_per_m *
+                                                 (sample.gradient.dot(way) * contact.area_m2 + gap * grown_m2)
+                                           : 0.0;
+    change += grown_limit / limit * friction_of(contact, position).gradient;
+    change += friction_turned(position, contact.grip_m, contact.normal, limit, kElasticSlipM,
+                              normal_change(sample, way));
+  }
+}
+
+double TissueContact::friction_limit_n(const ContactNode& contact) const {
+  return contact.bonded ? contact.foundation_pa_per_m * contact.area_m2 * kElasticSlipM
+                        : contact.friction_limit_n;
+}
+
+FrictionTerm TissueContact::friction_of(const ContactNode& contact, const Vec3& position_m) const {
+  const double limit = friction_limit_n(contact);
+  if (!(limit > 0.0)) return {};
+  return friction_term(position_m, contact.grip_m, contact.normal, limit, kElasticSlipM);
+}
+
 FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& position_m, bool projected) const {
-  FrictionTerm term;
+  FrictionTerm term = friction_of(contact, position_m);
   const DistanceSample sample = body_->at(position_m);
   const double gap = sample.distance_m - contact.offset_m + contact.lowering_m;
   const double stiffness = contact.foundation_pa_per_m * contact.area_m2;
-  if (contact.bonded)
-    term =
-        friction_term(position_m, contact.grip_m, contact.normal, stiffness * kElasticSlipM, kElasticSlipM);
-  else if (contact.friction_limit_n > 0.0)
-    term = friction_term(position_m, contact.grip_m, contact.normal, contact.friction_limit_n, kElasticSlipM);
   if (gap < 0.0 || contact.bonded) {
     term.energy += 0.5 * stiffness * gap * gap;
     term.gradient += stiffness * gap * sample.gradient;
@@ -130,25 +177,15 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   return fit;
 }
 
-double TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, double weight) {
-  std::vector<double> area_before;
-  for (const ContactNode& contact : nodes_) area_before.push_back(contact.area_m2);
-  if (!nodes_.empty()) set_areas(sheet, positions_m);
-  double behind_pa = 0.0;
-  for (std::size_t k = 0; k < nodes_.size(); ++k) {
-    ContactNode& contact = nodes_[k];
+void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
+  if (nodes_.empty()) return;
+  set_areas(sheet, positions_m);
+  for (ContactNode& contact : nodes_) {
     const Vec3 position = positions_m.row(contact.node).transpose();
     contact.normal = body_->at(position).gradient.normalized();
-    const double area = contact.area_m2;
-    const double pressure = contact.foundation_pa_per_m * compression_m(contact, position);
-    const double limit = friction_ * pressure * area;
-    contact.area_m2 = area_before[k] + weight * (area - area_before[k]);
-    contact.friction_limit_n += weight * (limit - contact.friction_limit_n);
-    behind_pa = std::max(
-        behind_pa,
-        (pressure * std::abs(area - contact.area_m2) + std::abs(limit - contact.friction_limit_n)) / area);
+    contact.friction_limit_n =
+        friction_ * contact.foundation_pa_per_m * compression_m(contact, position) * contact.area_m2;
   }
-  return behind_pa;
 }
 
 void TissueContact::drag_grips(const Points3& positions_m) {

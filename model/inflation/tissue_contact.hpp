@@ -56,12 +56,18 @@ class TissueContact {
   // Coupled tissue only.
   CoupledFit coupled_fit(const Points3& positions_m) const;
 
-  // Brings area and friction limit a `weight` of the way to the present shape, and the normal all of it.
-  // Returns the largest pressure (Pa: nodal force over nodal area) by which the held values are still behind.
-  double refresh(const SheetMesh& sheet, const Points3& positions_m, double weight);
+  // Brings area, friction limit and normal to the present shape.
+  void refresh(const SheetMesh& sheet, const Points3& positions_m);
+  // How the gradient (3 a sheet node) changes along `way_m` because area, normal and friction limit follow
+  // the shape: what the Hessian of term() leaves out. Not symmetric.
+  void add_following(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m,
+                     Eigen::VectorXd& change_n) const;
   void drag_grips(const Points3& positions_m);
 
  private:
+  Eigen::VectorXd area_change(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m) const;
+  double friction_limit_n(const ContactNode& contact) const;
+  FrictionTerm friction_of(const ContactNode& contact, const Vec3& position_m) const;
   void set_areas(const SheetMesh& sheet, const Points3& positions_m);
   SkinPlaces places(const Points3& positions_m) const;
 

@@ -63,6 +63,29 @@ TEST(TotalPotential, OfAClosedCuffOnTissueHasItsOwnDerivatives) {
   expect_derivatives(system, wobbled(x, 1e-4), {CavityLoad::pressure(1500.0)});
 }
 
+// Areas, normals and friction limits follow the shape: tangent and following() together are the derivative.
+TEST(FullEquations, HaveTheTangentAndWhatFollowsAsTheirDerivative) {
+  const InflationSetup setup = small::closed_cuff(0.3);
+  EquilibriumSystem system(setup, {});
+  const std::vector<CavityLoad> loads{CavityLoad::pressure(1500.0)};
+  const Points3 x = wobbled(0.99 * system.start_m(), 3e-4);
+  const Points3 way = wobbled(Points3::Zero(x.rows(), 3), 1.0);
+  const auto gradient_at = [&](double length) {
+    const Points3 there = x + length * way;
+    system.refresh(there);
+    return system.evaluate(there, loads, TangentKind::kNone).gradient_n;
+  };
+  const double step = 1e-8;
+  const Eigen::VectorXd change = (gradient_at(step) - gradient_at(-step)) / (2 * step);
+  system.refresh(x);
+  system.evaluate(x, loads, TangentKind::kExact);
+  const Eigen::VectorXd held = dense(system.tangent()).selfadjointView<Eigen::Lower>() *
+                               Eigen::Map<const Eigen::VectorXd>(way.data(), way.size());
+  const Eigen::VectorXd following = system.following(x, way);
+  EXPECT_GT((change - held).norm(), 1e-3 * change.norm());
+  EXPECT_LT((change - held - following).norm(), 2e-3 * (change - held).norm());
+}
+
 TEST(TotalPotential, FilledWithLiquidHasItsOwnDerivatives) {
   const InflationSetup setup = small::closed_cuff(0.0);
   EquilibriumSystem system(setup, {});

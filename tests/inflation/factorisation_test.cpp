@@ -1,0 +1,79 @@
+// Factorisation of a tangent: against Eigen's own sparse Cholesky, a general-purpose reference library.
+#include "model/inflation/factorisation.hpp"
+
+#include <gtest/gtest.h>
+
+#include <Eigen/Sparse>
+
+namespace wrapgauge {
+namespace {
+
+// A sheet of `side` x `side` nodes, each coupled with its neighbours by a block that is positive definite,
+// and each held to the ground by `ground`.
+BlockMatrix sheet_matrix(int side, double ground) {
+  std::vector<std::pair<int, int>> pairs;
+  for (int i = 0; i < side; ++i)
+    for (int j = 0; j < side; ++j) {
+      if (i + 1 < side) pairs.emplace_back(i * side + j, (i + 1) * side + j);
+      if (j + 1 < side) pairs.emplace_back(i * side + j, i * side + j + 1);
+    }
+  BlockMatrix matrix(side * side, pairs, std::vector<bool>(static_cast<std::size_t>(side * side), false));
+  for (std::size_t k = 0; k < pairs.size(); ++k) {
+    const Vec3 along = Vec3(1.0 + static_cast<double>(k % 7), static_cast<double>(k % 5), 2.0).normalized();
+    const Mat3 block = 10.0 * along * along.transpose() + Mat3::Identity();
+    Stencil<2> stencil{{pairs[k].first, pairs[k].second}, {}};
+    stencil.bind(matrix);
+    stencil.scatter(matrix, [&](int i, int j) -> Mat3 { return i == j ? block : Mat3(-block); });
+  }
+  for (int node = 0; node < side * side; ++node) matrix.add_diagonal(node, ground);
+  return matrix;
+}
+
+Eigen::SparseMatrix<double> eigen_matrix(const BlockMatrix& matrix) {
+  std::vector<Eigen::Triplet<double>> entries;
+  for (int column = 0; column < matrix.rows(); ++column)
+    for (int k = matrix.column_starts()[column]; k < matrix.column_starts()[column + 1]; ++k)
+      if (matrix.row_indices()[k] >= column)
+        entries.emplace_back(matrix.row_indices()[k], column, matrix.values()[k]);
+  Eigen::SparseMatrix<double> lower(matrix.rows(), matrix.rows());
+  lower.setFromTriplets(entries.begin(), entries.end());
+  return lower;
+}
+
+class SheetFactorisation : public testing::TestWithParam<int> {};
+
+TEST_P(SheetFactorisation, SolvesLikeAReferenceLibrary) {
+  const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
+  Factorisation factorisation(matrix);
+  ASSERT_TRUE(factorisation.factor_definite(matrix));
+  const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
+  const Eigen::VectorXd solved = factorisation.solve(side);
+  const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Lower> reference(eigen_matrix(matrix));
+  const Eigen::VectorXd expected = reference.solve(side);
+  EXPECT_LT((solved - expected).norm(), 1e-11 * expected.norm());
+}
+
+TEST_P(SheetFactorisation, GivesTheSameBytesEveryTime) {
+  const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
+  const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
+  Factorisation one(matrix), two(matrix);
+  ASSERT_TRUE(one.factor_definite(matrix) && two.factor_definite(matrix) && two.factor_definite(matrix));
+  const Eigen::MatrixXd first = one.solve(side), second = two.solve(side);
+  EXPECT_TRUE((first.array() == second.array()).all());
+}
+
+TEST_P(SheetFactorisation, RefusesAMatrixThatIsNotDefiniteAndGoesOnWithTheNext) {
+  const BlockMatrix good = sheet_matrix(GetParam(), 0.1), bad = sheet_matrix(GetParam(), -0.5);
+  Factorisation factorisation(good);
+  EXPECT_FALSE(factorisation.factor_definite(bad));
+  ASSERT_TRUE(factorisation.factor_definite(good));
+  const Eigen::VectorXd side = Eigen::VectorXd::Ones(good.rows());
+  const Eigen::VectorXd solved = factorisation.solve(side);
+  const Eigen::VectorXd back = eigen_matrix(good).selfadjointView<Eigen::Lower>() * solved;
+  EXPECT_LT((back - side).norm(), 1e-10 * side.norm());
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, SheetFactorisation, testing::Values(1, 2, 5, 24));
+
+}  // namespace
+}  // namespace wrapgauge
