@@ -1,15 +1,13 @@
 #pragma once
-// Two pieces of work that do not touch each other, on two threads.
+// Two pieces of work that do not touch each other, on two threads where a second one is free.
 
-#include <thread>
+#include <functional>
 
 namespace wrapgauge {
 
-template <class One, class Other>
-void both_at_once(const One& one, const Other& other) {
-  std::thread helper(other);
-  one();
-  helper.join();
-}
+// Runs both and returns when both are done. The other one is offered to a helper thread that lives as long as
+// the program; if it has not begun when `one` is done, the caller does it himself, so that a busy machine
+// costs no waiting.
+void both_at_once(const std::function<void()>& one, const std::function<void()>& other);
 
 }  // namespace wrapgauge

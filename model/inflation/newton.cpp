@@ -25,6 +25,8 @@ constexpr double kFarShare = 30.0;
 // Below this share, and after this many steps, areas and friction limits are part of the equations.
 constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
+// A full step has to bring the imbalance below this share of what it was.
+constexpr double kFullStepShare = 0.7;
 // The unsymmetric part is solved for by mixing until the step changes by less than this share of it.
 constexpr double kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
@@ -68,6 +70,11 @@ class NewtonSolve {
   }
 
  private:
+  bool near_balance() const {
+    return exact_ && share_ <= kNearShare && iterations_ >= kFirstFullStep &&
+           !system_.tissue().nodes().empty();
+  }
+
   // A step on the full equations: (H + E) d = -gradient, E what the gradient changes by because areas and
   // friction limits follow. `held` is the step without E. False when it brings no better balance.
   bool full_step(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
@@ -76,20 +83,18 @@ class NewtonSolve {
     cap(*direction);
     const Eigen::Map<const Points3> step(direction->data(), x.rows(), 3);
     const TissueContact kept = system_.tissue();
-    for (double length = 1.0; length > 0.2; length *= 0.5) {
-      const Points3 there = x + length * step;
-      system_.refresh(there);
-      Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
-      if (out_of_balance(next) < (1.0 - 0.2 * length) * share_) {
-        x = there;
-        now = std::move(next);
-        tangent_is_exact_ = true;
-        if (length == 1.0) lower_shift();
-        return true;
-      }
+    const Points3 there = x + step;
+    system_.refresh(there);
+    Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
+    if (out_of_balance(next) > kFullStepShare * share_) {
       system_.tissue() = kept;
+      return false;
     }
-    return false;
+    x = there;
+    now = std::move(next);
+    tangent_is_exact_ = true;
+    lower_shift();
+    return true;
   }
 
   // d = H^-1 (-gradient - E d); the last exact_direction(), `held`, has left the factors of H.
@@ -116,8 +121,7 @@ class NewtonSolve {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (!direction) continue;
-      if (exact_ && share_ <= kNearShare && iterations_ >= kFirstFullStep && full_step(x, now, *direction))
-        return true;
+      if (near_balance() && full_step(x, now, *direction)) return true;
       cap(*direction);
       const double slope = now.gradient_n.dot(*direction);
       if (slope >= 0.0) continue;

@@ -69,6 +69,7 @@ TEST(SeamFigures, TheEdgeOfALongStripCarriesPressureTimesRadius) {
   InflationOptions membrane;
   membrane.bending = false;
   membrane.closed_state = false;
+  membrane.relaxed_compression = true;  // its ends pucker
   membrane.steps = 2;
   const double pressure = 1000.0;
   const auto path = inflate(setup, {Pressure(pressure)}, membrane);
@@ -79,8 +80,9 @@ TEST(SeamFigures, TheEdgeOfALongStripCarriesPressureTimesRadius) {
   // Length of one sheet across at mid length: drawn 24 mm, stretched by lambda; half a circle.
   const double radius = 0.024 / M_PI;
   std::cout << "  mean tension / (p r at rest length) " << seams[0].mean.si() / (pressure * radius) << "\n";
-  EXPECT_GT(seams[0].mean.si(), 0.9 * pressure * radius);
-  EXPECT_LT(seams[0].mean.si(), 1.4 * pressure * radius);
+  // The mean of the whole edge: the short ends, which pucker, carry less.
+  EXPECT_GT(seams[0].mean.si(), 0.8 * pressure * radius);
+  EXPECT_LT(seams[0].mean.si(), 1.2 * pressure * radius);
 }
 
 }  // namespace

@@ -82,7 +82,7 @@ TEST(FullEquations, HaveTheTangentAndWhatFollowsAsTheirDerivative) {
   const Eigen::VectorXd held = dense(system.tangent()).selfadjointView<Eigen::Lower>() *
                                Eigen::Map<const Eigen::VectorXd>(way.data(), way.size());
   const Eigen::VectorXd following = system.following(x, way);
-  EXPECT_GT((change - held).norm(), 1e-3 * change.norm());
+  EXPECT_GT(following.norm(), 100.0);  // N/m
   EXPECT_LT((change - held - following).norm(), 2e-3 * (change - held).norm());
 }
 
