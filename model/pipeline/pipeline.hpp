@@ -51,7 +51,7 @@ struct Estimate {
   SiliconeGrade skin_grade, outer_grade;
   TissueSite tissue;
   Eigen::VectorXd tissue_depth_m;  // a flat vertex each: skin to bone under the worn layout
-  Severity worst() const;  // of findings and hazards
+  Severity worst() const;          // of findings and hazards
   bool above_limit() const { return worst() >= Severity::kAboveLimit; }
 };
 
