@@ -6,6 +6,7 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/app/setup.sh"
 preset=${PRESET:-release}
 
-install_missing
+# CalculiX solves two of the published checks independently; the program itself does not need it.
+install_missing calculix-ccx
 build "$preset"
 ctest --test-dir "$root/build/$preset" --output-on-failure -j "$(nproc)" "$@"

@@ -100,6 +100,31 @@ TEST(TotalPotential, FilledWithTrappedAirHasItsOwnDerivatives) {
   expect_derivatives(system, x, {CavityLoad::trapped_air(20e-6, 5e-6)});
 }
 
+TEST(TotalPotential, WithSheetsPressedThroughEachOtherHasItsOwnDerivatives) {
+  const InflationSetup setup = small::closed_cuff(0.0);
+  EquilibriumSystem system(setup, {});
+  Points3 x = wobbled(system.start_m(), 1e-4);
+  for (std::size_t v = 0; v < system.sheet().skin_node.size(); ++v)
+    if (system.sheet().outer_node[v] != system.sheet().skin_node[v])
+      x.row(system.sheet().outer_node[v]) -= 5e-4 * setup.start_outward.row(static_cast<Eigen::Index>(v));
+  expect_derivatives(system, x, {CavityLoad::pressure(0.0)});
+}
+
+// Sheets so soft that hardly anything but bending, stitches and cloth is left.
+TEST(TotalPotential, OfBendingAndClothAloneHasItsOwnDerivatives) {
+  InflationSetup setup = small::closed_cuff(0.0);
+  setup.body = nullptr;
+  EquilibriumSystem system(setup, {});
+  const Points3 pulled = 1.01 * system.start_m();
+  expect_derivatives(system, wobbled(pulled, 2e-4), {CavityLoad::pressure(0.0)});
+  setup.layout.backing = {};
+  setup.skin_law = setup.outer_law = NeoHookean{1.0 * Pa};
+  setup.layout.skin_sheet.thickness = setup.layout.outer_sheet.thickness = 20.0 * mm;
+  EquilibriumSystem stiff_in_bending(setup, {});
+  expect_derivatives(stiff_in_bending, wobbled(stiff_in_bending.start_m(), 2e-3),
+                     {CavityLoad::pressure(0.0)});
+}
+
 TEST(TotalPotential, WithABondedRimAndRelaxedCompressionHasItsOwnDerivatives) {
   InflationSetup setup = small::closed_cuff(0.3);
   setup.layout.rim_bonded = true;

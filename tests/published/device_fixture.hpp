@@ -1,13 +1,14 @@
 #pragma once
 // Small devices with known answers, built through the same layout and inflation calls that a plan uses.
 
-#include <gtest/gtest.h>
-
+#include <Eigen/Geometry>
+#include <algorithm>
 #include <cmath>
-#include <iostream>
+#include <vector>
 
 #include "model/inflation/load_path.hpp"
 #include "tests/inflation/round_limb.hpp"
+#include "tests/published/check_row.hpp"
 
 namespace wrapgauge::published {
 
@@ -35,12 +36,73 @@ class PlateBelow : public SignedDistance {
   double height_m_;
 };
 
-// Prints the measured difference and fails beyond the tolerance.
-inline void expect_within(const std::string& what, double ours, double reference, double tolerance) {
-  const double difference = ours / reference - 1.0;
-  std::cout << "  " << what << ": ours " << ours << ", reference " << reference << ", difference "
-            << 100.0 * difference << " %, accepted " << 100.0 * tolerance << " %\n";
-  EXPECT_LE(std::abs(difference), tolerance) << what;
+constexpr double kRigidPaPerM = 2e8;  // a "rigid" body gives way by micrometres
+
+inline void press_on(InflationSetup& setup, std::shared_ptr<const SignedDistance> body,
+                     double foundation_pa_per_m) {
+  setup.body = std::move(body);
+  setup.foundation_pa_per_m = Eigen::VectorXd::Constant(setup.flat.vertices_m.rows(), foundation_pa_per_m);
+}
+
+// Flat in z = 0, the outer sheet on the +z side, everything fused held.
+inline void lay_flat_and_clamp(InflationSetup& setup) {
+  const Eigen::Index count = setup.flat.vertices_m.rows();
+  setup.start_m = Points3::Zero(count, 3);
+  setup.start_m.leftCols(2) = setup.flat.vertices_m;
+  setup.start_outward = Points3::Zero(count, 3);
+  setup.start_outward.col(2).setOnes();
+  const SheetMesh sheet = make_sheet_mesh(setup.flat);
+  for (int v = 0; v < count; ++v)
+    if (sheet.skin_node[v] == sheet.outer_node[v]) setup.held.push_back(v);
+}
+
+// Sheets without bending or thickness, tight residual.
+inline InflationOptions membrane_only(int steps) {
+  InflationOptions options;
+  options.bending = false;
+  options.closed_state = false;
+  options.steps = steps;
+  options.contact_offset = false;
+  options.residual_tolerance = 1e-4;
+  return options;
+}
+
+// How far the skin sheet has bulged to -z.
+inline double height_m(const LoadPath& path, const EquilibriumState& state) {
+  double lowest = 0.0;
+  for (int node : path.sheet.skin_node) lowest = std::min(lowest, state.positions_m(node, 2));
+  return -lowest;
+}
+
+// Between the skin sheet and the plane z = 0, over the flat triangles that `wanted` keeps; volume and the
+// area of the plane it stands on.
+struct Bulge {
+  double volume_m3 = 0.0, area_m2 = 0.0;
+};
+template <class Wanted>
+Bulge bulge(const FlatMesh& flat, const LoadPath& path, const EquilibriumState& state, const Wanted& wanted) {
+  Bulge sum;
+  for (int t : path.sheet.cavities[0].skin_triangles) {
+    const auto corners = flat.triangles.row(path.sheet.flat_triangle[t]);
+    const Vec2 middle = (flat.vertices_m.row(corners(0)) + flat.vertices_m.row(corners(1)) +
+                         flat.vertices_m.row(corners(2))) /
+                        3.0;
+    if (!wanted(middle)) continue;
+    const auto nodes = path.sheet.triangles.row(t);
+    const Vec3 a = state.positions_m.row(nodes(0)), b = state.positions_m.row(nodes(1)),
+               c = state.positions_m.row(nodes(2));
+    const double area = 0.5 * ((b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x()));
+    sum.area_m2 += area;
+    sum.volume_m3 -= area * (a.z() + b.z() + c.z()) / 3.0;
+  }
+  return sum;
+}
+inline double bulge_volume_m3(const FlatMesh& flat, const LoadPath& path, const EquilibriumState& state) {
+  return bulge(flat, path, state, [](const Vec2&) { return true; }).volume_m3;
+}
+
+inline double contact_force_n(const EquilibriumState& state) {
+  return state.contact_pressure_pa.dot(state.contact_area_m2);
 }
 
 }  // namespace wrapgauge::published

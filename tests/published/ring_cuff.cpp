@@ -6,12 +6,14 @@
 namespace wrapgauge::published {
 namespace {
 
+const Source kRing{"Ring cuff on a limb", "plane balance of Laplace tension and foundation; figures derived"};
 constexpr double kRadius = 0.045, kBandRadius = 0.0465, kWidth = 0.120, kRim = 0.006, kSeam = 0.003,
                  kShear = 30e3;
 
 // `rim_radius`: where rims and closing seam are held, on the plane solution's inner radius, so that the
 // finite width has no end effect on the inner sheet's axial stretch.
-InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per_mm, double rim_radius) {
+InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per_mm, double rim_radius,
+                          Length edge = 5.0 * mm) {
   InflationSetup setup;
   Layout& layout = setup.layout;
   const double length = 2.0 * M_PI * kBandRadius;
@@ -26,7 +28,7 @@ InflationSetup ring_setup(double natural_radius_share, double foundation_kpa_per
   layout.backing = {200.0 * N_per_mm, 200.0 * N_per_mm};
   layout.closure = Closure{0.0, Length(length), std::nullopt};
   FlatMeshOptions options;
-  options.edge = options.seam_edge = 5.0 * mm;
+  options.edge = options.seam_edge = edge;
   setup.flat = triangulate_layout(layout, Length(length), options).value();
   setup.skin_law = NeoHookean{Pressure(kShear)};
   setup.outer_law = NeoHookean{3.0 * kPa};
@@ -77,9 +79,10 @@ TEST_P(UniformRing, PressesAsLaplaceAndFoundationBalance) {
   const auto path = inflate(setup, {4.0 * kPa}, options);
   ASSERT_TRUE(path) << path.problem().message;
   const EquilibriumState& state = path->states.back();
-  expect_within("ring k " + std::to_string(row.foundation) + " kPa/mm, natural radius " +
-                    std::to_string(row.natural_share) + " R",
-                middle_pressure(setup, state) / 1000.0, row.pressure_kpa, 0.01);
+  expect_within(
+      {"Ring cuff", "x"},
+      "ring k " + number_text(row.foundation) + " kPa/mm, Rn " + number_text(row.natural_share) + " R",
+      middle_pressure(setup, state) / 1000.0, row.pressure_kpa, 0.01);
 }
 
 INSTANTIATE_TEST_SUITE_P(Rows, UniformRing,
