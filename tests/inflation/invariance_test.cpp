@@ -13,10 +13,10 @@ namespace {
 
 constexpr double kFriction = 0.3;
 
-EquilibriumState solved(const InflationSetup& setup) {
+EquilibriumState solved(const InflationSetup& setup, double tolerance = 1e-5) {
   InflationOptions options;
   options.steps = 2;
-  options.residual_tolerance = 1e-5;
+  options.residual_tolerance = tolerance;
   auto path = inflate(setup, {2.0 * kPa}, options);
   if (path) return path->states.back();
   ADD_FAILURE() << path.problem().message;
@@ -91,7 +91,9 @@ TEST(Answer, OfTheMirroredLayoutIsTheMirroredAnswer) {
 }
 
 // Every length twice as large, the same moduli: the same pressures. Friction's elastic slip is a length of
-// its own, so without friction.
+// its own, so without friction. Then nothing but rounding holds the cuff against turning, and two sheets that
+// press on each other along the body's normal, not along the line between them, leave a small torque: no
+// residual below 1e-4 of the pressure can be had.
 TEST(Answer, ScalesWithTheUnitOfLength) {
   const double factor = 2.0;
   const InflationSetup setup = cuff(0.0);
@@ -103,7 +105,8 @@ TEST(Answer, ScalesWithTheUnitOfLength) {
   large.layout.backing = {factor * setup.layout.backing.along, factor * setup.layout.backing.across};
   large.body = std::make_shared<small::RoundLimb>(factor * 0.030);
   large.foundation_pa_per_m /= factor;
-  const EquilibriumState a = solved(setup), b = solved(large);
+  const double tolerance = 3e-4;
+  const EquilibriumState a = solved(setup, tolerance), b = solved(large, tolerance);
   ASSERT_TRUE(a.group_volume_m3.size() == 1 && b.group_volume_m3.size() == 1);
   expect_same_pressure(a, b, same_order(setup), 2e-3);
   EXPECT_NEAR(b.group_volume_m3(0) / a.group_volume_m3(0), std::pow(factor, 3), 0.002 * std::pow(factor, 3));

@@ -55,7 +55,7 @@ TEST(Refinement, ForceOnAPlateConverges) {
 }
 
 // With bending the clamped edge is a boundary layer, resolved only by meshes finer than the sheet's bending
-// length.
+// length. Irregular meshes of one size scatter by about 1.5 % here.
 TEST(Refinement, WithBendingGradingBesideTheSeamBringsTheUsualMeshNearTheLimit) {
   InflationOptions bends = membrane_only(2);
   bends.bending = bends.contact_offset = true;
@@ -71,8 +71,8 @@ TEST(Refinement, WithBendingGradingBesideTheSeamBringsTheUsualMeshNearTheLimit) 
   const HyperelasticLaw law = NeoHookean{Pressure(kDiscShear)};
   tell(kOrder, "usual mesh of 4 mm, difference from the extrapolated force",
        fixed_text(100.0 * (plate_force_n(disc_setup(law, 0.004), bends) / limit - 1.0), 2) + " %");
-  const FlatMeshOptions graded{.edge = 4.0 * mm, .seam_edge = 1.5 * mm, .seam_band = 6.0 * mm};
-  expect_within(kOrder, "4 mm mesh graded to 1.5 mm in a band of 6 mm: force, N",
+  const FlatMeshOptions graded{.edge = 4.0 * mm, .seam_edge = 1.0 * mm, .seam_band = 6.0 * mm};
+  expect_within(kOrder, "4 mm mesh graded to 1 mm in a band of 6 mm: force, N",
                 plate_force_n(disc_setup(law, graded), bends), limit, 0.03);
 }
 
