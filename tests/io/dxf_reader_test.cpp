@@ -234,6 +234,23 @@ TEST(DxfReader, SplinesGivenByPointsGoThroughThemAndConvergeToTheCurve) {
   EXPECT_FALSE(read(dxf(fit_spline({{1, 1}, {1, 1}}, 0))).shapes.at(0).fault.empty());
 }
 
+// Written, taken apart and measured by an independent library (ezdxf 0.18.1 as in Debian 12, its curves
+// followed to 0.0001 mm): a block within a mirrored and turned block, and a spline by points with end
+// directions.
+TEST(DxfReader, AFileOf2018FromAnotherProgramHasTheAreasThatProgramFinds) {
+  const Drawing drawing = test::drawing_of("r2018_blocks.dxf");
+  ASSERT_EQ(drawing.shapes.size(), 4u);
+  const double areas_mm2[] = {15000.0, 1307.5183, 1059.0898},
+               lengths_mm[] = {620.7984, 141.0584, 126.9525, 159.6963};
+  for (int i = 0; i < 3; ++i)
+    EXPECT_NEAR(*area_m2(drawing.shapes[i]) / 1e-6, areas_mm2[i], 1e-5 * areas_mm2[i]);
+  for (int i = 0; i < 4; ++i)
+    EXPECT_NEAR(length_m(drawing.shapes[i]) / 1e-3, lengths_mm[i], 1e-5 * lengths_mm[i]);
+  const Bounds2 box = bounds(drawing.shapes[2]);  // chords: within 0.05 mm of the curve
+  EXPECT_NEAR((box.low / 1e-3 - Vec2(58.8897, -0.9121)).cwiseAbs().maxCoeff(), 0.0, 0.05);
+  EXPECT_NEAR((box.high / 1e-3 - Vec2(100.3522, 34.5239)).cwiseAbs().maxCoeff(), 0.0, 0.05);
+}
+
 TEST(DxfReader, LayersThatAreOffAreLeftOut) {
   const std::string tables =
       "0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n0\nLAYER\n2\nA\n62\n-"
