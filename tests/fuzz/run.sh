@@ -2,6 +2,7 @@
 # Fuzzes the SVG and the DXF reader under the address and undefined-behaviour sanitizers.
 # Usage: sh tests/fuzz/run.sh SECONDS [svg|dxf]     both one after the other when none is named
 # Needs clang with libFuzzer (CXX, clang++-14 if not set). Inputs found go to build/fuzz/<reader>/found.
+# TIMEOUT: seconds by the clock that one input may take, 25 if not set; more on a machine that is busy.
 set -eu
 root=$(cd "$(dirname "$0")/../.." && pwd)
 cd "$root"
@@ -42,7 +43,7 @@ fi
 for source in $sources; do
   object=$out/objects/$(echo "$source" | tr / _).o
   [ "$object" -nt "$source" ] || printf '%s %s\n' "$source" "$object"
-done | xargs -P "$(nproc)" -n 2 sh -c "$compile -include-pch $common.pch -c \"\$0\" -o \"\$1\""
+done | xargs -r -P "$(nproc)" -n 2 sh -c "$compile -include-pch $common.pch -c \"\$0\" -o \"\$1\""
 
 for reader in $readers; do
   folder=$out/$reader
@@ -51,5 +52,5 @@ for reader in $readers; do
   "$CXX" $flags -fsanitize=fuzzer "tests/fuzz/${reader}_reader_fuzz.cpp" "$out"/objects/*.o $libraries -o "$folder/fuzz"
   cp tests/data/drawing/*."$reader" "$folder/corpus/"
   "$folder/fuzz" "$folder/corpus" -dict="tests/fuzz/$reader.dict" -artifact_prefix="$folder/found/" \
-    -max_total_time="$seconds" -max_len=8192 -timeout=25 -rss_limit_mb=2048 -print_final_stats=1
+    -max_total_time="$seconds" -max_len=8192 -timeout="${TIMEOUT:-25}" -rss_limit_mb=2048 -print_final_stats=1
 done
