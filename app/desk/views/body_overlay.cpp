@@ -3,6 +3,21 @@
 #include <QPainter>
 
 namespace wrapgauge {
+namespace {
+
+bool same_view(const LimbView& a, const LimbView& b) {
+  return a.rows == b.rows && a.centre_m == b.centre_m && a.pixels_per_m == b.pixels_per_m &&
+         a.width == b.width && a.height == b.height;
+}
+
+QStringList names(const BodyScene& scene) {
+  QStringList words;
+  for (const auto& part : scene.parts)
+    for (const SceneLabel& label : part->labels) words += label.words;
+  return words;
+}
+
+}  // namespace
 
 BodyOverlay::BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent)
     : QWidget(parent), shown_(shown), selection_(selection) {
@@ -12,11 +27,16 @@ BodyOverlay::BodyOverlay(const ShownPlan& shown, const Selection& selection, QWi
 
 void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view,
                             const SightLine* sight, const QString& hint) {
+  const bool pressed = scene && scene->worn() && scene->worn()->pressure_pa.size() > 0;
+  const bool same = scene_ && scene && scene_->skin == scene->skin && same_view(view, view_) &&
+                    sight == sight_ && hint == hint_ && pressed == pressed_ &&
+                    names(*scene) == names(*scene_);
   scene_ = std::move(scene);
   view_ = view;
   sight_ = sight;
   hint_ = hint;
-  update();
+  pressed_ = pressed;
+  if (!same) update();
 }
 
 void BodyOverlay::paintEvent(QPaintEvent*) {
@@ -35,8 +55,7 @@ void BodyOverlay::draw(QPainter& painter) const {
     return;
   }
   std::vector<QRectF> taken;
-  const bool pressed = scene_->worn && scene_->worn->pressure_pa.size() > 0;
-  if (pressed) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
+  if (pressed_) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
   draw_length_scale(painter, rect(), view_.pixels_per_m, look);
   taken.push_back(draw_words_above(painter, look));
   draw_names(painter, look, std::move(taken));
@@ -63,12 +82,13 @@ QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) 
 }
 
 void BodyOverlay::draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const {
-  for (const SceneLabel& label : scene_->labels) {
-    if (label.normal.dot(view_.rows.row(2)) < 0.15) continue;
-    if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
-    const RasterPoint at = view_.project(label.point_m);
-    draw_plate(painter, {at.x, at.y}, label.words, look, taken);
-  }
+  for (const auto& part : scene_->parts)
+    for (const SceneLabel& label : part->labels) {
+      if (label.normal.dot(view_.rows.row(2)) < 0.15) continue;
+      if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
+      const RasterPoint at = view_.project(label.point_m);
+      draw_plate(painter, {at.x, at.y}, label.words, look, taken);
+    }
 }
 
 }  // namespace wrapgauge

@@ -1,5 +1,4 @@
 #pragma once
-#include <QImage>
 #include <QWidget>
 
 #include "app/desk/views/body_scene.hpp"
@@ -14,7 +13,8 @@ class BodyOverlay : public QWidget {
  public:
   BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent);
 
-  // `hint`: one line at the top, empty for none. `sight`: null when there is no body.
+  // `hint`: one line at the top, empty for none. `sight`: null when there is no body. Drawn afresh only when
+  // words or view change: names that drift by a pixel while states are scrubbed are not worth a frame.
   void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const SightLine* sight,
                  const QString& hint);
   void draw(QPainter& painter) const;
@@ -30,6 +30,7 @@ class BodyOverlay : public QWidget {
   const Selection& selection_;
   std::shared_ptr<const BodyScene> scene_;
   LimbView view_;
+  bool pressed_ = false;
   const SightLine* sight_ = nullptr;
   QString hint_;
 };

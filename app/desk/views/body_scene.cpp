@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/layout_lines.hpp"
@@ -12,7 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kSurfaceLift_m = 0.4e-3, kLineLift_m = 0.9e-3, kMarkLift_m = 1.5e-3;
+constexpr double kSurfaceLift_m = 0.8e-3, kLineLift_m = 1.4e-3, kMarkLift_m = 2.0e-3;
 const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
 const QColor kSite(0, 95, 115), kNoGo(150, 60, 0), kPicked(0, 110, 200);
 
@@ -23,11 +24,11 @@ class LineMaker {
     ends_.push_back(from);
     ends_.push_back(to);
   }
-  void put_into(BodyScene& scene) const {
+  void put_into(ScenePart& part) const {
     if (ends_.empty()) return;
     SceneLines lines{Points3(static_cast<Eigen::Index>(ends_.size()), 3), width_, colour_};
     for (std::size_t k = 0; k < ends_.size(); ++k) lines.ends_m.row(static_cast<Eigen::Index>(k)) = ends_[k];
-    scene.lines.push_back(std::move(lines));
+    part.lines.push_back(std::move(lines));
   }
 
  private:
@@ -42,7 +43,7 @@ Points3 lifted(const SkinPoints& points, double by_m) {
 
 // A closed line on the skin round a place.
 void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, const QColor& colour,
-              BodyScene& scene) {
+              ScenePart& part) {
   constexpr int kPieces = 48;
   Points3 middle(1, 3);
   middle.row(0) = centre_m;
@@ -57,23 +58,24 @@ void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, co
   const Points3 ring = lifted(skin.nearest(round), kMarkLift_m);
   LineMaker lines(2.2, colour);
   for (int k = 0; k < kPieces; ++k) lines.add(ring.row(k), ring.row((k + 1) % kPieces));
-  lines.put_into(scene);
+  lines.put_into(part);
 }
 
-void add_sites(const ShownPlan& shown, BodyScene& scene) {
+void add_sites(const ShownPlan& shown, ScenePart& part) {
+  const SkinSurface& skin = *shown.skin();
   for (const BonySite& site : shown.sites()) {
-    add_ring(*scene.skin, site.point_m, site.radius.si(), kSite, scene);
+    add_ring(skin, site.point_m, site.radius.si(), kSite, part);
     Points3 point(1, 3);
     point.row(0) = site.point_m;
-    const SkinPoints at = scene.skin->nearest(point);
-    scene.labels.push_back({at.points_m.row(0), at.normals.row(0), QString::fromStdString(site.name)});
+    const SkinPoints at = skin.nearest(point);
+    part.labels.push_back({at.points_m.row(0), at.normals.row(0), QString::fromStdString(site.name)});
   }
 }
 
 // The border of what lies within a region, edge by edge of the skin's faces.
-void add_no_go(const ShownPlan& shown, BodyScene& scene) {
-  const TriangleMesh& mesh = scene.skin->mesh();
-  const Points3 on = mesh.vertices_m + kMarkLift_m * scene.skin->normals();
+void add_no_go(const ShownPlan& shown, ScenePart& part) {
+  const TriangleMesh& mesh = shown.skin()->mesh();
+  const Points3 on = mesh.vertices_m + kMarkLift_m * shown.skin()->normals();
   for (const SkinRegion& region : shown.regions()) {
     if (!region.no_go) continue;
     Eigen::VectorXd outside(mesh.vertices_m.rows());
@@ -82,24 +84,24 @@ void add_no_go(const ShownPlan& shown, BodyScene& scene) {
     LineMaker lines(2.6, kNoGo);
     for (const LayoutLine& line : level_lines(mesh.faces, outside, 1e-6))
       lines.add(line[0].on(on), line[1].on(on));
-    lines.put_into(scene);
+    lines.put_into(part);
     Eigen::Index middle = 0;
     if (outside.size() > 0 && outside.minCoeff(&middle) <= 0.0)
-      scene.labels.push_back({mesh.vertices_m.row(middle), scene.skin->normals().row(middle),
-                              QObject::tr("no-go: %1").arg(QString::fromStdString(region.name))});
+      part.labels.push_back({mesh.vertices_m.row(middle), shown.skin()->normals().row(middle),
+                             QObject::tr("no-go: %1").arg(QString::fromStdString(region.name))});
   }
 }
 
-void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, BodyScene& scene) {
+void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
   const Points3 at = lifted(on_skin, kLineLift_m);
   LineMaker rim(2.0, kRim), inner(1.2, kEdge);
   for (const LayoutEdge& edge : layout_edges(flat))
     (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
-  inner.put_into(scene);
-  rim.put_into(scene);
+  inner.put_into(part);
+  rim.put_into(part);
 }
 
-void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, BodyScene& scene) {
+void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, ScenePart& part) {
   const Points3 at = lifted(on_skin, kMarkLift_m);
   FlatMesh alone;
   std::vector<Eigen::Index> rows;
@@ -113,64 +115,45 @@ void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_
   alone.regions.assign(rows.size(), {});
   LineMaker lines(4.0, kPicked);
   for (const LayoutEdge& edge : layout_edges(alone)) lines.add(at.row(edge.from), at.row(edge.to));
-  lines.put_into(scene);
+  lines.put_into(part);
 }
 
 void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
-                        BodyScene& scene) {
+                        ScenePart& part) {
   for (const Chamber& chamber : layout.chambers) {
     const Bounds2 box = bounds(chamber.boundary_m);
     const Vec2 middle = 0.5 * (box.low + box.high);
     Eigen::Index nearest = 0;
     if (flat.vertices_m.rows() == 0) return;
     (flat.vertices_m.rowwise() - middle.transpose()).rowwise().squaredNorm().minCoeff(&nearest);
-    scene.labels.push_back(
+    part.labels.push_back(
         {on_skin.points_m.row(nearest), on_skin.normals.row(nearest), QString::fromStdString(chamber.name)});
   }
 }
 
-void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
-                const Selection& selection, BodyScene& scene) {
-  add_edges(flat, on_skin, scene);
-  if (selection.chamber())
-    add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), on_skin, scene);
-  add_chamber_labels(layout, flat, on_skin, scene);
+void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
+  add_edges(flat, on_skin, part);
+  add_chamber_labels(layout, flat, on_skin, part);
 }
 
-void add_limit(const FlatMesh& flat, const StateContact& contact, BodyScene& scene) {
+void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa, ScenePart& part) {
   constexpr double kHatch_m = 3.0e-3;
   const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
   const Points3 at = lifted(contact.on_skin, kLineLift_m), above = lifted(contact.on_skin, kMarkLift_m);
   LineMaker on_dark(1.6, QColor(250, 250, 250)), on_pale(1.6, QColor(25, 20, 30)), halo(5.0, kHalo),
       contour(2.2, kContour);
   for (const LayoutLine& line : hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m)) {
-    const double share = line[0].on(contact.map.on_layout_pa)[0] / scene.top_pa;
+    const double share = line[0].on(contact.map.on_layout_pa)[0] / top_pa;
     (map_lightness(share) < kDarkLightness ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
   }
   for (const LayoutLine& line : level_lines(flat.triangles, load, 1.0)) {
     halo.add(line[0].on(at), line[1].on(at));
     contour.add(line[0].on(above), line[1].on(above));
   }
-  on_dark.put_into(scene);
-  on_pale.put_into(scene);
-  halo.put_into(scene);
-  contour.put_into(scene);
-}
-
-void add_contact(const ShownPlan& shown, const StateContact& contact, const Selection& selection,
-                 BodyScene& scene) {
-  const InflationSetup& setup = shown.estimate()->setup;
-  scene.top_pa = shown.scale().top_pa;
-  scene.worn = WornSurface{lifted(contact.on_skin, kSurfaceLift_m), contact.on_skin.normals,
-                           setup.flat.triangles, contact.map.on_layout_pa};
-  add_limit(setup.flat, contact, scene);
-  add_layout(setup.layout, setup.flat, contact.on_skin, selection, scene);
-}
-
-void add_worn(const Prepared& worn, const Selection& selection, BodyScene& scene) {
-  const SkinPoints on_skin{worn.wrap.worn_m, worn.wrap.outward_at_worn};
-  scene.worn = WornSurface{lifted(on_skin, kSurfaceLift_m), on_skin.normals, worn.setup.flat.triangles, {}};
-  add_layout(worn.setup.layout, worn.setup.flat, on_skin, selection, scene);
+  on_dark.put_into(part);
+  on_pale.put_into(part);
+  halo.put_into(part);
+  contour.put_into(part);
 }
 
 bool lies_alike(const Prepared& worn, const Estimate& estimate) {
@@ -180,23 +163,66 @@ bool lies_alike(const Prepared& worn, const Estimate& estimate) {
          same_shape(worn.setup.layout, estimate.setup.layout);
 }
 
+// On which points of the skin the layout is shown now; none: nowhere.
+std::optional<SkinPoints> shown_on(const ShownPlan& shown, int state) {
+  if (shows_contact(shown, state)) return shown.contact(state)->on_skin;
+  if (!shown.worn()) return std::nullopt;
+  return SkinPoints{shown.worn()->wrap.worn_m, shown.worn()->wrap.outward_at_worn};
+}
+
 }  // namespace
 
-BodyScene body_scene(const ShownPlan& shown, const Selection& selection) {
-  BodyScene scene;
-  scene.skin = shown.skin();
-  if (!scene.skin) return scene;
-  const auto contact = shown.contact(selection.state());
-  scene.dimmed = !shown.stale().isEmpty();
-  const auto& worn = shown.worn();
-  if (contact && !(scene.dimmed && worn && !lies_alike(*worn, *shown.estimate())))
-    add_contact(shown, *contact, selection, scene);
-  else if (worn)
-    add_worn(*worn, selection, scene);
-  add_sites(shown, scene);
-  add_no_go(shown, scene);
-  if (selection.place_m()) add_ring(*scene.skin, *selection.place_m(), 2.5e-3, kPicked, scene);
-  return scene;
+ScenePart sites_part(const ShownPlan& shown) {
+  ScenePart part;
+  if (!shown.skin()) return part;
+  add_sites(shown, part);
+  add_no_go(shown, part);
+  return part;
+}
+
+bool shows_contact(const ShownPlan& shown, int state) {
+  if (!shown.skin() || !shown.contact(state)) return false;
+  if (shown.stale().isEmpty() || !shown.worn()) return true;
+  return lies_alike(*shown.worn(), *shown.estimate());
+}
+
+ScenePart contact_part(const ShownPlan& shown, int state) {
+  const InflationSetup& setup = shown.estimate()->setup;
+  const StateContact& contact = *shown.contact(state);
+  const double top_pa = shown.scale().top_pa;
+  ScenePart part;
+  part.surface = WornSurface{lifted(contact.on_skin, kSurfaceLift_m),
+                             contact.on_skin.normals,
+                             setup.flat.triangles,
+                             contact.map.on_layout_pa,
+                             top_pa,
+                             !shown.stale().isEmpty()};
+  add_limit(setup.flat, contact, top_pa, part);
+  add_layout(setup.layout, setup.flat, contact.on_skin, part);
+  return part;
+}
+
+ScenePart layout_part(const ShownPlan& shown) {
+  ScenePart part;
+  if (!shown.skin() || !shown.worn()) return part;
+  const Prepared& worn = *shown.worn();
+  const SkinPoints on_skin{worn.wrap.worn_m, worn.wrap.outward_at_worn};
+  part.surface = WornSurface{lifted(on_skin, kSurfaceLift_m), on_skin.normals, worn.setup.flat.triangles, {}};
+  add_layout(worn.setup.layout, worn.setup.flat, on_skin, part);
+  return part;
+}
+
+ScenePart picked_part(const ShownPlan& shown, const Selection& selection) {
+  ScenePart part;
+  if (!shown.skin()) return part;
+  const int state = selection.state();
+  if (const auto on_skin = shown_on(shown, state); on_skin && selection.chamber()) {
+    const FlatMesh& flat =
+        shows_contact(shown, state) ? shown.estimate()->setup.flat : shown.worn()->setup.flat;
+    add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), *on_skin, part);
+  }
+  if (selection.place_m()) add_ring(*shown.skin(), *selection.place_m(), 2.5e-3, kPicked, part);
+  return part;
 }
 
 }  // namespace wrapgauge

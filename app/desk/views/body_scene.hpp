@@ -16,6 +16,8 @@ struct WornSurface {
   Points3 points_m, normals;
   Triangles triangles;
   Eigen::VectorXd pressure_pa;  // a point each; empty: no estimate, only the layout
+  double top_pa = 1e3;          // pressure of the darkest colour
+  bool dimmed = false;          // the pressures no longer answer the plan
 };
 
 // Pieces from point to point: rows 2k and 2k + 1.
@@ -30,17 +32,34 @@ struct SceneLabel {
   QString words;
 };
 
-struct BodyScene {
-  std::shared_ptr<const SkinSurface> skin;
-  std::optional<WornSurface> worn;
+// What changes together; kept as long as it is shown again and again.
+struct ScenePart {
+  std::optional<WornSurface> surface;
   std::vector<SceneLines> lines;
   std::vector<SceneLabel> labels;
-  double top_pa = 1e3;  // pressure of the darkest colour
-  bool dimmed = false;  // the pressures no longer answer the plan
 };
 
-// The selected state of the estimate. An estimate that is stale gives way to the layout as it is worn now
-// when that lies differently, and is dimmed otherwise.
-BodyScene body_scene(const ShownPlan& shown, const Selection& selection);
+struct BodyScene {
+  std::shared_ptr<const SkinSurface> skin;
+  std::vector<std::shared_ptr<const ScenePart>> parts;
+
+  const WornSurface* worn() const {
+    for (const auto& part : parts)
+      if (part->surface) return &*part->surface;
+    return nullptr;
+  }
+};
+
+// Bony sites and no-go regions.
+ScenePart sites_part(const ShownPlan& shown);
+
+// Whether the estimate is shown at a state, or else the layout alone as it is worn now: an estimate that is
+// stale gives way to it when that lies differently, and is dimmed otherwise.
+bool shows_contact(const ShownPlan& shown, int state);
+ScenePart contact_part(const ShownPlan& shown, int state);
+ScenePart layout_part(const ShownPlan& shown);  // empty: not laid on
+
+// The chosen chamber and the picked place.
+ScenePart picked_part(const ShownPlan& shown, const Selection& selection);
 
 }  // namespace wrapgauge

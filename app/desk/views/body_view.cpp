@@ -1,5 +1,6 @@
 #include "app/desk/views/body_view.hpp"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -12,10 +13,12 @@
 #include "app/desk/views/body_overlay.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
+#include "app/desk/views/view_legend.hpp"
 
 namespace wrapgauge {
 namespace {
 
+constexpr int kNoState = -1;
 constexpr double kTurnStep_deg = 15.0, kShiftStep = 40.0, kZoomStep = 1.2;
 
 }  // namespace
@@ -37,25 +40,28 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&shown_, &ShownPlan::bodyChanged, this, &BodyView::body_changed);
   for (const auto signal : {&ShownPlan::wornChanged, &ShownPlan::estimateChanged, &ShownPlan::staleChanged,
                             &ShownPlan::marksChanged})
-    connect(&shown_, signal, this, &BodyView::rebuild_scene);
+    connect(&shown_, signal, this, &BodyView::forget_states);
   connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
     if (state == selection_.state()) rebuild_scene();
   });
   for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::stateChanged})
     connect(&selection_, signal, this, &BodyView::rebuild_scene);
-  connect(&selection_, &Selection::unitChanged, this, &BodyView::show_view);
+  connect(&selection_, &Selection::unitChanged, overlay_, qOverload<>(&QWidget::update));
+  connect(&shown_, &ShownPlan::staleChanged, overlay_, qOverload<>(&QWidget::update));
+  connect(&shown_, &ShownPlan::estimateChanged, overlay_, qOverload<>(&QWidget::update));
   body_changed();
 }
 
 void BodyView::add_buttons() {
-  auto* row = new QHBoxLayout;
+  row_ = new QGridLayout;
+  row_->setSpacing(6);
   const auto add = [&](const QString& words, const QString& help, auto act) {
     auto* button = new QToolButton(this);
     button->setText(words);
     button->setToolTip(help);
     button->setAccessibleName(help);
     connect(button, &QToolButton::clicked, this, act);
-    row->addWidget(button);
+    buttons_.push_back(button);
     return button;
   };
   add(tr("Front"), tr("Look at the anchor"), [this] { look_from(ViewSide::kFront); });
@@ -68,11 +74,13 @@ void BodyView::add_buttons() {
                          "drag with Ctrl to turn it"),
                       [this] { set_placing(!placing_); });
   place_button_->setCheckable(true);
-  row->addStretch();
   auto* box = new QVBoxLayout(this);
   box->setContentsMargins(8, 8, 8, 44);
   box->addStretch();
-  box->addLayout(row);
+  auto* line = new QHBoxLayout;
+  line->addLayout(row_);
+  line->addStretch();
+  box->addLayout(line);
 }
 
 void BodyView::set_placing(bool placing) {
@@ -87,6 +95,12 @@ void BodyView::set_placing(bool placing) {
 void BodyView::body_changed() {
   sight_.reset();
   if (shown_.skin()) sight_.emplace(shown_.skin()->mesh());
+  sites_ = std::make_shared<const ScenePart>(sites_part(shown_));
+  forget_states();
+}
+
+void BodyView::forget_states() {
+  states_.clear();
   rebuild_scene();
 }
 
@@ -98,11 +112,11 @@ std::optional<Vec3> BodyView::anchor_m() const {
 
 Points3 BodyView::points_to_fit() const {
   if (!scene_ || !scene_->skin) return {};
-  if (!scene_->worn) return scene_->skin->mesh().vertices_m;
+  if (!scene_->worn()) return scene_->skin->mesh().vertices_m;
   // The layout with a margin along the limb.
   constexpr double kMargin_m = 0.03;
   const Vec3 along = kMargin_m * shown_.body()->axis.direction;
-  const Points3& worn = scene_->worn->points_m;
+  const Points3& worn = scene_->worn()->points_m;
   Points3 both(2 * worn.rows(), 3);
   both << worn.rowwise() + along.transpose(), worn.rowwise() - along.transpose();
   return both;
@@ -110,17 +124,25 @@ Points3 BodyView::points_to_fit() const {
 
 // A new body is looked at from its front; later changes leave the eye where it is.
 void BodyView::rebuild_scene() {
-  scene_ = std::make_shared<const BodyScene>(body_scene(shown_, selection_));
+  const int state = selection_.state();
+  const bool contact = shows_contact(shown_, state);
+  auto& layout = states_[contact ? state : kNoState];
+  if (!layout)
+    layout = std::make_shared<const ScenePart>(contact ? contact_part(shown_, state) : layout_part(shown_));
+  BodyScene scene{shown_.skin(), {sites_, layout}};
+  scene.parts.push_back(std::make_shared<const ScenePart>(picked_part(shown_, selection_)));
+  scene_ = std::make_shared<const BodyScene>(std::move(scene));
   canvas_->show_scene(scene_);
-  if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn && !framed_worn_))) {
+  if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn() && !framed_worn_))) {
     framed_ = shown_.skin();
-    framed_worn_ = scene_->worn.has_value();
+    framed_worn_ = scene_->worn() != nullptr;
     Vec3 front = Vec3::UnitX();
     if (shown_.worn())
       front = shown_.worn()->wrap.outward;
     else if (shown_.estimate())
       front = shown_.estimate()->wrap.outward;
     turntable_.set_body(shown_.body()->axis, front);
+    take_size();
     turntable_.fit(points_to_fit());
   }
   show_view();
@@ -165,8 +187,20 @@ void BodyView::resizeEvent(QResizeEvent*) {
   canvas_->widget()->setGeometry(rect());
   overlay_->setGeometry(rect());
   canvas_->widget()->lower();
-  turntable_.set_size(width(), height());
+  take_size();
   show_view();
+}
+
+// Buttons stand in one row, or in two where there is no room; the body keeps clear of the legend.
+void BodyView::take_size() {
+  const bool pressed = scene_ && scene_->worn() && scene_->worn()->pressure_pa.size() > 0;
+  turntable_.set_size(width(), height(), pressed ? legend_width(font()) : 0);
+  int needed = 16;
+  for (QToolButton* button : buttons_) needed += button->sizeHint().width() + row_->horizontalSpacing();
+  const int columns =
+      needed < width() ? static_cast<int>(buttons_.size()) : (static_cast<int>(buttons_.size()) + 1) / 2;
+  for (int k = 0; k < static_cast<int>(buttons_.size()); ++k)
+    row_->addWidget(buttons_[static_cast<std::size_t>(k)], k / columns, k % columns);
 }
 
 void BodyView::changeEvent(QEvent* event) {

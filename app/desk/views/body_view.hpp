@@ -3,12 +3,14 @@
 // zooms), keyboard (arrows turn, with Shift shift, + and - zoom, Home shows all) and buttons.
 
 #include <QWidget>
+#include <map>
 #include <memory>
 
 #include "app/desk/views/body_canvas.hpp"
 #include "app/desk/views/skin_probe.hpp"
 #include "app/desk/views/turntable.hpp"
 
+class QGridLayout;
 class QToolButton;
 
 namespace wrapgauge {
@@ -48,7 +50,9 @@ class BodyView : public QWidget {
   enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout };
 
   void add_buttons();
+  void take_size();
   void body_changed();
+  void forget_states();
   void rebuild_scene();
   void show_view();
   void press(QMouseEvent* event);
@@ -65,9 +69,13 @@ class BodyView : public QWidget {
   QString why_software_;
   BodyCanvas* canvas_;
   BodyOverlay* overlay_;
+  std::vector<QToolButton*> buttons_;
   QToolButton* place_button_ = nullptr;
+  QGridLayout* row_ = nullptr;
   Turntable turntable_;
   std::shared_ptr<const BodyScene> scene_;
+  std::shared_ptr<const ScenePart> sites_;
+  std::map<int, std::shared_ptr<const ScenePart>> states_;  // shown before; -1: the layout alone
   std::optional<SightLine> sight_;
   std::shared_ptr<const SkinSurface> framed_;  // whom the eye was last set for
   bool framed_worn_ = false;

@@ -11,6 +11,13 @@
 namespace wrapgauge {
 namespace {
 
+// How bad it is comes first: the end of a long sentence may be cut off.
+QString finding_words(const Finding& finding) {
+  const QString sentence = QString::fromStdString(finding.sentence);
+  if (finding.severity == Severity::kNote) return sentence;
+  return QString::fromStdString(std::string(severity_text(finding.severity))) + ": " + sentence;
+}
+
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
 }
@@ -69,7 +76,7 @@ QString ChamberTableModel::cell(const ChamberFigures& figures, int column) const
       return finding && finding->share_of_limit > 0.0 ? number(100.0 * finding->share_of_limit, 0) + " %"
                                                       : "–";
     default:
-      return finding ? QString::fromStdString(finding->sentence) : tr("nothing to say");
+      return finding ? finding_words(*finding) : tr("nothing to say");
   }
 }
 
@@ -127,10 +134,7 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   setWordWrap(true);
   setAlternatingRowColors(true);
   verticalHeader()->hide();
-  verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  horizontalHeader()->setSectionResizeMode(ChamberTableModel::kFinding, QHeaderView::Interactive);
-  horizontalHeader()->resizeSection(ChamberTableModel::kFinding, 48 * fontMetrics().averageCharWidth());
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   offer_table(
       this, tr("chambers"), [this] { return model_.text(); }, [this] { return model_.csv(); });
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& row) {
@@ -138,6 +142,17 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   });
   connect(&selection_, &Selection::chamberChanged, this, &ChamberTable::take_selection);
   connect(&model_, &QAbstractItemModel::modelReset, this, &ChamberTable::take_selection);
+  connect(&shown, &ShownPlan::estimateChanged, this, &ChamberTable::fit_cells);
+  connect(&selection, &Selection::unitChanged, this, &ChamberTable::fit_cells);
+  fit_cells();
+}
+
+// Once an estimate, not once a state: measuring words costs more than drawing them.
+void ChamberTable::fit_cells() {
+  constexpr int kFindingLetters = 70, kLines = 2;
+  resizeColumnsToContents();
+  setColumnWidth(ChamberTableModel::kFinding, kFindingLetters * fontMetrics().averageCharWidth());
+  verticalHeader()->setDefaultSectionSize(kLines * fontMetrics().lineSpacing() + 6);
 }
 
 void ChamberTable::take_selection() {

@@ -50,6 +50,7 @@ class ChamberTable : public QTableView {
 
  private:
   void take_selection();
+  void fit_cells();
 
   ChamberTableModel model_;
   Selection& selection_;

@@ -42,15 +42,14 @@ struct Pens {
   QPen rim, edge, thin, chosen;
 };
 
-Pens pens_of(const ViewColours& colours) {
+Pens pens_of() {
   const auto pen = [](const QColor& colour, double width) {
     QPen made(colour, width);
     made.setCosmetic(true);
     return made;
   };
-  const bool dark = colours.ink.lightness() > 128;
-  return {pen(colours.ink, 2.2), pen(dark ? QColor(190, 186, 200) : QColor(85, 80, 95), 1.5),
-          pen(dark ? QColor(160, 156, 170) : QColor(110, 105, 120), 1.1), pen(QColor(0, 120, 215), 3.5)};
+  return {pen(QColor(50, 50, 56), 2.2), pen(QColor(85, 80, 95), 1.5), pen(QColor(110, 105, 120), 1.1),
+          pen(QColor(0, 120, 215), 3.5)};
 }
 
 }  // namespace
@@ -153,8 +152,14 @@ bool same_shape(const Layout& a, const Layout& b) {
   return true;
 }
 
-std::vector<FlatPartItem*> make_flat_items(const Layout& layout, const ViewColours& colours) {
-  const Pens pens = pens_of(colours);
+QPainterPath material_of(const Layout& layout) {
+  QPainterPath path = path_of(layout.outline_m, true);
+  for (const Strap& strap : layout.straps) path = path.united(path_of(strap.boundary_m, true));
+  return path;
+}
+
+std::vector<FlatPartItem*> make_flat_items(const Layout& layout) {
+  const Pens pens = pens_of();
   std::vector<FlatPartItem*> items;
   const auto add = [&](const FlatPart& part, const QPainterPath& path, const Bounds2& box, const QPen& pen) {
     items.push_back(new FlatPartItem(part, path, box));
@@ -179,7 +184,7 @@ std::vector<FlatPartItem*> make_flat_items(const Layout& layout, const ViewColou
   for (std::size_t k = 0; k < layout.inlets.size(); ++k) {
     FlatPartItem* item = add({Kind::kInlet, k, 0}, round(layout.inlets[k].point_m, kInlet_mm),
                              box_round(layout.inlets[k].point_m, 0.0), pens.rim);
-    item->setBrush(colours.paper);
+    item->setBrush(Qt::white);
   }
   return items;
 }

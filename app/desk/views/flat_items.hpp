@@ -6,7 +6,6 @@
 #include <functional>
 
 #include "app/desk/views/flat_part.hpp"
-#include "app/desk/views/view_colours.hpp"
 #include "model/geometry/polygon.hpp"
 #include "model/layout/layout.hpp"
 
@@ -45,7 +44,10 @@ QString flat_part_name(const Layout& layout, const FlatPart& part);
 // Whether outlines and chambers are drawn alike.
 bool same_shape(const Layout& a, const Layout& b);
 
+// The material that the map lies on: outline and straps.
+QPainterPath material_of(const Layout& layout);
+
 // Outline first; inset seams are children of their chamber's item.
-std::vector<FlatPartItem*> make_flat_items(const Layout& layout, const ViewColours& colours);
+std::vector<FlatPartItem*> make_flat_items(const Layout& layout);
 
 }  // namespace wrapgauge

@@ -11,6 +11,7 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/snapping.hpp"
+#include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_legend.hpp"
 #include "model/core/number_text.hpp"
 
@@ -51,6 +52,9 @@ FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&selection_, &Selection::stateChanged, this, &FlatView::show_map);
   connect(&selection_, &Selection::chamberChanged, this, &FlatView::take_chamber);
   connect(&selection_, &Selection::unitChanged, viewport(), qOverload<>(&QWidget::update));
+  scaled_.setSingleShot(true);
+  scaled_.setInterval(120);
+  connect(&scaled_, &QTimer::timeout, this, &FlatView::rescale_maps);
   rebuild();
 }
 
@@ -64,11 +68,15 @@ void FlatView::rebuild() {
   rebuilding_ = true;
   scene_.clear();
   items_.clear();
+  // Pale in a dark palette too: it is the ground that the map's colours are read on.
+  QGraphicsPathItem* material =
+      scene_.addPath(shown_.layout() ? material_of(*shown_.layout()) : QPainterPath(), QPen(Qt::NoPen),
+                     QColor(226, 223, 232));
+  material->setZValue(-1.0);
   map_ = scene_.addPixmap({});
   map_->setTransformationMode(Qt::SmoothTransformation);
-  const ViewColours colours = view_colours(*this);
-  scene_.setBackgroundBrush(colours.paper);
-  if (shown_.layout()) items_ = make_flat_items(*shown_.layout(), colours);
+  scene_.setBackgroundBrush(view_colours(*this).paper);
+  if (shown_.layout()) items_ = make_flat_items(*shown_.layout());
   for (FlatPartItem* item : items_) {
     if (!item->parentItem()) scene_.addItem(item);
     item->set_mover([this](const FlatPartItem& moved, const Vec2& by_m) { return snapped(moved, by_m); });
@@ -88,10 +96,19 @@ void FlatView::set_editable(bool editable) {
     item->setFlag(QGraphicsItem::ItemIsMovable, editable && item->part().kind != FlatPart::Kind::kOutline);
 }
 
-// Each state's map is drawn once; scrubbing then only changes the picture. A map of another shape of the
-// layout would mislead: it is left out.
+// The map is drawn afresh for the scale at which it has come to rest: pixel on pixel it is sharp and quick.
+void FlatView::rescale_maps() {
+  const double scale = transform().m11() * devicePixelRatioF();
+  if (std::abs(scale / map_scale_ - 1.0) < 1e-6) return;
+  map_scale_ = scale;
+  maps_.clear();
+  show_map();
+}
+
+// Each state's map is drawn once a scale; scrubbing then only changes the picture. A map of another shape of
+// the layout would mislead: it is left out.
 void FlatView::show_map() {
-  constexpr double kPixelsPerMm = 4.0, kMostPixels = 1600.0;
+  constexpr double kMostPixels = 1800.0;
   const int state = selection_.state();
   const auto contact = shown_.contact(state);
   const auto& layout = shown_.layout();
@@ -102,9 +119,9 @@ void FlatView::show_map() {
     auto& [picture, area] = maps_[state];
     if (picture.isNull()) {
       const Bounds2 box = bounds(layout->outline_m);
-      const double longest_mm = 1e3 * (box.high - box.low).maxCoeff();
+      const double longest_mm = std::max(1.0, 1e3 * (box.high - box.low).maxCoeff());
       const FlatMap map = flat_map(*estimate, *contact, shown_.scale().top_pa,
-                                   std::min(kPixelsPerMm, kMostPixels / std::max(1.0, longest_mm)));
+                                   std::min(map_scale_, kMostPixels / longest_mm));
       picture = QPixmap::fromImage(map.image);
       area = map.area_mm;
     }
@@ -254,6 +271,7 @@ void FlatView::zoom(double factor) {
   const double now = transform().m11(), then = std::clamp(now * factor, kLeast, kMost);
   fitted_ = false;
   scale(then / now, then / now);
+  scaled_.start();
 }
 
 void FlatView::wheelEvent(QWheelEvent* event) {
@@ -267,6 +285,7 @@ void FlatView::show_all() {
   if (all.isEmpty()) return;
   fitInView(all.adjusted(-0.05 * all.width(), -0.16 * all.height(), 0.05 * all.width(), 0.16 * all.height()),
             Qt::KeepAspectRatio);
+  scaled_.start();
 }
 
 void FlatView::resizeEvent(QResizeEvent* event) {

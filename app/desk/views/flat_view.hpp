@@ -4,6 +4,7 @@
 // 5 mm, with Ctrl 0.1 mm); wheel, + and - zoom, Home shows all.
 
 #include <QGraphicsView>
+#include <QTimer>
 #include <map>
 #include <memory>
 #include <optional>
@@ -45,6 +46,7 @@ class FlatView : public QGraphicsView {
  private:
   void rebuild();
   void show_map();
+  void rescale_maps();
   void take_marks();
   void take_chamber();
   void scene_selection_changed();
@@ -62,6 +64,8 @@ class FlatView : public QGraphicsView {
   QGraphicsPixmapItem* map_ = nullptr;
   std::vector<FlatPartItem*> items_;
   std::map<int, std::pair<QPixmap, QRectF>> maps_;  // a state each, drawn once
+  double map_scale_ = 4.0;                          // pixels a millimetre
+  QTimer scaled_;
   bool editable_ = true, fitted_ = true, rebuilding_ = false;
   std::optional<double> guide_x_m_, guide_y_m_;
 };

@@ -24,6 +24,7 @@ GlCanvas::GlCanvas(QWidget* parent) : QOpenGLWidget(parent), vtk_(std::make_uniq
   vtk_->window->SetMapped(1);
   vtk_->window->SetMultiSamples(0);  // four samples cost three times the frame on software GL
   vtk_->window->SetFrameBlitModeToNoBlit();
+  vtk_->window->SetForceMaximumHardwareLineWidth(1.0F);  // a core profile draws no wide lines by itself
   vtk_->make_current->SetClientData(this);
   vtk_->make_current->SetCallback([](vtkObject*, unsigned long, void* canvas, void*) {
     static_cast<GlCanvas*>(canvas)->make_current_for_vtk();

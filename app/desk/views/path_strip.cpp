@@ -5,6 +5,7 @@
 #include <QGraphicsLayout>
 #include <QLabel>
 #include <QLegend>
+#include <QLegendMarker>
 #include <QLineSeries>
 #include <QScatterSeries>
 #include <QSignalBlocker>
@@ -100,7 +101,11 @@ void PathStrip::make_chart() {
     series->attachAxis(inside_);
     series->attachAxis(peak_);
   }
-  chart->legend()->setAlignment(Qt::AlignRight);
+  chart->legend()->setAlignment(Qt::AlignTop);
+  for (QAbstractSeries* series :
+       {static_cast<QAbstractSeries*>(curve_), static_cast<QAbstractSeries*>(states_),
+        static_cast<QAbstractSeries*>(now_)})
+    for (QLegendMarker* marker : chart->legend()->markers(series)) marker->setVisible(false);
   connect(states_, &QScatterSeries::clicked, this, [this](const QPointF& at) {
     const auto points = states_->points();
     const auto found = std::find(points.begin(), points.end(), at);
@@ -177,8 +182,8 @@ void PathStrip::draw_curve() {
   inside_->setRange(0.0, right);
   peak_->setRange(0.0, top);
   const QString unit = selection_.unit() == PressureUnit::kKilopascal ? "kPa" : "mmHg";
-  inside_->setTitleText(tr("inside, highest inlet, %1").arg(unit));
-  peak_->setTitleText(tr("on the skin, %1").arg(unit));
+  inside_->setTitleText(tr("inside, %1").arg(unit));
+  peak_->setTitleText(tr("peak on skin, %1").arg(unit));
   view_->setVisible(estimate != nullptr);
   show_state();
 }

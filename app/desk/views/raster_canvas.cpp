@@ -5,12 +5,11 @@
 namespace wrapgauge {
 namespace {
 
-void draw_worn(const BodyScene& scene, const LimbView& view, Raster& raster) {
+void draw_worn(const WornSurface& worn, const LimbView& view, Raster& raster) {
   constexpr double kLift = 1.0;  // pixels
-  const WornSurface& worn = *scene.worn;
   const auto vertex = [&](int v) {
     const Vec3 normal = view.rows * worn.normals.row(v).transpose();
-    const double pressure = worn.pressure_pa.size() > 0 && !scene.dimmed ? worn.pressure_pa[v] : 0.0;
+    const double pressure = worn.pressure_pa.size() > 0 && !worn.dimmed ? worn.pressure_pa[v] : 0.0;
     RasterVertex shown{view.project(worn.points_m.row(v)), shade_of(normal), pressure, 0.0};
     shown.at.z += normal.z() > 0.0 ? kLift : 0.0;
     return shown;
@@ -47,13 +46,15 @@ QImage RasterCanvas::drawn() const {
   view.width = static_cast<int>(view.width * ratio);
   view.height = static_cast<int>(view.height * ratio);
   view.pixels_per_m *= ratio;
-  Raster raster(view.width, view.height, scene_->top_pa);
+  const WornSurface* worn = scene_->worn();
+  Raster raster(view.width, view.height, worn ? worn->top_pa : 1.0);
   draw_skin(scene_->skin->mesh(), scene_->skin->normals(), view, raster);
-  if (scene_->worn) draw_worn(*scene_, view, raster);
-  for (const SceneLines& lines : scene_->lines)
-    for (Eigen::Index k = 0; k + 1 < lines.ends_m.rows(); k += 2)
-      raster.line(view.project(lines.ends_m.row(k)), view.project(lines.ends_m.row(k + 1)),
-                  lines.width * ratio, lines.colour, kLift * ratio);
+  if (worn) draw_worn(*worn, view, raster);
+  for (const auto& part : scene_->parts)
+    for (const SceneLines& lines : part->lines)
+      for (Eigen::Index k = 0; k + 1 < lines.ends_m.rows(); k += 2)
+        raster.line(view.project(lines.ends_m.row(k)), view.project(lines.ends_m.row(k + 1)),
+                    lines.width * ratio, lines.colour, kLift * ratio);
   QImage image = raster.image();
   image.setDevicePixelRatio(ratio);
   return image;

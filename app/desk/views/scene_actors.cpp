@@ -10,6 +10,8 @@
 #include <vtkPoints.h>
 #include <vtkProperty.h>
 
+#include <algorithm>
+
 #include "app/desk/views/body_canvas.hpp"
 
 namespace wrapgauge {
@@ -62,6 +64,39 @@ void light(vtkProperty* property) {
   property->SetSpecular(0.0);
 }
 
+void fill_worn(const WornSurface& worn, vtkPolyData* data, vtkPolyDataMapper* mapper, vtkActor* actor) {
+  data->SetPoints(points_of(worn.points_m));
+  data->SetPolys(cells_of(worn.triangles));
+  data->GetPointData()->SetNormals(normals_of(worn.normals));
+  light(actor->GetProperty());
+  actor->GetProperty()->SetColor(kLayoutAlone.redF(), kLayoutAlone.greenF(), kLayoutAlone.blueF());
+  mapper->SetScalarVisibility(worn.pressure_pa.size() > 0);
+  if (worn.pressure_pa.size() == 0) return;
+  vtkNew<vtkDoubleArray> pressure;
+  pressure->SetNumberOfValues(worn.pressure_pa.size());
+  for (Eigen::Index v = 0; v < worn.pressure_pa.size(); ++v) pressure->SetValue(v, worn.pressure_pa[v]);
+  data->GetPointData()->SetScalars(pressure);
+  mapper->InterpolateScalarsBeforeMappingOn();
+  mapper->UseLookupTableScalarRangeOn();
+  mapper->SetLookupTable(colours(worn.top_pa, worn.dimmed));
+}
+
+void fill_lines(const SceneLines& lines, double pixel_ratio, vtkPolyData* data, vtkPolyDataMapper* mapper,
+                vtkActor* actor) {
+  vtkNew<vtkCellArray> cells;
+  for (vtkIdType k = 0; k + 1 < lines.ends_m.rows(); k += 2) {
+    const vtkIdType ends[2] = {k, k + 1};
+    cells->InsertNextCell(2, ends);
+  }
+  data->SetPoints(points_of(lines.ends_m));
+  data->SetLines(cells);
+  mapper->ScalarVisibilityOff();
+  vtkProperty* property = actor->GetProperty();
+  property->SetColor(lines.colour.redF(), lines.colour.greenF(), lines.colour.blueF());
+  property->SetLineWidth(static_cast<float>(lines.width * pixel_ratio));
+  property->LightingOff();
+}
+
 }  // namespace
 
 SceneActors::SceneActors() {
@@ -72,22 +107,31 @@ SceneActors::SceneActors() {
   from_upper_left->SetPosition(-0.35, 0.35, 0.87);
   from_upper_left->SetFocalPoint(0.0, 0.0, 0.0);
   renderer_->AddLight(from_upper_left);
-  for (Surface* surface : {&skin_, &worn_}) {
-    surface->mapper->SetInputData(surface->data);
-    surface->actor->SetMapper(surface->mapper);
-    light(surface->actor->GetProperty());
-    renderer_->AddActor(surface->actor);
-  }
+  skin_.mapper->SetInputData(skin_.data);
   skin_.mapper->ScalarVisibilityOff();
+  skin_.actor->SetMapper(skin_.mapper);
+  light(skin_.actor->GetProperty());
+  renderer_->AddActor(skin_.actor);
   skin_.actor->GetProperty()->SetColor(kBareSkin.redF(), kBareSkin.greenF(), kBareSkin.blueF());
-  worn_.mapper->InterpolateScalarsBeforeMappingOn();
-  worn_.mapper->UseLookupTableScalarRangeOn();
 }
 
 void SceneActors::show(const BodyScene& scene, double pixel_ratio) {
+  constexpr std::size_t kMostKept = 32;
+  if (parts_.size() > kMostKept || scene.skin != shown_skin_) forget_parts();
   show_skin(scene);
-  show_worn(scene);
-  show_lines(scene, pixel_ratio);
+  const auto is = [](const auto& part) { return [&](const PartActors& kept) { return kept.part == part; }; };
+  for (const auto& part : scene.parts)
+    if (std::none_of(parts_.begin(), parts_.end(), is(part))) add_part(part, pixel_ratio);
+  for (PartActors& kept : parts_) {
+    const bool wanted = std::find(scene.parts.begin(), scene.parts.end(), kept.part) != scene.parts.end();
+    for (const auto& surface : kept.surfaces) surface->actor->SetVisibility(wanted);
+  }
+}
+
+void SceneActors::forget_parts() {
+  for (const PartActors& kept : parts_)
+    for (const auto& surface : kept.surfaces) renderer_->RemoveActor(surface->actor);
+  parts_.clear();
 }
 
 void SceneActors::show_skin(const BodyScene& scene) {
@@ -100,46 +144,26 @@ void SceneActors::show_skin(const BodyScene& scene) {
   skin_.data->GetPointData()->SetNormals(normals_of(shown_skin_->normals()));
 }
 
-void SceneActors::show_worn(const BodyScene& scene) {
-  worn_.data->Initialize();
-  worn_.actor->SetVisibility(scene.worn.has_value());
-  if (!scene.worn) return;
-  const WornSurface& worn = *scene.worn;
-  worn_.data->SetPoints(points_of(worn.points_m));
-  worn_.data->SetPolys(cells_of(worn.triangles));
-  worn_.data->GetPointData()->SetNormals(normals_of(worn.normals));
-  worn_.mapper->SetScalarVisibility(worn.pressure_pa.size() > 0);
-  worn_.actor->GetProperty()->SetColor(kLayoutAlone.redF(), kLayoutAlone.greenF(), kLayoutAlone.blueF());
-  if (worn.pressure_pa.size() == 0) return;
-  vtkNew<vtkDoubleArray> pressure;
-  pressure->SetNumberOfValues(worn.pressure_pa.size());
-  for (Eigen::Index v = 0; v < worn.pressure_pa.size(); ++v) pressure->SetValue(v, worn.pressure_pa[v]);
-  worn_.data->GetPointData()->SetScalars(pressure);
-  worn_.mapper->SetLookupTable(colours(scene.top_pa, scene.dimmed));
-}
-
-void SceneActors::show_lines(const BodyScene& scene, double pixel_ratio) {
-  for (const auto& old : lines_) renderer_->RemoveActor(old->actor);
-  lines_.clear();
-  for (const SceneLines& lines : scene.lines) {
-    auto shown = std::make_unique<Surface>();
-    vtkNew<vtkCellArray> cells;
-    for (vtkIdType k = 0; k + 1 < lines.ends_m.rows(); k += 2) {
-      const vtkIdType ends[2] = {k, k + 1};
-      cells->InsertNextCell(2, ends);
-    }
-    shown->data->SetPoints(points_of(lines.ends_m));
-    shown->data->SetLines(cells);
-    shown->mapper->SetInputData(shown->data);
-    shown->mapper->ScalarVisibilityOff();
-    shown->actor->SetMapper(shown->mapper);
-    vtkProperty* property = shown->actor->GetProperty();
-    property->SetColor(lines.colour.redF(), lines.colour.greenF(), lines.colour.blueF());
-    property->SetLineWidth(static_cast<float>(lines.width * pixel_ratio));
-    property->LightingOff();
-    renderer_->AddActor(shown->actor);
-    lines_.push_back(std::move(shown));
+void SceneActors::add_part(std::shared_ptr<const ScenePart> part, double pixel_ratio) {
+  PartActors kept;
+  const auto add = [&] {
+    auto surface = std::make_unique<Surface>();
+    surface->mapper->SetInputData(surface->data);
+    surface->actor->SetMapper(surface->mapper);
+    renderer_->AddActor(surface->actor);
+    kept.surfaces.push_back(std::move(surface));
+    return kept.surfaces.back().get();
+  };
+  if (part->surface) {
+    Surface* made = add();
+    fill_worn(*part->surface, made->data, made->mapper, made->actor);
   }
+  for (const SceneLines& lines : part->lines) {
+    Surface* made = add();
+    fill_lines(lines, pixel_ratio, made->data, made->mapper, made->actor);
+  }
+  kept.part = std::move(part);
+  parts_.push_back(std::move(kept));
 }
 
 void SceneActors::look(const LimbView& view) {

@@ -30,13 +30,18 @@ class SceneActors {
     vtkNew<vtkPolyDataMapper> mapper;
     vtkNew<vtkActor> actor;
   };
+  // Actors stay when a part goes out of sight: it is often shown again, as when states are scrubbed.
+  struct PartActors {
+    std::shared_ptr<const ScenePart> part;
+    std::vector<std::unique_ptr<Surface>> surfaces;
+  };
   void show_skin(const BodyScene& scene);
-  void show_worn(const BodyScene& scene);
-  void show_lines(const BodyScene& scene, double pixel_ratio);
+  void add_part(std::shared_ptr<const ScenePart> part, double pixel_ratio);
+  void forget_parts();
 
   vtkNew<vtkRenderer> renderer_;
-  Surface skin_, worn_;
-  std::vector<std::unique_ptr<Surface>> lines_;
+  Surface skin_;
+  std::vector<PartActors> parts_;
   std::shared_ptr<const SkinSurface> shown_skin_;
 };
 

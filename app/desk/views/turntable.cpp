@@ -18,7 +18,8 @@ void Turntable::set_body(const Axis& axis, const Vec3& front) {
   aim();
 }
 
-void Turntable::set_size(int width, int height) {
+void Turntable::set_size(int width, int height, int covered_right) {
+  covered_right_ = covered_right;
   const double factor = std::min(static_cast<double>(std::max(1, width)) / view_.width,
                                  static_cast<double>(std::max(1, height)) / view_.height);
   view_.width = std::max(1, width);
@@ -40,8 +41,10 @@ void Turntable::refit() {
   const Points3 seen = fitted_m_ * view_.rows.transpose();
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
   const Vec3 size = (high - low).cwiseMax(1e-4);
-  view_.centre_m = view_.rows.transpose() * (0.5 * (low + high));
-  view_.pixels_per_m = kShare * std::min(view_.width / size.x(), view_.height / size.y());
+  const double room = std::max(0.4 * view_.width, static_cast<double>(view_.width - covered_right_));
+  view_.pixels_per_m = kShare * std::min(room / size.x(), view_.height / size.y());
+  const Vec3 aside(0.5 * (view_.width - room) / view_.pixels_per_m, 0.0, 0.0);
+  view_.centre_m = view_.rows.transpose() * (0.5 * (low + high) + aside);
 }
 
 void Turntable::look_from(ViewSide side) {

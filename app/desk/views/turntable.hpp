@@ -12,7 +12,8 @@ class Turntable {
  public:
   // `front`: what is looked at from the front; made perpendicular to the axis.
   void set_body(const Axis& axis, const Vec3& front);
-  void set_size(int width, int height);
+  // `covered_right`: pixels on the right that other things stand over.
+  void set_size(int width, int height, int covered_right = 0);
   // All points in sight from the present side, with a margin. Until the next zoom or pan it stays so when the
   // size changes.
   void fit(const Points3& points_m);
@@ -34,6 +35,7 @@ class Turntable {
   Vec3 up_ = Vec3::UnitZ(), front_ = Vec3::UnitX();
   double right_deg_ = 0.0, up_deg_ = 0.0;
   Points3 fitted_m_;  // empty: the user has zoomed or panned
+  int covered_right_ = 0;
   LimbView view_;
 };
 

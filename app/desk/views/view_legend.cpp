@@ -68,6 +68,10 @@ QString limits_words(const MapScene& scale, PressureUnit first) {
 
 }  // namespace
 
+int legend_width(const QFont& font) {
+  return static_cast<int>(QFontMetricsF(font).horizontalAdvance("— limit 4.0 kPa ÷ 1.5")) + 32;
+}
+
 QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScene& scale,
                             const LegendLook& look) {
   painter.setFont(look.font);
