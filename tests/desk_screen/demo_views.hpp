@@ -63,6 +63,8 @@ struct DemoViews {
     strip = new PathStrip(shown, selection, below);
     table = new ChamberTable(shown, selection, below);
     probe = new ProbePanel(shown, selection, below);
+    above->setSizes({size.width() / 2, size.width() / 2});
+    below->setSizes({size.width() / 3, size.width() / 2, size.width() / 6});
     window.setSizes({2 * size.height() / 3, size.height() / 3});
     window.resize(size);
     window.show();

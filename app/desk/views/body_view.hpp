@@ -33,6 +33,7 @@ class BodyView : public QWidget {
   QImage picture();                      // with legend and words, as on the screen
   const QString& why_software() const { return why_software_; }
   const Turntable& turntable() const { return turntable_; }
+  QSize sizeHint() const override { return {560, 480}; }
 
  signals:
   // Where the user puts the anchor; `finished` with the last of a drag.

@@ -27,6 +27,7 @@ class FlatView : public QGraphicsView {
   std::optional<FlatPart> chosen_part() const;
   void show_all();
   QImage picture();
+  QSize sizeHint() const override { return {560, 480}; }
 
  signals:
   void partChosen(const std::optional<FlatPart>& part);

@@ -183,7 +183,7 @@ void PathStrip::draw_curve() {
   peak_->setRange(0.0, top);
   const QString unit = selection_.unit() == PressureUnit::kKilopascal ? "kPa" : "mmHg";
   inside_->setTitleText(tr("inside, %1").arg(unit));
-  peak_->setTitleText(tr("peak on skin, %1").arg(unit));
+  peak_->setTitleText(tr("peak, %1").arg(unit));
   view_->setVisible(estimate != nullptr);
   show_state();
 }
