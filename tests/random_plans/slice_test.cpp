@@ -1,0 +1,38 @@
+// A slice of the random plans in docs/random-plans.md, with the same generator.
+#include <gtest/gtest.h>
+
+#include "tests/random_plans/outcome.hpp"
+
+namespace wrapgauge::random_plans {
+namespace {
+
+const Resources& shipped_resources() {
+  static const Resources resources =
+      read_resources(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources").value();
+  return resources;
+}
+
+class RandomPlans : public testing::TestWithParam<unsigned> {};
+
+TEST_P(RandomPlans, EndBalancedOrSayHowFarTheyGot) {
+  int turned_down = 0;
+  const RandomPlan random = random_plan(GetParam(), shipped_resources(), turned_down);
+  const Outcome outcome = outcome_of(random, shipped_resources());
+  EXPECT_NE(outcome.end, End::kOutOfBalance) << random.words << ": " << outcome.message;
+  if (outcome.end != End::kGaveUp) return;
+  EXPECT_NE(outcome.message.find("equilibrium was found"), std::string::npos) << outcome.message;
+}
+
+TEST(RandomPlan, OfOneSeedIsOnePlan) {
+  int turned_down = 0;
+  const RandomPlan one = random_plan(7, shipped_resources(), turned_down),
+                   two = random_plan(7, shipped_resources(), turned_down),
+                   other = random_plan(8, shipped_resources(), turned_down);
+  EXPECT_EQ(one.words, two.words);
+  EXPECT_NE(one.words, other.words);
+}
+
+INSTANTIATE_TEST_SUITE_P(Slice, RandomPlans, testing::Range(1u, 9u));
+
+}  // namespace
+}  // namespace wrapgauge::random_plans
