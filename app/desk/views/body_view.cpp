@@ -32,6 +32,7 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The body with the layout on it"));
   setMinimumSize(240, 200);
+  canvas_->widget()->setObjectName("canvas");
   canvas_->widget()->installEventFilter(this);
   canvas_->widget()->setFocusPolicy(Qt::NoFocus);
   canvas_->show_background(view_colours(*this).paper);

@@ -353,9 +353,11 @@ void FlatView::draw_words(QPainter& painter) {
     QString name = QString::fromStdString(shown_.layout()->chambers[chamber].name);
     const QPointF at = mapFromScene(item->mapToScene(item->path().boundingRect().center()));
     draw_plate(painter, at, name, look, taken);
-    if (contact && chamber < contact->figures.chambers.size())
-      draw_plate(painter, at + QPointF(0, metrics.height() + 6),
-                 pressure_words(contact->figures.chambers[chamber].peak, selection_.unit()), look, taken);
+    if (!contact || chamber >= contact->figures.chambers.size()) continue;
+    QString peak = pressure_words(contact->figures.chambers[chamber].peak, selection_.unit());
+    const double room = item->path().boundingRect().width() * transform().m11();
+    if (metrics.horizontalAdvance(peak) > room) peak = peak.section(" (", 0, 0);
+    draw_plate(painter, at + QPointF(0, metrics.height() + 6), peak, look, taken);
   }
 }
 

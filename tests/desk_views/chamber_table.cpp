@@ -1,0 +1,69 @@
+#include "app/desk/views/chamber_table.hpp"
+
+#include <QSignalSpy>
+
+#include "model/core/number_text.hpp"
+#include "small_estimate.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString cell(const ChamberTableModel& model, int row, int column) {
+  return model.data(model.index(row, column)).toString();
+}
+
+TEST(ChamberTable, HasARowForEachChamberWithTheFiguresOfTheShownState) {
+  WithShown with;
+  const ChamberTableModel model(with.shown, with.selection);
+  EXPECT_EQ(model.rowCount(), 0);
+  ASSERT_TRUE(with.show_all_states(two_chamber_estimate()));
+  ASSERT_EQ(model.rowCount(), 2);
+  for (int state = 0; state < with.shown.state_count(); ++state) {
+    with.selection.show_state(state);
+    for (int row = 0; row < 2; ++row) {
+      const ChamberFigures& figures =
+          with.shown.contact(state)->figures.chambers[static_cast<std::size_t>(row)];
+      EXPECT_EQ(cell(model, row, ChamberTableModel::kChamber).toStdString(), figures.chamber);
+      EXPECT_EQ(cell(model, row, ChamberTableModel::kForce).toStdString(),
+                fixed_text(figures.force / newton, 1) + " N");
+      EXPECT_EQ(cell(model, row, ChamberTableModel::kPeak).toStdString(),
+                fixed_text(figures.peak / kPa, 1) + " kPa (" + fixed_text(figures.peak / mmHg, 0) + " mmHg)");
+    }
+  }
+}
+
+TEST(ChamberTable, PutsTheChosenUnitFirstAndKeepsTheOther) {
+  WithShown with;
+  const ChamberTableModel model(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  // 2 kPa / (133.322 Pa a mmHg) = 15.0 mmHg.
+  EXPECT_EQ(cell(model, 0, ChamberTableModel::kGauge), "2.0 kPa (15 mmHg)");
+  with.selection.show_unit(PressureUnit::kMillimetresOfMercury);
+  EXPECT_EQ(cell(model, 0, ChamberTableModel::kGauge), "15 mmHg (2.0 kPa)");
+}
+
+TEST(ChamberTable, CopiesALineForEachChamberUnderTheHeadings) {
+  WithShown with;
+  const ChamberTableModel model(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  const QStringList lines = model.text().split('\n', Qt::SkipEmptyParts);
+  ASSERT_EQ(lines.size(), 3);
+  EXPECT_EQ(lines[0].split('\t').size(), ChamberTableModel::kColumnCount);
+  EXPECT_TRUE(lines[1].startsWith("left\t"));
+  EXPECT_EQ(model.csv().count('\n'), 3);
+}
+
+TEST(ChamberTable, ChoosingARowChoosesTheChamberAndTheOtherWayRound) {
+  WithShown with;
+  ChamberTable table(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  table.selectRow(1);
+  table.setCurrentIndex(table.model()->index(1, 0));
+  ASSERT_TRUE(with.selection.chamber());
+  EXPECT_EQ(index_of(*with.selection.chamber()), 1U);
+  with.selection.select_chamber(ChamberId(0));
+  EXPECT_TRUE(table.selectionModel()->isRowSelected(0, {}));
+}
+
+}  // namespace
+}  // namespace wrapgauge

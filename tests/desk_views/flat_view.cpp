@@ -1,0 +1,75 @@
+#include "app/desk/views/flat_view.hpp"
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include "small_estimate.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct WithFlatView : WithShown {
+  FlatView view{shown, selection};
+
+  void open() {
+    view.resize(700, 600);
+    view.show();
+    shown.show_estimate(two_chamber_estimate());
+    QCoreApplication::processEvents();
+  }
+  QPoint pixel_of(double x_mm, double y_mm) { return view.mapFromScene(QPointF(x_mm, -y_mm)); }
+};
+
+TEST(FlatView, AClickedChamberIsChosenEverywhere) {
+  WithFlatView with;
+  with.open();
+  QTest::mouseClick(with.view.viewport(), Qt::LeftButton, {}, with.pixel_of(20.0, 10.0));
+  ASSERT_TRUE(with.selection.chamber());
+  EXPECT_EQ(index_of(*with.selection.chamber()), 1U);
+  with.selection.select_chamber(ChamberId(0));
+  EXPECT_EQ(with.view.chosen_part(), (FlatPart{FlatPart::Kind::kChamber, 0, 0}));
+}
+
+TEST(FlatView, ADraggedChamberTellsHowFarItWasMovedAndStaysUntilTheLayoutChanges) {
+  WithFlatView with;
+  with.open();
+  QSignalSpy moved(&with.view, &FlatView::chamberMoved);
+  const QPoint from = with.pixel_of(20.0, 12.0), to = with.pixel_of(20.0, 16.1);
+  QTest::mousePress(with.view.viewport(), Qt::LeftButton, {}, from);
+  for (int k = 1; k <= 8; ++k) QTest::mouseMove(with.view.viewport(), from + (to - from) * k / 8);
+  QTest::mouseRelease(with.view.viewport(), Qt::LeftButton, {}, to);
+  ASSERT_EQ(moved.size(), 1);
+  EXPECT_EQ(index_of(moved[0][0].value<ChamberId>()), 1U);
+  const auto by_m = moved[0][1].value<Vec2>();
+  EXPECT_NEAR(by_m.x(), 0.0, 1e-9);  // in line with where it was
+  EXPECT_NEAR(by_m.y(), 4.0e-3, 0.6e-3);
+}
+
+TEST(FlatView, ArrowKeysMoveTheChosenPartByAMillimetre) {
+  WithFlatView with;
+  with.open();
+  QSignalSpy moved(&with.view, &FlatView::partMoved);
+  with.view.choose_part(FlatPart{FlatPart::Kind::kInlet, 0, 0});
+  QTest::keyClick(&with.view, Qt::Key_Left);
+  QTest::keyClick(&with.view, Qt::Key_Up, Qt::ShiftModifier);
+  ASSERT_EQ(moved.size(), 2);
+  EXPECT_NEAR((moved[0][1].value<Vec2>() - Vec2(-1e-3, 0.0)).norm(), 0.0, 1e-12);
+  EXPECT_NEAR((moved[1][1].value<Vec2>() - Vec2(0.0, 5e-3)).norm(), 0.0, 1e-12);
+}
+
+TEST(FlatView, PageDownGoesThroughEveryPartAndBackToTheFirst) {
+  WithFlatView with;
+  with.open();
+  std::vector<FlatPart> seen;
+  for (int k = 0; k < 6; ++k) {  // outline, channel, two chambers, inset spot, inlet
+    QTest::keyClick(&with.view, Qt::Key_PageDown);
+    ASSERT_TRUE(with.view.chosen_part());
+    for (const FlatPart& before : seen) EXPECT_FALSE(before == *with.view.chosen_part());
+    seen.push_back(*with.view.chosen_part());
+  }
+  QTest::keyClick(&with.view, Qt::Key_PageDown);
+  EXPECT_EQ(*with.view.chosen_part(), seen.front());
+}
+
+}  // namespace
+}  // namespace wrapgauge
