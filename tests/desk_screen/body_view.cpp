@@ -29,6 +29,7 @@ TEST(BodyOnScreen, AllViewsAreDrawnAtEachSizeInBothPalettes) {
       ASSERT_TRUE(views.show_estimate());
       views.selection.select_chamber(ChamberId(1));
       views.selection.pick_place(demo_estimate()->figures.peak_at_m);
+      EXPECT_TRUE(views.probe->text().contains("Limit there"));  // the device covers its own peak
       let_events_run(300);
       const QString name = QString("%1/views-%2x%3-%4-%5.png")
                                .arg(picture_folder())

@@ -4,7 +4,6 @@
 #include "app/desk/views/shown_plan.hpp"
 
 class QLabel;
-class QFormLayout;
 
 namespace wrapgauge {
 

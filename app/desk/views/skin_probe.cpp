@@ -122,12 +122,14 @@ void read_layout(const ShownPlan& shown, const StateContact& contact, int state,
 std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const Vec3& place_m) {
   if (!shown.body()) return std::nullopt;
   PlaceReading reading;
-  reading.point_m = place_m;
-  const AnchorAtStation station = station_of(shown.body()->axis, place_m);
+  Points3 asked(1, 3);
+  asked.row(0) = place_m;
+  reading.point_m = shown.skin()->nearest(asked).points_m.row(0);
+  const AnchorAtStation station = station_of(shown.body()->axis, reading.point_m);
   reading.station_m = station.station.si();
   reading.angle_deg = station.angle_deg;
   for (const BonySite& site : shown.sites())
-    if (lies_on(site, place_m)) reading.site = site.name;
+    if (lies_on(site, reading.point_m)) reading.site = site.name;
   if (const auto contact = shown.contact(state)) read_layout(shown, *contact, state, reading);
   return reading;
 }

@@ -40,7 +40,8 @@ struct PlaceReading {
   std::string part;  // chamber, channel, strap or "weld"; empty: bare skin
   std::string site;  // bony site it lies on; empty: none
 };
-// None: no body.
+// `place_m` is brought to the skin at rest first: a place of the deformed device may lie millimetres below
+// it. None: no body.
 std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const Vec3& place_m);
 
 AnchorAtStation station_of(const Axis& axis, const Vec3& point_m);
