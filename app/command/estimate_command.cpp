@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/note_studies_options.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/job/job.hpp"
@@ -30,6 +31,7 @@ struct EstimateCommand {
   bool mesh_error = true;
   bool wrinkled_too = false;
   bool note = false;  // the study note too
+  NoteStudies studies;
 };
 
 void say_chambers(const Summary& summary, std::ostream& out) {
@@ -71,6 +73,8 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
 
   if (command.wrinkled_too) job.plan.compare_wrinkled = true;
 
+  const auto extras = read_note_studies(job, command.studies);
+  if (!extras) return say_problem(extras.problem(), streams);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
 
   std::optional<Result<Estimate>> estimated;
@@ -84,7 +88,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (auto written = write_results(result, summary, command.folder); !written)
     return say_problem(written.problem(), streams);
   if (command.note)
-    if (auto written = write_note(command.plan, result, summary, command.folder); !written)
+    if (auto written = write_note(command.plan, result, summary, command.folder, *extras); !written)
       return say_problem(written.problem(), streams);
   if (command.json)
     streams.out << summary_json(summary);
@@ -111,6 +115,7 @@ void add_estimate(CLI::App& app, Action& action) {
       "Solve once more with wrinkling instead of compression in the sheets (or the other way round) "
       "and say how the chambers differ");
   command->add_flag("--note", wanted->note, "Write the study note too, as `wrapgauge note` does");
+  add_note_studies_options(*command, wanted->studies, "--note");
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });

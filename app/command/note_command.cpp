@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/note_studies_options.hpp"
 #include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/job/job.hpp"
@@ -15,14 +16,16 @@ namespace {
 constexpr const char* kExamples =
     "Examples:\n"
     "  wrapgauge note cuff.json --out cuff\n"
+    "  wrapgauge note cuff.json --out cuff --spread cuff-spread --ceiling cuff-ceiling.json\n"
     "Solves the plan and writes note.md, note.html, note.pdf (two A4 pages, the same words) and\n"
     "note-pictures.png. To have the other results too, use estimate with --note, which solves once.\n"
     "A note is refused when no equilibrium was found, when the inflation asked for is never reached, and\n"
-    "when an input file changed while the plan was solved.\n";
+    "when an input file changed while the plan was solved or since the spread or ceiling was found.\n";
 
 struct NoteCommand {
   std::filesystem::path plan, folder;
   std::optional<double> edge_mm;
+  NoteStudies studies;
 };
 
 int run_note(const NoteCommand& command, Streams streams) {
@@ -30,6 +33,8 @@ int run_note(const NoteCommand& command, Streams streams) {
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
+  const auto extras = read_note_studies(job, command.studies);
+  if (!extras) return say_problem(extras.problem(), streams);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
   std::optional<Result<Estimate>> estimated;
   {
@@ -38,7 +43,7 @@ int run_note(const NoteCommand& command, Streams streams) {
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Summary summary = summarise(job.plan, **estimated, job.inputs);
-  if (auto written = write_note(command.plan, **estimated, summary, command.folder); !written)
+  if (auto written = write_note(command.plan, **estimated, summary, command.folder, *extras); !written)
     return say_problem(written.problem(), streams);
   streams.out << "Status: " << status_text(summary) << ".\nNote of two pages written to "
               << (command.folder / "note.pdf").string() << "; empty cells are for the study to fill.\n";
@@ -55,6 +60,7 @@ void add_note(CLI::App& app, Action& action) {
       ->required()
       ->type_name("DIR");
   add_mesh_edge_option(*command, wanted->edge_mm);
+  add_note_studies_options(*command, wanted->studies);
   command->footer(std::string(kExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });

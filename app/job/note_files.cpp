@@ -21,11 +21,12 @@ Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
 }
 
 Result<std::monostate> write_note(const std::filesystem::path& plan_file, const Estimate& estimate,
-                                  const Summary& summary, const std::filesystem::path& folder) {
+                                  const Summary& summary, const std::filesystem::path& folder,
+                                  const NoteExtras& extras) {
   const auto now = read_job(plan_file);
   if (!now) return now.problem();
   // Everything is made before anything is written, so that no half of a note is left behind.
-  const auto made = make_note(estimate, summary, now->inputs);
+  const auto made = make_note(estimate, summary, now->inputs, extras);
   if (!made) return made.problem();
   for (const auto& [name, bytes] : {std::pair<const char*, const std::string&>{kNotePicture, made->picture},
                                     {"note.md", made->markdown},

@@ -94,7 +94,8 @@ void draw_limit(const Axes& axes, double threshold_pa, double factor, QPainter& 
   const QString words = QString::fromStdString("limit " + pressure_text(Pressure(threshold_pa * factor)) +
                                                " ÷ " + fixed_text(factor, 1));
   const double width = QFontMetricsF(painter.font()).horizontalAdvance(words) + 12;
-  const QRectF plate(right.x() - width, right.y() + 6, width, 34);
+  // Above the line at the left: a curve that starts below the limit does not pass there.
+  const QRectF plate(left.x() + 6, left.y() - 42, width, 34);
   painter.fillRect(plate, QColor(255, 255, 255, 230));
   painter.drawText(plate, Qt::AlignCenter, words);
 }

@@ -57,6 +57,20 @@ double level_at(const std::vector<LevelPoint>& levels, Time at) {
   return between(*(after - 1), *after, at);
 }
 
+std::string programme_text(const std::vector<ProgrammeStep>& steps) {
+  constexpr std::size_t kShown = 6;
+  std::string text;
+  for (std::size_t i = 0; i < std::min(steps.size(), kShown); ++i) {
+    const ProgrammeStep& step = steps[i];
+    text += i ? "; " : "";
+    text += step.level > 0.0 ? "to " + fixed_text(100.0 * step.level, 0) + " %" : std::string("vented");
+    text += step.ramp > Time() ? " in " + time_text(step.ramp) : " at once";
+    if (step.hold > Time()) text += ", held for " + time_text(step.hold);
+  }
+  if (steps.size() > kShown) text += "; and " + std::to_string(steps.size() - kShown) + " more steps";
+  return text.empty() ? text : text + "; and so on";
+}
+
 std::optional<std::string> programme_problem(const std::vector<ProgrammeStep>& steps, Time length) {
   if (steps.empty()) return "has no steps; give at least one";
   double highest = 0.0;

@@ -40,7 +40,8 @@ Result<Note> study_note(const Summary& summary, const std::vector<InputFile>& in
                    "The note was not written, since the plan's inflation is never reached: " +
                        *summary.limit_point + " Ask for less first.",
                    {}};
-  return Note{"Study note: " + summary.plan, {note_first_page(summary, extras), note_second_page(summary)}};
+  return Note{"Study note: " + summary.plan,
+              {note_first_page(summary, extras), note_second_page(summary, extras)}};
 }
 
 }  // namespace wrapgauge

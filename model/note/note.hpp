@@ -55,6 +55,7 @@ struct NoteBands {
 struct NoteCeiling {
   std::string words;  // highest inflation of each inlet, what stops it, the relief setting that follows
   std::vector<InputFile> inputs;
+  std::optional<std::string> relief;  // "3.0 kPa (22 mmHg) for inlet 'a'": for the valve's test
 };
 struct NoteExtras {
   std::optional<NoteBands> bands;

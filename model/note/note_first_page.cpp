@@ -31,14 +31,28 @@ std::string alert_text(const Summary& summary) {
   return "No prediction lies above a limit of the set used. This does not show that it does no harm.";
 }
 
+// Inlets with steps of their own are told one by one, the others as the session says.
 std::string session_text(const Summary& summary) {
-  if (!summary.session) return "How long and how often it is worn is not in the plan.";
+  std::string text, own;
+  std::size_t with_steps = 0;
+  for (const InflatedInlet& inlet : summary.inlets) {
+    if (inlet.steps.empty()) continue;
+    ++with_steps;
+    own += " Inlet '" + inlet.inlet + "' goes " + programme_text(inlet.steps) + ".";
+  }
+  if (!summary.session) return "How long and how often it is worn is not in the plan." + own;
   const Session& session = *summary.session;
-  std::string text = "It is worn for " + time_text(session.length);
-  if (session.hold)
-    text += ", inflated for " + time_text(*session.hold) + " and vented for " +
+  text = "It is worn for " + time_text(session.length);
+  if (session.hold && with_steps < summary.inlets.size()) {
+    if (with_steps > 0)
+      text += "." + own, own = " The other inlets: ";
+    else
+      own = ", ";
+    text += own + "inflated for " + time_text(*session.hold) + " and vented for " +
             time_text(session.off.value_or(Time())) + " in turn";
-  return text + ".";
+    own.clear();
+  }
+  return text + "." + own;
 }
 
 std::string worn_text(const Summary& summary) {
@@ -87,7 +101,7 @@ NoteTable pressures_table(const Summary& summary, const NoteExtras& extras) {
 std::string pressures_text(const Summary& summary, const NoteExtras& extras) {
   const std::size_t left_out = summary.figures.chambers.size() - shown_chambers(summary).size();
   std::string text;
-  if (left_out > 0) text += std::to_string(left_out) + " less pressed chambers are left out. ";
+  if (left_out > 0) text += std::to_string(left_out) + " less pressed chambers stand in summary.md only. ";
   text += "The highest pressure anywhere is " + pressure_text(summary.figures.peak_anywhere) + ", under '" +
           summary.figures.peak_part + "'. The model is not calibrated, so peak times " +
           number_text(summary.model_factor, 3) + " is held against the limits. ";
@@ -108,23 +122,60 @@ NoteTable limits_table(const Summary& summary) {
   return table;
 }
 
+// "2 warnings, at 'a', 'b'"
+std::string left_out_text(const std::vector<const Finding*>& left_out, Severity severity) {
+  constexpr std::size_t kNamed = 6;
+  std::vector<std::string> places;
+  std::size_t count = 0;
+  for (const Finding* finding : left_out) {
+    if (finding->severity != severity) continue;
+    ++count;
+    if (std::find(places.begin(), places.end(), finding->where) == places.end())
+      places.push_back(finding->where);
+  }
+  if (count == 0) return "";
+  std::string text = std::to_string(count);
+  text += severity == Severity::kStop         ? " that say stop"
+          : severity == Severity::kAboveLimit ? " above a limit"
+          : count == 1                        ? " warning"
+                                              : " warnings";
+  text += ", at ";
+  for (std::size_t i = 0; i < std::min(places.size(), kNamed); ++i)
+    text.append(i ? ", '" : "'").append(places[i]).append("'");
+  if (places.size() > kNamed) text += " and " + std::to_string(places.size() - kNamed) + " more places";
+  return text;
+}
+
 NoteList findings_list(const Summary& summary) {
   NoteList list;
-  std::size_t left_out = 0;
+  std::vector<const Finding*> left_out;
   for (const Finding& finding : summary.findings) {
     if (finding.severity == Severity::kNote) continue;
     if (list.items.size() == kMostFindings) {
-      ++left_out;
+      left_out.push_back(&finding);
       continue;
     }
     std::string mark(severity_text(finding.severity));
     mark[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(mark[0])));
     list.items.push_back(mark + ": " + without_source(finding.sentence));
   }
-  if (left_out > 0)
-    list.items.push_back(std::to_string(left_out) + " more stand in the summary of the results.");
+  if (!left_out.empty()) {
+    std::string words;
+    for (const Severity severity : {Severity::kStop, Severity::kAboveLimit, Severity::kWarn})
+      if (const std::string some = left_out_text(left_out, severity); !some.empty())
+        words += (words.empty() ? "" : "; ") + some;
+    list.items.push_back(std::to_string(left_out.size()) + " more are left out here: " + words +
+                         ". All stand in full in summary.md, written by wrapgauge estimate.");
+  }
   if (list.items.empty()) list.items.push_back("None above a warning.");
   return list;
+}
+
+std::string girth_text(const Summary& summary) {
+  const bool round = std::any_of(summary.rows_in_use.begin(), summary.rows_in_use.end(),
+                                 [](const LimitRow& row) { return row.site == SiteClass::kCircumferential; });
+  return "The device presses on up to " + fixed_text(100.0 * summary.figures.share_of_girth, 0) +
+         " % of a girth, so the row for a cuff round the limb " + (round ? "holds." : "does not hold.");
 }
 
 }  // namespace
@@ -164,8 +215,8 @@ NotePage note_first_page(const Summary& summary, const NoteExtras& extras) {
   page.blocks.push_back(NoteText{pressures_text(summary, extras)});
   page.blocks.push_back(NoteHeading{"3. Limits used"});
   page.blocks.push_back(limits_table(summary));
-  page.blocks.push_back(
-      NoteText{"Set: " + summary.limits_name + ". No row is a proven threshold; people differ."});
+  page.blocks.push_back(NoteText{girth_text(summary) + " Set: " + summary.limits_name +
+                                 ". No row is a proven threshold; people differ."});
   page.blocks.push_back(NoteHeading{"4. Findings"});
   page.blocks.push_back(findings_list(summary));
   return page;

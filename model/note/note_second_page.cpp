@@ -27,15 +27,18 @@ Pressure planned(const Summary& summary) {
   return highest;
 }
 
-NoteTable tests_table(const Summary& summary) {
+NoteTable tests_table(const Summary& summary, const NoteExtras& extras) {
   const Pressure gauge = planned(summary);
+  const std::string relief =
+      extras.ceiling && extras.ceiling->relief
+          ? "it opens at " + *extras.ceiling->relief + " or less, as solved for with the ceiling"
+          : "it opens at " + pressure_text(summary.highest_relief) + " or less";
   NoteTable table{{"Test off the body", "Accept when", "Reading", "Date and name"}, {}, {34, 32, 17, 17}};
   table.rows = {
       {"Leak: fill to " + pressure_text(gauge) + ", close, wait 5 min",
        "it falls by less than a tenth (judgement)", "", ""},
       {"Hold: 10 min at 1.5 times, " + pressure_text(gauge * 1.5), "no seam opens, no bulge grows", "", ""},
-      {"Relief valve: raise the pressure slowly",
-       "it opens at " + pressure_text(summary.highest_relief) + " or less", "", ""},
+      {"Relief valve: raise the pressure slowly", relief, "", ""},
       {"Release: let go by hand at full pressure",
        "below " + pressure_text(summary.release.down_to) + " within " + time_text(summary.release.within), "",
        ""},
@@ -74,7 +77,7 @@ std::string inputs_text(const Summary& summary) {
 
 }  // namespace
 
-NotePage note_second_page(const Summary& summary) {
+NotePage note_second_page(const Summary& summary, const NoteExtras& extras) {
   const Cautions& all = cautions();
   NotePage page;
   const auto add = [&](const char* heading, NoteBlock block) {
@@ -85,7 +88,7 @@ NotePage note_second_page(const Summary& summary) {
   add("6. Who must not take part", NoteList{all.not_for});
   add("7. Stop signs: vent and take it off at once", NoteList{all.stop_signs});
   page.blocks.push_back(NoteText{"Or when the wearer wants to stop. No reason is needed. " + all.ask});
-  add("8. Tests before any person wears it", tests_table(summary));
+  add("8. Tests before any person wears it", tests_table(summary, extras));
   add("9. Skin checks", checks_table(summary));
   add("10. Cleaning",
       NoteText{"Wash with mild soap and water. Wipe with 70 % alcohol. Let it dry. Keep one cast for each "

@@ -20,9 +20,10 @@ struct InputFile {
 
 struct InflatedInlet {
   std::string inlet;
-  std::string asked;  // "6.0 kPa (45 mmHg)" or "42 mL"
-  Pressure gauge;     // reached
-  Volume volume;      // enclosed between the sheets
+  std::string asked;                      // "6.0 kPa (45 mmHg)" or "42 mL"
+  Pressure gauge;                         // reached
+  Volume volume;                          // enclosed between the sheets
+  std::vector<ProgrammeStep> steps = {};  // over time; empty: as the session says
 };
 
 struct MeshSize {

@@ -98,7 +98,7 @@ std::vector<InflatedInlet> inlets_reached(const Plan& plan, const Estimate& esti
     InflatedInlet inlet{name, "", Pressure(last.group_pressure_pa[static_cast<Eigen::Index>(g)]),
                         Volume(last.group_volume_m3[static_cast<Eigen::Index>(g)])};
     for (const InletProgram& program : plan.inflation)
-      if (program.inlet == name) inlet.asked = asked_text(program.target);
+      if (program.inlet == name) inlet.asked = asked_text(program.target), inlet.steps = program.steps;
     inlets.push_back(inlet);
   }
   return inlets;

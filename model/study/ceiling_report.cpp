@@ -89,24 +89,56 @@ void say_ceiling(const InletCeiling& ceiling, std::vector<std::string>& words) {
   words.push_back(verified_text(ceiling));
 }
 
-std::string relief_text(const ReliefSetting& relief) {
-  std::string text = "Set the relief valve no higher than";
+std::string settings_text(const ReliefSetting& relief) {
+  std::string text;
   for (const CeilingInlet& inlet : relief.inlets)
-    text += (&inlet == &relief.inlets.front() ? " " : ", ") + pressure_down_text(inlet.gauge) +
-            " for inlet '" + inlet.inlet + "'";
-  text += ": " + relief.rule + ".";
+    text += (text.empty() ? "" : ", ") + pressure_down_text(inlet.gauge) + " for inlet '" + inlet.inlet + "'";
+  return text;
+}
+
+std::string relief_text(const ReliefSetting& relief) {
+  std::string text =
+      "Set the relief valve no higher than " + settings_text(relief) + ": " + relief.rule + ".";
   if (relief.at) text += " Solved there: " + check_text(*relief.at) + ".";
   return text;
 }
 
+std::string share_text(const CeilingCheck& check) {
+  return check.equilibrium ? percent_text(check.nearest.share) + " of the limit" : "no equilibrium";
+}
+
+std::string stop_brief(const InletCeiling& ceiling) {
+  if (ceiling.stop == CeilingStop::kRunsAway)
+    return "above it the bulge of " + ceiling.runs_away_in.value_or("?") + " runs away";
+  if (ceiling.stop == CeilingStop::kNoEquilibrium) return "above it no equilibrium was found";
+  return "'" + ceiling.at.nearest.where + "' stops it";
+}
+
+std::string brief_text(const InletCeiling& ceiling) {
+  const std::string scope = ceiling.inlet ? "With only '" + *ceiling.inlet + "' inflated: " : "";
+  if (ceiling.stop == CeilingStop::kAlreadyAbove)
+    return scope + "No inflation is within the limits: closed and not inflated, '" +
+           ceiling.at.nearest.where + "' is already at " + percent_text(ceiling.at.nearest.share) +
+           " of its limit.";
+  if (ceiling.stop == CeilingStop::kWithin)
+    return scope + "No limit was met up to " + inlets_text(ceiling.inlets) + ".";
+  std::string text = scope + "Highest inflation within the limits: " + inlets_text(ceiling.inlets) + ", " +
+                     percent_text(ceiling.at.inflation) + " of the plan's; " + stop_brief(ceiling) +
+                     ". Solved there: " + share_text(ceiling.at);
+  if (ceiling.above) text += "; 5 % above: " + share_text(*ceiling.above);
+  return text + (ceiling.confirmed() ? "." : ". NOT CONFIRMED.");
+}
+
+std::string counted_text(const Ceiling& ceiling) {
+  return "Predicted pressures count " + number_text(ceiling.model_factor, 3) + " times, the model factor" +
+         (ceiling.spread_factor > 1.0
+              ? ", and " + number_text(ceiling.spread_factor, 3) +
+                    " times more for the spread of the inputs (95th percentile of the runs)"
+              : "; the spread of the inputs is left out");
+}
+
 std::string basis_text(const Ceiling& ceiling) {
-  std::string text = "Predicted pressures count " + number_text(ceiling.model_factor, 3) +
-                     " times, the model factor" +
-                     (ceiling.spread_factor > 1.0
-                          ? ", and " + number_text(ceiling.spread_factor, 3) +
-                                " times more for the spread of the inputs (95th percentile of the runs)"
-                          : "; the spread of the inputs is left out");
-  return text + ". Mesh edge " + fixed_text(ceiling.edge / mm, 1) +
+  return counted_text(ceiling) + ". Mesh edge " + fixed_text(ceiling.edge / mm, 1) +
          " mm. Not a medical device; measure on a bench before anyone wears it, and ask a clinician.";
 }
 
@@ -187,6 +219,19 @@ std::vector<std::string> ceiling_words(const Ceiling& ceiling) {
   return words;
 }
 
+std::vector<std::string> ceiling_brief(const Ceiling& ceiling) {
+  std::vector<std::string> words{brief_text(ceiling.together)};
+  for (const InletCeiling& alone : ceiling.alone) words.push_back(brief_text(alone));
+  if (ceiling.relief) words.push_back("Relief valve at most " + settings_text(*ceiling.relief) + ".");
+  words.push_back(counted_text(ceiling) + "; mesh edge " + fixed_text(ceiling.edge / mm, 1) + " mm.");
+  return words;
+}
+
+std::optional<std::string> relief_brief(const Ceiling& ceiling) {
+  if (!ceiling.relief) return std::nullopt;
+  return settings_text(*ceiling.relief);
+}
+
 std::string ceiling_json(const Ceiling& ceiling, const std::string& plan, const std::string& inputs_hash) {
   Json json;
   json["wrapgauge-ceiling"] = 1;
@@ -201,32 +246,14 @@ std::string ceiling_json(const Ceiling& ceiling, const std::string& plan, const 
   json["relief"] = Json();
   if (ceiling.relief)
     json["relief"] = {{"inlets", inlets_json(ceiling.relief->inlets)},
+                      {"words", settings_text(*ceiling.relief)},
                       {"rule", ceiling.relief->rule},
                       {"at", ceiling.relief->at ? check_json(*ceiling.relief->at) : Json()}};
   json["alone"] = Json::array();
   for (const InletCeiling& alone : ceiling.alone) json["alone"].push_back(ceiling_of_inlet(alone));
   json["words"] = ceiling_words(ceiling);
+  json["brief"] = ceiling_brief(ceiling);
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
-}
-
-Result<std::vector<std::string>> read_ceiling_words(const std::filesystem::path& file,
-                                                    const std::string& inputs_hash) {
-  const auto json = read_json(file);
-  if (!json) return json.problem();
-  const std::string name = file.filename().string();
-  const auto says = [&](const char* key, const nlohmann::json& expected) {
-    return json->is_object() && json->contains(key) && (*json)[key] == expected;
-  };
-  if (!says("wrapgauge-ceiling", 1) || !json->contains("words"))
-    return bad_input(name + " is not an answer of wrapgauge ceiling: give the file written with its --out.");
-  if (!says("inputs_hash", inputs_hash) || !says("program", std::string(program_version())))
-    return bad_input(name +
-                     " was made from other inputs or by another version of the program, so it is stale; "
-                     "run wrapgauge ceiling again.");
-  std::vector<std::string> words;
-  for (const auto& word : (*json)["words"])
-    if (word.is_string()) words.push_back(word.get<std::string>());
-  return words;
 }
 
 }  // namespace wrapgauge

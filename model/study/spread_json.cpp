@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "model/core/json_object.hpp"
@@ -81,6 +82,41 @@ void read_failed(JsonObject& object, Spread& spread) {
   }
 }
 
+void read_inputs(JsonObject& object, Spread& spread) {
+  for (const nlohmann::json& value : object.list("inputs")) {
+    UncertainInput input;
+    if (value.is_object() && value.contains("input") && value["input"].is_string())
+      input.name = value["input"].get<std::string>();
+    else
+      return object.fail("inputs: each needs the name of its input.");
+    spread.inputs.push_back(std::move(input));
+  }
+}
+
+void read_influences(JsonObject& object, Spread& spread) {
+  const auto column = [&](const std::string& name) {
+    const auto at = std::find_if(spread.inputs.begin(), spread.inputs.end(),
+                                 [&](const UncertainInput& input) { return input.name == name; });
+    return at == spread.inputs.end() ? -1 : static_cast<int>(at - spread.inputs.begin());
+  };
+  for (const nlohmann::json& value : object.list("influences")) {
+    JsonObject item(value, object.place("influences"));
+    const nlohmann::json& where = item.value("where");
+    FigureInfluence influence{where.is_string() ? where.get<std::string>() : "", item.text("figure"), {}};
+    influence.ranking.explained = item.number("explained", {-1e-6, 1.0 + 1e-6, ""});
+    for (const nlohmann::json& entry : item.list("inputs")) {
+      JsonObject one(entry, item.place("inputs"));
+      influence.ranking.inputs.push_back({column(one.text("input")),
+                                          one.number("rank_correlation", {-1.001, 1.001, ""}),
+                                          one.number("rank_regression", {-1e3, 1e3, ""})});
+      if (influence.ranking.inputs.back().input < 0) one.fail("input is none of the list of inputs.");
+      if (auto problem = one.finish()) item.fail(std::move(*problem));
+    }
+    if (auto problem = item.finish()) return object.fail(std::move(*problem));
+    spread.influences.push_back(std::move(influence));
+  }
+}
+
 }  // namespace
 
 std::string spread_json(const Spread& spread) {
@@ -134,8 +170,8 @@ Result<Spread> read_spread(const std::filesystem::path& file, const std::string&
   spread.limit_factor = object.number("limit_factor", {1.0, 1e6, ""});
   spread.whole = bands_from(object, "whole", whole_figure_names());
   read_chambers(object, spread);
-  object.list("inputs");
-  object.list("influences");
+  read_inputs(object, spread);
+  read_influences(object, spread);
   if (auto problem = object.finish()) return *problem;
   return spread;
 }

@@ -96,7 +96,31 @@ std::string input_rows(const Spread& spread) {
   return rows;
 }
 
+std::string strongest_inputs(const FigureInfluence& influence, const Spread& spread, std::size_t count,
+                             bool with_figures) {
+  std::string text;
+  for (std::size_t i = 0; i < std::min(influence.ranking.inputs.size(), count); ++i) {
+    const Influence& input = influence.ranking.inputs[i];
+    text.append(i ? ", " : "").append(spread.inputs[static_cast<std::size_t>(input.input)].name);
+    if (with_figures) text += " (" + fixed_text(input.regression, 2) + ")";
+  }
+  return text;
+}
+
 }  // namespace
+
+std::string spread_brief(const Spread& spread) {
+  std::string text = "Bands: 9 of 10 of " + std::to_string(used_runs(spread)) +
+                     " runs, all uncertain inputs drawn at once; the peak anywhere is " +
+                     band_text(spread.whole[0], whole_figure_names()[0]) + " in them.";
+  if (!spread.failed.empty())
+    text.append(" ")
+        .append(std::to_string(spread.failed.size()))
+        .append(" more runs have no figures and are left out.");
+  if (const FigureInfluence* peak = influence_on(spread, "", whole_figure_names()[0].key))
+    text += " What moves it most: " + strongest_inputs(*peak, spread, 3, false) + ".";
+  return text;
+}
 
 std::string spread_markdown(const Spread& spread) {
   const FigureInfluence* peak = influence_on(spread, "", whole_figure_names()[0].key);
@@ -127,15 +151,9 @@ std::vector<std::string> spread_words(const Spread& spread) {
   words.push_back("Peak anywhere: " + band_text(spread.whole[0], whole_figure_names()[0]) +
                   "; highest share of a limit after the model factor: " +
                   band_text(spread.whole.back(), whole_figure_names().back()) + ".");
-  if (const FigureInfluence* peak = influence_on(spread, "", whole_figure_names()[0].key)) {
-    std::string text = "Inputs that matter most to the peak, by regression of ranks:";
-    for (std::size_t i = 0; i < std::min<std::size_t>(peak->ranking.inputs.size(), 4); ++i) {
-      const Influence& input = peak->ranking.inputs[i];
-      text += (i ? ", " : " ") + spread.inputs[static_cast<std::size_t>(input.input)].name + " (" +
-              fixed_text(input.regression, 2) + ")";
-    }
-    words.push_back(text + ".");
-  }
+  if (const FigureInfluence* peak = influence_on(spread, "", whole_figure_names()[0].key))
+    words.push_back("Inputs that matter most to the peak, by regression of ranks: " +
+                    strongest_inputs(*peak, spread, 4, true) + ".");
   return words;
 }
 

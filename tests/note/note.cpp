@@ -136,11 +136,54 @@ TEST(StudyNote, ShowsBandsAndCeilingOnlyWhenTheyWereWorkedOut) {
       contains(note_markdown(note_of(summary)), "The highest inflation within limits was not worked out."));
   NoteExtras extras;
   extras.bands = NoteBands{"Over 32 runs.", {{"pad", 1.2 * kPa, 3.4 * kPa}}, summary.inputs};
-  extras.ceiling = NoteCeiling{"The highest inflation is 2.4 kPa (18 mmHg).", summary.inputs};
+  extras.ceiling = NoteCeiling{"The highest inflation is 2.4 kPa (18 mmHg).", summary.inputs,
+                               "2.2 kPa (16 mmHg) for inlet 'valve'"};
   const std::string text = note_markdown(note_of(summary, extras));
   EXPECT_TRUE(contains(text, "| 1.2 to 3.4 kPa (9 to 26 mmHg) |"));
   EXPECT_TRUE(contains(text, "The highest inflation is 2.4 kPa (18 mmHg)."));
   EXPECT_FALSE(contains(text, "not worked out |"));
+  EXPECT_TRUE(contains(text, "it opens at 2.2 kPa (16 mmHg) for inlet 'valve' or less, as solved for"));
+}
+
+TEST(StudyNote, SaysHowManyFindingsAreLeftOutAndWhereTheyAre) {
+  Summary summary = sample();
+  summary.findings.clear();
+  for (const char* where : {"a", "b", "c", "d", "e", "f"})
+    summary.findings.push_back({Severity::kAboveLimit, where, std::string(where) + " presses.", 2.0});
+  EXPECT_FALSE(contains(note_markdown(note_of(summary)), "left out"));
+  summary.findings.push_back({Severity::kAboveLimit, "heel", "The heel presses.", 1.5});
+  summary.findings.push_back({Severity::kWarn, "toe", "The toe presses.", 0.9});
+  summary.findings.push_back({Severity::kWarn, "toe", "The toe is squeezed.", 0.8});
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       "3 more are left out here: 1 above a limit, at 'heel'; 2 warnings, at 'toe'. All "
+                       "stand in full in summary.md"));
+}
+
+TEST(StudyNote, TellsTheStepsOfAnInletThatHasItsOwn) {
+  Summary summary = sample();
+  summary.session = Session{9.0 * minute, 30.0 * second, 90.0 * second, Time()};
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       "worn for 9 min, inflated for 30 s and vented for 90 s in turn."));
+  summary.inlets[0].steps = {{1.0, 3.0 * second, 30.0 * second}, {0.0, Time(), 90.0 * second}};
+  const std::string own =
+      "Inlet 'valve' goes to 100 % in 3 s, held for 30 s; vented at once, held for 90 s; "
+      "and so on.";
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "It is worn for 9 min. " + own));
+  EXPECT_FALSE(contains(note_markdown(note_of(summary)), "in turn"));
+  summary.inlets.push_back({"other", "", 1.0 * kPa, 5.0 * mL});
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       own + " The other inlets: inflated for 30 s and vented for 90 s in turn."));
+}
+
+TEST(StudyNote, SaysHowMuchOfAGirthIsPressedAndWhetherThatMakesItACuff) {
+  Summary summary = sample();
+  summary.figures.share_of_girth = 0.41;
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       "up to 41 % of a girth, so the row for a cuff round the limb does not hold."));
+  summary.figures.share_of_girth = 0.97;
+  summary.rows_in_use[0].site = SiteClass::kCircumferential;
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       "up to 97 % of a girth, so the row for a cuff round the limb holds."));
 }
 
 TEST(StudyNote, LeavesFieldsOfTheStudyEmpty) {

@@ -110,10 +110,14 @@ TEST(CeilingWords, AreReadBackAndRefusedForOtherInputs) {
   const small_band::Folder folder("ceiling");
   const auto file = folder.path() / "ceiling.json";
   ASSERT_TRUE(write_file_atomically(file, ceiling_json(*ceiling, "small band", "hash")).ok());
-  const auto words = read_ceiling_words(file, "hash");
-  ASSERT_TRUE(words.ok()) << words.problem().message;
-  EXPECT_EQ(*words, ceiling_words(*ceiling));
-  const auto stale = read_ceiling_words(file, "another");
+  const auto answer = read_ceiling(file, "hash");
+  ASSERT_TRUE(answer.ok()) << answer.problem().message;
+  EXPECT_EQ(answer->words, ceiling_words(*ceiling));
+  EXPECT_EQ(answer->brief, ceiling_brief(*ceiling));
+  EXPECT_EQ(answer->relief, relief_brief(*ceiling));
+  ASSERT_TRUE(answer->relief);
+  EXPECT_NE(answer->relief->find("for inlet 'valve'"), std::string::npos);
+  const auto stale = read_ceiling(file, "another");
   ASSERT_FALSE(stale.ok());
   EXPECT_NE(stale.problem().message.find("stale"), std::string::npos);
 }

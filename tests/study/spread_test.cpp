@@ -197,6 +197,9 @@ TEST(Spread, IsReadBackAndRefusedForOtherInputs) {
   ASSERT_TRUE(back.ok()) << back.problem().message;
   EXPECT_EQ(back->limit_factor, spread->limit_factor);
   EXPECT_EQ(back->chambers[0].figures[2].high, spread->chambers[0].figures[2].high);
+  EXPECT_EQ(spread_words(*back), spread_words(*spread));  // ranks of the inputs too
+  EXPECT_EQ(spread_brief(*back), spread_brief(*spread));
+  EXPECT_NE(spread_brief(*spread).find("What moves it most: "), std::string::npos) << spread_brief(*spread);
   const auto stale = read_spread(file, "another");
   ASSERT_FALSE(stale.ok());
   EXPECT_NE(stale.problem().message.find("stale"), std::string::npos);

@@ -1,0 +1,50 @@
+#include "app/job/note_studies.hpp"
+
+#include <algorithm>
+
+#include "app/job/study_inputs.hpp"
+#include "model/study/ceiling_report.hpp"
+#include "model/study/spread_report.hpp"
+
+namespace wrapgauge {
+namespace {
+
+NoteBands note_bands(const Spread& spread, const Job& job) {
+  const auto& names = chamber_figure_names();
+  const auto peak = static_cast<std::size_t>(
+      std::find_if(names.begin(), names.end(),
+                   [](const FigureName& name) { return std::string_view(name.key) == "peak_1cm2_kPa"; }) -
+      names.begin());
+  NoteBands bands{spread_brief(spread), {}, job.inputs};
+  for (const ChamberBands& chamber : spread.chambers)
+    bands.chambers.push_back(
+        {chamber.chamber, chamber.figures.at(peak).low * kPa, chamber.figures.at(peak).high * kPa});
+  return bands;
+}
+
+NoteCeiling note_ceiling(const CeilingAnswer& answer, const Job& job) {
+  NoteCeiling ceiling{"", job.inputs, answer.relief};
+  for (const std::string& sentence : answer.brief)
+    ceiling.words += (ceiling.words.empty() ? "" : " ") + sentence;
+  return ceiling;
+}
+
+}  // namespace
+
+Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies) {
+  NoteExtras extras;
+  const std::string hash = inputs_hash(job);
+  if (studies.spread) {
+    const auto spread = read_spread(*studies.spread / "spread.json", hash);
+    if (!spread) return spread.problem();
+    extras.bands = note_bands(*spread, job);
+  }
+  if (studies.ceiling) {
+    const auto answer = read_ceiling(*studies.ceiling, hash);
+    if (!answer) return answer.problem();
+    extras.ceiling = note_ceiling(*answer, job);
+  }
+  return extras;
+}
+
+}  // namespace wrapgauge

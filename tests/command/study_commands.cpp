@@ -1,0 +1,168 @@
+// The commands of the study stage as a user meets them, on a coarse mesh.
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+
+#include "model/core/file.hpp"
+#include "tests/command/run_command.hpp"
+
+namespace wrapgauge {
+namespace {
+
+class StudyCommands : public testing::Test {
+ protected:
+  void SetUp() override {
+    folder_ = std::filesystem::temp_directory_path() /
+              ("wrapgauge-study-commands-" + std::to_string(getpid()) + "-" +
+               testing::UnitTest::GetInstance()->current_test_info()->name());
+    std::filesystem::remove_all(folder_);
+    std::filesystem::create_directories(folder_);
+  }
+  void TearDown() override { std::filesystem::remove_all(folder_); }
+
+  std::string path(const std::string& name) const { return (folder_ / name).string(); }
+  std::string bytes(const std::string& name) const {
+    const auto read = read_file(path(name));
+    EXPECT_TRUE(read.ok()) << name;
+    return read ? *read : "";
+  }
+  nlohmann::json json(const std::string& name) const { return nlohmann::json::parse(bytes(name)); }
+
+  // A closed band with one chamber, or two of unlike size fed by one inlet; solves in a blink.
+  std::string plan(double pressure_kpa, double stretch = -0.02, bool far_pad = false) const {
+    const nlohmann::json sheet = {{"material", "00-30"}, {"thickness", 1.5}};
+    const auto box = [](double x, double width) {
+      return nlohmann::json{{"x", x}, {"y", 10}, {"width", width}, {"height", 30}, {"corner_radius", 8}};
+    };
+    nlohmann::json plan = {
+        {"wrapgauge-plan", 1},
+        {"name", "small band"},
+        {"body", {{"form", "cylinder"}}},
+        {"tissue", {{"site", "forearm relaxed"}}},
+        {"layout",
+         {{"wrapgauge-layout", 1},
+          {"name", "band"},
+          {"outline",
+           {{"rectangle", {{"x", 0}, {"y", 0}, {"width", 270}, {"height", 50}, {"corner_radius", 0}}}}},
+          {"chambers",
+           {{{"name", "pad"}, {"rectangle", box(60, 50)}},
+            {{"name", "far pad"}, {"rectangle", box(130, 70)}}}},
+          {"channels", {{{"name", "joint"}, {"path", {{105, 25}, {135, 25}}}, {"width", 5}}}},
+          {"inlets", {{{"name", "valve"}, {"point", {85, 25}}}}},
+          {"skin_sheet", sheet},
+          {"outer_sheet", {{"material", "A10"}, {"thickness", 2}}},
+          {"backing", {{"along", 1.5}, {"across", 1}}},
+          {"closure", {{"from_x", 0}, {"stretch", stretch}}}}},
+        {"wear", {{"anchor", {{"station_mm", 120}, {"angle_deg", 90}}}, {"layout_point_mm", {85, 25}}}},
+        {"inflation", {{{"inlet", "valve"}, {"pressure_kpa", pressure_kpa}}}},
+        {"limits", {{"use", "short hold"}}},
+        {"mesh", {{"edge_mm", 14}}},
+        {"solver", {{"steps", 2}}}};
+    if (!far_pad) {
+      plan["layout"]["chambers"].erase(1);
+      plan["layout"].erase("channels");
+    }
+    std::ofstream(path("plan.json")) << plan.dump();
+    return path("plan.json");
+  }
+
+  std::filesystem::path folder_;
+};
+
+TEST_F(StudyCommands, CeilingNamesWhatStopsItAndWritesTheSameAnswerAsJson) {
+  const std::string file = plan(6.0);
+  const Answer answer = run({"ceiling", file, "--out", path("ceiling.json")});
+  EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;  // the plan asks for more
+  EXPECT_NE(answer.out.find("What stops it: '"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("solved 5 % above it: "), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("Set the relief valve no higher than "), std::string::npos) << answer.out;
+  const auto ceiling = json("ceiling.json");
+  EXPECT_TRUE(ceiling["together"]["confirmed"].get<bool>());
+  EXPECT_LE(ceiling["together"]["at"]["share_of_limit"].get<double>(), 1.0001);
+  EXPECT_GT(ceiling["together"]["five_percent_above"]["share_of_limit"].get<double>(), 1.0);
+  const double kpa = ceiling["together"]["inlets"][0]["gauge_kPa"].get<double>();
+  EXPECT_GT(kpa, 1.0);
+  // A plan that asks for a little less is within, says the estimate too.
+  EXPECT_EQ(run({"estimate", plan(0.97 * kpa), "--out", path("a"), "--no-mesh-error"}).code, kExitDone);
+}
+
+TEST_F(StudyCommands, ADeviceTooTightBeforeItIsInflatedHasNoCeiling) {
+  const Answer answer = run({"ceiling", plan(1.0, 0.15), "--together"});
+  EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;
+  EXPECT_NE(answer.out.find("none. Closed and not inflated, '"), std::string::npos) << answer.out;
+  EXPECT_EQ(answer.out.find("relief"), std::string::npos) << answer.out;
+}
+
+TEST_F(StudyCommands, AimReachesAMeanThatOneInletCanGive) {
+  const Answer answer = run({"aim", plan(1.0), "--target", "pad=1.2", "--out", path("aim.json")});
+  EXPECT_EQ(answer.code, kExitDone) << answer.out << answer.err;
+  const auto aim = json("aim.json")["as_drawn"];
+  EXPECT_TRUE(aim["reached"].get<bool>());
+  EXPECT_NEAR(aim["chambers"][0]["mean_kPa"].get<double>(), 1.2, 0.05) << aim.dump(1);
+}
+
+TEST_F(StudyCommands, AimIsHonestWhenOneInletCannotDoItAndSaysWhatSplitWould) {
+  const Answer answer =
+      run({"aim", plan(1.0, -0.02, true), "--target", "pad=0.8", "--target", "far pad=2.0", "--json"});
+  EXPECT_EQ(answer.code, kExitNotReached) << answer.out << answer.err;
+  const auto aim = nlohmann::json::parse(answer.out);
+  EXPECT_FALSE(aim["as_drawn"]["reached"].get<bool>());
+  EXPECT_TRUE(aim["split"]["reached"].get<bool>()) << aim.dump(1);
+  EXPECT_EQ(aim["split"]["inlets"].size(), 2u);
+  EXPECT_EQ(run({"aim", plan(1.0), "--target", "heel=1"}).code, kExitBadInput);
+  EXPECT_EQ(run({"aim", plan(1.0), "--target", "pad=wide"}).code, kExitBadInput);
+  EXPECT_EQ(run({"aim", plan(1.0)}).code, kExitBadInput);
+}
+
+TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndNote) {
+  const std::string file = plan(2.0);
+  const auto spread = [&](const std::string& out, std::vector<std::string> more) {
+    std::vector<std::string> all{"spread", file, "--out", path(out), "--runs", "8", "--preview-mm", "20"};
+    all.insert(all.end(), more.begin(), more.end());
+    return run(all);
+  };
+  const Answer half = spread("one", {"--part", "1/2"});
+  EXPECT_EQ(half.code, kExitDone) << half.err;
+  EXPECT_NE(half.out.find("are still to come from other parts"), std::string::npos) << half.out;
+  EXPECT_FALSE(std::filesystem::exists(path("one/spread.json")));
+  EXPECT_EQ(spread("two", {"--part", "2/2"}).code, kExitDone);
+  const Answer merged = spread("all", {"--merge", path("one"), "--merge", path("two")});
+  ASSERT_TRUE(merged.code == kExitDone || merged.code == kExitAboveLimit) << merged.err;
+  const Answer whole = spread("whole", {});
+  EXPECT_EQ(whole.code, merged.code) << whole.err;
+  EXPECT_EQ(bytes("all/spread.json"), bytes("whole/spread.json"));
+  EXPECT_EQ(bytes("all/spread.md"), bytes("whole/spread.md"));
+  EXPECT_EQ(spread("bad", {"--part", "3/2"}).code, kExitBadInput);
+
+  ASSERT_NE(run({"ceiling", file, "--spread", path("all"), "--together", "--out", path("ceiling.json")}).code,
+            kExitBadInput);
+  EXPECT_GE(json("ceiling.json")["spread_factor"].get<double>(), 1.0);
+  const std::vector<std::string> note{"note",     file,        "--out",     path("note"),
+                                      "--spread", path("all"), "--ceiling", path("ceiling.json")};
+  const Answer written = run(note);
+  ASSERT_TRUE(written.code == kExitDone || written.code == kExitAboveLimit) << written.err;
+  const std::string text = bytes("note/note.md");
+  EXPECT_NE(text.find("Bands: 9 of 10 of 8 runs"), std::string::npos);
+  EXPECT_NE(text.find("Highest inflation within the limits: 'valve' "), std::string::npos);
+  EXPECT_NE(text.find("as solved for with the ceiling"), std::string::npos);
+  EXPECT_EQ(text.find("not worked out |"), std::string::npos);
+
+  plan(2.1);  // the same file, changed
+  const Answer stale = run(note);
+  EXPECT_EQ(stale.code, kExitBadInput);
+  EXPECT_NE(stale.err.find("stale"), std::string::npos) << stale.err;
+  EXPECT_EQ(bytes("note/note.md"), text);  // nothing lost
+}
+
+TEST_F(StudyCommands, EstimateTakesStudiesOnlyWithANote) {
+  const Answer answer = run({"estimate", plan(1.0), "--out", path("a"), "--spread", path("s")});
+  EXPECT_EQ(answer.code, kExitBadInput);
+  EXPECT_NE(answer.err.find("--note"), std::string::npos) << answer.err;
+}
+
+}  // namespace
+}  // namespace wrapgauge
