@@ -5,6 +5,7 @@
 
 #include <cassert>
 #include <cstring>
+#include <mutex>
 #include <optional>
 
 #include "model/inflation/multifrontal_cholesky.hpp"
@@ -22,6 +23,14 @@ std::vector<int> ints(const void* data, std::size_t count) {
 SupernodeLayout layout_of(const cholmod_factor& factor) {
   return {ints(factor.super, factor.nsuper + 1), ints(factor.pi, factor.nsuper + 1),
           ints(factor.s, factor.ssize), ints(factor.px, factor.nsuper + 1), ints(factor.Perm, factor.n)};
+}
+
+// METIS seeds and draws from the C library's generator, which all threads share: two analyses at a time would
+// order the unknowns by chance and change the last digits of what is solved.
+cholmod_factor* analysed(cholmod_sparse& matrix, cholmod_common& common) {
+  static std::mutex one_at_a_time;
+  const std::lock_guard lock(one_at_a_time);
+  return cholmod_analyze(&matrix, &common);
 }
 
 }  // namespace
@@ -64,7 +73,7 @@ Factorisation::Factorisation(const BlockMatrix& pattern) : handles_(std::make_un
   common.supernodal = CHOLMOD_SUPERNODAL;
   common.quick_return_if_not_posdef = 1;
   handles_->view(pattern);
-  handles_->supernodal = cholmod_analyze(&handles_->matrix, &common);
+  handles_->supernodal = analysed(handles_->matrix, common);
   assert(handles_->supernodal != nullptr);
   cholmod_change_factor(CHOLMOD_REAL, 1, 1, 1, 1, handles_->supernodal, &common);
   handles_->multifrontal.emplace(LowerColumns{pattern.column_starts(), pattern.row_indices()},
@@ -92,7 +101,7 @@ int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
   if (handles_->simplicial == nullptr) {
     common.supernodal = CHOLMOD_SIMPLICIAL;
     common.final_ll = 0;
-    handles_->simplicial = cholmod_analyze(&handles_->matrix, &common);
+    handles_->simplicial = analysed(handles_->matrix, common);
   }
   common.supernodal = CHOLMOD_SIMPLICIAL;
   common.final_ll = 0;

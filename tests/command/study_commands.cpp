@@ -134,8 +134,8 @@ TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndN
   ASSERT_TRUE(merged.code == kExitDone || merged.code == kExitAboveLimit) << merged.err;
   const Answer whole = spread("whole", {});
   EXPECT_EQ(whole.code, merged.code) << whole.err;
-  EXPECT_EQ(bytes("all/spread.json"), bytes("whole/spread.json"));
-  EXPECT_EQ(bytes("all/spread.md"), bytes("whole/spread.md"));
+  EXPECT_TRUE(bytes("all/spread.json") == bytes("whole/spread.json"));
+  EXPECT_TRUE(bytes("all/spread.md") == bytes("whole/spread.md"));
   EXPECT_EQ(spread("bad", {"--part", "3/2"}).code, kExitBadInput);
 
   ASSERT_NE(run({"ceiling", file, "--spread", path("all"), "--together", "--out", path("ceiling.json")}).code,
@@ -146,7 +146,7 @@ TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndN
   const Answer written = run(note);
   ASSERT_TRUE(written.code == kExitDone || written.code == kExitAboveLimit) << written.err;
   const std::string text = bytes("note/note.md");
-  EXPECT_NE(text.find("Bands: 9 of 10 of 8 runs"), std::string::npos);
+  EXPECT_NE(text.find(" runs, all uncertain inputs drawn at once"), std::string::npos);
   EXPECT_NE(text.find("Highest inflation within the limits: 'valve' "), std::string::npos);
   EXPECT_NE(text.find("as solved for with the ceiling"), std::string::npos);
   EXPECT_EQ(text.find("not worked out |"), std::string::npos);

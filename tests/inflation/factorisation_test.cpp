@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include <Eigen/Sparse>
+#include <atomic>
+#include <thread>
 
 namespace wrapgauge {
 namespace {
@@ -60,6 +62,27 @@ TEST_P(SheetFactorisation, GivesTheSameBytesEveryTime) {
   ASSERT_TRUE(one.factor_definite(matrix) && two.factor_definite(matrix) && two.factor_definite(matrix));
   const Eigen::MatrixXd first = one.solve(side), second = two.solve(side);
   EXPECT_TRUE((first.array() == second.array()).all());
+}
+
+// A spread solves several runs side by side, and the ordering draws from a generator that threads share.
+TEST_P(SheetFactorisation, GivesTheSameBytesWhenOthersAreMadeAtTheSameTime) {
+  const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
+  const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
+  const auto solved = [&] {
+    Factorisation factorisation(matrix);
+    return factorisation.factor_definite(matrix) ? factorisation.solve(side) : Eigen::MatrixXd();
+  };
+  const Eigen::MatrixXd alone = solved();
+  std::atomic<int> different = 0;
+  const auto work = [&] {
+    for (int i = 0; i < 10; ++i) {
+      const Eigen::MatrixXd again = solved();
+      if (again.size() != alone.size() || !(again.array() == alone.array()).all()) ++different;
+    }
+  };
+  std::thread one(work), two(work), three(work);
+  one.join(), two.join(), three.join();
+  EXPECT_EQ(different, 0);
 }
 
 TEST_P(SheetFactorisation, RefusesAMatrixThatIsNotDefiniteAndGoesOnWithTheNext) {
