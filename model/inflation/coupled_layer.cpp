@@ -29,6 +29,12 @@ std::optional<Problem> tissue_layer_problem(const TissueLayer& layer) {
   if (!(layer.poisson >= 0.0 && layer.poisson <= 0.5))
     return bad_input("A Poisson ratio of " + number_text(layer.poisson) +
                      " is outside 0 to 0.5; give a tissue layer one inside.");
+  const Eigen::VectorXd& factor = layer.stiffness_factor;
+  if (factor.size() > 0 &&
+      (factor.size() != layer.depth_m.size() || !(factor.minCoeff() > 0.0) || !factor.allFinite()))
+    return bad_input("A tissue layer has " + std::to_string(factor.size()) + " stiffness factors for " +
+                     std::to_string(layer.depth_m.size()) +
+                     " places, or one that is not above 0; give one above 0 a place, or none.");
   const double least = layer.depth_m.size() > 0 ? layer.depth_m.minCoeff() : 1.0;
   if (!(least > 0.0) || !layer.depth_m.allFinite())
     return bad_input("A tissue depth of " + number_text(least * 1000.0) +
@@ -42,7 +48,11 @@ CoupledLayer::CoupledLayer(TissueLayer layer)
       compliance_(std::make_shared<LayerCompliance>(layer_.poisson)) {}
 
 double CoupledLayer::spring_pa_per_m(Eigen::Index i) const {
-  return contact_modulus_pa_ / (2.0 * layer_.depth_m(i) * compliance_->softest());
+  return stiffness_factor(i) * contact_modulus_pa_ / (2.0 * layer_.depth_m(i) * compliance_->softest());
+}
+
+double CoupledLayer::stiffness_factor(Eigen::Index i) const {
+  return layer_.stiffness_factor.size() > 0 ? layer_.stiffness_factor(i) : 1.0;
 }
 
 // Mean of the point response over a disc of the node's area, seen from its middle.
@@ -71,7 +81,8 @@ double CoupledLayer::between_m_per_n(const SkinPlaces& places, Eigen::Index i, E
   // Places on two lines that are stitched together lie on each other, each with half a disc: as far apart as
   // the middles of the halves.
   const double halves = 1.2 * std::sqrt(area / M_PI);
-  return at_distance_m_per_n(std::max(distance, halves), area, depth);
+  return at_distance_m_per_n(std::max(distance, halves), area, depth) /
+         std::sqrt(stiffness_factor(i) * stiffness_factor(j));
 }
 
 Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const {
@@ -82,8 +93,8 @@ Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::
   const auto row = [&](Eigen::Index i) {
     double sum = 0.0;
     for (const Eigen::Index j : loaded)
-      sum += force_n(j) *
-             (j == i ? own_m_per_n(places.area_m2(i), layer_.depth_m(i)) : between_m_per_n(places, i, j));
+      sum += force_n(j) * (j == i ? own_m_per_n(places.area_m2(i), layer_.depth_m(i)) / stiffness_factor(i)
+                                  : between_m_per_n(places, i, j));
     return sum;
   };
   tbb::parallel_for(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {

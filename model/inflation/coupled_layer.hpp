@@ -5,8 +5,8 @@
 // u_i = sum_j G_ij f_j, with G the layer's response to a point force (layer_compliance) at the distance
 // between the two places measured along the skin, and for the node itself the response to a uniform pressure
 // over its own area, spread over a disc, as each other node's force is over its own. On a curved limb the
-// flat layer's response is used along the surface: exact for a uniform squeeze only. Where depth varies, the
-// geometric mean of the two depths is taken (judgement).
+// flat layer's response is used along the surface: exact for a uniform squeeze only. Where depth or stiffness
+// varies, the geometric mean of the two is taken (judgement).
 //
 // The solver keeps one spring a node, f = spring x area x compression, and is handed the rest of the
 // lowering, w = G f - f / (spring x area), from outside (coupled_equilibrium). The spring is that of the
@@ -25,6 +25,9 @@ struct TissueLayer {
   double young_pa = 0.0;
   double poisson = 0.0;     // 0 .. 0.5
   Eigen::VectorXd depth_m;  // skin to bone, one a place
+  // On the modulus, one a place; empty: 1 everywhere. Between two places the geometric mean is taken
+  // (judgement).
+  Eigen::VectorXd stiffness_factor = {};
 };
 
 // None when the layer can be pressed: E > 0, nu in [0, 0.5], every depth above 0.
@@ -48,6 +51,7 @@ class CoupledLayer {
   Eigen::VectorXd lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const;
 
  private:
+  double stiffness_factor(Eigen::Index i) const;
   double own_m_per_n(double area_m2, double depth_m) const;
   double at_distance_m_per_n(double distance_m, double area_m2, double depth_m) const;
 

@@ -6,6 +6,7 @@
 #include "model/geometry/grid_distance.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/pipeline/no_go.hpp"
+#include "model/pipeline/region_places.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -55,7 +56,7 @@ std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMesh
   if (!wrap) return wrap.problem();
   prepared.setup.flat = std::move(flat).value();
   prepared.wrap = std::move(wrap).value();
-  return covered_no_go(plan.regions, body.axis, prepared.setup.flat, prepared.wrap.worn_m);
+  return covered_no_go(prepared.regions, body.axis, prepared.setup.flat, prepared.wrap.worn_m);
 }
 
 std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepared& prepared) {
@@ -66,15 +67,14 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepar
   if (!distance) return distance.problem();
   auto bed =
       tissue_bed(body, prepared.tissue,
-                 {prepared.bony_sites, plan.regions, plan.tissue_stiffness_factor.value_or(1.0)}, worn);
+                 {prepared.bony_sites, prepared.regions, plan.tissue_stiffness_factor.value_or(1.0)}, worn);
   if (!bed) return bed.problem();
   prepared.bed = std::move(bed).value();
   prepared.setup.body = std::move(distance).value();
   prepared.setup.foundation_pa_per_m = prepared.bed.foundation_pa_per_m;
   if (plan.tissue_model == TissueModel::kCoupled)
-    prepared.setup.coupled_tissue =
-        TissueLayer{prepared.tissue.young.si() * plan.tissue_stiffness_factor.value_or(1.0),
-                    prepared.tissue.poisson, prepared.bed.depth_m};
+    prepared.setup.coupled_tissue = TissueLayer{prepared.tissue.young.si(), prepared.tissue.poisson,
+                                                prepared.bed.depth_m, prepared.bed.stiffness_factor};
   return std::nullopt;
 }
 
@@ -131,6 +131,9 @@ Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& re
   prepared.bony_sites = body.bony_sites;
   prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
   if (auto problem = first_layout_problem(plan.layout)) return *problem;
+  auto regions = placed_regions(plan, body.bony_sites);
+  if (!regions) return regions.problem();
+  prepared.regions = std::move(regions).value();
   if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
   if (auto problem = lay_on(plan, body, mesh, prepared)) return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;

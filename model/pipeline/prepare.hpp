@@ -15,6 +15,7 @@ struct Prepared {
   InflationSetup setup;
   std::vector<InflationTarget> targets;  // a group each
   std::vector<BonySite> bony_sites;      // the body's and the plan's
+  std::vector<SkinRegion> regions;       // the plan's, each in its place
 };
 
 // Body with the plan's own tissue depth map and tissue site taken over.

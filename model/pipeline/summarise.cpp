@@ -51,6 +51,17 @@ std::string tissue_model_words(const Plan& plan) {
              : "an elastic foundation (each place sinks under its own pressure only)";
 }
 
+std::string distance_words(const SkinRegion& region) {
+  std::string words;
+  for (const TissueAtDistance& step : region.by_distance) {
+    words.append(words.empty() ? "" : "; ").append("at ").append(mm_text(step.distance));
+    if (step.tissue_depth) words.append(" ").append(mm_text(*step.tissue_depth)).append(" deep");
+    if (step.stiffness_factor)
+      words.append(" ").append(fixed_text(*step.stiffness_factor, 2)).append(" times as stiff");
+  }
+  return words;
+}
+
 std::string region_words(const SkinRegion& region) {
   std::string words = "Over '";
   words.append(region.name).append("' the plan sets the tissue");
@@ -58,6 +69,8 @@ std::string region_words(const SkinRegion& region) {
   if (region.tissue_depth && region.stiffness_factor) words.append(" and");
   if (region.stiffness_factor)
     words.append(" ").append(fixed_text(*region.stiffness_factor, 2)).append(" times as stiff");
+  if (!region.by_distance.empty())
+    words.append(" by the distance from its point: ").append(distance_words(region));
   return words.append(".");
 }
 
@@ -70,7 +83,8 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
                               " to bone unless a map or bony site says otherwise",
                           tissue.status, tissue.source));
   for (const SkinRegion& region : plan.regions)
-    if (region.tissue_depth || region.stiffness_factor) words.push_back(region_words(region));
+    if (region.tissue_depth || region.stiffness_factor || !region.by_distance.empty())
+      words.push_back(region_words(region));
   words.push_back(grade_words(estimate.skin_grade));
   if (estimate.outer_grade.hardness != estimate.skin_grade.hardness)
     words.push_back(grade_words(estimate.outer_grade));

@@ -38,8 +38,10 @@ void paint(const SkinRegion& region, const Axis& axis, const Points3& worn_m, Ei
            Eigen::VectorXd& factor) {
   for (Eigen::Index v = 0; v < worn_m.rows(); ++v) {
     const double share = share_of_region(region, axis, worn_m.row(v));
-    if (region.tissue_depth) depth_m[v] += share * (region.tissue_depth->si() - depth_m[v]);
-    if (region.stiffness_factor) factor[v] *= 1.0 + share * (*region.stiffness_factor - 1.0);
+    if (share == 0.0) continue;
+    if (const auto depth = tissue_depth_at(region, worn_m.row(v)))
+      depth_m[v] += share * (depth->si() - depth_m[v]);
+    if (const auto own = stiffness_factor_at(region, worn_m.row(v))) factor[v] *= 1.0 + share * (*own - 1.0);
   }
 }
 
@@ -50,12 +52,14 @@ Result<TissueBed> tissue_bed(const Body& body, const TissueSite& tissue, const T
   TissueBed bed;
   bed.depth_m = body.tissue_depth_m.size() > 0 ? depth_from_map(body, worn_m)
                                                : Eigen::VectorXd::Constant(worn_m.rows(), tissue.depth.si());
-  Eigen::VectorXd factor = Eigen::VectorXd::Constant(worn_m.rows(), changes.stiffness_factor);
-  for (const SkinRegion& region : changes.regions) paint(region, body.axis, worn_m, bed.depth_m, factor);
+  bed.stiffness_factor = Eigen::VectorXd::Constant(worn_m.rows(), changes.stiffness_factor);
+  for (const SkinRegion& region : changes.regions)
+    paint(region, body.axis, worn_m, bed.depth_m, bed.stiffness_factor);
   for (const BonySite& site : changes.sites) blend_in(site, worn_m, bed.depth_m);
   bed.foundation_pa_per_m.resize(worn_m.rows());
   for (Eigen::Index v = 0; v < worn_m.rows(); ++v) {
-    const auto modulus = foundation_modulus(tissue.young * factor[v], tissue.poisson, Length(bed.depth_m[v]));
+    const auto modulus =
+        foundation_modulus(tissue.young * bed.stiffness_factor[v], tissue.poisson, Length(bed.depth_m[v]));
     if (!modulus) return modulus.problem();
     bed.foundation_pa_per_m[v] = modulus->si();
   }

@@ -9,6 +9,7 @@ namespace wrapgauge {
 
 struct TissueBed {
   Eigen::VectorXd depth_m;              // a flat vertex each: skin to bone
+  Eigen::VectorXd stiffness_factor;     // a flat vertex each: on the row's modulus
   Eigen::VectorXd foundation_pa_per_m;  // a flat vertex each
 };
 

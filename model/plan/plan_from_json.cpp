@@ -111,8 +111,9 @@ BonySite bony_site(JsonObject& object) {
 void read_regions(JsonObject& object, Plan& plan) {
   std::vector<Landmark> known = plan.landmarks;
   for (const BonySite& site : plan.bony_sites) known.push_back({site.name, site.point_m});
+  const bool form = std::holds_alternative<BodyForm>(plan.body);
   read_each(object, "regions",
-            [&](JsonObject& item) { plan.regions.push_back(region_from_json(item, known)); });
+            [&](JsonObject& item) { plan.regions.push_back(region_from_json(item, known, form)); });
 }
 
 void read_tissue(JsonObject& object, Plan& plan) {

@@ -25,5 +25,21 @@ TEST(SkinRegion, BetweenStationsCountsFromTheDistalEndAndRoundTheAxis) {
   EXPECT_EQ(share_of_region(region, kAxis, {0.0, 0.04, 0.13}), 0.0);
 }
 
+TEST(SkinRegion, ByDistanceIsLinearBetweenTheDistancesGivenAndHoldsAtTheEnds) {
+  SkinRegion region{"shin", NearPoint{"", {0.05, 0, 0.2}, 40.0 * mm}, false, {}, {}, Length()};
+  region.by_distance = {{10.0 * mm, 4.0 * mm, 1.0}, {20.0 * mm, 8.0 * mm, 3.0}, {40.0 * mm, 28.0 * mm, 2.0}};
+  const auto depth_mm = [&](double distance_m) {
+    return *tissue_depth_at(region, {0.05, distance_m, 0.2}) / mm;
+  };
+  EXPECT_NEAR(depth_mm(0.0), 4.0, 1e-9);
+  EXPECT_NEAR(depth_mm(0.015), 6.0, 1e-9);
+  EXPECT_NEAR(depth_mm(0.025), 13.0, 1e-9);
+  EXPECT_NEAR(depth_mm(0.040), 28.0, 1e-9);
+  EXPECT_NEAR(depth_mm(0.060), 28.0, 1e-9);
+  EXPECT_NEAR(*stiffness_factor_at(region, {0.05, 0.03, 0.2}), 2.5, 1e-9);
+  region.by_distance = {{Length(), {}, 1.0}, {20.0 * mm, {}, 2.0}};
+  EXPECT_FALSE(tissue_depth_at(region, {0.05, 0.01, 0.2}));
+}
+
 }  // namespace
 }  // namespace wrapgauge

@@ -51,6 +51,28 @@ TEST(CoupledLayer, UniformPressureOverAWidePlaceIsTheConfinedFoundationWhateverT
     }
 }
 
+TEST(CoupledLayer, AStifferPlaceSinksLessUnderTheSameForce) {
+  const SkinPlaces places = plane_lattice(3, 0.005);
+  const Eigen::Index count = places.area_m2.size(), middle = count / 2;
+  const Eigen::VectorXd depth = Eigen::VectorXd::Constant(count, 0.02);
+  Eigen::VectorXd force = Eigen::VectorXd::Zero(count);
+  force(middle) = 0.5;
+  const CoupledLayer plain({25e3, 0.3, depth}), doubled({50e3, 0.3, depth}),
+      by_factor({25e3, 0.3, depth, Eigen::VectorXd::Constant(count, 2.0)});
+  EXPECT_LT((by_factor.lowering_m(places, force) - doubled.lowering_m(places, force)).cwiseAbs().maxCoeff(),
+            1e-15);
+  EXPECT_NEAR(by_factor.spring_pa_per_m(0), 2.0 * plain.spring_pa_per_m(0), 1e-6);
+  Eigen::VectorXd factor = Eigen::VectorXd::Ones(count);
+  factor(middle) = 4.0;
+  const Eigen::VectorXd before = plain.lowering_m(places, force),
+                        after = CoupledLayer({25e3, 0.3, depth, factor}).lowering_m(places, force);
+  EXPECT_NEAR(after(middle), before(middle) / 4.0, 1e-12);
+  EXPECT_NEAR(after(middle + 1), before(middle + 1) / 2.0, 1e-12);  // geometric mean of 4 and 1
+  EXPECT_TRUE(tissue_layer_problem({25e3, 0.3, depth, Eigen::VectorXd::Ones(3)}));
+  factor(0) = 0.0;
+  EXPECT_TRUE(tissue_layer_problem({25e3, 0.3, depth, factor}));
+}
+
 TEST(CoupledLayer, DistanceAlongACylinderIsTheUnrolledOne) {
   const double radius = 0.04;
   const auto on = [&](double angle, double z) {

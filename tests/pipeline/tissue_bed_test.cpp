@@ -4,6 +4,7 @@
 
 #include "model/material/posture.hpp"
 #include "model/pipeline/no_go.hpp"
+#include "model/pipeline/region_places.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -28,6 +29,38 @@ TEST(TissueBed, RegionsPaintDepthAndStiffnessAndFadeOut) {
   EXPECT_NEAR(bed->foundation_pa_per_m[0], 12.5e3 / 0.040, 1e-6);
   EXPECT_NEAR(bed->foundation_pa_per_m[1], 18.75e3 / 0.030, 1e-6);
   EXPECT_NEAR(bed->foundation_pa_per_m[2], 25e3 / 0.020, 1e-6);
+}
+
+TEST(TissueBed, TissueIsPaintedByDistanceFromALandmark) {
+  SkinRegion shin{"shin", NearPoint{"crest", {0.04, 0, 0.1}, 25.0 * mm}, false, {}, {}, Length()};
+  shin.by_distance = {{Length(), 4.0 * mm, 2.0}, {25.0 * mm, 19.0 * mm, 1.0}};
+  const auto bed = tissue_bed({}, kForearm, {{}, {shin}, 1.0}, line_of_places());
+  ASSERT_TRUE(bed.ok());
+  EXPECT_NEAR(bed->depth_m[0] * 1e3, 4.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[1] * 1e3, 10.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[2] * 1e3, 16.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[3] * 1e3, 20.0, 1e-9);  // beyond: the row's own
+  EXPECT_NEAR(bed->foundation_pa_per_m[1], 1.6 * 25e3 / 0.010, 1e-6);
+}
+
+TEST(PlacedRegions, LieNearTheSitesThatTheBodyBrings) {
+  Plan plan;
+  plan.landmarks = {{"belly", {1, 2, 3}}};
+  plan.regions = {{"a", NearPoint{"belly", {1, 2, 3}, 5.0 * mm}, true, {}, {}, Length()},
+                  {"b", NearPoint{"crest", Vec3::Zero(), 5.0 * mm}, true, {}, {}, Length()}};
+  const std::vector<BonySite> sites{{"crest", {0.04, 0, 0.12}, 8.0 * mm, 3.0 * mm},
+                                    {"belly", {7, 7, 7}, 8.0 * mm, 3.0 * mm}};
+  const auto placed = placed_regions(plan, sites);
+  ASSERT_TRUE(placed.ok());
+  EXPECT_EQ(std::get<NearPoint>((*placed)[0].place).point_m, Vec3(1, 2, 3));  // the plan's own comes first
+  EXPECT_EQ(std::get<NearPoint>((*placed)[1].place).point_m, Vec3(0.04, 0, 0.12));
+  const auto unknown = placed_regions(plan, {});
+  ASSERT_FALSE(unknown.ok());
+  EXPECT_NE(
+      unknown.problem().message.find("'b' lies near 'crest', which neither the plan nor the body has; they "
+                                     "have 'belly'"),
+      std::string::npos)
+      << unknown.problem().message;
 }
 
 TEST(TissueBed, ABonySiteHoldsOverARegion) {

@@ -24,6 +24,8 @@ json small_plan() {
     "landmarks": [{"name": "belly", "point_mm": [4, 5, 6]}],
     "regions": [{"name": "soft", "near": "belly", "radius_mm": 30, "tissue_depth_mm": 40,
                  "stiffness_factor": 0.5, "fade_mm": 15},
+                {"name": "shin", "point_mm": [7, 8, 9], "by_distance": [{"at_mm": 0, "tissue_depth_mm": 4, "stiffness_factor": 2},
+                  {"at_mm": 30, "tissue_depth_mm": 20, "stiffness_factor": 1}]},
                 {"name": "wound", "stations_mm": [10, 40], "angles_deg": [330, 390], "no_go": true}],
     "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4,
                     "kind": "nerve", "status": "from memory", "words": "Keep closing edges away."}],
@@ -129,15 +131,19 @@ TEST(PlanFromJson, TakesTheMendingStepsInTheirOrder) {
 TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
   const auto plan = plan_from_json(small_plan(), "", "p.json");
   ASSERT_TRUE(plan.ok());
-  ASSERT_EQ(plan->regions.size(), 2u);
+  ASSERT_EQ(plan->regions.size(), 3u);
   const auto& near = std::get<NearPoint>(plan->regions[0].place);
   EXPECT_TRUE(near.point_m.isApprox(Vec3(0.004, 0.005, 0.006)));
   EXPECT_EQ(near.landmark, "belly");
   EXPECT_DOUBLE_EQ(*plan->regions[0].tissue_depth / mm, 40.0);
   EXPECT_DOUBLE_EQ(plan->regions[0].fade / mm, 15.0);
   EXPECT_FALSE(plan->regions[0].no_go);
-  EXPECT_TRUE(plan->regions[1].no_go);
-  EXPECT_EQ(std::get<BetweenStations>(plan->regions[1].place).to_deg, 390.0);
+  EXPECT_TRUE(plan->regions[2].no_go);
+  EXPECT_EQ(std::get<BetweenStations>(plan->regions[2].place).to_deg, 390.0);
+  ASSERT_EQ(plan->regions[1].by_distance.size(), 2u);
+  EXPECT_DOUBLE_EQ(*plan->regions[1].by_distance[1].tissue_depth / mm, 20.0);
+  EXPECT_EQ(*plan->regions[1].by_distance[0].stiffness_factor, 2.0);
+  EXPECT_DOUBLE_EQ(std::get<NearPoint>(plan->regions[1].place).radius / mm, 30.0);
   json by_site = small_plan();
   by_site["regions"][0]["near"] = "styloid";  // a bony site is a landmark too
   const auto other = plan_from_json(by_site, "", "p.json");
@@ -215,8 +221,16 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/body/mend/5/to_mm", 10, "mend 6: to_mm must be larger than from_mm");
   expect("/regions/0/near", "knee", "near names the landmark 'knee'; the plan has 'belly', 'styloid'");
   expect("/regions/0/point_mm", {1, 2, 3}, "regions 1: give exactly one of near, point_mm and stations_mm");
-  expect("/regions/1/stations_mm", {40, 10}, "stations_mm must grow");
-  expect("/regions/1/no_go", false, "regions 2: says nothing");
+  expect("/regions/1/by_distance/1/at_mm", 0, "regions 2, by_distance 2: at_mm must grow");
+  expect("/regions/1/by_distance/0", {{"at_mm", 0}, {"tissue_depth_mm", 4}},
+         "all distances must name the same");
+  expect("/regions/1/by_distance", json::array(), "by_distance needs two distances");
+  expect("/regions/1/by_distance/0", {{"at_mm", 0}}, "by_distance 1: says nothing");
+  expect("/regions/1/radius_mm", 20, "give radius_mm or by_distance, not both");
+  expect("/regions/1/tissue_depth_mm", 20, "give by_distance, or tissue_depth_mm");
+  expect("/regions/2/by_distance", small_plan()["regions"][1]["by_distance"], "not between stations");
+  expect("/regions/2/stations_mm", {40, 10}, "stations_mm must grow");
+  expect("/regions/2/no_go", false, "regions 3: says nothing");
   expect("/tissue/posture", "asleep", "posture is \"asleep\"; it must be one of: relaxed, tense");
   expect("/tissue/stiffness_factor", -1, "stiffness_factor is -1");
   expect("/tissue/poisson", 0.5, "poisson is 0.5");
@@ -283,8 +297,7 @@ TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
   expect_keys(schema["properties"]["bony_sites"]["items"], plan["bony_sites"][0]);
   expect_keys(schema["properties"]["landmarks"]["items"], plan["landmarks"][0]);
   json region = plan["regions"][0];
-  region.update(plan["regions"][1]);
-  region["point_mm"] = {1, 2, 3};
+  for (const json& other : plan["regions"]) region.update(other);
   expect_keys(schema["properties"]["regions"]["items"], region);
   const json& steps = schema["properties"]["body"]["oneOf"][0]["properties"]["mend"]["items"]["oneOf"];
   ASSERT_EQ(steps.size(), plan["body"]["mend"].size());
