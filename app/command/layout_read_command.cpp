@@ -2,7 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "app/command/drawing_report.hpp"
+#include "app/job/drawing_report.hpp"
 #include "model/io/drawing_reader.hpp"
 #include "model/io/mesh_reader_text.hpp"
 #include "model/io/svg_writer.hpp"

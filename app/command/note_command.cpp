@@ -4,10 +4,10 @@
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
-#include "app/command/results.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
+#include "app/job/results.hpp"
 #include "model/pipeline/summarise.hpp"
 
 namespace wrapgauge {

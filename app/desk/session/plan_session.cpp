@@ -6,6 +6,7 @@
 #include "app/desk/session/edit_plan.hpp"
 #include "model/core/file.hpp"
 #include "model/pipeline/summarise.hpp"
+#include "model/study/ceiling_report.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -56,6 +57,14 @@ PlanSession::PlanSession(std::filesystem::path recovery_folder, QObject* parent)
     emit solvedChanged();
     emit statesChanged();
   });
+  connect(&runner_, &EstimateRunner::ceilingFound, this, [this](const FoundCeiling& found) {
+    ceiling_ = found;
+    emit solvedChanged();
+  });
+  connect(&runner_, &EstimateRunner::aimFound, this, [this](const FoundAim& found) {
+    aim_ = found;
+    emit solvedChanged();
+  });
   connect(&runner_, &EstimateRunner::failed, this, &PlanSession::failed);
 }
 
@@ -66,7 +75,8 @@ PlanSession::~PlanSession() {
 void PlanSession::edit(const QString& words, Plan changed, const QString& merge) {
   drop_gone_inlets(changed);
   if (changed_parts(*plan_, changed).empty() && changed.name == plan_->name) return;
-  undo_.push(new EditPlan(*this, words, std::move(changed), merge));
+  const QString round = merge.isEmpty() ? merge : merge + QString::number(merge_round_);
+  undo_.push(new EditPlan(*this, words, std::move(changed), round));
 }
 
 void PlanSession::edit_layout(const QString& words, Layout layout, const QString& merge) {
@@ -98,6 +108,8 @@ void PlanSession::reset(Plan plan, std::filesystem::path file) {
   recovery_->remove();
   undo_.clear();
   solved_.reset();
+  ceiling_ = {};
+  aim_ = {};
   checked_.reset();
   last_checked_.reset();
   plan_ = std::make_shared<const Plan>(std::move(plan));
@@ -155,6 +167,14 @@ std::vector<PlanPart> PlanSession::stale() const {
   return changed_parts(*solved_->plan, *plan_);
 }
 
+std::shared_ptr<const Ceiling> PlanSession::ceiling() const {
+  return ceiling_.plan && changed_parts(*ceiling_.plan, *plan_).empty() ? ceiling_.ceiling : nullptr;
+}
+
+std::shared_ptr<const Aim> PlanSession::aim() const {
+  return aim_.plan && changed_parts(*aim_.plan, *plan_).empty() ? aim_.aim : nullptr;
+}
+
 StepState PlanSession::state(PlanStep step) const {
   return step_state(step, {*plan_, last_checked_.get(), solved_.get(), stale()});
 }
@@ -191,9 +211,14 @@ Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   if (!now) return now.problem();
   if (!changed_parts(now->plan, *plan_).empty())
     return bad_input("the plan file was changed by someone else since: open it again.");
-  NoteInputs inputs{*solved_->summary, now->inputs};
+  NoteInputs inputs{*solved_->summary, now->inputs, {}};
   inputs.summary.inputs = solved_->inputs;
   inputs.summary.inputs.insert(inputs.summary.inputs.begin(), now->inputs.front());
+  if (const auto found = ceiling()) {
+    std::string words;
+    for (const std::string& sentence : ceiling_words(*found)) words += (words.empty() ? "" : " ") + sentence;
+    inputs.extras.ceiling = NoteCeiling{words, inputs.summary.inputs};
+  }
   return inputs;
 }
 

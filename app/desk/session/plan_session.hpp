@@ -11,6 +11,7 @@
 #include "app/desk/session/estimate_runner.hpp"
 #include "app/desk/session/recovery_file.hpp"
 #include "app/desk/session/step_state.hpp"
+#include "model/note/note.hpp"
 
 class QThreadPool;
 
@@ -35,6 +36,8 @@ class PlanSession : public QObject {
   // The same for an edit of the layout: from then on the plan holds it itself instead of naming a file.
   void edit_layout(const QString& words, Layout layout, const QString& merge = {});
 
+  void end_merge() { ++merge_round_; }  // the next edit is a step of its own, whatever its `merge`
+
   void start_new();  // no body and no layout yet
   Result<std::monostate> open(const std::filesystem::path& file);
   void recover(RecoveredPlan recovered);
@@ -47,6 +50,9 @@ class PlanSession : public QObject {
   std::shared_ptr<const CheckedPlan> last_checked() const { return last_checked_; }
   std::shared_ptr<const SolvedPlan> solved() const { return solved_; }
   std::vector<PlanPart> stale() const;  // inputs changed since `solved`
+  // Null unless found for the plan as it stands.
+  std::shared_ptr<const Ceiling> ceiling() const;
+  std::shared_ptr<const Aim> aim() const;
   StepState state(PlanStep step) const;
 
   void estimate_standard();
@@ -59,6 +65,7 @@ class PlanSession : public QObject {
   struct NoteInputs {
     Summary summary;
     std::vector<InputFile> now;
+    NoteExtras extras;  // the ceiling, when it was found
   };
   Result<NoteInputs> note_inputs() const;
 
@@ -67,7 +74,7 @@ class PlanSession : public QObject {
   void fileChanged();     // another file, or saved
   void statesChanged();   // step states, staleness
   void checkedChanged();  // new `checked`
-  void solvedChanged();   // new `solved`, or none any more
+  void solvedChanged();   // new `solved`, `ceiling` or `aim`, or none any more
   void failed(const Problem& problem);
 
  private:
@@ -86,6 +93,9 @@ class PlanSession : public QObject {
   QTimer edited_, autosave_;
   std::shared_ptr<const CheckedPlan> checked_, last_checked_;
   std::shared_ptr<const SolvedPlan> solved_;
+  FoundCeiling ceiling_;
+  FoundAim aim_;
+  int merge_round_ = 0;
 };
 
 }  // namespace wrapgauge

@@ -1,4 +1,4 @@
-#include "app/command/results.hpp"
+#include "app/job/results.hpp"
 
 #include <string_view>
 #include <system_error>

@@ -1,4 +1,4 @@
-#include "app/command/drawing_report.hpp"
+#include "app/job/drawing_report.hpp"
 
 #include <cmath>
 #include <nlohmann/json.hpp>

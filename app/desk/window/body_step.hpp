@@ -1,0 +1,43 @@
+#pragma once
+// Step Body: a mesh file, mended, or a form made from measures; its girths; the tissue under the skin.
+
+#include <QCheckBox>
+#include <QStackedWidget>
+#include <QTableWidget>
+
+#include "app/desk/window/measures_panel.hpp"
+#include "app/desk/window/mend_panel.hpp"
+#include "app/desk/window/step_form.hpp"
+
+namespace wrapgauge {
+
+class BodyStep : public StepForm {
+  Q_OBJECT
+ public:
+  explicit BodyStep(PlanSession& session, QWidget* parent = nullptr);
+
+  void open_mesh(const std::filesystem::path& file);
+  void ask_for_mesh();
+
+ protected:
+  void show_plan() override;
+  void show_checked() override;
+
+ private:
+  QWidget* make_file_page();
+  QWidget* make_tissue();
+  void connect_tissue();
+  void take_origin(const QVariant& origin);
+  void show_file(const BodyFile& file);
+
+  Choice *origin_, *unit_, *tissue_, *posture_;
+  QStackedWidget* pages_;
+  QLabel *file_, *said_;
+  QCheckBox* raw_;
+  MendPanel* mend_;
+  MeasuresPanel* measures_;
+  QTableWidget* girths_;
+  NumberField *stiffness_, *friction_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,51 @@
+#pragma once
+// Which shape of a drawing becomes which part, tried out before anything is taken over.
+
+#include <QDialog>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <filesystem>
+
+#include "app/desk/window/number_field.hpp"
+#include "app/desk/window/sheet_fields.hpp"
+#include "model/layout/drawing.hpp"
+#include "model/layout/drawing_map.hpp"
+#include "model/layout/drawing_parts.hpp"
+#include "model/plan/plan.hpp"
+
+namespace wrapgauge {
+
+class DrawingDialog : public QDialog {
+  Q_OBJECT
+ public:
+  // Sheets, backing and closure start as the plan has them.
+  DrawingDialog(std::filesystem::path file, const Plan& plan, QWidget* parent = nullptr);
+
+  std::optional<Problem> problem() const { return problem_; }  // set: the file cannot be read
+  Layout drawn_layout() const { return layout_; }
+  const DrawingMap& map() const { return map_; }
+
+ private:
+  void make_fields(const Plan& plan);
+  void read_again();
+  void fill_table();
+  void take_part(int row, DrawnPart part);
+  void take_fields();
+  void try_out();
+
+  std::filesystem::path file_;
+  std::optional<Problem> problem_;
+  Drawing drawing_;
+  DrawingMap map_;
+  Layout layout_;
+  QTableWidget* shapes_;
+  SheetFields* sheets_;
+  NumberField *channel_, *inset_, *stretch_, *strap_stiffness_, *strap_thickness_;
+  QCheckBox* closes_;
+  Choice* unit_;
+  QLabel* outcome_;
+  QPushButton* take_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,103 @@
+#include "app/desk/window/layout_dialog.hpp"
+
+#include <QDialogButtonBox>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/desk/window/measures_panel.hpp"
+#include "app/desk/window/step_form.hpp"
+#include "layoutforms/layout_form.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
+}  // namespace
+
+LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
+    : QDialog(parent),
+      session_(session),
+      form_(new Choice(tr("Kind of layout"), this)),
+      fields_(new QFormLayout),
+      about_(words_label({}, this)),
+      outcome_(words_label({}, this)) {
+  setWindowTitle(tr("Make a layout"));
+  resize(520, 600);
+  for (const LayoutForm& form : layout_forms())
+    form_->add(parameter_title(form.name), text(form.name), text(form.about));
+  auto* column = new QVBoxLayout(this);
+  column->addWidget(form_);
+  column->addWidget(about_);
+  auto* box = new QWidget(this);
+  box->setLayout(fields_);
+  fields_->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidget(box);
+  column->addWidget(scroll, 1);
+  column->addWidget(outcome_);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+  take_ = buttons->addButton(tr("Make"), QDialogButtonBox::AcceptRole);
+  column->addWidget(buttons);
+  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(form_, &Choice::chosen, this, &LayoutDialog::rebuild);
+  rebuild();
+}
+
+void LayoutDialog::rebuild() {
+  while (fields_->rowCount() > 0) fields_->removeRow(0);
+  numbers_.clear();
+  const auto form = find_layout_form(form_->currentData().toString().toStdString());
+  if (!form) return;
+  about_->setText(text(form->about));
+  for (const LayoutParameter& parameter : form->parameters) {
+    const QString title = parameter_title(parameter.name);
+    auto* field =
+        new NumberField(title, {}, {parameter.least, parameter.most, parameter.whole ? 0 : 2, 1.0}, this);
+    field->show_value(parameter.default_value);
+    field->say_source(text(parameter.meaning + ". " + parameter.source));
+    fields_->addRow(title, field);
+    fields_->labelForField(field)->setToolTip(field->toolTip());
+    connect(field, &NumberField::edited, this, &LayoutDialog::try_out);
+    numbers_[parameter.name] = field;
+  }
+  measure();
+  try_out();
+}
+
+// Girths where the layout will lie, as the plan places it now.
+void LayoutDialog::measure() {
+  const auto checked = session_.last_checked();
+  const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
+  const auto form = find_layout_form(form_->currentData().toString().toStdString());
+  if (!checked || !checked->body || !anchor || !form) return;
+  const double height_mm = numbers_.contains("height") ? numbers_["height"]->value() : 0.0;
+  for (const LayoutParameter& parameter : form->parameters) {
+    if (!parameter.measured_at) continue;
+    const Girth girth =
+        girth_at(checked->body->body, anchor->station + *parameter.measured_at * height_mm * mm);
+    if (girth.kind == SectionKind::kOneLoop) numbers_[parameter.name]->show_value(girth.girth / mm);
+  }
+}
+
+void LayoutDialog::try_out() {
+  std::map<std::string, double> values;
+  for (const auto& [name, field] : numbers_) values[name] = field->value();
+  const auto drawn = make_layout(form_->currentData().toString().toStdString(), values);
+  take_->setEnabled(drawn.ok());
+  if (!drawn) return outcome_->setText(text(drawn.problem().message));
+  layout_ = *drawn;
+  const Bounds2 box = bounds(layout_.outline_m);
+  outcome_->setText(tr("%1 × %2 mm, %3 chambers, %4 inlets.")
+                        .arg(1e3 * (box.high - box.low).x(), 0, 'f', 1)
+                        .arg(1e3 * (box.high - box.low).y(), 0, 'f', 1)
+                        .arg(layout_.chambers.size())
+                        .arg(layout_.inlets.size()));
+}
+
+}  // namespace wrapgauge

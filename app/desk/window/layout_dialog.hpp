@@ -1,0 +1,36 @@
+#pragma once
+// A starting layout from a few sizes; girths come from the body when there is one.
+
+#include <QDialog>
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <map>
+
+#include "app/desk/session/plan_session.hpp"
+#include "app/desk/window/choice.hpp"
+#include "app/desk/window/number_field.hpp"
+
+namespace wrapgauge {
+
+class LayoutDialog : public QDialog {
+  Q_OBJECT
+ public:
+  explicit LayoutDialog(PlanSession& session, QWidget* parent = nullptr);
+  Layout made() const { return layout_; }
+
+ private:
+  void rebuild();
+  void measure();
+  void try_out();
+
+  PlanSession& session_;
+  Layout layout_;
+  Choice* form_;
+  QFormLayout* fields_;
+  std::map<std::string, NumberField*> numbers_;
+  QLabel *about_, *outcome_;
+  QPushButton* take_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,107 @@
+#include "app/desk/window/layout_step.hpp"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/desk/window/drawing_dialog.hpp"
+#include "app/desk/window/layout_dialog.hpp"
+#include "model/io/drawing_reader.hpp"
+#include "model/layout/layout_json.hpp"
+
+namespace wrapgauge {
+
+LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
+    : StepForm(session, parent),
+      origin_(words_label({}, this)),
+      parts_(new PartEditor(session, this)),
+      sheets_(new SheetFields(this)),
+      findings_(new FindingsList(tr("What the layout needs"), this)) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  auto* row = new QHBoxLayout;
+  auto* open = new QPushButton(tr("Open a drawing…"), this);
+  open->setObjectName(QStringLiteral("open_drawing"));
+  auto* make = new QPushButton(tr("Make one…"), this);
+  make->setAccessibleName(tr("Make a layout from sizes"));
+  row->addWidget(open, 1);
+  row->addWidget(make, 1);
+  column->addLayout(row);
+  column->addWidget(origin_);
+  column->addWidget(findings_);
+  column->addWidget(heading_label(tr("Sheets"), this));
+  column->addWidget(sheets_);
+  column->addWidget(heading_label(tr("Parts"), this));
+  column->addWidget(parts_);
+  connect(open, &QPushButton::clicked, this, &LayoutStep::ask_for_layout);
+  connect(make, &QPushButton::clicked, this, &LayoutStep::make_layout);
+  connect(findings_, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
+  connect(parts_, &StepForm::problemMet, this, &StepForm::problemMet);
+  connect(sheets_, &SheetFields::edited, this, [this] {
+    Layout layout = this->plan().layout;
+    sheets_->apply(layout);
+    this->session().edit_layout(tr("Sheets"), std::move(layout), QStringLiteral("layout.sheets"));
+  });
+}
+
+void LayoutStep::ask_for_layout() {
+  const QString file =
+      QFileDialog::getOpenFileName(this, tr("Open a drawing or layout"), {},
+                                   tr("Drawings and layouts (*.svg *.dxf *.json);;All files (*)"));
+  if (!file.isEmpty()) open_layout(file.toStdString());
+}
+
+void LayoutStep::open_layout(const std::filesystem::path& file) {
+  const auto from = std::filesystem::absolute(file);
+  if (!is_drawing_file(from)) {
+    auto layout = read_layout(from);
+    if (!layout) return void(emit problemMet(layout.problem()));
+    take_layout(tr("Open a layout"), std::move(layout).value(), from, {});
+    return;
+  }
+  DrawingDialog dialog(from, plan(), this);
+  if (const auto problem = dialog.problem()) return void(emit problemMet(*problem));
+  if (dialog.exec() != QDialog::Accepted) return;
+  take_layout(tr("Open a drawing"), dialog.drawn_layout(), {}, DrawnLayout{from, dialog.map()});
+}
+
+void LayoutStep::make_layout() {
+  LayoutDialog dialog(session(), this);
+  if (dialog.exec() == QDialog::Accepted) take_layout(tr("Make a layout"), dialog.made(), {}, {});
+}
+
+void LayoutStep::take_layout(const QString& words, Layout layout, std::optional<std::filesystem::path> file,
+                             std::optional<DrawnLayout> drawing) {
+  change(words, {}, [&](Plan& plan) {
+    plan.layout = std::move(layout);
+    plan.layout_file = std::move(file);
+    plan.layout_drawing = std::move(drawing);
+    plan.placement.layout_point_m.reset();  // it was a point of the layout before
+  });
+}
+
+void LayoutStep::show_plan() {
+  const bool there = has_layout(plan());
+  sheets_->setEnabled(there);
+  sheets_->show_layout(plan().layout);
+  if (!there)
+    origin_->setText(
+        tr("No layout yet. Open a drawing (SVG, DXF) or a layout file, or make one; files can "
+           "also be dropped on the window."));
+  else if (plan().layout_drawing)
+    origin_->setText(
+        tr("From the drawing %1. A change made here is kept in the plan; the drawing stays as it is.")
+            .arg(QString::fromStdString(plan().layout_drawing->file.filename().string())));
+  else
+    origin_->setText(QString::fromStdString(plan().layout.name));
+}
+
+void LayoutStep::show_checked() {
+  const auto checked = session().last_checked();
+  findings_->show_findings(checked && has_layout(plan()) ? listed_findings(*checked)
+                                                         : std::vector<ListedFinding>{});
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,35 @@
+#pragma once
+// Step Layout: from a drawing, from a file, or made; then changed part by part, with its checks beside.
+
+#include "app/desk/window/findings_list.hpp"
+#include "app/desk/window/part_editor.hpp"
+#include "app/desk/window/sheet_fields.hpp"
+#include "app/desk/window/step_form.hpp"
+
+namespace wrapgauge {
+
+class LayoutStep : public StepForm {
+  Q_OBJECT
+ public:
+  explicit LayoutStep(PlanSession& session, QWidget* parent = nullptr);
+
+  void open_layout(const std::filesystem::path& file);  // .svg, .dxf or .json
+  void ask_for_layout();
+  void make_layout();
+  PartEditor& parts() { return *parts_; }
+
+ protected:
+  void show_plan() override;
+  void show_checked() override;
+
+ private:
+  void take_layout(const QString& words, Layout layout, std::optional<std::filesystem::path> file,
+                   std::optional<DrawnLayout> drawing);
+
+  QLabel* origin_;
+  PartEditor* parts_;
+  SheetFields* sheets_;
+  FindingsList* findings_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,269 @@
+#include "app/desk/window/main_window.hpp"
+
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QSettings>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "app/desk/window/body_step.hpp"
+#include "app/desk/window/inflation_step.hpp"
+#include "app/desk/window/layout_step.hpp"
+#include "app/desk/window/limits_step.hpp"
+#include "app/desk/window/message_bar.hpp"
+#include "app/desk/window/note_step.hpp"
+#include "app/desk/window/plan_column.hpp"
+#include "app/desk/window/recent_plans.hpp"
+#include "app/desk/window/run_bar.hpp"
+#include "app/desk/window/view_area.hpp"
+#include "app/desk/window/wear_step.hpp"
+#include "app/job/demo_files.hpp"
+#include "app/job/results.hpp"
+#include "model/layout/layout_json.hpp"
+
+namespace wrapgauge {
+
+MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent)
+    : QMainWindow(parent),
+      data_folder_(data_folder),
+      session_(data_folder / "recovery"),
+      splitter_(new QSplitter(Qt::Horizontal, this)),
+      column_(new PlanColumn(session_, this)),
+      views_(new ViewArea(session_, this)),
+      message_(new MessageBar(this)) {
+  setAcceptDrops(true);
+  arrange();
+  add_steps();
+  connect_views();
+  add_plan_menu();
+  add_edit_menu();
+  add_estimate_menu();
+  add_view_menu();
+  add_help_menu();
+  connect(&session_, &PlanSession::failed, this, [this](const Problem& problem) { say(problem); });
+  connect(&session_, &PlanSession::fileChanged, this, &MainWindow::show_title);
+  connect(&session_, &PlanSession::planChanged, this, &MainWindow::show_title);
+  connect(&session_.undo_stack(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
+  recall_layout();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::arrange() {
+  auto* right = new QWidget(this);
+  auto* stack = new QVBoxLayout(right);
+  stack->setContentsMargins(0, 0, 0, 0);
+  stack->setSpacing(2);
+  stack->addWidget(message_);
+  stack->addWidget(views_, 1);
+  splitter_->addWidget(column_);
+  splitter_->addWidget(right);
+  splitter_->setStretchFactor(1, 1);
+  splitter_->setChildrenCollapsible(false);
+  splitter_->setSizes({340, 1060});
+  setCentralWidget(splitter_);
+  auto* caution =
+      new QLabel(tr("Predicted by an uncalibrated model. Not a medical device; ask a clinician before "
+                    "anyone wears it."),
+                 this);
+  caution->setMinimumWidth(50);
+  statusBar()->addWidget(caution, 1);
+  statusBar()->addPermanentWidget(new RunBar(session_, this));
+  statusBar()->setSizeGripEnabled(false);
+  resize(1400, 900);
+}
+
+void MainWindow::add_steps() {
+  body_ = new BodyStep(session_, this);
+  layout_ = new LayoutStep(session_, this);
+  wear_ = new WearStep(session_, this);
+  auto* inflation = new InflationStep(session_, this);
+  auto* limits = new LimitsStep(session_, this);
+  note_ = new NoteStep(session_, this);
+  const std::pair<PlanStep, StepForm*> all[] = {
+      {PlanStep::kBody, body_},          {PlanStep::kLayout, layout_}, {PlanStep::kWear, wear_},
+      {PlanStep::kInflation, inflation}, {PlanStep::kLimits, limits},  {PlanStep::kNote, note_}};
+  for (const auto& [step, form] : all) {
+    column_->add_step(step, form);
+    connect(form, &StepForm::problemMet, this, [this](const Problem& problem) { say(problem); });
+    connect(form, &StepForm::chamberAsked, views_, &ViewArea::show_chamber);
+    connect(form, &StepForm::placeAsked, views_, &ViewArea::show_place);
+  }
+  column_->open_step(PlanStep::kBody);
+  connect(note_, &NoteStep::planFileWanted, this, &MainWindow::save);
+  connect(note_, &NoteStep::saved, this, [this](const QString& file) {
+    message_->say_news(tr("The note was written to %1; empty cells are for the study to fill.").arg(file));
+  });
+}
+
+void MainWindow::connect_views() {
+  Selection& selection = views_->selection();
+  connect(&selection, &Selection::chamberChanged, this, [this, &selection] {
+    if (selection.chamber()) layout_->parts().show_chamber(static_cast<int>(index_of(*selection.chamber())));
+  });
+  connect(&layout_->parts(), &PartEditor::chamberChosen, views_, &ViewArea::show_chamber);
+  connect(&selection, &Selection::placeChanged, this,
+          [this, &selection] { wear_->show_picked(selection.place_m()); });
+}
+
+void MainWindow::say(const Problem& problem) {
+  message_->say_problem(QString::fromStdString(problem.message));
+}
+
+void MainWindow::say(const Result<std::monostate>& done) {
+  if (!done) say(done.problem());
+}
+
+void MainWindow::start(const std::filesystem::path& plan_file) {
+  if (auto left = RecoveryFile::take_left_behind(data_folder_ / "recovery")) {
+    session_.recover(std::move(*left));
+    message_->say_news(
+        tr("The last session did not end well. Its plan is here again as it stood at the last "
+           "change; save it to keep it."));
+    return;
+  }
+  if (!plan_file.empty()) return open_plan(plan_file);
+  const QStringList recent = recent_plans();
+  if (recent.empty() || !session_.open(recent.front().toStdString()).ok()) open_demo();
+}
+
+void MainWindow::open_demo() {
+  if (!may_leave()) return;
+  const auto plans = write_demo(data_folder_ / "demo");
+  if (!plans) return say(plans.problem());
+  for (const auto& plan : *plans)
+    if (plan.stem() == "forearm-cuff") open_plan(plan);
+  message_->say_news(
+      tr("This is a worked demo: a cuff of four chambers on a forearm. Change anything; Undo takes it "
+         "back. Plan > New starts your own."));
+}
+
+void MainWindow::open_plan(const std::filesystem::path& file) {
+  if (!may_leave()) return;
+  const auto opened = session_.open(file);
+  if (!opened) return say(opened.problem());
+  message_->hide();
+  remember_plan();
+}
+
+void MainWindow::open_dropped(const std::filesystem::path& file) {
+  const QString ending = QString::fromStdString(file.extension().string()).toLower();
+  if (QStringList{".obj", ".stl", ".ply", ".glb", ".gltf"}.contains(ending)) {
+    column_->open_step(PlanStep::kBody);
+    return body_->open_mesh(file);
+  }
+  if (QStringList{".svg", ".dxf"}.contains(ending)) {
+    column_->open_step(PlanStep::kLayout);
+    return layout_->open_layout(file);
+  }
+  if (ending != ".json")
+    return say(
+        bad_input("file '" + file.filename().string() +
+                  "' is none of these: plan or layout (.json), mesh (.obj, .stl, .ply, .glb, .gltf), drawing "
+                  "(.svg, .dxf)."));
+  if (read_plan(file)) return open_plan(file);
+  if (read_layout(file)) {
+    column_->open_step(PlanStep::kLayout);
+    return layout_->open_layout(file);
+  }
+  open_plan(file);  // says what is wrong with it
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  for (const QUrl& url : event->mimeData()->urls())
+    if (url.isLocalFile()) open_dropped(url.toLocalFile().toStdString());
+  event->acceptProposedAction();
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && session_.runner().busy())
+    session_.cancel();
+  else
+    QMainWindow::keyPressEvent(event);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!may_leave()) return event->ignore();
+  remember_layout();
+  event->accept();
+}
+
+void MainWindow::show_title() {
+  const auto file = session_.file();
+  const QString name = file.empty() ? QString::fromStdString(session_.plan().name)
+                                    : QString::fromStdString(file.filename().string());
+  setWindowTitle(tr("%1[*] – Wrapgauge").arg(name));
+  setWindowModified(session_.modified());
+}
+
+bool MainWindow::save() {
+  if (session_.file().empty()) return save_as();
+  const auto saved = session_.save(session_.file());
+  say(saved);
+  return saved.ok();
+}
+
+bool MainWindow::save_as() {
+  const QString file = QFileDialog::getSaveFileName(
+      this, tr("Save the plan"), QString::fromStdString(session_.file().string()), tr("Plans (*.json)"));
+  if (file.isEmpty()) return false;
+  const auto saved =
+      session_.save(file.endsWith(".json") ? file.toStdString() : file.toStdString() + ".json");
+  say(saved);
+  if (saved) remember_plan();
+  return saved.ok();
+}
+
+void MainWindow::save_results() {
+  const auto solved = session_.solved();
+  if (!solved || !session_.stale().empty())
+    return say(bad_input("there is no result of the plan as it stands: estimate first."));
+  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the results"));
+  if (folder.isEmpty()) return;
+  const auto written = write_results(*solved->estimate, *solved->summary, folder.toStdString());
+  if (!written) return say(written.problem());
+  message_->say_news(tr("Results were written to %1.").arg(folder));
+}
+
+bool MainWindow::may_leave() {
+  if (!session_.modified()) return true;
+  QMessageBox ask(QMessageBox::Question, tr("Unsaved changes"),
+                  tr("The plan has changes that were not saved. Save them?"),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+  const int answer = ask.exec();
+  if (answer == QMessageBox::Save) return save();
+  return answer == QMessageBox::Discard;
+}
+
+void MainWindow::remember_plan() {
+  if (!session_.file().empty()) remember_recent(QString::fromStdString(session_.file().string()));
+}
+
+void MainWindow::remember_layout() {
+  QSettings settings;
+  settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
+  settings.setValue(QStringLiteral("window/columns"), splitter_->saveState());
+  settings.setValue(QStringLiteral("window/views"), views_->save_state());
+  settings.setValue(QStringLiteral("window/step"), static_cast<int>(column_->opened()));
+}
+
+void MainWindow::recall_layout() {
+  const QSettings settings;
+  const QByteArray geometry = settings.value(QStringLiteral("window/geometry")).toByteArray();
+  if (geometry.isEmpty()) return;
+  restoreGeometry(geometry);
+  splitter_->restoreState(settings.value(QStringLiteral("window/columns")).toByteArray());
+  views_->restore_state(settings.value(QStringLiteral("window/views")).toByteArray());
+  const int step = std::clamp(settings.value(QStringLiteral("window/step")).toInt(), 0, 5);
+  column_->open_step(static_cast<PlanStep>(step));
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,86 @@
+#pragma once
+// The window: plan column, body, flat layout, inflation strip. It only connects them.
+
+#include <QMainWindow>
+#include <filesystem>
+
+#include "app/desk/session/plan_session.hpp"
+#include "app/desk/window/look.hpp"
+
+class QMenu;
+class QSplitter;
+
+namespace wrapgauge {
+
+class BodyStep;
+class LayoutStep;
+class MessageBar;
+class NoteStep;
+class PlanColumn;
+class StepForm;
+class ViewArea;
+class WearStep;
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  // `data_folder`: of recovery files and demo plans.
+  explicit MainWindow(const std::filesystem::path& data_folder, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  // What was asked for, else work left behind by a session that died, else the last plan, else the demo.
+  void start(const std::filesystem::path& plan_file);
+  void open_plan(const std::filesystem::path& file);
+  void open_demo();
+  void open_dropped(const std::filesystem::path& file);  // plan, mesh, drawing or layout, by its ending
+
+  PlanSession& session() { return session_; }
+  PlanColumn& column() { return *column_; }
+  ViewArea& views() { return *views_; }
+  NoteStep& note() { return *note_; }
+  LayoutStep& layout_step() { return *layout_; }
+  BodyStep& body_step() { return *body_; }
+  MessageBar& message() { return *message_; }
+
+ protected:
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void arrange();
+  void add_steps();
+  void connect_views();
+  void add_plan_menu();
+  void add_edit_menu();
+  void add_estimate_menu();
+  void add_view_menu();
+  void add_help_menu();
+  void add_look_menu(QMenu& menu);
+  void add_language_menu(QMenu& menu);
+  void fill_recent(QMenu& menu);
+  void say(const Problem& problem);
+  void say(const Result<std::monostate>& done);
+  void show_title();
+  bool save();
+  bool save_as();
+  void save_results();
+  bool may_leave();  // asks what becomes of unsaved changes
+  void remember_plan();
+  void remember_layout();
+  void recall_layout();
+
+  std::filesystem::path data_folder_;
+  PlanSession session_;
+  QSplitter* splitter_;
+  PlanColumn* column_;
+  ViewArea* views_;
+  MessageBar* message_;
+  BodyStep* body_;
+  LayoutStep* layout_;
+  WearStep* wear_;
+  NoteStep* note_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,104 @@
+#include "app/desk/window/note_step.hpp"
+
+#include <QDialog>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "app/job/note_files.hpp"
+#include "app/picture/note_picture.hpp"
+#include "model/core/file.hpp"
+
+namespace wrapgauge {
+
+NoteStep::NoteStep(PlanSession& session, QWidget* parent)
+    : StepForm(session, parent),
+      words_(words_label({}, this)),
+      estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
+      save_(new QPushButton(tr("Save the note…"), this)),
+      open_(new QPushButton(tr("Read it large"), this)),
+      preview_(new QTextBrowser(this)) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  preview_->setAccessibleName(tr("Preview of the study note"));
+  preview_->setMinimumHeight(320);
+  preview_->setOpenLinks(false);
+  save_->setObjectName(QStringLiteral("save_note"));
+  auto* row = new QHBoxLayout;
+  row->addWidget(save_, 1);
+  row->addWidget(open_, 1);
+  column->addWidget(words_);
+  column->addWidget(estimate_);
+  column->addLayout(row);
+  column->addWidget(preview_);
+  connect(estimate_, &QPushButton::clicked, this, [this] { this->session().estimate_standard(); });
+  connect(save_, &QPushButton::clicked, this, &NoteStep::ask_where_to_save);
+  connect(open_, &QPushButton::clicked, this, [this] {
+    QDialog large(this);
+    large.setWindowTitle(tr("Study note"));
+    large.resize(800, 640);
+    auto* text = new QTextBrowser(&large);
+    text->setDocument(preview_->document());
+    (new QVBoxLayout(&large))->addWidget(text);
+    large.exec();
+  });
+}
+
+void NoteStep::show_solved() {
+  const StepState state = session().state(PlanStep::kNote);
+  const bool ready = state.kind == StepState::Kind::kReady;
+  words_->setText(ready ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
+                        : state.words);
+  save_->setEnabled(ready);
+  open_->setEnabled(ready);
+  preview_->setVisible(ready);
+  const auto checked = session().last_checked();
+  estimate_->setEnabled(checked && checked->can_be_solved());
+  if (ready && shown_ != session().solved()) show_preview();
+}
+
+void NoteStep::show_preview() {
+  shown_ = session().solved();
+  preview_->clear();
+  const auto note = study_note(*shown_->summary, shown_->summary->inputs);
+  if (!note) return preview_->setPlainText(QString::fromStdString(note.problem().message));
+  const QImage picture = note_picture(*shown_->estimate);
+  preview_->document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture),
+                                    picture.scaledToWidth(600, Qt::SmoothTransformation));
+  // The note is printed on white, and so it is shown.
+  preview_->setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
+  QString pages;
+  for (std::size_t page = 0; page < note->pages.size(); ++page)
+    pages += QString::fromStdString(note_page_html(*note, page)) + QStringLiteral("<hr/>");
+  preview_->setHtml(pages);
+}
+
+void NoteStep::ask_where_to_save() {
+  if (session().file().empty() || session().modified()) emit planFileWanted();
+  if (session().file().empty() || session().modified()) return;
+  const auto beside = session().file().parent_path() / (session().file().stem().string() + "-note.pdf");
+  const QString file =
+      QFileDialog::getSaveFileName(this, tr("Save the note"), QString::fromStdString(beside.string()),
+                                   tr("PDF (*.pdf);;HTML (*.html);;Markdown (*.md)"));
+  if (file.isEmpty()) return;
+  const auto written = save_note(file.toStdString());
+  if (!written) return void(emit problemMet(written.problem()));
+  emit saved(file);
+}
+
+Result<std::monostate> NoteStep::save_note(const std::filesystem::path& file) {
+  const auto inputs = session().note_inputs();
+  if (!inputs) return inputs.problem();
+  const auto made = make_note(*session().solved()->estimate, inputs->summary, inputs->now, inputs->extras);
+  if (!made) return made.problem();
+  const std::string ending = file.extension().string();
+  if (ending == ".pdf") return write_file_atomically(file, made->pdf);
+  if (ending != ".html" && ending != ".md")
+    return bad_input("note '" + file.filename().string() +
+                     "' ends neither in .pdf, .html nor .md: choose one.");
+  if (auto picture = write_file_atomically(file.parent_path() / kNotePicture, made->picture); !picture)
+    return picture.problem();
+  return write_file_atomically(file, ending == ".html" ? made->html : made->markdown);
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,38 @@
+#pragma once
+// Step Note: the study note as it will be printed, and where it is saved.
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTextBrowser>
+
+#include "app/desk/window/step_form.hpp"
+
+namespace wrapgauge {
+
+class NoteStep : public StepForm {
+  Q_OBJECT
+ public:
+  explicit NoteStep(PlanSession& session, QWidget* parent = nullptr);
+
+  void ask_where_to_save();
+  // By the ending: .pdf, .html or .md; the last two with their picture beside them.
+  Result<std::monostate> save_note(const std::filesystem::path& file);
+
+ signals:
+  void planFileWanted();  // a note names its plan's file: save the plan first
+  void saved(const QString& file);
+
+ protected:
+  void show_plan() override {}
+  void show_solved() override;
+
+ private:
+  void show_preview();
+
+  QLabel* words_;
+  QPushButton *estimate_, *save_, *open_;
+  QTextBrowser* preview_;
+  std::shared_ptr<const SolvedPlan> shown_;
+};
+
+}  // namespace wrapgauge

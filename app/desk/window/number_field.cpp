@@ -1,0 +1,67 @@
+#include "app/desk/window/number_field.hpp"
+
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QWheelEvent>
+
+namespace wrapgauge {
+
+NumberField::NumberField(const QString& name, const QString& unit, const Range& range, QWidget* parent)
+    : QDoubleSpinBox(parent) {
+  setAccessibleName(unit.isEmpty() ? name : name + QStringLiteral(", ") + unit);
+  setRange(range.least, range.most);
+  setDecimals(range.decimals);
+  setSingleStep(range.step);
+  if (!unit.isEmpty()) setSuffix(QStringLiteral(" ") + unit);
+  setKeyboardTracking(false);
+  setGroupSeparatorShown(false);
+  setFocusPolicy(Qt::StrongFocus);
+  connect(this, &QDoubleSpinBox::valueChanged, this, &NumberField::edited);
+}
+
+void NumberField::show_value(double value) {
+  const QSignalBlocker quiet(this);
+  setValue(value);
+}
+
+void NumberField::say_source(const QString& source) {
+  setToolTip(source);
+  setAccessibleDescription(source);
+}
+
+void NumberField::wheelEvent(QWheelEvent* event) {
+  if (hasFocus())
+    QDoubleSpinBox::wheelEvent(event);
+  else
+    event->ignore();
+}
+
+PressureField::PressureField(const QString& name, Pressure most, QWidget* parent)
+    : QWidget(parent),
+      kpa_(new NumberField(name, QStringLiteral("kPa"), {0.0, most / kPa, 2, 0.1}, this)),
+      mmhg_(new NumberField(name, QStringLiteral("mmHg"), {0.0, most / mmHg, 1, 1.0}, this)) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(kpa_, 1);
+  row->addWidget(mmhg_, 1);
+  setFocusProxy(kpa_);
+  connect(kpa_, &NumberField::edited, this, [this](double value) {
+    mmhg_->show_value(value * kPa / mmHg);
+    emit edited(value * kPa);
+  });
+  connect(mmhg_, &NumberField::edited, this, [this](double value) {
+    kpa_->show_value(value * mmHg / kPa);
+    emit edited(value * mmHg);
+  });
+}
+
+void PressureField::show_value(Pressure pressure) {
+  kpa_->show_value(pressure / kPa);
+  mmhg_->show_value(pressure / mmHg);
+}
+
+Pressure PressureField::value() const {
+  return kpa_->value() * kPa;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,48 @@
+#pragma once
+// Numbers with their unit, edited one at a time; each finished edit is told once.
+
+#include <QDoubleSpinBox>
+
+#include "model/core/quantity.hpp"
+
+namespace wrapgauge {
+
+class NumberField : public QDoubleSpinBox {
+  Q_OBJECT
+ public:
+  struct Range {
+    double least = -1e6, most = 1e6;
+    int decimals = 1;
+    double step = 1.0;
+  };
+  // `name` is what a screen reader says; `source` is shown on hover.
+  NumberField(const QString& name, const QString& unit, const Range& range, QWidget* parent = nullptr);
+
+  void show_value(double value);  // without telling it as an edit
+  void say_source(const QString& source);
+
+ signals:
+  void edited(double value);
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override;  // a column that is scrolled changes no number
+};
+
+// A pressure in kPa and mmHg side by side; either can be edited.
+class PressureField : public QWidget {
+  Q_OBJECT
+ public:
+  PressureField(const QString& name, Pressure most, QWidget* parent = nullptr);
+
+  void show_value(Pressure pressure);
+  Pressure value() const;
+  NumberField& kpa() { return *kpa_; }
+
+ signals:
+  void edited(Pressure pressure);
+
+ private:
+  NumberField *kpa_, *mmhg_;
+};
+
+}  // namespace wrapgauge

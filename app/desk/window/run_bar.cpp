@@ -1,0 +1,47 @@
+#include "app/desk/window/run_bar.hpp"
+
+#include <QHBoxLayout>
+#include <map>
+
+namespace wrapgauge {
+
+QString stage_words(const QString& stage) {
+  const std::map<QString, QString> known{
+      {QStringLiteral("checking"), RunBar::tr("checking")},
+      {QStringLiteral("putting it on"), RunBar::tr("putting it on")},
+      {QStringLiteral("closing"), RunBar::tr("closing")},
+      {QStringLiteral("inflating"), RunBar::tr("inflating")},
+      {QStringLiteral("reading the contact"), RunBar::tr("reading the contact")},
+      {QStringLiteral("once more on a coarser mesh"), RunBar::tr("once more on a coarser mesh")},
+      {QStringLiteral("once more for comparison"), RunBar::tr("once more for comparison")},
+      {QStringLiteral("done"), RunBar::tr("done")}};
+  const auto found = known.find(stage);
+  return found == known.end() ? stage : found->second;
+}
+
+RunBar::RunBar(PlanSession& session, QWidget* parent)
+    : QWidget(parent),
+      stage_(new QLabel(this)),
+      progress_(new QProgressBar(this)),
+      cancel_(new QPushButton(tr("Cancel"), this)) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(stage_);
+  row->addWidget(progress_);
+  row->addWidget(cancel_);
+  progress_->setRange(0, 100);
+  progress_->setFixedWidth(140);
+  progress_->setAccessibleName(tr("How far the estimate is"));
+  cancel_->setAccessibleName(tr("Cancel what is being worked out"));
+  cancel_->setObjectName(QStringLiteral("cancel"));
+  connect(cancel_, &QPushButton::clicked, &session, &PlanSession::cancel);
+  connect(&session.runner(), &EstimateRunner::busyChanged, this, &QWidget::setVisible);
+  connect(&session.runner(), &EstimateRunner::progressed, this,
+          [this](const QString& stage, double fraction) {
+            stage_->setText(stage_words(stage));
+            progress_->setValue(static_cast<int>(100.0 * fraction));
+          });
+  hide();
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,26 @@
+#pragma once
+// What is being worked out, how far it is, and a way to stop it.
+
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+
+#include "app/desk/session/plan_session.hpp"
+
+namespace wrapgauge {
+
+// Stages of the model in the window's language.
+QString stage_words(const QString& stage);
+
+class RunBar : public QWidget {
+  Q_OBJECT
+ public:
+  explicit RunBar(PlanSession& session, QWidget* parent = nullptr);
+
+ private:
+  QLabel* stage_;
+  QProgressBar* progress_;
+  QPushButton* cancel_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,45 @@
+#pragma once
+// The two sheets, the backing cloth and the rim.
+
+#include <QCheckBox>
+
+#include "app/desk/window/choice.hpp"
+#include "app/desk/window/number_field.hpp"
+#include "model/layout/layout.hpp"
+
+namespace wrapgauge {
+
+// Hardness and thickness of one sheet; each hardness says its source on hover.
+class SheetField : public QWidget {
+  Q_OBJECT
+ public:
+  explicit SheetField(const QString& name, QWidget* parent = nullptr);
+  void show_sheet(const Sheet& sheet);
+  Sheet sheet() const;
+
+ signals:
+  void edited();
+
+ private:
+  Sheet shown_;
+  Choice* material_;
+  NumberField* thickness_;
+};
+
+class SheetFields : public QWidget {
+  Q_OBJECT
+ public:
+  explicit SheetFields(QWidget* parent = nullptr);
+  void show_layout(const Layout& layout);
+  void apply(Layout& layout) const;
+
+ signals:
+  void edited();
+
+ private:
+  SheetField *skin_, *outer_;
+  NumberField *along_, *across_;
+  QCheckBox* rim_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,194 @@
+#include "app/desk/window/view_area.hpp"
+
+#include <QDataStream>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString mm_words(Length length) {
+  return QString::fromStdString(number_text(length / mm, 3)) + QStringLiteral(" mm");
+}
+
+}  // namespace
+
+ViewArea::ViewArea(PlanSession& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      shown_(selection_),
+      body_(new BodyView(shown_, selection_, this)),
+      flat_(new FlatView(shown_, selection_, this)),
+      strip_(new PathStrip(shown_, selection_, this)),
+      result_(new QLabel(this)),
+      estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
+      across_(new QSplitter(Qt::Horizontal, this)),
+      down_(new QSplitter(Qt::Vertical, this)),
+      below_(new QSplitter(Qt::Horizontal, this)) {
+  arrange();
+  connect_session();
+  connect_edits();
+  show_result();
+}
+
+void ViewArea::arrange() {
+  body_->setAccessibleName(tr("Body with the layout on it"));
+  flat_->setAccessibleName(tr("Flat layout"));
+  strip_->setAccessibleName(tr("Inflation strip"));
+  across_->addWidget(body_);
+  across_->addWidget(flat_);
+  across_->setChildrenCollapsible(false);
+  auto* tabs = new QTabWidget(this);
+  tabs->setDocumentMode(true);
+  auto* table = new ChamberTable(shown_, selection_, tabs);
+  table->setAccessibleName(tr("Figures of each chamber"));
+  tabs->addTab(table, tr("Chambers"));
+  auto* probe = new QScrollArea(tabs);
+  probe->setWidgetResizable(true);
+  probe->setFrameShape(QFrame::NoFrame);
+  probe->setWidget(new ProbePanel(shown_, selection_, probe));
+  tabs->addTab(probe, tr("Picked spot"));
+  connect(&selection_, &Selection::placeChanged, tabs, [this, tabs, probe] {
+    if (selection_.place_m()) tabs->setCurrentWidget(probe);
+  });
+  below_->addWidget(strip_);
+  below_->addWidget(tabs);
+  below_->setChildrenCollapsible(false);
+  down_->addWidget(across_);
+  down_->addWidget(below_);
+  down_->setStretchFactor(0, 3);
+  down_->setStretchFactor(1, 1);
+  down_->setSizes({560, 240});
+  down_->setChildrenCollapsible(false);
+  across_->setSizes({560, 480});
+  below_->setSizes({420, 620});
+  result_->setWordWrap(true);
+  auto* line = new QHBoxLayout;
+  line->setContentsMargins(8, 2, 4, 2);
+  line->addWidget(result_, 1);
+  line->addWidget(estimate_);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  column->addLayout(line);
+  column->addWidget(down_, 1);
+}
+
+void ViewArea::connect_session() {
+  connect(&session_, &PlanSession::planChanged, this, [this] {
+    shown_.show_layout(has_layout(session_.plan()) ? std::make_shared<const Layout>(session_.plan().layout)
+                                                   : nullptr);
+    if (!has_body(session_.plan())) shown_.show_body(nullptr);
+  });
+  connect(&session_, &PlanSession::checkedChanged, this, &ViewArea::show_checked);
+  connect(&session_, &PlanSession::solvedChanged, this, &ViewArea::show_result);
+  connect(&session_, &PlanSession::statesChanged, this, &ViewArea::show_result);
+  connect(estimate_, &QPushButton::clicked, &session_, &PlanSession::estimate_standard);
+}
+
+void ViewArea::connect_edits() {
+  connect(body_, &BodyView::anchorMoved, this, &ViewArea::take_anchor);
+  connect(body_, &BodyView::turned, this, &ViewArea::take_turn);
+  connect(flat_, &FlatView::chamberMoved, this, [this](ChamberId chamber, const Vec2& by_m) {
+    move_part({LayoutPart::Kind::kChamber, index_of(chamber), 0}, by_m);
+  });
+  connect(flat_, &FlatView::partMoved, this, [this](const FlatPart& part, const Vec2& by_m) {
+    move_part({static_cast<LayoutPart::Kind>(part.kind), part.index, part.inset}, by_m);
+  });
+}
+
+void ViewArea::move_part(const LayoutPart& part, const Vec2& by_m) {
+  session_.edit_layout(tr("Move %1").arg(part_title(session_.plan().layout, part)),
+                       with_part_moved(session_.plan().layout, part, by_m));
+}
+
+void ViewArea::show_checked() {
+  const auto checked = session_.last_checked();
+  if (!checked) return;
+  if (checked->body) {
+    std::vector<BonySite> sites = checked->body->body.bony_sites;
+    sites.insert(sites.end(), checked->plan->bony_sites.begin(), checked->plan->bony_sites.end());
+    shown_.show_body(std::shared_ptr<const Body>(checked->body, &checked->body->body), std::move(sites),
+                     checked->plan->regions);
+  } else {
+    shown_.show_body(nullptr);
+  }
+  shown_.show_worn(checked->prepared);
+  std::vector<ProblemPlace> places;
+  for (const auto& problem : checked->layout_problems)
+    places.insert(places.end(), problem.places.begin(), problem.places.end());
+  for (const auto& problem : {checked->body_problem, checked->wear_problem})
+    if (problem) places.insert(places.end(), problem->places.begin(), problem->places.end());
+  shown_.mark(std::move(places));
+}
+
+void ViewArea::show_result() {
+  const auto solved = session_.solved();
+  if (shown_solved_ != solved) {
+    shown_solved_ = solved;
+    shown_.show_estimate(solved ? solved->estimate : nullptr);
+  }
+  const auto checked = session_.last_checked();
+  estimate_->setEnabled(checked && checked->can_be_solved());
+  const QString parts = parts_words(session_.stale());
+  const QString stale = parts.isEmpty() ? QString() : tr("Older than the last change of %1.").arg(parts);
+  shown_.show_stale(stale);
+  if (!solved) return result_->setText(tr("Nothing estimated yet."));
+  const QString made =
+      solved->fineness == Fineness::kPreview
+          ? tr("Preview on a coarse mesh of %1.").arg(mm_words(preview_edge(*solved->plan)))
+          : tr("Estimate on the standard mesh of %1.").arg(mm_words(solved->plan->mesh_edge));
+  QString words = stale.isEmpty() ? made : stale + QChar(' ') + made;
+  if (solved->summary->limit_point)
+    words += QChar(' ') + tr("Not reached: %1").arg(QString::fromStdString(*solved->summary->limit_point));
+  result_->setText(words);
+}
+
+void ViewArea::take_anchor(const AnchorAtStation& anchor, const Vec3&, bool finished) {
+  Plan plan = session_.plan();
+  plan.placement.anchor = anchor;
+  session_.edit(tr("Move the layout"), std::move(plan), QStringLiteral("wear.drag"));
+  if (finished) session_.end_merge();
+}
+
+void ViewArea::take_turn(double by_deg, bool finished) {
+  if (!turn_before_) turn_before_ = session_.plan().placement.turn_deg;
+  Plan plan = session_.plan();
+  plan.placement.turn_deg = *turn_before_ + by_deg;
+  session_.edit(tr("Turn the layout"), std::move(plan), QStringLiteral("wear.drag.turn"));
+  if (!finished) return;
+  turn_before_.reset();
+  session_.end_merge();
+}
+
+void ViewArea::show_chamber(int chamber) {
+  selection_.select_chamber(static_cast<ChamberId>(chamber));
+}
+
+void ViewArea::show_place(const Vec3& place_m) {
+  selection_.pick_place(place_m);
+  body_->show_place(place_m);
+}
+
+QByteArray ViewArea::save_state() const {
+  QByteArray all;
+  QDataStream out(&all, QIODevice::WriteOnly);
+  out << across_->saveState() << down_->saveState() << below_->saveState();
+  return all;
+}
+
+void ViewArea::restore_state(const QByteArray& state) {
+  QDataStream in(state);
+  QByteArray across, down, below;
+  in >> across >> down >> below;
+  if (in.status() != QDataStream::Ok) return;
+  across_->restoreState(across);
+  down_->restoreState(down);
+  below_->restoreState(below);
+}
+
+}  // namespace wrapgauge

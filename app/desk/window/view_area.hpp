@@ -1,0 +1,61 @@
+#pragma once
+// Body, flat layout and inflation strip side by side; hands the session's values to them and their edits
+// back.
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+
+#include "app/desk/session/layout_part.hpp"
+#include "app/desk/session/plan_session.hpp"
+#include "app/desk/views/body_view.hpp"
+#include "app/desk/views/chamber_table.hpp"
+#include "app/desk/views/flat_view.hpp"
+#include "app/desk/views/path_strip.hpp"
+#include "app/desk/views/probe_panel.hpp"
+
+class QTabWidget;
+
+namespace wrapgauge {
+
+class ViewArea : public QWidget {
+  Q_OBJECT
+ public:
+  explicit ViewArea(PlanSession& session, QWidget* parent = nullptr);
+
+  Selection& selection() { return selection_; }
+  const ShownPlan& shown() const { return shown_; }
+  BodyView& body() { return *body_; }
+  FlatView& flat() { return *flat_; }
+  PathStrip& strip() { return *strip_; }
+  QString result_words() const { return result_->text(); }
+
+  void show_chamber(int chamber);
+  void show_place(const Vec3& place_m);
+  QByteArray save_state() const;
+  void restore_state(const QByteArray& state);
+
+ private:
+  void arrange();
+  void connect_session();
+  void connect_edits();
+  void move_part(const LayoutPart& part, const Vec2& by_m);
+  void show_checked();
+  void show_result();
+  void take_anchor(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
+  void take_turn(double by_deg, bool finished);
+
+  PlanSession& session_;
+  Selection selection_;
+  ShownPlan shown_;
+  BodyView* body_;
+  FlatView* flat_;
+  PathStrip* strip_;
+  QLabel* result_;
+  QPushButton* estimate_;
+  QSplitter *across_, *down_, *below_;
+  std::optional<double> turn_before_;
+  std::shared_ptr<const SolvedPlan> shown_solved_;
+};
+
+}  // namespace wrapgauge

@@ -1,0 +1,29 @@
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <iostream>
+
+#include "app/desk/views/gl_probe.hpp"
+#include "app/desk/window/look.hpp"
+
+int main(int count, char** arguments) {
+  if (qEnvironmentVariableIsEmpty("DISPLAY")) {
+    std::cerr << "SKIPPED: no screen, so the window was not tried; run it under xvfb-run.\n";
+    return 77;
+  }
+  testing::InitGoogleTest(&count, arguments);
+  QTemporaryDir settings;
+  QSettings::setDefaultFormat(QSettings::IniFormat);
+  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+  wrapgauge::choose_graphics_format();
+  QApplication application(count, arguments);
+  QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
+  QApplication::setOrganizationName(QStringLiteral("wrapgauge-test"));
+  wrapgauge::apply_look(qEnvironmentVariable("WRAPGAUGE_TEST_LOOK") == QStringLiteral("dark")
+                            ? wrapgauge::Look::kDark
+                            : wrapgauge::Look::kLight);
+  return RUN_ALL_TESTS();
+}

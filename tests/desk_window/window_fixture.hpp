@@ -1,0 +1,68 @@
+#pragma once
+// The real window on a screen that is not there, with settings and data of its own.
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <filesystem>
+
+#include "app/desk/window/main_window.hpp"
+#include "app/desk/window/message_bar.hpp"
+#include "app/desk/window/plan_column.hpp"
+#include "app/desk/window/view_area.hpp"
+
+namespace wrapgauge {
+
+class WindowTest : public testing::Test {
+ protected:
+  WindowTest() : window_(root()) {
+    window_.resize(1400, 900);
+    window_.show();
+  }
+  ~WindowTest() override { settle(50); }
+
+  // Folders are named anew for each test, so that none finds what another left.
+  std::filesystem::path root() const { return folder_.path().toStdString(); }
+
+  template <class Done>
+  static bool wait_until(Done done, int most_ms = 120000) {
+    QElapsedTimer timer;
+    timer.start();
+    while (!done()) {
+      if (timer.elapsed() > most_ms) return false;
+      QTest::qWait(5);
+    }
+    return true;
+  }
+  static void settle(int ms) { QTest::qWait(ms); }
+
+  bool wait_for_result() {
+    return wait_until([&] {
+      return window_.session().solved() && window_.session().stale().empty() &&
+             !window_.session().runner().busy();
+    });
+  }
+
+  // Kept in the build folder, to be looked at.
+  void picture(const QString& name) { take_picture(window_, name); }
+  static void take_picture(QWidget& widget, const QString& name) {
+    QDir().mkpath(QStringLiteral(WRAPGAUGE_SCREENSHOTS));
+    settle(400);
+    widget.grab().save(QStringLiteral(WRAPGAUGE_SCREENSHOTS "/") + name + QStringLiteral(".png"));
+  }
+
+  template <class Widget>
+  Widget* named(const QString& name) {
+    return window_.findChild<Widget*>(name);
+  }
+
+  QTemporaryDir folder_;
+  MainWindow window_;
+};
+
+}  // namespace wrapgauge
