@@ -2,9 +2,11 @@
 
 #include <QDialog>
 #include <QFileDialog>
+#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "app/desk/window/number_field.hpp"
 #include "app/job/note_files.hpp"
 #include "app/picture/note_picture.hpp"
 #include "model/core/file.hpp"
@@ -13,6 +15,8 @@ namespace wrapgauge {
 
 NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
+      edge_(
+          new NumberField(tr("Edge of the standard mesh"), QStringLiteral("mm"), {1.0, 30.0, 1, 0.5}, this)),
       words_(words_label({}, this)),
       estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
       save_(new QPushButton(tr("Save the note…"), this)),
@@ -23,11 +27,22 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   preview_->setAccessibleName(tr("Preview of the study note"));
   preview_->setMinimumHeight(320);
   preview_->setOpenLinks(false);
+  edge_->setObjectName(QStringLiteral("mesh edge"));
+  edge_->say_source(tr("Finer takes longer; the estimate says how far a coarser mesh is off."));
+  connect(edge_, &NumberField::edited, this, [this](double value) {
+    change(tr("Mesh"), QStringLiteral("mesh.edge"), [&](Plan& plan) {
+      plan.mesh_edge = value * mm;
+      if (plan.mesh_seam_edge) plan.mesh_seam_edge = std::min(*plan.mesh_seam_edge, plan.mesh_edge);
+    });
+  });
   save_->setObjectName(QStringLiteral("save_note"));
   auto* row = new QHBoxLayout;
   row->addWidget(save_, 1);
   row->addWidget(open_, 1);
   column->addWidget(words_);
+  QFormLayout* mesh = column_form(nullptr);
+  mesh->addRow(tr("Mesh edge"), edge_);
+  column->addLayout(mesh);
   column->addWidget(estimate_);
   column->addLayout(row);
   column->addWidget(preview_);
@@ -42,6 +57,10 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     (new QVBoxLayout(&large))->addWidget(text);
     large.exec();
   });
+}
+
+void NoteStep::show_plan() {
+  edge_->show_value(plan().mesh_edge / mm);
 }
 
 void NoteStep::show_solved() {

@@ -23,12 +23,13 @@ class NoteStep : public StepForm {
   void saved(const QString& file);
 
  protected:
-  void show_plan() override {}
+  void show_plan() override;
   void show_solved() override;
 
  private:
   void show_preview();
 
+  class NumberField* edge_;
   QLabel* words_;
   QPushButton *estimate_, *save_, *open_;
   QTextBrowser* preview_;
