@@ -217,7 +217,7 @@ Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   if (const auto found = ceiling()) {
     std::string words;
     for (const std::string& sentence : ceiling_words(*found)) words += (words.empty() ? "" : " ") + sentence;
-    inputs.extras.ceiling = NoteCeiling{words, inputs.summary.inputs};
+    inputs.extras.ceiling = NoteCeiling{words, inputs.summary.inputs, {}};
   }
   return inputs;
 }
