@@ -3,8 +3,9 @@
 
 #include <gtest/gtest.h>
 
-#include <QApplication>
+#include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QEventLoop>
 #include <QThread>
 #include <memory>
 
@@ -61,17 +62,8 @@ bool wait_until(Done done) {
   return true;
 }
 
-inline QApplication& views_application() {
-  static int count = 1;
-  static char name[] = "test";
-  static char* arguments[] = {name, nullptr};
-  static QApplication app(count, arguments);
-  return app;
-}
-
 // The estimate as the views see it, every state read.
 struct WithShown {
-  QApplication& app = views_application();
   Selection selection;
   ShownPlan shown{selection};
 

@@ -64,7 +64,7 @@ TEST_F(WholeJobTest, AMeshAndADrawingBecomeANoteWithoutATerminal) {
   ASSERT_EQ(window_.session().plan().layout.chambers.size(), 2U);
 
   window_.column().open_step(PlanStep::kWear);
-  named<QDoubleSpinBox>(QStringLiteral("station"))->setValue(150.0);
+  named<QDoubleSpinBox>(QStringLiteral("station"))->setValue(100.0);
   window_.column().open_step(PlanStep::kInflation);
   named<QDoubleSpinBox>(QStringLiteral("pressure of pump"))->setValue(2.0);
   window_.column().open_step(PlanStep::kNote);
