@@ -1,4 +1,5 @@
-// The application lives in main(): one that lived until the libraries' own exit would find their devices gone.
+// The application lives in main(): one that lived until the libraries' own exit would find their devices
+// gone.
 #include <gtest/gtest.h>
 
 #include <QApplication>
