@@ -160,7 +160,9 @@ TEST(TissueEnergy, PressedFreeAndGluedHasItsOwnDerivatives) {
     InflationSetup setup = small::closed_cuff(0.4);
     setup.layout.rim_bonded = glued;
     const SheetMesh sheet = make_sheet_mesh(setup.flat);
-    const TissueContact tissue(setup, sheet, {}, setup.start_m);
+    Points3 start_m(sheet.node_count, 3);
+    for (int n = 0; n < sheet.node_count; ++n) start_m.row(n) = setup.start_m.row(sheet.flat_vertex[n]);
+    const TissueContact tissue(setup, sheet, {}, start_m);
     const ContactNode& node = tissue.nodes().front();
     for (double pressed_m : {2e-3, -1e-3}) {
       const Vec3 at = node.grip_m - pressed_m * node.normal + 3e-4 * Vec3(0.2, 0.7, 0.5);
