@@ -1,5 +1,6 @@
 #include "app/desk/views/shown_plan.hpp"
 
+#include "app/desk/views/body_scene.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
@@ -55,6 +56,39 @@ TEST(ShownPlan, AChamberThatIsGoneIsNoLongerChosen) {
   fewer->chambers.pop_back();
   with.shown.show_layout(fewer);
   EXPECT_FALSE(with.selection.chamber());
+}
+
+TEST(BodyScene, AStaleEstimateIsDimmedAndGivesWayOnlyToALayoutThatLiesDifferently) {
+  WithShown with;
+  with.shown.show_estimate(two_chamber_estimate());
+  EXPECT_FALSE(contact_part(with.shown, with.selection.state()).surface->dimmed);
+  with.shown.show_stale("The inflation has changed.");
+  EXPECT_TRUE(shows_contact(with.shown, with.selection.state()));
+  EXPECT_TRUE(contact_part(with.shown, with.selection.state()).surface->dimmed);
+  const auto job = complete_job(two_chamber_plan());
+  ASSERT_TRUE(job.ok());
+  const auto worn = [&](const Plan& plan) {
+    auto prepared = prepare(plan, *body_of_plan(plan, job->body), job->resources, mesh_of_plan(plan));
+    EXPECT_TRUE(prepared.ok());
+    return std::make_shared<const Prepared>(std::move(prepared).value());
+  };
+  with.shown.show_worn(worn(job->plan));
+  EXPECT_TRUE(shows_contact(with.shown, with.selection.state()));
+  Plan turned = job->plan;
+  turned.placement.turn_deg = 10.0;
+  with.shown.show_worn(worn(turned));
+  EXPECT_FALSE(shows_contact(with.shown, with.selection.state()));
+  EXPECT_EQ(layout_part(with.shown).surface->pressure_pa.size(), 0);
+}
+
+TEST(BodyScene, FacesThatAProblemIsAboutAreMarkedAndThoseOfAnotherMeshAreNot) {
+  WithShown with;
+  with.shown.show_estimate(two_chamber_estimate());
+  using Kind = ProblemPlace::Kind;
+  with.shown.mark({{Kind::kFace, 0}, {Kind::kFace, 1 << 30}, {Kind::kChamber, 0}});
+  const ScenePart part = picked_part(with.shown, with.selection);
+  ASSERT_EQ(part.lines.size(), 1U);
+  EXPECT_EQ(part.lines[0].ends_m.rows(), 6);
 }
 
 }  // namespace

@@ -163,6 +163,21 @@ bool lies_alike(const Prepared& worn, const Estimate& estimate) {
          same_shape(worn.setup.layout, estimate.setup.layout);
 }
 
+// Faces and vertices that a problem is about; those of another mesh are left out.
+void add_marks(const ShownPlan& shown, ScenePart& part) {
+  const TriangleMesh& mesh = shown.skin()->mesh();
+  const Points3 at = mesh.vertices_m + kMarkLift_m * shown.skin()->normals();
+  LineMaker lines(3.0, kNoGo);
+  for (const ProblemPlace& place : shown.marks()) {
+    if (place.kind == ProblemPlace::Kind::kVertex && place.index < mesh.vertices_m.rows())
+      add_ring(*shown.skin(), mesh.vertices_m.row(place.index), 3e-3, kNoGo, part);
+    if (place.kind != ProblemPlace::Kind::kFace || place.index >= mesh.faces.rows()) continue;
+    for (int k = 0; k < 3; ++k)
+      lines.add(at.row(mesh.faces(place.index, k)), at.row(mesh.faces(place.index, (k + 1) % 3)));
+  }
+  lines.put_into(part);
+}
+
 // On which points of the skin the layout is shown now; none: nowhere.
 std::optional<SkinPoints> shown_on(const ShownPlan& shown, int state) {
   if (shows_contact(shown, state)) return shown.contact(state)->on_skin;
@@ -222,6 +237,7 @@ ScenePart picked_part(const ShownPlan& shown, const Selection& selection) {
     add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), *on_skin, part);
   }
   if (selection.place_m()) add_ring(*shown.skin(), *selection.place_m(), 2.5e-3, kPicked, part);
+  if (!shown.marks().empty()) add_marks(shown, part);
   return part;
 }
 

@@ -59,7 +59,7 @@ bool shows_contact(const ShownPlan& shown, int state);
 ScenePart contact_part(const ShownPlan& shown, int state);
 ScenePart layout_part(const ShownPlan& shown);  // empty: not laid on
 
-// The chosen chamber and the picked place.
+// The chosen chamber, the picked place, and faces that a problem is about.
 ScenePart picked_part(const ShownPlan& shown, const Selection& selection);
 
 }  // namespace wrapgauge

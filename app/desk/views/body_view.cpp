@@ -94,8 +94,11 @@ void BodyView::set_placing(bool placing) {
 }
 
 void BodyView::body_changed() {
-  sight_.reset();
-  if (shown_.skin()) sight_.emplace(shown_.skin()->mesh());
+  if (shown_.skin() != pointed_at_) {
+    pointed_at_ = shown_.skin();
+    sight_.reset();
+    if (pointed_at_) sight_.emplace(pointed_at_->mesh());
+  }
   sites_ = std::make_shared<const ScenePart>(sites_part(shown_));
   forget_states();
 }

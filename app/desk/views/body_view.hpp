@@ -78,7 +78,8 @@ class BodyView : public QWidget {
   std::shared_ptr<const ScenePart> sites_;
   std::map<int, std::shared_ptr<const ScenePart>> states_;  // shown before; -1: the layout alone
   std::optional<SightLine> sight_;
-  std::shared_ptr<const SkinSurface> framed_;  // whom the eye was last set for
+  std::shared_ptr<const SkinSurface> pointed_at_;  // by sight_
+  std::shared_ptr<const SkinSurface> framed_;      // whom the eye was last set for
   bool framed_worn_ = false;
   bool placing_ = false;
   Drag drag_ = Drag::kNone;

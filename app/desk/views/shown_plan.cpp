@@ -49,10 +49,10 @@ void ShownPlan::show_estimate(std::shared_ptr<const Estimate> estimate) {
   if (estimate_) {
     scale_ = map_scene(*estimate_);
     contacts_.resize(estimate_->path.states.size());
-    const SkinSurface skin(estimate_->body.surface);
+    const auto skin = skin_of(estimate_->body.surface);
     contacts_.back() =
-        std::make_shared<const StateContact>(state_contact(*estimate_, skin, state_count() - 1));
-    read_other_states();
+        std::make_shared<const StateContact>(state_contact(*estimate_, *skin, state_count() - 1));
+    read_other_states(skin);
     if (!body_) show_body({estimate_, &estimate_->body}, estimate_->limit_inputs.bony_sites);
     if (!layout_) show_layout({estimate_, &estimate_->setup.layout});
   }
@@ -66,12 +66,18 @@ void ShownPlan::choose_state(bool was_last, int count_before) {
   if (was_last || state_count() != count_before) selection_.show_state(last);
 }
 
-void ShownPlan::read_other_states() {
+// Of the body that is shown, when it is that one: its search tree is there already.
+std::shared_ptr<const SkinSurface> ShownPlan::skin_of(const TriangleMesh& surface) const {
+  if (skin_ && skin_->mesh().faces == surface.faces && skin_->mesh().vertices_m == surface.vertices_m)
+    return skin_;
+  return std::make_shared<const SkinSurface>(surface);
+}
+
+void ShownPlan::read_other_states(std::shared_ptr<const SkinSurface> skin) {
   wanted_ = std::make_shared<std::atomic<bool>>(true);
-  reader_.start([this, estimate = estimate_, wanted = wanted_] {
-    const SkinSurface skin(estimate->body.surface);
+  reader_.start([this, estimate = estimate_, wanted = wanted_, skin] {
     for (int state = static_cast<int>(estimate->path.states.size()) - 2; state >= 0 && *wanted; --state) {
-      auto contact = std::make_shared<const StateContact>(state_contact(*estimate, skin, state));
+      auto contact = std::make_shared<const StateContact>(state_contact(*estimate, *skin, state));
       QMetaObject::invokeMethod(this, [this, wanted, state, contact] {
         if (!*wanted) return;
         contacts_[static_cast<std::size_t>(state)] = contact;

@@ -59,7 +59,8 @@ class ShownPlan : public QObject {
   void marksChanged();
 
  private:
-  void read_other_states();
+  std::shared_ptr<const SkinSurface> skin_of(const TriangleMesh& surface) const;
+  void read_other_states(std::shared_ptr<const SkinSurface> skin);
   void choose_state(bool was_last, int count_before);
 
   Selection& selection_;
