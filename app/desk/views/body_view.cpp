@@ -146,9 +146,9 @@ void BodyView::rebuild_scene() {
     else if (shown_.estimate())
       front = shown_.estimate()->wrap.outward;
     turntable_.set_body(shown_.body()->axis, front);
-    take_size();
     turntable_.fit(points_to_fit());
   }
+  take_size();  // the legend comes and goes with the pressures
   show_view();
 }
 

@@ -212,6 +212,15 @@ QImage PathStrip::picture() {
   return view_->grab().toImage();
 }
 
+// Where there is little room the curve takes it all; the words above say what it shows.
+void PathStrip::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const bool roomy = height() > 15 * fontMetrics().height();
+  inside_->setTitleVisible(roomy);
+  peak_->setTitleVisible(roomy);
+  view_->chart()->legend()->setVisible(roomy);
+}
+
 void PathStrip::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange) take_colours();
   QWidget::changeEvent(event);

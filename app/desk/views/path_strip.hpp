@@ -26,6 +26,7 @@ class PathStrip : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void make_chart();
