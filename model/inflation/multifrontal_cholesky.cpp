@@ -21,6 +21,14 @@ constexpr double kEvenShare = 0.53;
 constexpr int kMostSplits = 24;
 constexpr int kTop = 2;  // index of the part that waits for the two others
 
+std::vector<int> supernode_of_column(const SupernodeLayout& layout) {
+  std::vector<int> supernode_of(static_cast<std::size_t>(layout.first_column.back()));
+  for (int s = 0; s < layout.count(); ++s)
+    std::fill(supernode_of.begin() + layout.first_column[s],
+              supernode_of.begin() + layout.first_column[s + 1], s);
+  return supernode_of;
+}
+
 }  // namespace
 
 MultifrontalCholesky::MultifrontalCholesky(const LowerColumns& pattern, SupernodeLayout layout)
@@ -32,10 +40,7 @@ MultifrontalCholesky::MultifrontalCholesky(const LowerColumns& pattern, Supernod
 }
 
 void MultifrontalCholesky::link_tree() {
-  std::vector<int> supernode_of(static_cast<std::size_t>(layout_.first_column.back()));
-  for (int s = 0; s < layout_.count(); ++s)
-    for (int column = layout_.first_column[s]; column < layout_.first_column[s + 1]; ++column)
-      supernode_of[column] = s;
+  const std::vector<int> supernode_of = supernode_of_column(layout_);
   for (int s = 0; s < layout_.count(); ++s) {
     Front& front = fronts_[s];
     const int* rows = layout_.rows.data() + layout_.row_start[s];
@@ -63,11 +68,9 @@ void MultifrontalCholesky::link_tree() {
 
 void MultifrontalCholesky::map_entries(const LowerColumns& pattern) {
   const std::size_t n = layout_.permutation.size();
-  std::vector<int> place_of(n), supernode_of(n);
+  const std::vector<int> supernode_of = supernode_of_column(layout_);
+  std::vector<int> place_of(n);
   for (std::size_t k = 0; k < n; ++k) place_of[layout_.permutation[k]] = static_cast<int>(k);
-  for (int s = 0; s < layout_.count(); ++s)
-    for (int column = layout_.first_column[s]; column < layout_.first_column[s + 1]; ++column)
-      supernode_of[column] = s;
   for (std::size_t column = 0; column < n; ++column)
     for (int k = pattern.starts[column]; k < pattern.starts[column + 1]; ++k) {
       if (pattern.rows[k] < static_cast<int>(column)) continue;  // above the diagonal

@@ -1,23 +1,15 @@
 // Time and memory of the demo forearm cuff from plan to contact map, by mesh edge (tenths of a millimetre).
 // Peak memory is the process's so far: run one size at a time for it, e.g. --benchmark_filter=/22$
 #include <benchmark/benchmark.h>
-#include <sys/resource.h>
 
 #include <variant>
 
 #include "bodyforms/form.hpp"
 #include "model/pipeline/pipeline.hpp"
+#include "tests/bench/bench_process.hpp"
 
 namespace wrapgauge {
 namespace {
-
-const std::filesystem::path kResources = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources";
-
-double peak_megabytes() {
-  rusage usage{};
-  getrusage(RUSAGE_SELF, &usage);
-  return static_cast<double>(usage.ru_maxrss) / 1024.0;
-}
 
 void forearm_cuff(benchmark::State& state) {
   Plan plan = read_plan(kResources / "plans/forearm-cuff.json").value();

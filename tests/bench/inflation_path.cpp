@@ -1,17 +1,15 @@
 // The demo forearm cuff from laid flat, closed, to six pressures up to 6 kPa in both inlets, all recorded, by
 // mesh edge (tenths of a millimetre): the solver alone, as the table in docs/05-inflation.md counts it.
 #include <benchmark/benchmark.h>
-#include <sys/resource.h>
 
 #include <variant>
 
 #include "bodyforms/form.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "tests/bench/bench_process.hpp"
 
 namespace wrapgauge {
 namespace {
-
-const std::filesystem::path kResources = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources";
 
 Result<Prepared> prepared_cuff(double edge_mm) {
   Plan plan = read_plan(kResources / "plans/forearm-cuff.json").value();
@@ -19,12 +17,6 @@ Result<Prepared> prepared_cuff(double edge_mm) {
   const auto& form = std::get<BodyForm>(plan.body);
   const Body body = body_of_plan(plan, make_form(form.form, form.parameters).value()).value();
   return prepare(plan, body, read_resources(kResources).value(), mesh_of_plan(plan));
-}
-
-double peak_megabytes() {
-  rusage usage{};
-  getrusage(RUSAGE_SELF, &usage);
-  return static_cast<double>(usage.ru_maxrss) / 1024.0;
 }
 
 void inflation_path(benchmark::State& state) {

@@ -1,7 +1,6 @@
 // The whole way on bodies of all kinds: a form or a mended scan, a starting layout for its girths, an
 // estimate. On a coarse mesh, for time; docs/body-estimates.md has more bodies on finer ones.
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
@@ -12,23 +11,15 @@
 #include "model/core/file.hpp"
 #include "model/io/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using nlohmann::json;
 
-class BodyEstimate : public testing::Test {
+class BodyEstimate : public CommandTest {
  protected:
-  void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() /
-              ("wrapgauge-bodies-" + std::to_string(getpid()) + "-" +
-               testing::UnitTest::GetInstance()->current_test_info()->name());
-    std::filesystem::create_directories(folder_);
-  }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
   // Exit code; what was said is kept in out_.
   int run(const std::vector<std::string>& words) {
     std::ostringstream out, err;
@@ -66,7 +57,6 @@ class BodyEstimate : public testing::Test {
     for (const json& chamber : summary["chambers"]) EXPECT_GT(chamber["mean_kPa"], 0.2);
   }
 
-  std::filesystem::path folder_;
   std::string out_;
 };
 

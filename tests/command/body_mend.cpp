@@ -1,5 +1,4 @@
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
@@ -10,6 +9,7 @@
 #include "model/core/file.hpp"
 #include "model/io/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -17,13 +17,10 @@ namespace {
 using nlohmann::json;
 
 // A folder with a noisy, holed scan and a plan whose body is a form.
-class BodyMend : public testing::Test {
+class BodyMend : public CommandTest {
  protected:
   void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() /
-              ("wrapgauge-mend-" + std::to_string(getpid()) + "-" +
-               testing::UnitTest::GetInstance()->current_test_info()->name());
-    std::filesystem::create_directories(folder_);
+    CommandTest::SetUp();
     RawMesh raw = shapes::egg_limb();
     raw.vertices.leftCols(2) *= 1.39;  // the sleeve goes round it
     shapes::add_noise(raw, 0.3);
@@ -40,14 +37,6 @@ class BodyMend : public testing::Test {
     plan["tissue"]["site"] = "calf";
     std::ofstream(folder_ / "plan.json") << plan.dump();
   }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
-  std::string bytes(const std::string& name) const {
-    const auto read = read_file(folder_ / name);
-    EXPECT_TRUE(read.ok()) << name;
-    return read ? *read : "";
-  }
   int run(std::vector<std::string> options) {
     options.insert(options.begin(), {"body", "mend", path("scan.ply"), "--unit", "mm"});
     std::ostringstream out, err;
@@ -57,7 +46,6 @@ class BodyMend : public testing::Test {
     return code;
   }
 
-  std::filesystem::path folder_;
   std::string out_, err_;
 };
 

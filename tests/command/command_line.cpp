@@ -1,7 +1,6 @@
 #include "app/command/command_line.hpp"
 
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -9,7 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/core/file.hpp"
-#include "tests/command/run_command.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -23,28 +22,8 @@ void expect_one_sentence(const Answer& answer, int code) {
 }
 
 // Empty at the start and gone at the end of each test.
-class CommandLine : public testing::Test {
+class CommandLine : public CommandTest {
  protected:
-  void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() /
-              ("wrapgauge-command-" + std::to_string(getpid()) + "-" +
-               testing::UnitTest::GetInstance()->current_test_info()->name());
-    std::filesystem::remove_all(folder_);
-    std::filesystem::create_directories(folder_);
-  }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
-  std::string write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-    return path(name);
-  }
-  std::string bytes(const std::string& name) const {
-    const auto read = read_file(path(name));
-    EXPECT_TRUE(read.ok()) << name;
-    return read ? *read : "";
-  }
-
   // A small closed band with one chamber; solves in about a second.
   std::string small_plan(double pressure_kpa, const std::string& extra = "") const {
     write("band.json", R"({"wrapgauge-layout": 1, "name": "band",
@@ -63,8 +42,6 @@ class CommandLine : public testing::Test {
       "mesh": {"edge_mm": 8})" + extra +
                                   "}");
   }
-
-  std::filesystem::path folder_;
 };
 
 const std::vector<std::string> kResults = {"summary.json", "summary.md", "chambers.csv", "body.vtp",

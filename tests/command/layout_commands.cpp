@@ -1,5 +1,4 @@
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
@@ -9,32 +8,13 @@
 
 #include "model/core/file.hpp"
 #include "model/layout/layout_json.hpp"
-#include "tests/command/run_command.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
 
-class LayoutCommands : public testing::Test {
+class LayoutCommands : public CommandTest {
  protected:
-  void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() /
-              ("wrapgauge-layout-" + std::to_string(getpid()) + "-" +
-               testing::UnitTest::GetInstance()->current_test_info()->name());
-    std::filesystem::remove_all(folder_);
-    std::filesystem::create_directories(folder_);
-  }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
-  std::string bytes(const std::string& name) const {
-    const auto read = read_file(path(name));
-    EXPECT_TRUE(read.ok()) << name;
-    return read ? *read : "";
-  }
-  std::string write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-    return path(name);
-  }
   std::string make(const std::string& form, const std::vector<std::string>& more = {}) const {
     std::vector<std::string> arguments = {"layout", "make", form, "--out", path(form + ".json")};
     arguments.insert(arguments.end(), more.begin(), more.end());
@@ -55,7 +35,6 @@ class LayoutCommands : public testing::Test {
   }
 
  private:
-  std::filesystem::path folder_;
 };
 
 TEST_F(LayoutCommands, EveryMadeLayoutPassesTheCheckAndSaysItsSilicone) {

@@ -1,5 +1,4 @@
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
@@ -8,35 +7,16 @@
 
 #include "model/core/file.hpp"
 #include "model/layout/layout_json.hpp"
-#include "tests/command/run_command.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
-
-namespace fs = std::filesystem;
 
 std::string drawing(const char* name) {
   return WRAPGAUGE_SOURCE_DIR "/tests/data/drawing/" + std::string(name);
 }
 
-class LayoutRead : public testing::Test {
- protected:
-  void SetUp() override {
-    folder_ = fs::temp_directory_path() / ("wrapgauge-layout-read-" + std::to_string(getpid()));
-    fs::remove_all(folder_);
-    fs::create_directories(folder_);
-  }
-  void TearDown() override { fs::remove_all(folder_); }
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
-  void write(const std::string& name, const std::string& text) const {
-    std::ofstream(path(name), std::ios::binary) << text;
-  }
-  std::string bytes(const std::string& name) const {
-    const auto read = read_file(path(name));
-    return read ? *read : "";
-  }
-  fs::path folder_;
-};
+class LayoutRead : public CommandTest {};
 
 const std::vector<std::string> kSheets = {"--skin", "00-30", "1.5",       "--outer",
                                           "A10",    "2.5",   "--stretch", "0.02"};
@@ -79,7 +59,7 @@ TEST_F(LayoutRead, WritesNothingWhenSomethingIsMissing) {
   const Answer answer = run({"layout", "read", drawing("cuff.svg"), "--out", path("a.json")});
   EXPECT_EQ(answer.code, kExitBadInput);
   EXPECT_NE(answer.err.find("--skin"), std::string::npos);
-  EXPECT_FALSE(fs::exists(path("a.json")));
+  EXPECT_FALSE(std::filesystem::exists(path("a.json")));
   EXPECT_EQ(run({"layout", "read", drawing("cuff.svg"), "--map", "cells=pocket"}).code, kExitBadInput);
   EXPECT_EQ(run({"layout", "read", drawing("cuff.svg"), "--skin", "00-30", "thick"}).code, kExitBadInput);
   EXPECT_EQ(run({"layout", "read", drawing("cuff.svg"), "--out", path("a.pdf")}).code, kExitBadInput);

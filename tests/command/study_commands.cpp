@@ -1,35 +1,19 @@
 // The commands of the study stage as a user meets them, on a coarse mesh.
 
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "model/core/file.hpp"
-#include "tests/command/run_command.hpp"
+#include "tests/command/command_test.hpp"
 
 namespace wrapgauge {
 namespace {
 
-class StudyCommands : public testing::Test {
+class StudyCommands : public CommandTest {
  protected:
-  void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() /
-              ("wrapgauge-study-commands-" + std::to_string(getpid()) + "-" +
-               testing::UnitTest::GetInstance()->current_test_info()->name());
-    std::filesystem::remove_all(folder_);
-    std::filesystem::create_directories(folder_);
-  }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string path(const std::string& name) const { return (folder_ / name).string(); }
-  std::string bytes(const std::string& name) const {
-    const auto read = read_file(path(name));
-    EXPECT_TRUE(read.ok()) << name;
-    return read ? *read : "";
-  }
   nlohmann::json json(const std::string& name) const { return nlohmann::json::parse(bytes(name)); }
 
   // A closed band with one chamber, or two of unlike size fed by one inlet; solves in a blink.
@@ -69,8 +53,6 @@ class StudyCommands : public testing::Test {
     std::ofstream(path("plan.json")) << plan.dump();
     return path("plan.json");
   }
-
-  std::filesystem::path folder_;
 };
 
 TEST_F(StudyCommands, CeilingNamesWhatStopsItAndWritesTheSameAnswerAsJson) {

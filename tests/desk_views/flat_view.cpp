@@ -27,7 +27,7 @@ TEST(FlatView, AClickedChamberIsChosenEverywhere) {
   ASSERT_TRUE(with.selection.chamber());
   EXPECT_EQ(index_of(*with.selection.chamber()), 1U);
   with.selection.select_chamber(ChamberId(0));
-  EXPECT_EQ(with.view.chosen_part(), (FlatPart{FlatPart::Kind::kChamber, 0, 0}));
+  EXPECT_EQ(with.view.chosen_part(), (LayoutPart{LayoutPart::Kind::kChamber, 0, 0}));
 }
 
 TEST(FlatView, ADraggedChamberTellsHowFarItWasMovedAndStaysUntilTheLayoutChanges) {
@@ -49,7 +49,7 @@ TEST(FlatView, ArrowKeysMoveTheChosenPartByAMillimetre) {
   WithFlatView with;
   with.open();
   QSignalSpy moved(&with.view, &FlatView::partMoved);
-  with.view.choose_part(FlatPart{FlatPart::Kind::kInlet, 0, 0});
+  with.view.choose_part(LayoutPart{LayoutPart::Kind::kInlet, 0, 0});
   QTest::keyClick(&with.view, Qt::Key_Left);
   QTest::keyClick(&with.view, Qt::Key_Up, Qt::ShiftModifier);
   ASSERT_EQ(moved.size(), 2);
@@ -60,11 +60,11 @@ TEST(FlatView, ArrowKeysMoveTheChosenPartByAMillimetre) {
 TEST(FlatView, PageDownGoesThroughEveryPartAndBackToTheFirst) {
   WithFlatView with;
   with.open();
-  std::vector<FlatPart> seen;
+  std::vector<LayoutPart> seen;
   for (int k = 0; k < 6; ++k) {  // outline, channel, two chambers, inset spot, inlet
     QTest::keyClick(&with.view, Qt::Key_PageDown);
     ASSERT_TRUE(with.view.chosen_part());
-    for (const FlatPart& before : seen) EXPECT_FALSE(before == *with.view.chosen_part());
+    for (const LayoutPart& before : seen) EXPECT_FALSE(before == *with.view.chosen_part());
     seen.push_back(*with.view.chosen_part());
   }
   QTest::keyClick(&with.view, Qt::Key_PageDown);

@@ -9,6 +9,8 @@
 #include <utility>
 #include <vector>
 
+#include "tests/material/golden_section.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -137,17 +139,6 @@ TEST(RubberData, PulledBothWaysIsWithinTwelvePercentOfTheThreeTermLaw) {
     EXPECT_NEAR(stretch_energy(rubber(), stretch, stretch).w1 * 1e-6, nominal_mpa, 0.12 * nominal_mpa)
         << stretch;
   }
-}
-
-// Largest value of f on [low, high] by golden-section search: stretch and value.
-template <class Function>
-std::pair<double, double> maximum(Function f, double low, double high) {
-  const double ratio = 0.5 * (std::sqrt(5.0) - 1.0);
-  while (high - low > 1e-9) {
-    const double a = high - ratio * (high - low), b = low + ratio * (high - low);
-    (f(a) < f(b) ? low : high) = f(a) < f(b) ? a : b;
-  }
-  return {0.5 * (low + high), f(0.5 * (low + high))};
 }
 
 // A thin sphere of rest radius R, thickness t: p = 2 Cauchy stress x thickness / radius = 2 (t/R) W_i / l^2

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "model/material/tissue.hpp"
+#include "tests/material/golden_section.hpp"
 #include "tests/published/device_fixture.hpp"
 
 namespace wrapgauge::published {
@@ -12,17 +13,6 @@ const Source kClosed{"Closed forms", "closed form (derived)"};
 TEST(ClosedForm, LaplaceHoldsBetweenTheUnits) {
   const Pressure pressure = (0.2 * N_per_mm) / (45.0 * mm);
   expect_within(kClosed, "Laplace, 0.2 N/mm over 45 mm: kPa", pressure / kPa, 4.4444, 1.1e-5);
-}
-
-// Largest value of f on [low, high] by golden-section search: place and value.
-template <class Function>
-std::pair<double, double> maximum(Function f, double low, double high) {
-  const double ratio = 0.5 * (std::sqrt(5.0) - 1.0);
-  while (high - low > 1e-9) {
-    const double a = high - ratio * (high - low), b = low + ratio * (high - low);
-    (f(a) < f(b) ? low : high) = f(a) < f(b) ? a : b;
-  }
-  return {0.5 * (low + high), f(0.5 * (low + high))};
 }
 
 TEST(ClosedForm, BalloonsHoldAtMostTheirLimitPressure) {

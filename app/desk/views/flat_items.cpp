@@ -54,7 +54,7 @@ Pens pens_of() {
 
 }  // namespace
 
-FlatPartItem::FlatPartItem(const FlatPart& part, const QPainterPath& outline, const Bounds2& box_m)
+FlatPartItem::FlatPartItem(const LayoutPart& part, const QPainterPath& outline, const Bounds2& box_m)
     : QGraphicsPathItem(outline), part_(part), box_m_(box_m) {
   setFlag(ItemIsSelectable);
   setFlag(ItemSendsGeometryChanges);
@@ -75,7 +75,7 @@ QPainterPath FlatPartItem::shape() const {
   QPainterPathStroker stroker;
   stroker.setWidth(kReach_mm);
   const QPainterPath rim = stroker.createStroke(path());
-  return part_.kind == FlatPart::Kind::kOutline ? rim : rim.united(path());
+  return part_.kind == LayoutPart::Kind::kOutline ? rim : rim.united(path());
 }
 
 void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
@@ -103,7 +103,8 @@ namespace {
 
 void add_insets(const Chamber& chamber, std::size_t index, const Pens& pens, FlatPartItem* parent,
                 std::vector<FlatPartItem*>& items) {
-  const auto add = [&](FlatPart::Kind kind, std::size_t inset, const QPainterPath& path, const Bounds2& box) {
+  const auto add = [&](LayoutPart::Kind kind, std::size_t inset, const QPainterPath& path,
+                       const Bounds2& box) {
     auto* item = new FlatPartItem({kind, index, inset}, path, box);
     item->set_look(pens.edge, pens.chosen);
     item->setParentItem(parent);
@@ -111,35 +112,35 @@ void add_insets(const Chamber& chamber, std::size_t index, const Pens& pens, Fla
   };
   for (std::size_t s = 0; s < chamber.inset_spots.size(); ++s) {
     const InsetSpot& spot = chamber.inset_spots[s];
-    add(FlatPart::Kind::kInsetSpot, s, round(spot.centre_m, spot.radius / mm),
+    add(LayoutPart::Kind::kInsetSpot, s, round(spot.centre_m, spot.radius / mm),
         box_round(spot.centre_m, spot.radius.si()));
   }
   for (std::size_t l = 0; l < chamber.inset_lines.size(); ++l) {
     const InsetLine& line = chamber.inset_lines[l];
-    add(FlatPart::Kind::kInsetLine, l, strip_of(line.path_m, line.width), bounds(line.path_m));
+    add(LayoutPart::Kind::kInsetLine, l, strip_of(line.path_m, line.width), bounds(line.path_m));
   }
 }
 
 }  // namespace
 
-QString flat_part_name(const Layout& layout, const FlatPart& part) {
+QString flat_part_name(const Layout& layout, const LayoutPart& part) {
   const auto named = [](const QString& kind, const std::string& name) {
     return kind.arg(QString::fromStdString(name));
   };
   switch (part.kind) {
-    case FlatPart::Kind::kOutline:
+    case LayoutPart::Kind::kOutline:
       return QObject::tr("outline");
-    case FlatPart::Kind::kChamber:
+    case LayoutPart::Kind::kChamber:
       return named(QObject::tr("chamber %1"), layout.chambers[part.index].name);
-    case FlatPart::Kind::kInsetSpot:
+    case LayoutPart::Kind::kInsetSpot:
       return named(QObject::tr("inset spot of %1"), layout.chambers[part.index].name);
-    case FlatPart::Kind::kInsetLine:
+    case LayoutPart::Kind::kInsetLine:
       return named(QObject::tr("inset line of %1"), layout.chambers[part.index].name);
-    case FlatPart::Kind::kChannel:
+    case LayoutPart::Kind::kChannel:
       return named(QObject::tr("channel %1"), layout.channels[part.index].name);
-    case FlatPart::Kind::kInlet:
+    case LayoutPart::Kind::kInlet:
       return named(QObject::tr("inlet %1"), layout.inlets[part.index].name);
-    case FlatPart::Kind::kStrap:
+    case LayoutPart::Kind::kStrap:
       return named(QObject::tr("strap %1"), layout.straps[part.index].name);
   }
   return {};
@@ -161,12 +162,13 @@ QPainterPath material_of(const Layout& layout) {
 std::vector<FlatPartItem*> make_flat_items(const Layout& layout) {
   const Pens pens = pens_of();
   std::vector<FlatPartItem*> items;
-  const auto add = [&](const FlatPart& part, const QPainterPath& path, const Bounds2& box, const QPen& pen) {
+  const auto add = [&](const LayoutPart& part, const QPainterPath& path, const Bounds2& box,
+                       const QPen& pen) {
     items.push_back(new FlatPartItem(part, path, box));
     items.back()->set_look(pen, pens.chosen);
     return items.back();
   };
-  using Kind = FlatPart::Kind;
+  using Kind = LayoutPart::Kind;
   add({Kind::kOutline, 0, 0}, path_of(layout.outline_m, true), bounds(layout.outline_m), pens.rim);
   for (std::size_t k = 0; k < layout.straps.size(); ++k)
     add({Kind::kStrap, k, 0}, path_of(layout.straps[k].boundary_m, true), bounds(layout.straps[k].boundary_m),

@@ -5,19 +5,19 @@
 #include <QPen>
 #include <functional>
 
-#include "app/desk/views/flat_part.hpp"
 #include "model/geometry/polygon.hpp"
 #include "model/layout/layout.hpp"
+#include "model/layout/layout_part.hpp"
 
 namespace wrapgauge {
 
 class FlatPartItem : public QGraphicsPathItem {
  public:
   enum { Type = UserType + 1 };
-  FlatPartItem(const FlatPart& part, const QPainterPath& outline, const Bounds2& box_m);
+  FlatPartItem(const LayoutPart& part, const QPainterPath& outline, const Bounds2& box_m);
 
   int type() const override { return Type; }
-  const FlatPart& part() const { return part_; }
+  const LayoutPart& part() const { return part_; }
   const Bounds2& box_m() const { return box_m_; }
   // Corrects a wished move; called while the item is dragged.
   void set_mover(std::function<Vec2(const FlatPartItem&, const Vec2&)> mover) { mover_ = std::move(mover); }
@@ -32,14 +32,14 @@ class FlatPartItem : public QGraphicsPathItem {
   QVariant itemChange(GraphicsItemChange change, const QVariant& value) override;
 
  private:
-  FlatPart part_;
+  LayoutPart part_;
   Bounds2 box_m_;
   QPen chosen_;
   bool marked_ = false;
   std::function<Vec2(const FlatPartItem&, const Vec2&)> mover_;
 };
 
-QString flat_part_name(const Layout& layout, const FlatPart& part);
+QString flat_part_name(const Layout& layout, const LayoutPart& part);
 
 // Whether outlines and chambers are drawn alike.
 bool same_shape(const Layout& a, const Layout& b);

@@ -93,7 +93,7 @@ void FlatView::rebuild() {
 void FlatView::set_editable(bool editable) {
   editable_ = editable;
   for (FlatPartItem* item : items_)
-    item->setFlag(QGraphicsItem::ItemIsMovable, editable && item->part().kind != FlatPart::Kind::kOutline);
+    item->setFlag(QGraphicsItem::ItemIsMovable, editable && item->part().kind != LayoutPart::Kind::kOutline);
 }
 
 // The map is drawn afresh for the scale at which it has come to rest: pixel on pixel it is sharp and quick.
@@ -134,15 +134,15 @@ void FlatView::show_map() {
 }
 
 void FlatView::take_marks() {
-  const auto is_marked = [&](const FlatPart& part) {
+  const auto is_marked = [&](const LayoutPart& part) {
     return std::any_of(shown_.marks().begin(), shown_.marks().end(), [&](const ProblemPlace& place) {
       using Place = ProblemPlace::Kind;
-      if (place.kind == Place::kOutlinePoint) return part.kind == FlatPart::Kind::kOutline;
+      if (place.kind == Place::kOutlinePoint) return part.kind == LayoutPart::Kind::kOutline;
       if (static_cast<std::size_t>(place.index) != part.index) return false;
-      return (place.kind == Place::kChamber && part.kind == FlatPart::Kind::kChamber) ||
-             (place.kind == Place::kChannel && part.kind == FlatPart::Kind::kChannel) ||
-             (place.kind == Place::kInlet && part.kind == FlatPart::Kind::kInlet) ||
-             (place.kind == Place::kStrap && part.kind == FlatPart::Kind::kStrap);
+      return (place.kind == Place::kChamber && part.kind == LayoutPart::Kind::kChamber) ||
+             (place.kind == Place::kChannel && part.kind == LayoutPart::Kind::kChannel) ||
+             (place.kind == Place::kInlet && part.kind == LayoutPart::Kind::kInlet) ||
+             (place.kind == Place::kStrap && part.kind == LayoutPart::Kind::kStrap);
     });
   };
   for (FlatPartItem* item : items_) item->set_marked(is_marked(item->part()));
@@ -154,12 +154,12 @@ FlatPartItem* FlatView::chosen_item() const {
   return nullptr;
 }
 
-std::optional<FlatPart> FlatView::chosen_part() const {
+std::optional<LayoutPart> FlatView::chosen_part() const {
   const FlatPartItem* item = chosen_item();
   return item ? std::optional(item->part()) : std::nullopt;
 }
 
-void FlatView::choose_part(std::optional<FlatPart> part) {
+void FlatView::choose_part(std::optional<LayoutPart> part) {
   for (FlatPartItem* item : items_) item->setSelected(part && item->part() == *part);
 }
 
@@ -167,8 +167,8 @@ void FlatView::scene_selection_changed() {
   if (rebuilding_) return;
   const auto part = chosen_part();
   const bool chamber =
-      part && (part->kind == FlatPart::Kind::kChamber || part->kind == FlatPart::Kind::kInsetSpot ||
-               part->kind == FlatPart::Kind::kInsetLine);
+      part && (part->kind == LayoutPart::Kind::kChamber || part->kind == LayoutPart::Kind::kInsetSpot ||
+               part->kind == LayoutPart::Kind::kInsetLine);
   selection_.select_chamber(chamber ? std::optional(ChamberId(static_cast<int>(part->index))) : std::nullopt);
   setAccessibleDescription(readout());
   emit partChosen(part);
@@ -179,20 +179,21 @@ void FlatView::take_chamber() {
   const auto chamber = selection_.chamber();
   const auto part = chosen_part();
   if (!chamber) {
-    if (part && part->kind == FlatPart::Kind::kChamber) choose_part(std::nullopt);
+    if (part && part->kind == LayoutPart::Kind::kChamber) choose_part(std::nullopt);
     return;
   }
-  const bool has_it = part && part->index == index_of(*chamber) &&
-                      (part->kind == FlatPart::Kind::kChamber || part->kind == FlatPart::Kind::kInsetSpot ||
-                       part->kind == FlatPart::Kind::kInsetLine);
-  if (!has_it) choose_part(FlatPart{FlatPart::Kind::kChamber, index_of(*chamber), 0});
+  const bool has_it =
+      part && part->index == index_of(*chamber) &&
+      (part->kind == LayoutPart::Kind::kChamber || part->kind == LayoutPart::Kind::kInsetSpot ||
+       part->kind == LayoutPart::Kind::kInsetLine);
+  if (!has_it) choose_part(LayoutPart{LayoutPart::Kind::kChamber, index_of(*chamber), 0});
 }
 
 Vec2 FlatView::snapped(const FlatPartItem& item, const Vec2& wished_m) {
   constexpr double kReach_pixels = 7.0, kGrid_m = 0.5e-3;
   std::vector<Bounds2> others;
   for (const FlatPartItem* other : items_)
-    if (other != &item && other->parentItem() != &item && other->part().kind != FlatPart::Kind::kChannel)
+    if (other != &item && other->parentItem() != &item && other->part().kind != LayoutPart::Kind::kChannel)
       others.push_back(other->box_m());
   const double reach_m = 1e-3 * kReach_pixels / std::max(0.1, transform().m11());
   const Snapped moved = snapped_move(item.box_m(), others, wished_m, reach_m, kGrid_m);
@@ -206,14 +207,14 @@ void FlatView::mouseReleaseEvent(QMouseEvent* event) {
   guide_x_m_ = guide_y_m_ = std::nullopt;
   FlatPartItem* item = chosen_item();
   if (!item || item->pos() == QPointF()) return;
-  const FlatPart part = item->part();
+  const LayoutPart part = item->part();
   const Vec2 by_m = item->moved_by_m();
   item->setPos({});
   tell_moved(part, by_m);
 }
 
-void FlatView::tell_moved(const FlatPart& part, const Vec2& by_m) {
-  if (part.kind == FlatPart::Kind::kChamber)
+void FlatView::tell_moved(const LayoutPart& part, const Vec2& by_m) {
+  if (part.kind == LayoutPart::Kind::kChamber)
     emit chamberMoved(ChamberId(static_cast<int>(part.index)), by_m);
   else
     emit partMoved(part, by_m);
@@ -234,7 +235,7 @@ void FlatView::keyPressEvent(QKeyEvent* event) {
                                                                     : 1.0;
   const auto part = chosen_part();
   const auto move = [&](double right, double up) {
-    if (part && editable_ && part->kind != FlatPart::Kind::kOutline)
+    if (part && editable_ && part->kind != LayoutPart::Kind::kOutline)
       tell_moved(*part, 1e-3 * step_mm * Vec2(right, up));
   };
   switch (event->key()) {
@@ -348,7 +349,7 @@ void FlatView::draw_words(QPainter& painter) {
   draw_length_scale(painter, area, 1e3 * transform().m11(), look);
   const auto contact = map_->isVisible() ? shown_.contact(selection_.state()) : nullptr;
   for (const FlatPartItem* item : items_) {
-    if (item->part().kind != FlatPart::Kind::kChamber) continue;
+    if (item->part().kind != LayoutPart::Kind::kChamber) continue;
     const std::size_t chamber = item->part().index;
     QString name = QString::fromStdString(shown_.layout()->chambers[chamber].name);
     const QPointF at = mapFromScene(item->mapToScene(item->path().boundingRect().center()));

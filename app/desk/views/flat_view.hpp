@@ -23,18 +23,18 @@ class FlatView : public QGraphicsView {
 
   // Parts can be moved; on from the start.
   void set_editable(bool editable);
-  void choose_part(std::optional<FlatPart> part);
-  std::optional<FlatPart> chosen_part() const;
+  void choose_part(std::optional<LayoutPart> part);
+  std::optional<LayoutPart> chosen_part() const;
   void show_all();
   QImage picture();
   QSize sizeHint() const override { return {560, 480}; }
 
  signals:
-  void partChosen(const std::optional<FlatPart>& part);
+  void partChosen(const std::optional<LayoutPart>& part);
   // A drag has ended or an arrow key was pressed; the layout itself is not changed here. What lies in a
   // chamber is meant to go with it.
   void chamberMoved(ChamberId chamber, const Vec2& by_m);
-  void partMoved(const FlatPart& part, const Vec2& by_m);  // any other part
+  void partMoved(const LayoutPart& part, const Vec2& by_m);  // any other part
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -53,7 +53,7 @@ class FlatView : public QGraphicsView {
   void scene_selection_changed();
   void zoom(double factor);
   void step_part(int by);
-  void tell_moved(const FlatPart& part, const Vec2& by_m);
+  void tell_moved(const LayoutPart& part, const Vec2& by_m);
   Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
   void draw_words(QPainter& painter);
   QString readout() const;

@@ -96,9 +96,7 @@ void ViewArea::connect_edits() {
   connect(flat_, &FlatView::chamberMoved, this, [this](ChamberId chamber, const Vec2& by_m) {
     move_part({LayoutPart::Kind::kChamber, index_of(chamber), 0}, by_m);
   });
-  connect(flat_, &FlatView::partMoved, this, [this](const FlatPart& part, const Vec2& by_m) {
-    move_part({static_cast<LayoutPart::Kind>(part.kind), part.index, part.inset}, by_m);
-  });
+  connect(flat_, &FlatView::partMoved, this, &ViewArea::move_part);
 }
 
 void ViewArea::move_part(const LayoutPart& part, const Vec2& by_m) {
