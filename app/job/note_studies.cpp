@@ -22,14 +22,14 @@ NoteBands note_bands(const Spread& spread, const Job& job) {
   return bands;
 }
 
-NoteCeiling note_ceiling(const CeilingAnswer& answer, const Job& job) {
-  NoteCeiling ceiling{"", job.inputs, answer.relief};
-  for (const std::string& sentence : answer.brief)
-    ceiling.words += (ceiling.words.empty() ? "" : " ") + sentence;
+}  // namespace
+
+NoteCeiling note_ceiling(const std::vector<std::string>& brief, const std::optional<std::string>& relief,
+                         const std::vector<InputFile>& inputs) {
+  NoteCeiling ceiling{"", inputs, relief};
+  for (const std::string& sentence : brief) ceiling.words += (ceiling.words.empty() ? "" : " ") + sentence;
   return ceiling;
 }
-
-}  // namespace
 
 Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies) {
   NoteExtras extras;
@@ -42,7 +42,7 @@ Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies)
   if (studies.ceiling) {
     const auto answer = read_ceiling(*studies.ceiling, hash);
     if (!answer) return answer.problem();
-    extras.ceiling = note_ceiling(*answer, job);
+    extras.ceiling = note_ceiling(answer->brief, answer->relief, job.inputs);
   }
   return extras;
 }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr Length kPreviewEdge = 9.0 * mm;  // judgement: the demo cuff then takes a second or two
 
-// The file may have been written anew since: its hash tells.
+// As the plans name it: a mesh file that was written anew since is not read again.
 bool same_body(const Plan& plan, const CheckedPlan& earlier) {
   if (!earlier.plan || !earlier.body) return false;
   const auto changed = changed_parts(*earlier.plan, plan);

@@ -181,8 +181,7 @@ void EstimateRunner::find_ceiling(std::shared_ptr<const Plan> plan) {
     if (!known->can_be_solved()) return;
     auto found = wrapgauge::find_ceiling(*plan, known->job->body, known->job->resources, {}, reporter);
     if (!found) return deliver(reporter, found.problem());
-    deliver(reporter, FoundCeiling{plan, known->job->inputs,
-                                   std::make_shared<const Ceiling>(std::move(found).value())});
+    deliver(reporter, FoundCeiling{plan, std::make_shared<const Ceiling>(std::move(found).value())});
   });
 }
 

@@ -28,7 +28,6 @@ struct SolvedPlan {
 
 struct FoundCeiling {
   std::shared_ptr<const Plan> plan;
-  std::vector<InputFile> inputs;
   std::shared_ptr<const Ceiling> ceiling;
 };
 struct FoundAim {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/desk/session/edit_plan.hpp"
+#include "app/job/note_studies.hpp"
 #include "model/core/file.hpp"
 #include "model/pipeline/summarise.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -214,11 +215,8 @@ Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   NoteInputs inputs{*solved_->summary, now->inputs, {}};
   inputs.summary.inputs = solved_->inputs;
   inputs.summary.inputs.insert(inputs.summary.inputs.begin(), now->inputs.front());
-  if (const auto found = ceiling()) {
-    std::string words;
-    for (const std::string& sentence : ceiling_words(*found)) words += (words.empty() ? "" : " ") + sentence;
-    inputs.extras.ceiling = NoteCeiling{words, inputs.summary.inputs, {}};
-  }
+  if (const auto found = ceiling())
+    inputs.extras.ceiling = note_ceiling(ceiling_brief(*found), relief_brief(*found), inputs.summary.inputs);
   return inputs;
 }
 
