@@ -427,6 +427,10 @@
             <translation>Roher Scan: ausbessern</translation>
         </message>
         <message>
+            <source>If this is a raw scan, tick Raw scan: mend it.</source>
+            <translation>Ist es ein roher Scan, dann „Roher Scan: ausbessern“ ankreuzen.</translation>
+        </message>
+        <message>
             <source>Unit of the body</source>
             <translation>Einheit des Körpers</translation>
         </message>

@@ -51,6 +51,7 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   column->addWidget(pages_);
   column->addWidget(said_);
   column->addWidget(heading_label(tr("Girths"), this));
+  girths_->setObjectName(QStringLiteral("girths"));
   girths_->setColumnCount(2);
   girths_->setHorizontalHeaderLabels({tr("From distal end"), tr("Girth")});
   girths_->setAccessibleName(tr("Girths along the body"));
@@ -85,6 +86,7 @@ QWidget* BodyStep::make_file_page() {
   column->addWidget(unit_);
   column->addWidget(raw_);
   column->addWidget(mend_);
+  column->addStretch(1);
   connect(open, &QPushButton::clicked, this, &BodyStep::ask_for_mesh);
   connect(unit_, &Choice::chosen, this, [this](const QVariant& value) {
     change(tr("Unit of the body"), {}, [&](Plan& plan) {
@@ -207,6 +209,8 @@ void BodyStep::show_checked() {
   girths_->setRowCount(0);
   QStringList words;
   if (checked && checked->body_problem) words.push_back(text(checked->body_problem->message));
+  if (words.size() == 1 && raw_->isVisible() && !raw_->isChecked())
+    words.push_back(tr("If this is a raw scan, tick Raw scan: mend it."));
   if (checked && checked->body)
     for (const std::string& sentence : checked->body->words) words.push_back(text(sentence));
   said_->setText(words.join(QChar('\n')));

@@ -27,6 +27,7 @@ LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
   column->addWidget(make_limits());
   status_ = words_label({}, this);
   column->addWidget(status_);
+  findings_->setObjectName(QStringLiteral("findings"));
   column->addWidget(findings_);
   column->addWidget(heading_label(tr("Ceiling"), this));
   column->addWidget(make_ceiling());

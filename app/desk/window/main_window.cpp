@@ -14,6 +14,7 @@
 #include "app/desk/window/inflation_step.hpp"
 #include "app/desk/window/layout_step.hpp"
 #include "app/desk/window/limits_step.hpp"
+#include "app/desk/window/menu_keys.hpp"
 #include "app/desk/window/message_bar.hpp"
 #include "app/desk/window/note_step.hpp"
 #include "app/desk/window/plan_column.hpp"
@@ -44,6 +45,7 @@ MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent
   add_estimate_menu();
   add_view_menu();
   add_help_menu();
+  new MenuKeys(this);
   connect(&session_, &PlanSession::failed, this, [this](const Problem& problem) { say(problem); });
   connect(&session_, &PlanSession::fileChanged, this, &MainWindow::show_title);
   connect(&session_, &PlanSession::planChanged, this, &MainWindow::show_title);

@@ -19,7 +19,9 @@ namespace wrapgauge {
 void MainWindow::add_plan_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Plan"));
   menu->addAction(tr("&New"), QKeySequence::New, this, [this] {
-    if (may_leave()) session_.start_new();
+    if (!may_leave()) return;
+    message_->hide();
+    session_.start_new();
     column_->open_step(PlanStep::kBody);
   });
   menu->addAction(tr("&Open…"), QKeySequence::Open, this, [this] {

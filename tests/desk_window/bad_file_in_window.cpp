@@ -1,0 +1,29 @@
+#include "app/job/job.hpp"
+#include "tests/desk_window/hand.hpp"
+#include "tests/desk_window/window_fixture.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using BadFile = WindowTest;
+
+TEST_F(BadFile, ABadFileIsSaidInTheTerminalsWordsAndThePlanStays) {
+  window_.session().start_new();
+  const auto file = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "tests/data/mesh/nan_vertex.obj";
+  hand::drop(window_, file);
+  ASSERT_TRUE(wait_until([&] { return window_.session().checked() != nullptr; }));
+  Plan plan = window_.session().plan();
+  const auto terminal = read_body(plan);
+  ASSERT_FALSE(terminal.ok());
+  const StepState state = window_.session().state(PlanStep::kBody);
+  ASSERT_EQ(state.findings.size(), 1);
+  EXPECT_EQ(state.findings[0].toStdString(), terminal.problem().message);
+  picture(QStringLiteral("bad-file"));
+  hand::drop(window_, root() / "holiday.txt");
+  EXPECT_TRUE(window_.message().words().contains(QStringLiteral("holiday.txt")));
+  hand::key(window_, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_FALSE(has_body(window_.session().plan()));
+}
+
+}  // namespace
+}  // namespace wrapgauge

@@ -1,0 +1,187 @@
+#include "tests/desk_window/hand.hpp"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDropEvent>
+#include <QElapsedTimer>
+#include <QLineEdit>
+#include <QListView>
+#include <QMimeData>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QTest>
+#include <QTimer>
+
+namespace wrapgauge::hand {
+namespace {
+
+QString without_mark(QString words) {
+  return words.remove(QChar('&'));
+}
+
+template <class Widget>
+Widget* called(QWidget& in, const QString& name) {
+  for (Widget* widget : in.findChildren<Widget*>())
+    if (widget->isVisible() && widget->accessibleName().startsWith(name)) return widget;
+  ADD_FAILURE() << "nothing to be seen is called '" << name.toStdString() << "'";
+  return nullptr;
+}
+
+void reveal(QWidget& widget) {
+  for (QWidget* around = widget.parentWidget(); around; around = around->parentWidget())
+    if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(&widget, 4, 4);
+  QTest::qWait(1);
+}
+
+bool lies_open(QWidget& widget, const QPoint& at) {
+  const QWidget* top = widget.window()->childAt(widget.mapTo(widget.window(), at));
+  return top && (top == &widget || widget.isAncestorOf(top));
+}
+
+}  // namespace
+
+QAbstractButton* button(QWidget& in, const QString& words) {
+  for (QAbstractButton* found : in.findChildren<QAbstractButton*>())
+    if (found->isVisible() && (without_mark(found->text()) == words || found->accessibleName() == words))
+      return found;
+  ADD_FAILURE() << "no button to be seen says '" << words.toStdString() << "'";
+  return nullptr;
+}
+
+void press(QWidget& in, const QString& words) {
+  QAbstractButton* found = button(in, words);
+  if (!found) return;
+  EXPECT_TRUE(found->isEnabled()) << words.toStdString();
+  reveal(*found);
+  click(*found, {std::min(10, found->width() / 2), found->height() / 2});
+}
+
+void click(QWidget& widget, const QPoint& at, Qt::KeyboardModifiers keys) {
+  EXPECT_TRUE(lies_open(widget, at)) << "something lies over " << widget.accessibleName().toStdString();
+  QTest::mouseClick(&widget, Qt::LeftButton, keys, at);
+}
+
+void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardModifiers keys) {
+  EXPECT_TRUE(lies_open(widget, from)) << "something lies over " << widget.accessibleName().toStdString();
+  constexpr int kSteps = 6;
+  QTest::mousePress(&widget, Qt::LeftButton, keys, from);
+  for (int step = 1; step <= kSteps; ++step) {
+    const QPoint at = from + (to - from) * step / kSteps;
+    QMouseEvent move(QEvent::MouseMove, at, widget.mapToGlobal(QPointF(at)), Qt::NoButton, Qt::LeftButton,
+                     keys);
+    QApplication::sendEvent(&widget, &move);
+    QTest::qWait(5);
+  }
+  QTest::mouseRelease(&widget, Qt::LeftButton, keys, to);
+}
+
+void type(QWidget& in, const QString& name, const QString& text) {
+  QWidget* field = nullptr;
+  for (QWidget* found : in.findChildren<QWidget*>())
+    if (!field && found->isVisible() && found->accessibleName().startsWith(name) &&
+        (qobject_cast<QAbstractSpinBox*>(found) || qobject_cast<QLineEdit*>(found)))
+      field = found;
+  ASSERT_TRUE(field) << "no field to be seen is called '" << name.toStdString() << "'";
+  ASSERT_TRUE(field->isEnabled()) << name.toStdString();
+  reveal(*field);
+  field->setFocus(Qt::TabFocusReason);
+  QTest::keyClick(field, Qt::Key_A, Qt::ControlModifier);
+  QTest::keyClicks(field, text);
+  QTest::keyClick(field, Qt::Key_Return);
+}
+
+void choose(QWidget& in, const QString& name, const QString& entry) {
+  auto* list = called<QComboBox>(in, name);
+  ASSERT_TRUE(list);
+  ASSERT_TRUE(list->isEnabled()) << name.toStdString();
+  const int at = list->findText(entry);
+  ASSERT_GE(at, 0) << name.toStdString() << " has no '" << entry.toStdString() << "'";
+  reveal(*list);
+  list->setFocus(Qt::TabFocusReason);
+  QTest::keyClick(list, Qt::Key_F4);
+  QTest::keyClick(list->view(), Qt::Key_Home);
+  for (int step = 0; step < at; ++step) QTest::keyClick(list->view(), Qt::Key_Down);
+  QTest::keyClick(list->view(), Qt::Key_Return);
+  QTest::qWait(1);
+}
+
+void type_in_cell(QWidget& in, const QString& name, int row, int column, const QString& text) {
+  auto* table = called<QTableWidget>(in, name);
+  ASSERT_TRUE(table);
+  reveal(*table);
+  const QPoint at = table->visualItemRect(table->item(row, column)).center();
+  click(*table->viewport(), at);
+  QTest::mouseDClick(table->viewport(), Qt::LeftButton, {}, at);
+  auto* cell = table->viewport()->findChild<QLineEdit*>();
+  ASSERT_TRUE(cell) << "the cell cannot be written into";
+  cell->selectAll();
+  QTest::keyClicks(cell, text);
+  QTest::keyClick(cell, Qt::Key_Return);
+}
+
+void drop(QWidget& window, const std::filesystem::path& file) {
+  QMimeData files;
+  files.setUrls({QUrl::fromLocalFile(QString::fromStdString(file.string()))});
+  const QPoint at = window.rect().center();
+  QDragEnterEvent enter(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&window, &enter);
+  EXPECT_TRUE(enter.isAccepted());
+  QDropEvent let_go(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&window, &let_go);
+  QTest::qWait(20);
+}
+
+void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys) {
+  window.activateWindow();
+  EXPECT_TRUE(QTest::qWaitForWindowActive(&window, 2000)) << "keys do not reach the window";
+  QWidget* focus = window.focusWidget();
+  QTest::keyClick(focus ? focus : &window, key, keys);
+  QTest::qWait(1);
+}
+
+void with_answers(const std::function<void()>& act, const std::vector<Answer>& answers) {
+  std::size_t next = 0;
+  QWidget* answered = nullptr;
+  QTimer look;
+  QObject::connect(&look, &QTimer::timeout, [&] {
+    auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+    if (!dialog || !dialog->isVisible() || dialog == answered) return;
+    answered = dialog;
+    if (next < answers.size()) return answers[next++](*dialog);
+    ADD_FAILURE() << "asked once too often: " << dialog->windowTitle().toStdString();
+    dialog->reject();
+  });
+  look.start(20);
+  act();
+  QElapsedTimer timer;
+  timer.start();
+  while (timer.elapsed() < 5000 && (next < answers.size() || QApplication::activeModalWidget()))
+    QTest::qWait(5);
+  EXPECT_EQ(next, answers.size()) << "fewer dialogs came up than expected";
+}
+
+// The path is pasted, as from a file manager.
+Answer give_file(const std::filesystem::path& file) {
+  return [file](QDialog& dialog) {
+    auto* name = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+    if (!name) {
+      ADD_FAILURE() << "no dialog for a file came up but " << dialog.windowTitle().toStdString();
+      return dialog.reject();
+    }
+    QGuiApplication::clipboard()->setText(QString::fromStdString(file.string()));
+    QTest::keyClick(name, Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClick(name, Qt::Key_V, Qt::ControlModifier);
+    QTest::keyClick(name, Qt::Key_Return);
+    if (dialog.isVisible()) QTest::keyClick(name, Qt::Key_Return);  // the first ended a list of proposals
+  };
+}
+
+Answer say(const QString& button_words) {
+  return [button_words](QDialog& dialog) { press(dialog, button_words); };
+}
+
+}  // namespace wrapgauge::hand

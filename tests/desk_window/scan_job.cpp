@@ -1,0 +1,111 @@
+#include <QCheckBox>
+#include <QListWidget>
+#include <QTableWidget>
+
+#include "app/desk/window/drawing_dialog.hpp"
+#include "bodyforms/form.hpp"
+#include "model/io/mesh_writer.hpp"
+#include "tests/body/scan_like.hpp"
+#include "tests/desk_window/job_fixture.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// The walk of docs/11-first-use.md, whose pictures are taken here.
+class ScanJob : public JobTest {
+ protected:
+  // As a scanner's program saves it: noise, holes, crumbs, a table, lying anyhow.
+  std::filesystem::path scan_file() {
+    const Body clean = make_form("forearm", {{"edge", 5.0}}).value();
+    RawMesh limb;
+    limb.vertices = 1e3 * clean.surface.vertices_m;
+    limb.faces = clean.surface.faces;
+    const RawMesh scan = shapes::scan_of_limb(std::move(limb), 0.4, true);
+    const auto file = root() / "forearm-scan.ply";
+    EXPECT_TRUE(write_mesh({1e-3 * scan.vertices, scan.faces}, file).ok());
+    return file;
+  }
+
+  void bring_scan() {
+    hand::drop(window_, scan_file());
+    EXPECT_EQ(window_.column().opened(), PlanStep::kBody);
+    ASSERT_TRUE(wait_for_checks());
+    picture(QStringLiteral("walk-1-raw-scan"));
+    hand::press(window_, QStringLiteral("Raw scan: mend it"));
+    ASSERT_TRUE(wait_for_checks());
+    EXPECT_EQ(state(PlanStep::kBody), "ready");
+    EXPECT_TRUE(is_said(QStringLiteral("crumb"))) << "what mending did is not said";
+    EXPECT_GT(named<QTableWidget>(QStringLiteral("girths"))->rowCount(), 5);
+    picture(QStringLiteral("walk-2-mended"));
+  }
+
+  // Says what the shapes are that the drawing does not say, each once for its group.
+  void bring_drawing() {
+    const auto answer = [this](QDialog& dialog) {
+      EXPECT_FALSE(hand::button(dialog, QStringLiteral("Take over"))->isEnabled());
+      const auto* shapes = dialog.findChild<QTableWidget*>();
+      for (int row = 0; row < shapes->rowCount(); ++row)
+        if (static_cast<QComboBox*>(shapes->cellWidget(row, 3))->currentData().toInt() < 0)
+          hand::choose(dialog, QStringLiteral("Shape %1 becomes").arg(row + 1), QStringLiteral("chamber"));
+      hand::press(dialog, QStringLiteral("Goes round and closes, stretched by"));
+      settle(20);
+      take_picture(dialog, QStringLiteral("walk-3-drawing"));
+      hand::press(dialog, QStringLiteral("Take over"));
+    };
+    hand::with_answers(
+        [this] {
+          hand::drop(window_, std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "tests/data/drawing/cuff.svg");
+        },
+        {answer});
+    ASSERT_EQ(window_.session().plan().layout.chambers.size(), 2U);
+  }
+
+  void wear_it() {
+    open(PlanStep::kWear);
+    ASSERT_TRUE(wait_for_checks());
+    place_by_click();
+    hand::type(window_, QStringLiteral("Stretch of the closure"), QStringLiteral("3"));
+    ASSERT_TRUE(wait_for_checks());
+    EXPECT_EQ(state(PlanStep::kWear), "ready")
+        << window_.session().state(PlanStep::kWear).findings.join(" ").toStdString();
+    EXPECT_TRUE(is_said(QStringLiteral("closing length")));
+    picture(QStringLiteral("walk-4-worn"));
+  }
+
+  void inflate_it() {
+    open(PlanStep::kInflation);
+    EXPECT_EQ(state(PlanStep::kInflation), "needs a pressure or volume for pump");
+    hand::type(window_, QStringLiteral("Pressure of inlet pump"), QStringLiteral("2"));
+    ASSERT_TRUE(wait_for_result()) << window_.message().words().toStdString();
+    picture(QStringLiteral("walk-5-inflated"));
+  }
+
+  void read_findings() {
+    open(PlanStep::kLimits);
+    auto* findings = named<QListWidget>(QStringLiteral("findings"));
+    int row = 0;
+    while (row < findings->count() && !findings->item(row)->text().contains("Chamber 'right'")) ++row;
+    ASSERT_LT(row, findings->count()) << "no finding is about a chamber";
+    hand::click(*findings->viewport(), findings->visualItemRect(findings->item(row)).center());
+    EXPECT_EQ(window_.views().selection().chamber(), ChamberId(1));
+    picture(QStringLiteral("walk-6-findings"));
+  }
+};
+
+TEST_F(ScanJob, AForearmCuffGoesFromARawScanAndADrawingToANote) {
+  window_.start({});
+  hand::key(window_, Qt::Key_N, Qt::ControlModifier);
+  EXPECT_EQ(state(PlanStep::kBody), "needs a body");
+  picture(QStringLiteral("walk-0-new"));
+  bring_scan();
+  bring_drawing();
+  wear_it();
+  inflate_it();
+  read_findings();
+  estimate_on(QStringLiteral("9"));
+  picture(QStringLiteral("walk-7-note"));
+  save_note("cuff");
+}
+
+}  // namespace
+}  // namespace wrapgauge
