@@ -563,7 +563,7 @@
         </message>
         <message>
             <source>Place</source>
-            <translation>Ort</translation>
+            <translation>Platzieren</translation>
         </message>
         <message>
             <source>Place the layout: click to anchor it, drag to move it along and round the body, drag with Ctrl to turn it</source>

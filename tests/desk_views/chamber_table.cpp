@@ -1,5 +1,6 @@
 #include "app/desk/views/chamber_table.hpp"
 
+#include <QScrollBar>
 #include <QSignalSpy>
 
 #include "model/core/number_text.hpp"
@@ -9,7 +10,7 @@ namespace wrapgauge {
 namespace {
 
 QString cell(const ChamberTableModel& model, int row, int column) {
-  return model.data(model.index(row, column)).toString();
+  return model.data(model.index(row, column), Qt::AccessibleTextRole).toString();
 }
 
 TEST(ChamberTable, HasARowForEachChamberWithTheFiguresOfTheShownState) {
@@ -40,6 +41,32 @@ TEST(ChamberTable, PutsTheChosenUnitFirstAndKeepsTheOther) {
   EXPECT_EQ(cell(model, 0, ChamberTableModel::kGauge), "2.0 kPa (15 mmHg)");
   with.selection.show_unit(PressureUnit::kMillimetresOfMercury);
   EXPECT_EQ(cell(model, 0, ChamberTableModel::kGauge), "15 mmHg (2.0 kPa)");
+}
+
+TEST(ChamberTable, ShowsNumbersUnderHeadsThatNameTheirUnits) {
+  WithShown with;
+  const ChamberTableModel model(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  const auto head = [&](int column) { return model.headerData(column, Qt::Horizontal).toString(); };
+  const QString gauge = model.data(model.index(0, ChamberTableModel::kGauge)).toString();
+  EXPECT_EQ(gauge, "2.0\n(15)");
+  EXPECT_TRUE(head(ChamberTableModel::kGauge).endsWith("kPa\n(mmHg)"));
+  EXPECT_TRUE(head(ChamberTableModel::kForce).endsWith("N"));
+  with.selection.show_unit(PressureUnit::kMillimetresOfMercury);
+  EXPECT_TRUE(head(ChamberTableModel::kGauge).endsWith("mmHg\n(kPa)"));
+}
+
+TEST(ChamberTable, NeedsNoSidewaysScrollingInANarrowWindow) {
+  WithShown with;
+  ChamberTable table(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  table.resize(450, 180);
+  table.show();
+  EXPECT_EQ(table.horizontalScrollBar()->maximum(), 0);
+  const auto* model = static_cast<const ChamberTableModel*>(table.model());
+  const QModelIndex finding = model->index(0, ChamberTableModel::kFinding);
+  EXPECT_LT(model->data(finding).toString().size(), 14);
+  EXPECT_GT(model->data(finding, Qt::AccessibleTextRole).toString().size(), 11);  // the whole sentence
 }
 
 TEST(ChamberTable, CopiesALineForEachChamberUnderTheHeadings) {

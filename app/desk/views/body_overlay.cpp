@@ -54,6 +54,14 @@ void BodyOverlay::draw(QPainter& painter) const {
         tr("No body yet. Open a mesh file or make a form in the step Body, or drop a file here."));
     return;
   }
+  // A limb that goes on beyond the lower edge fades out under the buttons instead of being cut off.
+  constexpr double kFade_pixels = 84.0;
+  QColor clear = look.colours.paper;
+  clear.setAlpha(0);
+  QLinearGradient fade(0.0, height() - kFade_pixels, 0.0, height());
+  fade.setColorAt(0.0, clear);
+  fade.setColorAt(0.8, look.colours.paper);
+  painter.fillRect(QRectF(0.0, height() - kFade_pixels, width(), kFade_pixels), fade);
   std::vector<QRectF> taken;
   if (pressed_) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
   draw_length_scale(painter, rect(), view_.pixels_per_m, look);

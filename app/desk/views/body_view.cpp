@@ -198,7 +198,7 @@ void BodyView::resizeEvent(QResizeEvent*) {
 // Buttons stand in one row, or in two where there is no room; the body keeps clear of the legend.
 void BodyView::take_size() {
   const bool pressed = scene_ && scene_->worn() && scene_->worn()->pressure_pa.size() > 0;
-  turntable_.set_size(width(), height(), pressed ? legend_width(font()) : 0);
+  turntable_.set_size(width(), height(), pressed ? legend_width(font(), width()) : 0);
   int needed = 16;
   for (QToolButton* button : buttons_) needed += button->sizeHint().width() + row_->horizontalSpacing();
   const int columns =

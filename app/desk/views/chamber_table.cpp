@@ -2,6 +2,8 @@
 
 #include <QHeaderView>
 #include <QSignalBlocker>
+#include <algorithm>
+#include <utility>
 
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
@@ -18,8 +20,20 @@ QString finding_words(const Finding& finding) {
   return QString::fromStdString(std::string(severity_text(finding.severity))) + ": " + sentence;
 }
 
+QString short_words(const Finding* finding) {
+  if (!finding || finding->severity == Severity::kNote) return QStringLiteral("–");
+  return QString::fromStdString(std::string(severity_text(finding->severity)));
+}
+
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
+}
+
+// Both units one below the other; the head of the column says which.
+QString pressure_lines(Pressure pressure, PressureUnit first) {
+  const QString kilopascal = number(pressure / kPa, 1), millimetres = number(pressure / mmHg, 0);
+  return first == PressureUnit::kKilopascal ? kilopascal + "\n(" + millimetres + ")"
+                                            : millimetres + "\n(" + kilopascal + ")";
 }
 
 }  // namespace
@@ -30,7 +44,10 @@ ChamberTableModel::ChamberTableModel(const ShownPlan& shown, const Selection& se
   connect(&shown_, &ShownPlan::staleChanged, this, &ChamberTableModel::reload);
   connect(&shown_, &ShownPlan::stateRead, this, &ChamberTableModel::reload);
   connect(&selection_, &Selection::stateChanged, this, &ChamberTableModel::reload);
-  connect(&selection_, &Selection::unitChanged, this, &ChamberTableModel::reload);
+  connect(&selection_, &Selection::unitChanged, this, [this] {
+    reload();
+    emit headerDataChanged(Qt::Horizontal, 0, kColumnCount - 1);
+  });
   reload();
 }
 
@@ -80,10 +97,36 @@ QString ChamberTableModel::cell(const ChamberFigures& figures, int column) const
   }
 }
 
+QString ChamberTableModel::short_cell(const ChamberFigures& figures, int column) const {
+  switch (column) {
+    case kGauge:
+      return pressure_lines(figures.gauge, selection_.unit());
+    case kMean:
+      return pressure_lines(figures.mean, selection_.unit());
+    case kPeak:
+      return pressure_lines(figures.peak, selection_.unit());
+    case kVolume:
+    case kContactArea:
+    case kForce:
+    case kShareOfLimit:
+      return cell(figures, column).section(' ', 0, 0);
+    case kFinding:
+      if (short_findings_) return short_words(finding_of(*contact_, figures.chamber));
+      return cell(figures, column);
+    default:
+      return cell(figures, column);
+  }
+}
+
+void ChamberTableModel::show_findings_short(bool is_short) {
+  if (std::exchange(short_findings_, is_short) != is_short) reload();
+}
+
 QVariant ChamberTableModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || !contact_) return {};
   const ChamberFigures& figures = contact_->figures.chambers[static_cast<std::size_t>(index.row())];
-  if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole) return cell(figures, index.column());
+  if (role == Qt::DisplayRole) return short_cell(figures, index.column());
+  if (role == Qt::AccessibleTextRole) return cell(figures, index.column());
   if (role == Qt::ToolTipRole && index.column() == kFinding) return cell(figures, kFinding);
   if (role == Qt::TextAlignmentRole && index.column() > kChamber && index.column() < kFinding)
     return QVariant(Qt::AlignRight | Qt::AlignVCenter);
@@ -96,22 +139,32 @@ QVariant ChamberTableModel::data(const QModelIndex& index, int role) const {
   return {};
 }
 
+// In the heads each unit stands below the name; copied and read aloud, each cell says its own.
 QVariant ChamberTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (role != Qt::DisplayRole || orientation != Qt::Horizontal) return {};
-  const QStringList names{tr("Chamber"), tr("Gauge pressure"),  tr("Volume"),
-                          tr("Mean"),    tr("Peak over 1 cm²"), tr("Contact area"),
-                          tr("Force"),   tr("Share of limit"),  tr("Finding")};
-  return names[section];
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::AccessibleTextRole || role == Qt::ToolTipRole) {
+    const QStringList names{tr("Chamber"), tr("Gauge pressure"),  tr("Volume"),
+                            tr("Mean"),    tr("Peak over 1 cm²"), tr("Contact area"),
+                            tr("Force"),   tr("Share of limit"),  tr("Finding")};
+    return names[section];
+  }
+  if (role != Qt::DisplayRole) return {};
+  const QString pressure = selection_.unit() == PressureUnit::kKilopascal ? "\nkPa\n(mmHg)" : "\nmmHg\n(kPa)";
+  const QStringList heads{tr("Chamber"),         tr("Gauge") + pressure, tr("Vol.") + "\nmL",
+                          tr("Mean") + pressure, tr("Peak") + pressure,  tr("Area") + "\ncm²",
+                          tr("Force") + "\nN",   tr("Limit") + "\n%",    tr("Finding")};
+  return heads[section];
 }
 
 QString ChamberTableModel::text() const {
   QString lines;
   QStringList row;
-  for (int c = 0; c < kColumnCount; ++c) row += headerData(c, Qt::Horizontal).toString();
+  for (int c = 0; c < kColumnCount; ++c)
+    row += headerData(c, Qt::Horizontal, Qt::AccessibleTextRole).toString();
   lines += row.join('\t') + '\n';
   for (int r = 0; r < rowCount(); ++r) {
     row.clear();
-    for (int c = 0; c < kColumnCount; ++c) row += data(index(r, c)).toString();
+    for (int c = 0; c < kColumnCount; ++c) row += data(index(r, c), Qt::AccessibleTextRole).toString();
     lines += row.join('\t') + '\n';
   }
   return lines;
@@ -133,6 +186,9 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   setTabKeyNavigation(false);
   setWordWrap(true);
   setAlternatingRowColors(true);
+  setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  horizontalHeader()->setMinimumSectionSize(10);
+  horizontalHeader()->setSectionResizeMode(ChamberTableModel::kFinding, QHeaderView::Stretch);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   offer_table(
@@ -147,12 +203,41 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   fit_cells();
 }
 
-// Once an estimate, not once a state: measuring words costs more than drawing them.
+// As wide as the longest line of its head and cells, in the bold of a chamber above a limit.
+int ChamberTable::wanted_width(int column) const {
+  constexpr int kBeside = 7;
+  QFont bold = font();
+  bold.setBold(true);
+  const QFontMetrics wide(bold), plain(font());
+  int width = plain.size(0, model_.headerData(column, Qt::Horizontal).toString()).width();
+  for (int row = 0; row < model_.rowCount(); ++row) {
+    QString words = model_.data(model_.index(row, column)).toString();
+    // A name may be broken between its words.
+    if (column == ChamberTableModel::kChamber) words.replace(' ', '\n');
+    width = std::max(width, wide.size(0, words).width());
+  }
+  return width + kBeside;
+}
+
+// Once an estimate, not once a state: measuring words costs more than drawing them. The findings take what
+// room is left.
 void ChamberTable::fit_cells() {
-  constexpr int kFindingLetters = 70, kLines = 2;
-  resizeColumnsToContents();
-  setColumnWidth(ChamberTableModel::kFinding, kFindingLetters * fontMetrics().averageCharWidth());
+  constexpr int kLines = 2;
+  for (int c = ChamberTableModel::kChamber; c < ChamberTableModel::kFinding; ++c)
+    setColumnWidth(c, wanted_width(c));
+  fit_findings();
   verticalHeader()->setDefaultSectionSize(kLines * fontMetrics().lineSpacing() + 6);
+}
+
+void ChamberTable::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  fit_findings();
+}
+
+void ChamberTable::fit_findings() {
+  constexpr int kSentenceLetters = 18;
+  const int room = columnWidth(ChamberTableModel::kFinding);
+  model_.show_findings_short(room < kSentenceLetters * fontMetrics().averageCharWidth());
 }
 
 void ChamberTable::take_selection() {

@@ -31,16 +31,21 @@ class ChamberTableModel : public QAbstractTableModel {
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
 
-  QString text() const;  // the cells as shown, separated by tabs
+  // Where there is no room for a sentence: how bad it is, in two words at most.
+  void show_findings_short(bool is_short);
+
+  QString text() const;  // a line for each chamber, cells with their units, separated by tabs
   QString csv() const;   // as the command line writes it
 
  private:
   void reload();
-  QString cell(const ChamberFigures& figures, int column) const;
+  QString cell(const ChamberFigures& figures, int column) const;        // with its unit
+  QString short_cell(const ChamberFigures& figures, int column) const;  // under a head that says the unit
 
   const ShownPlan& shown_;
   const Selection& selection_;
   std::shared_ptr<const StateContact> contact_;
+  bool short_findings_ = false;
 };
 
 class ChamberTable : public QTableView {
@@ -48,9 +53,14 @@ class ChamberTable : public QTableView {
  public:
   ChamberTable(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   void take_selection();
+  int wanted_width(int column) const;
   void fit_cells();
+  void fit_findings();
 
   ChamberTableModel model_;
   Selection& selection_;

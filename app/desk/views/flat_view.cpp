@@ -8,7 +8,7 @@
 #include <cmath>
 
 #include "app/desk/views/flat_map.hpp"
-#include "app/desk/views/pressure_words.hpp"
+#include "app/desk/views/flat_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/snapping.hpp"
 #include "app/desk/views/view_colours.hpp"
@@ -351,14 +351,14 @@ void FlatView::draw_words(QPainter& painter) {
   for (const FlatPartItem* item : items_) {
     if (item->part().kind != LayoutPart::Kind::kChamber) continue;
     const std::size_t chamber = item->part().index;
-    QString name = QString::fromStdString(shown_.layout()->chambers[chamber].name);
-    const QPointF at = mapFromScene(item->mapToScene(item->path().boundingRect().center()));
-    draw_plate(painter, at, name, look, taken);
-    if (!contact || chamber >= contact->figures.chambers.size()) continue;
-    QString peak = pressure_words(contact->figures.chambers[chamber].peak, selection_.unit());
-    const double room = item->path().boundingRect().width() * transform().m11();
-    if (metrics.horizontalAdvance(peak) > room) peak = peak.section(" (", 0, 0);
-    draw_plate(painter, at + QPointF(0, metrics.height() + 6), peak, look, taken);
+    std::optional<Pressure> peak;
+    if (contact && chamber < contact->figures.chambers.size()) peak = contact->figures.chambers[chamber].peak;
+    constexpr double kBeside = 10.0;  // the plate's rim
+    const double width = item->path().boundingRect().width() * transform().m11() - kBeside;
+    const QStringList lines = chamber_lines(QString::fromStdString(shown_.layout()->chambers[chamber].name),
+                                            peak, selection_.unit(), metrics, width);
+    draw_plate(painter, mapFromScene(item->mapToScene(item->path().boundingRect().center())),
+               lines.join('\n'), look, taken);
   }
 }
 

@@ -79,7 +79,7 @@ void PathStrip::make_chart() {
   QChart* chart = view_->chart();
   view_->setRenderHint(QPainter::Antialiasing);
   view_->setFrameShape(QFrame::NoFrame);
-  view_->setMinimumHeight(130);
+  view_->setMinimumHeight(90);
   view_->setAccessibleName(tr("Peak contact pressure while the device fills"));
   chart->setMargins({2, 2, 8, 2});
   chart->layout()->setContentsMargins(0, 0, 0, 0);
@@ -218,6 +218,7 @@ void PathStrip::resizeEvent(QResizeEvent* event) {
   const bool roomy = height() > 15 * fontMetrics().height();
   inside_->setTitleVisible(roomy);
   peak_->setTitleVisible(roomy);
+  peak_->setTickCount(roomy ? 5 : 3);
   view_->chart()->legend()->setVisible(roomy);
 }
 

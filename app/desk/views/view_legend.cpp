@@ -10,6 +10,8 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kBarWide = 14.0;
+
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
 }
@@ -54,40 +56,56 @@ void draw_limits(QPainter& painter, const QRectF& bar, const MapScene& scale, co
   }
 }
 
-QString limits_words(const MapScene& scale, PressureUnit first) {
+// A view in which a full legend would take the room that the body needs.
+bool is_narrow(double view_width) {
+  return view_width < 430.0;
+}
+
+double bar_width(const QFontMetricsF& metrics) {
+  return 2.0 * (metrics.horizontalAdvance("mmHg") + 14.0) + kBarWide;
+}
+
+QString limits_words(const MapScene& scale, PressureUnit first, bool narrow) {
   if (scale.limits.empty()) return {};
   QStringList values;
   for (const LimitMark& mark : scale.limits) {
     const Pressure limit(mark.limit_pa);
     values += first == PressureUnit::kKilopascal ? number(limit / kPa, 1) : number(limit / mmHg, 0);
   }
-  return QCoreApplication::translate("ViewLegend", "— limit %1 %2 ÷ %3")
+  return (narrow ? QCoreApplication::translate("ViewLegend", "— limit\n%1 %2\n÷ %3")
+                 : QCoreApplication::translate("ViewLegend", "— limit %1 %2 ÷ %3"))
       .arg(values.join(", "), first == PressureUnit::kKilopascal ? "kPa" : "mmHg",
            number(scale.model_factor, 1));
 }
 
 }  // namespace
 
-int legend_width(const QFont& font) {
-  return static_cast<int>(QFontMetricsF(font).horizontalAdvance("— limit 4.0 kPa ÷ 1.5")) + 32;
+int legend_width(const QFont& font, double view_width) {
+  const QFontMetricsF metrics(font);
+  const double words =
+      metrics.horizontalAdvance(is_narrow(view_width) ? "— 4.0 kPa" : "— limit 4.0 kPa ÷ 1.5");
+  return static_cast<int>(std::max(words, bar_width(metrics)) + 32.0);
 }
 
 QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScene& scale,
                             const LegendLook& look) {
   painter.setFont(look.font);
   const QFontMetricsF metrics(look.font);
-  const double line = metrics.height(), side = metrics.horizontalAdvance("mmHg") + 14.0, wide = 14.0;
-  const QString limits = limits_words(scale, look.first);
-  const double width = std::max(2.0 * side + wide, metrics.horizontalAdvance(limits) + 16.0);
-  const double height = std::min(area.height() - 16.0, 260.0 + 3.0 * line);
+  const bool narrow = is_narrow(area.width());
+  const double line = metrics.height(), side = metrics.horizontalAdvance("mmHg") + 14.0;
+  const QString limits = limits_words(scale, look.first, narrow);
+  const QSizeF below = limits.isEmpty() ? QSizeF() : metrics.size(0, limits);
+  const double width = std::max(bar_width(metrics), below.width() + 16.0);
+  const double height =
+      std::min(area.height() - 16.0, (narrow ? 120.0 : 260.0) + 2.0 * line + below.height());
   const QRectF plate(area.right() - width - 8.0, area.top() + 8.0, width, height);
   if (height < 6.0 * line || width > 0.6 * area.width()) return {};
   painter.setPen(Qt::NoPen);
   painter.setBrush(look.colours.plate);
   painter.drawRoundedRect(plate, 5.0, 5.0);
   painter.setBrush(Qt::NoBrush);
-  const QRectF bar(plate.center().x() - 0.5 * wide, plate.top() + 1.9 * line, wide,
-                   height - (limits.isEmpty() ? 2.7 : 3.9) * line);
+  const QRectF bar(plate.center().x() - 0.5 * kBarWide, plate.top() + 1.9 * line, kBarWide,
+                   height - 2.7 * line - below.height());
   painter.setPen(look.colours.ink);
   painter.drawText(QRectF(bar.left() - side - 4, plate.top() + 3, side, line), Qt::AlignRight, "kPa");
   painter.drawText(QRectF(bar.right() + 6, plate.top() + 3, side + 6, line), Qt::AlignLeft, "mmHg");
@@ -95,8 +113,9 @@ QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScen
   draw_ticks(painter, bar, scale.top_pa / kPa.si(), true, look.colours);
   draw_ticks(painter, bar, scale.top_pa / mmHg.si(), false, look.colours);
   draw_limits(painter, bar, scale, look);
-  painter.drawText(QRectF(plate.left(), plate.bottom() - 1.4 * line, plate.width(), line), Qt::AlignCenter,
-                   limits);
+  painter.drawText(
+      QRectF(plate.left(), plate.bottom() - below.height() - 0.4 * line, plate.width(), below.height()),
+      Qt::AlignCenter, limits);
   return plate;
 }
 
@@ -123,7 +142,8 @@ void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_
 void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
                 std::vector<QRectF>& taken) {
   const QFontMetricsF metrics(look.font);
-  const QSizeF size(metrics.horizontalAdvance(words) + 10.0, metrics.height() + 4.0);
+  const QSizeF lines = metrics.size(0, words);
+  const QSizeF size(lines.width() + 10.0, lines.height() + 4.0);
   const QRectF plate(centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height(), size.width(),
                      size.height());
   for (const QRectF& other : taken)

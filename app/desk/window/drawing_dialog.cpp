@@ -66,6 +66,11 @@ QString size_words(const Bounds2& box_mm) {
            text(fixed_text((box_mm.high - box_mm.low).y(), 1)));
 }
 
+// A line that is meant to be open is no trouble.
+QString remark(const ShapeRow& row) {
+  return text(row.wrong ? row.trouble : row.as.why);
+}
+
 }  // namespace
 
 DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidget* parent)
@@ -74,12 +79,12 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidg
       shapes_(new QTableWidget(this)),
       outcome_(words_label({}, this)) {
   setWindowTitle(tr("Drawing: %1").arg(text(file_.filename().string())));
-  resize(900, 600);
+  resize(1000, 640);
   auto* column = new QVBoxLayout(this);
-  column->addWidget(
-      words_label(tr("Say what each shape of the drawing is. Nothing is taken over until you press "
-                     "Take over."),
-                  this));
+  auto* lead = words_label(
+      tr("Say what each shape of the drawing is. Nothing is taken over until you press Take over."), this);
+  lead->setWordWrap(false);
+  column->addWidget(lead);
   auto* row = new QHBoxLayout;
   shapes_->setAccessibleName(tr("Shapes of the drawing"));
   shapes_->setColumnCount(5);
@@ -87,8 +92,10 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidg
   shapes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   shapes_->verticalHeader()->hide();
   shapes_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  shapes_->horizontalHeader()->setStretchLastSection(true);
-  row->addWidget(shapes_, 3);
+  for (const int wordy : {1, 4})
+    shapes_->horizontalHeader()->setSectionResizeMode(wordy, QHeaderView::Stretch);
+  shapes_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  row->addWidget(shapes_, 5);
   column->addLayout(row, 1);
   make_fields(plan);
   column->addWidget(outcome_);
@@ -135,7 +142,7 @@ void DrawingDialog::make_fields(const Plan& plan) {
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidget(box);
-  static_cast<QHBoxLayout*>(layout()->itemAt(1)->layout())->addWidget(scroll, 2);
+  static_cast<QHBoxLayout*>(layout()->itemAt(1)->layout())->addWidget(scroll, 3);
   for (NumberField* field : {channel_, inset_, stretch_, strap_stiffness_, strap_thickness_})
     connect(field, &NumberField::edited, this, [this] { take_fields(), fill_table(); });
   connect(closes_, &QCheckBox::toggled, this, [this] { take_fields(), fill_table(); });
@@ -185,7 +192,7 @@ void DrawingDialog::fill_table() {
                      new QTableWidgetItem(tr("%1, line %2").arg(text(row.shape.kind)).arg(row.shape.line)));
     shapes_->setItem(i, 1, new QTableWidgetItem(called(row.shape)));
     shapes_->setItem(i, 2, new QTableWidgetItem(size_words(row.box_mm)));
-    shapes_->setItem(i, 4, new QTableWidgetItem(text(row.trouble.empty() ? row.as.why : row.trouble)));
+    shapes_->setItem(i, 4, new QTableWidgetItem(remark(row)));
     auto* choice = new Choice(tr("Shape %1 becomes").arg(i + 1), shapes_);
     choice->add(tr("not said"), -1);
     for (const DrawnPart part :
@@ -222,7 +229,7 @@ void DrawingDialog::try_out() {
     words.push_back(text(drawn.problem().message));
   } else {
     layout_ = *drawn;
-    words.push_back(tr("Outline, %1 chambers, %2 channels, %3 inlets, %4 straps.")
+    words.push_back(tr("Chambers: %1, channels: %2, inlets: %3, straps: %4.")
                         .arg(layout_.chambers.size())
                         .arg(layout_.channels.size())
                         .arg(layout_.inlets.size())

@@ -62,10 +62,10 @@ void ViewArea::arrange() {
   down_->addWidget(below_);
   down_->setStretchFactor(0, 3);
   down_->setStretchFactor(1, 1);
-  down_->setSizes({560, 240});
+  down_->setSizes({540, 260});
   down_->setChildrenCollapsible(false);
   across_->setSizes({560, 480});
-  below_->setSizes({420, 620});
+  below_->setSizes({320, 720});
   result_->setWordWrap(true);
   auto* line = new QHBoxLayout;
   line->setContentsMargins(8, 2, 4, 2);
