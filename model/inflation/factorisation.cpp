@@ -122,6 +122,8 @@ int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
 
 Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) const {
   assert(handles_->current != nullptr);
+  if (handles_->current == handles_->supernodal)
+    return handles_->multifrontal->solve(static_cast<double*>(handles_->supernodal->x), right_hand_sides);
   cholmod_dense view{};
   view.nrow = view.d = static_cast<std::size_t>(right_hand_sides.rows());
   view.ncol = static_cast<std::size_t>(right_hand_sides.cols());

@@ -11,6 +11,14 @@ void dtrsm_(const char* side, const char* triangle, const char* transposed, cons
             const int* ldb);
 void dsyrk_(const char* triangle, const char* transposed, const int* n, const int* k, const double* alpha,
             const double* a, const int* lda, const double* beta, double* c, const int* ldc);
+void dgemm_(const char* transposed_a, const char* transposed_b, const int* m, const int* n, const int* k,
+            const double* alpha, const double* a, const int* lda, const double* b, const int* ldb,
+            const double* beta, double* c, const int* ldc);
+void dgemv_(const char* transposed, const int* m, const int* n, const double* alpha, const double* a,
+            const int* lda, const double* x, const int* step_x, const double* beta, double* y,
+            const int* step_y);
+void dtrsv_(const char* triangle, const char* transposed, const char* diagonal, const int* n, const double* a,
+            const int* lda, double* x, const int* step);
 }
 
 namespace wrapgauge {
@@ -27,6 +35,30 @@ std::vector<int> supernode_of_column(const SupernodeLayout& layout) {
     std::fill(supernode_of.begin() + layout.first_column[s],
               supernode_of.begin() + layout.first_column[s + 1], s);
   return supernode_of;
+}
+
+// x := L^-1 x or L^-T x, L the lower triangle of the n x n square at `l`; x with `ldx` between its columns.
+void solve_triangle(const char* transposed, int n, const double* l, int ldl, double* x, int ldx, int count) {
+  const int unit_step = 1;
+  const double one = 1.0;
+  if (count == 1)
+    dtrsv_("L", transposed, "N", &n, l, &ldl, x, &unit_step);
+  else
+    dtrsm_("L", "L", transposed, "N", &n, &count, &one, l, &ldl, x, &ldx);
+}
+
+// y := y - M x or y - M^T x, M rows x columns.
+void subtract_product(const char* transposed, int rows, int columns, const double* m, int ldm,
+                      const double* x, int ldx, double* y, int ldy, int count) {
+  const int unit_step = 1;
+  const double one = 1.0, minus_one = -1.0;
+  if (count == 1) {
+    dgemv_(transposed, &rows, &columns, &minus_one, m, &ldm, x, &unit_step, &one, y, &unit_step);
+    return;
+  }
+  const bool plain = *transposed == 'N';
+  const int tall = plain ? rows : columns, inner = plain ? columns : rows;
+  dgemm_(transposed, "N", &tall, &count, &inner, &minus_one, m, &ldm, x, &ldx, &one, y, &ldy);
 }
 
 }  // namespace
@@ -203,6 +235,59 @@ bool MultifrontalCholesky::factor(const std::vector<double>& values, double* fac
                [&] { factor_part(parts_[1], values, factor, definite); });
   factor_part(parts_[kTop], values, factor, definite);
   return definite;
+}
+
+void MultifrontalCholesky::forward(const Part& part, const double* factor, Eigen::MatrixXd& x) const {
+  const int count = static_cast<int>(x.cols()), n = static_cast<int>(x.rows());
+  Eigen::MatrixXd below;
+  for (int s : part.order) {
+    const int wide = columns(s), tall = height(s), beyond = tall - wide;
+    const double* block = factor + layout_.value_start[s];
+    const int* rows = layout_.rows.data() + layout_.row_start[s] + wide;
+    double* own = x.data() + layout_.first_column[s];
+    solve_triangle("N", wide, block, tall, own, n, count);
+    if (beyond == 0) continue;
+    below.setZero(beyond, count);
+    subtract_product("N", beyond, wide, block + wide, tall, own, n, below.data(), beyond, count);
+    for (int c = 0; c < count; ++c)
+      for (int i = 0; i < beyond; ++i) x(rows[i], c) += below(i, c);
+  }
+}
+
+void MultifrontalCholesky::backward(const Part& part, const double* factor, Eigen::MatrixXd& x) const {
+  const int count = static_cast<int>(x.cols()), n = static_cast<int>(x.rows());
+  Eigen::MatrixXd below;
+  for (auto s = part.order.rbegin(); s != part.order.rend(); ++s) {
+    const int wide = columns(*s), tall = height(*s), beyond = tall - wide;
+    const double* block = factor + layout_.value_start[*s];
+    const int* rows = layout_.rows.data() + layout_.row_start[*s] + wide;
+    double* own = x.data() + layout_.first_column[*s];
+    if (beyond > 0) {
+      below.resize(beyond, count);
+      for (int c = 0; c < count; ++c)
+        for (int i = 0; i < beyond; ++i) below(i, c) = x(rows[i], c);
+      subtract_product("T", beyond, wide, block + wide, tall, below.data(), beyond, own, n, count);
+    }
+    solve_triangle("T", wide, block, tall, own, n, count);
+  }
+}
+
+Eigen::MatrixXd MultifrontalCholesky::solve(const double* factor, const Eigen::MatrixXd& sides) const {
+  const Eigen::Map<const Eigen::VectorXi> column_of(layout_.permutation.data(), sides.rows());
+  Eigen::MatrixXd x = sides(column_of, Eigen::all);
+  // Both halves take from the rows of the top: the second one on the side, added when both are done.
+  Eigen::MatrixXd aside = Eigen::MatrixXd::Zero(x.rows(), x.cols());
+  const auto columns_of = [&](int s) { return Eigen::seqN(layout_.first_column[s], columns(s)); };
+  for (int s : parts_[1].order) aside(columns_of(s), Eigen::all) = x(columns_of(s), Eigen::all);
+  both_at_once([&] { forward(parts_[0], factor, x); }, [&] { forward(parts_[1], factor, aside); });
+  for (int s : parts_[1].order) x(columns_of(s), Eigen::all) = aside(columns_of(s), Eigen::all);
+  for (int s : parts_[kTop].order) x(columns_of(s), Eigen::all) += aside(columns_of(s), Eigen::all);
+  forward(parts_[kTop], factor, x);
+  backward(parts_[kTop], factor, x);
+  both_at_once([&] { backward(parts_[0], factor, x); }, [&] { backward(parts_[1], factor, x); });
+  Eigen::MatrixXd solution(x.rows(), x.cols());
+  solution(column_of, Eigen::all) = x;
+  return solution;
 }
 
 }  // namespace wrapgauge

@@ -7,6 +7,7 @@
 // Duff & Reid 1983, "The multifrontal solution of indefinite sparse symmetric linear equations"; the layout
 // of supernodes is that of CHOLMOD (Chen, Davis, Hager & Rajamanickam 2008).
 
+#include <Eigen/Core>
 #include <atomic>
 #include <vector>
 
@@ -34,6 +35,9 @@ class MultifrontalCholesky {
   // `values`: of A, in the order of the pattern; `factor`: of L, in the layout. False when A is not positive
   // definite; `factor` is then of no use.
   bool factor(const std::vector<double>& values, double* factor);
+
+  // A^-1 times each column of `sides`, by what factor() has filled in.
+  Eigen::MatrixXd solve(const double* factor, const Eigen::MatrixXd& sides) const;
 
  private:
   struct Entry {
@@ -69,6 +73,9 @@ class MultifrontalCholesky {
   void factor_part(const Part& part, const std::vector<double>& values, double* factor,
                    std::atomic<bool>& definite);
   bool factor_front(int s, const std::vector<double>& values, double* factor);
+  // L x = x and L^T x = x on the columns of a part, in the order of the factor.
+  void forward(const Part& part, const double* factor, Eigen::MatrixXd& x) const;
+  void backward(const Part& part, const double* factor, Eigen::MatrixXd& x) const;
   void take_over(int child, double* block, double* rest_of_parent, bool into_columns) const;
   double* left_over(int s) { return parts_[part_of_[s]].arena.data() + fronts_[s].left_over; }
   const double* left_over(int s) const { return parts_[part_of_[s]].arena.data() + fronts_[s].left_over; }

@@ -15,8 +15,8 @@ namespace {
 // the same. It cures modes that nothing holds, such as a frictionless cuff turning on a round limb, and
 // carries the step across a buckling sheet.
 constexpr double kShiftFloor = 1e-3;
-constexpr double kShiftFirstRaise = 0.05;
-constexpr double kShiftRaise = 6.0;
+constexpr double kShiftFirstRaise = 3.0;
+constexpr double kShiftRaise = 4.0;
 constexpr double kShiftForExact = 20.0;  // above: the projected tangent is the better one
 constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;

@@ -33,7 +33,7 @@ void inflation_path(benchmark::State& state) {
     state.counters["peak_MB"] = peak_megabytes();
   }
 }
-BENCHMARK(inflation_path)->Arg(80)->Arg(40)->Arg(30)->Arg(22)->Unit(benchmark::kMillisecond);
+BENCHMARK(inflation_path)->Arg(80)->Arg(40)->Arg(35)->Arg(30)->Arg(22)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace wrapgauge
