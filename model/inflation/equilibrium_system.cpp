@@ -114,17 +114,14 @@ void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double press
   if (kind != TangentKind::kNone)
     for (Mat3& block : terms.blocks) block.setZero();
   const SheetElement& element = elements_[t];
-  const auto add = [&](const MembraneResponse& response, const Eigen::Matrix<double, 3, 2>& shape,
-                       double measure) {
+  const auto add = [&](const auto& response, const Eigen::Matrix<double, 3, 2>& shape, double measure) {
     terms.energy += measure * response.energy;
     for (int i = 0, s = 0; i < 3; ++i) {
       terms.gradient[i] += measure * (response.stress * shape.row(i).transpose());
       if (kind == TangentKind::kNone) continue;
       for (int j = 0; j <= i; ++j, ++s)
-        for (int a = 0; a < 2; ++a)
-          for (int b = 0; b < 2; ++b)
-            terms.blocks[s] +=
-                (measure * shape(i, a) * shape(j, b)) * response.tangent.block<3, 3>(3 * a, 3 * b);
+        terms.blocks[s] +=
+            response.tangent.between(measure * shape.row(i).transpose(), shape.row(j).transpose());
     }
   };
   const MembraneOptions membrane{kind, options_.relaxed_compression};

@@ -12,13 +12,37 @@
 namespace wrapgauge {
 
 using Mat32 = Eigen::Matrix<double, 3, 2>;
-using Mat66 = Eigen::Matrix<double, 6, 6>;
 
-// Energy a unit of rest volume, first Piola-Kirchhoff stress (Pa) and, if asked, dP/dF on (f1; f2).
+// dP/dF in the frame of the principal stretches: u1, u2 and the normal in space, v1, v2 at rest.
+struct MembraneTangent {
+  Mat3 frame = Mat3::Zero();                             // u1, u2, normal
+  Eigen::Matrix2d rest_frame = Eigen::Matrix2d::Zero();  // v1, v2
+  double w11 = 0.0, w12 = 0.0, w22 = 0.0;
+  double shear = 0.0, shear_cross = 0.0;  // F12 and F21: (flip + twist) / 2, (flip - twist) / 2
+  double out1 = 0.0, out2 = 0.0;          // out of plane
+
+  // Change of P a for a change of F by x b^T, as a matrix on x.
+  Mat3 between(const Vec2& a, const Vec2& b) const;
+};
+
+// Energy a unit of rest volume, first Piola-Kirchhoff stress (Pa) and, if asked, dP/dF.
 struct MembraneResponse {
   double energy = 0.0;
   Mat32 stress = Mat32::Zero();
-  Mat66 tangent = Mat66::Zero();
+  MembraneTangent tangent;
+};
+
+struct ClothTangent {
+  Mat3 threads[2] = {Mat3::Zero(), Mat3::Zero()};
+  Mat3 between(const Vec2& a, const Vec2& b) const {
+    return a.x() * b.x() * threads[0] + a.y() * b.y() * threads[1];
+  }
+};
+
+struct ClothResponse {
+  double energy = 0.0;
+  Mat32 stress = Mat32::Zero();
+  ClothTangent tangent;
 };
 
 enum class TangentKind { kNone, kExact, kProjected };
@@ -36,8 +60,8 @@ MembraneResponse membrane_response(const HyperelasticLaw& law, const Mat32& defo
 // Cloth: threads along rest directions 1 and 2 that only pull, energy a unit of rest area
 // 1/2 s1 <E11>^2 + 1/2 s2 <E22>^2 with Green strain E and stiffness s in N/m. Stress in N/m. Always convex
 // here.
-MembraneResponse cloth_response(double along_n_per_m, double across_n_per_m,
-                                const Mat32& deformation_gradient, bool with_tangent);
+ClothResponse cloth_response(double along_n_per_m, double across_n_per_m, const Mat32& deformation_gradient,
+                             bool with_tangent);
 
 // Principal stretches, largest first.
 Vec2 principal_stretches(const Mat32& deformation_gradient);
