@@ -1,6 +1,8 @@
 #include "app/desk/views/body_overlay.hpp"
 
 #include <QPainter>
+#include <QToolButton>
+#include <algorithm>
 
 namespace wrapgauge {
 namespace {
@@ -90,12 +92,19 @@ QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) 
 }
 
 void BodyOverlay::draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const {
+  for (const QToolButton* button : parentWidget()->findChildren<QToolButton*>())
+    taken.push_back(button->geometry());
+  const QFontMetricsF metrics(look.font);
   for (const auto& part : scene_->parts)
     for (const SceneLabel& label : part->labels) {
       if (label.normal.dot(view_.rows.row(2)) < 0.15) continue;
       if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
       const RasterPoint at = view_.project(label.point_m);
-      draw_plate(painter, {at.x, at.y}, label.words, look, taken);
+      if (!rect().contains(QPointF(at.x, at.y).toPoint())) continue;
+      // A name near the edge is moved inside rather than cut.
+      const double half = 0.5 * metrics.horizontalAdvance(label.words) + 8.0;
+      const double x = std::max(half, std::min(at.x, width() - half));
+      draw_plate(painter, {x, at.y}, label.words, look, taken);
     }
 }
 

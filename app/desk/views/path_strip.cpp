@@ -32,10 +32,16 @@ Pressure threshold_at_peak(const Estimate& estimate, const StateContact& last) {
   return Pressure(std::isfinite(threshold) && threshold > 0.0 ? threshold : 0.0);
 }
 
-double round_top(double value) {
+struct RoundTop {
+  double value = 1.0;
+  int ticks = 6;  // both ends included: numbers between them are round too
+};
+
+RoundTop round_top(double value) {
   for (double step = 0.1;; step *= 10.0)
-    for (const double factor : {1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0})
-      if (factor * step >= value) return factor * step;
+    for (const auto& [factor, ticks] :
+         {std::pair(1.0, 6), {1.5, 4}, {2.0, 5}, {2.5, 6}, {3.0, 4}, {4.0, 5}, {5.0, 6}, {6.0, 4}, {8.0, 5}})
+      if (factor * step >= value) return {factor * step, ticks};
 }
 
 }  // namespace
@@ -173,8 +179,12 @@ void PathStrip::draw_curve() {
   const double limit = estimate && last ? in_unit(threshold_at_peak(*estimate, *last)) : 0.0;
   const auto hold = estimate ? estimate->path.limit_point : std::nullopt;
   if (hold) right = std::max(right, in_unit(hold->pressure));
-  right = round_top(std::max(1.04 * right, 0.1));
-  top = round_top(std::max({1.1 * top, 1.1 * limit, 0.1}));
+  const RoundTop along = round_top(std::max(1.04 * right, 0.1));
+  const RoundTop up = round_top(std::max({1.1 * top, 1.1 * limit, 0.1}));
+  right = along.value;
+  top = up.value;
+  inside_->setTickCount(along.ticks);
+  peak_->setTickCount(up.ticks);
   if (limit > 0.0) limit_->replace(QList<QPointF>{{0.0, limit}, {right, limit}});
   if (hold) holds_->replace(QList<QPointF>{{in_unit(hold->pressure), 0.0}, {in_unit(hold->pressure), top}});
   limit_->setVisible(limit > 0.0);

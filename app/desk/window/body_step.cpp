@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "app/job/resource_folder.hpp"
+#include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
 
@@ -30,6 +31,15 @@ void add_tissues(Choice& choice) {
                BodyStep::tr("Modulus %1 kPa, skin to bone %2 mm. %3 (%4)")
                    .arg(text(number_text(site.young / kPa, 3)), text(number_text(site.depth / mm, 3)),
                         text(site.source), text(site.status)));
+}
+
+// Another form brings the tissue that suits it; one chosen for this form stays.
+void take_form(const BodyForm& form, Plan& plan) {
+  const auto* before = std::get_if<BodyForm>(&plan.body);
+  if (!before || before->form != form.form)
+    for (const Form& known : forms())
+      if (known.name == form.form && !known.tissue_site.empty()) plan.tissue_site = known.tissue_site;
+  plan.body = form;
 }
 
 }  // namespace
@@ -64,7 +74,7 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   column->addWidget(make_tissue());
   connect(origin_, &Choice::chosen, this, &BodyStep::take_origin);
   connect(measures_, &MeasuresPanel::edited, this, [this](const QString& merge) {
-    change(tr("Body from measures"), merge, [this](Plan& plan) { plan.body = measures_->form(); });
+    change(tr("Body from measures"), merge, [this](Plan& plan) { take_form(measures_->form(), plan); });
   });
 }
 
@@ -169,7 +179,7 @@ void BodyStep::take_origin(const QVariant& origin) {
   change(tr("Another body"), {}, [&](Plan& plan) {
     if (origin.toInt() == kFromFile && !std::holds_alternative<BodyFile>(plan.body)) plan.body = BodyFile{};
     if (origin.toInt() == kFromMeasures && !std::holds_alternative<BodyForm>(plan.body))
-      plan.body = BodyForm{"forearm", {}, {Sex::kMale, 50.0, BodySide::kRight}};
+      take_form({"forearm", {}, {Sex::kMale, 50.0, BodySide::kRight}}, plan);
   });
 }
 

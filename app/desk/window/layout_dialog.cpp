@@ -52,25 +52,33 @@ LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
 void LayoutDialog::rebuild() {
   while (fields_->rowCount() > 0) fields_->removeRow(0);
   numbers_.clear();
+  given_.clear();
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
   if (!form) return;
   about_->setText(text(form->about));
   for (const LayoutParameter& parameter : form->parameters) {
     const QString title = parameter_title(parameter.name);
-    auto* field =
-        new NumberField(title, {}, {parameter.least, parameter.most, parameter.whole ? 0 : 2, 1.0}, this);
+    const bool length = text(parameter.meaning).endsWith(QStringLiteral(", mm"));
+    const int decimals = parameter.whole ? 0 : length ? 1 : 2;
+    auto* field = new NumberField(title, length ? QStringLiteral("mm") : QString(),
+                                  {parameter.least, parameter.most, decimals, length ? 1.0 : 0.01}, this);
+    if (parameter.whole) field->setSingleStep(1.0);
     field->show_value(parameter.default_value);
     field->say_source(text(parameter.meaning + ". " + parameter.source));
     fields_->addRow(title, field);
     fields_->labelForField(field)->setToolTip(field->toolTip());
-    connect(field, &NumberField::edited, this, &LayoutDialog::try_out);
+    connect(field, &NumberField::edited, this, [this, name = parameter.name] {
+      given_.insert(name);
+      measure();
+      try_out();
+    });
     numbers_[parameter.name] = field;
   }
   measure();
   try_out();
 }
 
-// Girths where the layout will lie, as the plan places it now.
+// Girths where the layout will lie, as the plan places it now, unless one was typed.
 void LayoutDialog::measure() {
   const auto checked = session_.last_checked();
   const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
@@ -78,7 +86,7 @@ void LayoutDialog::measure() {
   if (!checked || !checked->body || !anchor || !form) return;
   const double height_mm = numbers_.contains("height") ? numbers_["height"]->value() : 0.0;
   for (const LayoutParameter& parameter : form->parameters) {
-    if (!parameter.measured_at) continue;
+    if (!parameter.measured_at || given_.contains(parameter.name)) continue;
     const Girth girth =
         girth_at(checked->body->body, anchor->station + *parameter.measured_at * height_mm * mm);
     if (girth.kind == SectionKind::kOneLoop) numbers_[parameter.name]->show_value(girth.girth / mm);

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <map>
+#include <set>
 
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/window/choice.hpp"
@@ -29,6 +30,7 @@ class LayoutDialog : public QDialog {
   Choice* form_;
   QFormLayout* fields_;
   std::map<std::string, NumberField*> numbers_;
+  std::set<std::string> given_;  // typed by hand
   QLabel *about_, *outcome_;
   QPushButton* take_;
 };

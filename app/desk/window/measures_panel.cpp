@@ -25,7 +25,7 @@ bool is_length(const FormParameter& parameter) {
 }  // namespace
 
 QString parameter_title(const std::string& name) {
-  QString title = text(name).replace(QChar('_'), QChar(' '));
+  QString title = text(name).replace(QChar('_'), QChar(' ')).replace(QChar('-'), QChar(' '));
   if (!title.isEmpty()) title[0] = title[0].toUpper();
   return title;
 }

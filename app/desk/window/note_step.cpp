@@ -26,6 +26,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   preview_->setAccessibleName(tr("Preview of the study note"));
   preview_->setMinimumHeight(320);
+  preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
   edge_->setObjectName(QStringLiteral("mesh edge"));
   edge_->say_source(tr("Finer takes longer; the estimate says how far a coarser mesh is off."));
@@ -53,7 +54,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     large.setWindowTitle(tr("Study note"));
     large.resize(800, 640);
     auto* text = new QTextBrowser(&large);
-    text->setDocument(preview_->document());
+    show_note(*text, 690);
     (new QVBoxLayout(&large))->addWidget(text);
     large.exec();
   });
@@ -78,18 +79,23 @@ void NoteStep::show_solved() {
 
 void NoteStep::show_preview() {
   shown_ = session().solved();
-  preview_->clear();
+  show_note(*preview_, 260);
+}
+
+void NoteStep::show_note(QTextBrowser& browser, int picture_width) const {
+  browser.clear();
   const auto note = study_note(*shown_->summary, shown_->summary->inputs);
-  if (!note) return preview_->setPlainText(QString::fromStdString(note.problem().message));
+  if (!note) return browser.setPlainText(QString::fromStdString(note.problem().message));
   const QImage picture = note_picture(*shown_->estimate);
-  preview_->document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture),
-                                    picture.scaledToWidth(600, Qt::SmoothTransformation));
+  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture),
+                                  picture.scaledToWidth(picture_width, Qt::SmoothTransformation));
   // The note is printed on white, and so it is shown.
-  preview_->setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
+  browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
   QString pages;
   for (std::size_t page = 0; page < note->pages.size(); ++page)
     pages += QString::fromStdString(note_page_html(*note, page)) + QStringLiteral("<hr/>");
-  preview_->setHtml(pages);
+  pages.replace(QStringLiteral("width=\"690\""), QStringLiteral("width=\"%1\"").arg(picture_width));
+  browser.setHtml(pages);
 }
 
 void NoteStep::ask_where_to_save() {

@@ -28,6 +28,7 @@ class NoteStep : public StepForm {
 
  private:
   void show_preview();
+  void show_note(QTextBrowser& browser, int picture_width) const;
 
   class NumberField* edge_;
   QLabel* words_;

@@ -1,6 +1,7 @@
 #include "app/desk/window/number_field.hpp"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QWheelEvent>
 
@@ -34,6 +35,11 @@ void NumberField::wheelEvent(QWheelEvent* event) {
     QDoubleSpinBox::wheelEvent(event);
   else
     event->ignore();
+}
+
+void NumberField::keyPressEvent(QKeyEvent* event) {
+  QDoubleSpinBox::keyPressEvent(event);
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) event->accept();
 }
 
 PressureField::PressureField(const QString& name, Pressure most, QWidget* parent)

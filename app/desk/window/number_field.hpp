@@ -25,7 +25,8 @@ class NumberField : public QDoubleSpinBox {
   void edited(double value);
 
  protected:
-  void wheelEvent(QWheelEvent* event) override;  // a column that is scrolled changes no number
+  void keyPressEvent(QKeyEvent* event) override;  // Enter ends the number and not the dialog it stands in
+  void wheelEvent(QWheelEvent* event) override;   // a column that is scrolled changes no number
 };
 
 // A pressure in kPa and mmHg side by side; either can be edited.
