@@ -1,5 +1,7 @@
 #include "model/inflation/equilibrium_system.hpp"
 
+#include <algorithm>
+
 #include "model/core/both_at_once.hpp"
 #include "model/inflation/cavity.hpp"
 
@@ -265,6 +267,25 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
     if (kind != TangentKind::kNone) out.volume_gradient_m2.middleRows<3>(3 * node).setZero();
   }
   return out;
+}
+
+// A fused sheet beside no chamber counts as one of the first group's.
+MostStretched EquilibriumSystem::most_stretched(const Points3& positions_m) const {
+  MostStretched most;
+  for (std::size_t t = 0; t < elements_.size(); ++t) {
+    if (sheet_.layer[t] == SheetLayer::kStrap) continue;
+    const SheetElement& element = elements_[t];
+    for (int k = 0; k < element.layer_count; ++k) {
+      const SheetLayerRest& layer = element.layers[k];
+      const double stretch = principal_stretches(
+          deformation_gradient(positions_m, sheet_.triangles, static_cast<Eigen::Index>(t), layer.shape))(0);
+      const double limit =
+          layer.law == &setup_.skin_law ? setup_.skin_stretch_limit : setup_.outer_stretch_limit;
+      const double share = (stretch - 1.0) / (limit - 1.0);
+      if (share > most.share) most = {share, std::max(triangle_group_[t], 0)};
+    }
+  }
+  return most;
 }
 
 void EquilibriumSystem::refresh(const Points3& positions_m) {

@@ -21,6 +21,12 @@ struct Evaluation {
   Eigen::MatrixXd volume_gradient_m2;  // a column a group; filled with the tangent
 };
 
+// The sheet that is nearest to the end of what its law is known for.
+struct MostStretched {
+  double share = 0.0;  // of its stretch limit, both less 1
+  int group = 0;       // the chamber group it belongs to
+};
+
 class EquilibriumSystem {
  public:
   EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options);
@@ -36,6 +42,8 @@ class EquilibriumSystem {
   // The tangent matrix holds everything but the rank-one terms of what follows the volume: stiffness x the
   // square of a volume_gradient column. kProjected: positive semi-definite parts only, and no chamber term.
   Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
+
+  MostStretched most_stretched(const Points3& positions_m) const;
 
   // Brings what is held during a step (contact areas, normals, friction limits) to the present shape.
   void refresh(const Points3& positions_m);

@@ -1,6 +1,7 @@
 #pragma once
 // From laid on and closed to inflated: every equilibrium on the way, each one converged.
 
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string>
@@ -22,6 +23,9 @@ struct InflationSetup {
   Layout layout;
   FlatMesh flat;
   HyperelasticLaw skin_law, outer_law;
+  // The largest stretch each law is known for; the path stops before a sheet is stretched further.
+  double skin_stretch_limit = std::numeric_limits<double>::infinity();
+  double outer_stretch_limit = std::numeric_limits<double>::infinity();
   Points3 start_m;                             // a flat vertex each: where the closed layout starts
   Points3 start_outward;                       // unit, away from the body
   std::shared_ptr<const SignedDistance> body;  // null: nothing to press on
@@ -66,21 +70,27 @@ struct EquilibriumState {
   int iterations = 0;
 };
 
-// A chamber group that cannot be in equilibrium at the asked pressure: above `pressure` it runs away when a
-// regulator holds the pressure. Filled by volume it goes on, at falling pressure.
+enum class LimitKind {
+  kRunsAway,       // above its pressure the chambers grow by themselves when a regulator holds the pressure
+  kOverstretched,  // beyond it a sheet is stretched further than its law is known for
+};
+
+// Why the path ends before what is asked. A group that runs away goes on at falling pressure when it is
+// filled by volume.
 struct LimitPoint {
   GroupId group{};
   Pressure pressure;         // the highest it can hold
   Volume volume;             // enclosed there
-  Pressure past_pressure{};  // an equilibrium found beyond, by volume
+  Pressure past_pressure{};  // an equilibrium found beyond, by volume; only of one that runs away
   Volume past_volume{};
+  LimitKind kind = LimitKind::kRunsAway;
 };
 
 struct LoadPath {
   SheetMesh sheet;
   std::vector<EquilibriumState>
       states;  // first: closed, not inflated (if recorded); last: the target or the limit point
-  std::optional<LimitPoint> limit_point;  // set: the asked pressure was not reached
+  std::optional<LimitPoint> limit_point;  // set: what was asked for was not reached
   int factorisations = 0;                 // work done, for benchmarks
 };
 

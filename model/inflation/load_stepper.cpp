@@ -11,8 +11,13 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kHalvings = 6;
+constexpr double kJump = 3.0;  // growth of a volume that no step of pressure makes along a path
+constexpr int kWalks = 3;      // by volume, a waypoint
 constexpr int kVolumeSteps = 80;
-constexpr int kVolumeFailures = 8;
+constexpr double kVolumeStep = 0.05;              // of the volume, at first and at most
+constexpr double kVolumeStepGrowth = 1.5;         // after a step that was taken
+constexpr double kLeastVolumeStep = 1.0 / 256.0;  // of the first one
+constexpr double kPressureNoise = 1e-4;           // of two equilibria solved to the tolerance
 
 constexpr double kLiquidStiffness = 3000.0;  // relative rise of pressure a relative rise of volume
 
@@ -49,25 +54,44 @@ LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<Inflatio
       factorisation_(system_.tangent()) {
   newton_.residual_tolerance = options.residual_tolerance;
   newton_.max_iterations = options.max_iterations;
-  newton_.volume_cap_m3 = volume_cap();
+  drawn_size_m3_ = drawn_size();
 }
 
-// A group larger than this many times the drawn size of its sheets has run away.
-double LoadStepper::volume_cap() const {
-  double open_area = 0.0;
+// The drawn size of each group's chambers as a volume, area^1.5. At its pressure maximum a round chamber of a
+// neo-Hookean sheet holds half of it (from the table of the clamped disc in tests/published).
+Eigen::VectorXd LoadStepper::drawn_size() const {
+  Eigen::VectorXd area = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(setup_.flat.group_inlet.size()));
   for (std::size_t t = 0; t < setup_.flat.regions.size(); ++t) {
     if (setup_.flat.regions[t].kind != RegionKind::kChamber) continue;
     const auto row = setup_.flat.triangles.row(static_cast<Eigen::Index>(t));
     const Eigen::RowVector2d a = setup_.flat.vertices_m.row(row(0)),
                              p = setup_.flat.vertices_m.row(row(1)) - a,
                              q = setup_.flat.vertices_m.row(row(2)) - a;
-    open_area += 0.5 * std::abs(p.x() * q.y() - p.y() * q.x());
+    const GroupId group = setup_.flat.chamber_group[static_cast<std::size_t>(setup_.flat.regions[t].part)];
+    area(static_cast<Eigen::Index>(index_of(group))) += 0.5 * std::abs(p.x() * q.y() - p.y() * q.x());
   }
-  double asked = 0.0;
+  return area.array().pow(1.5);
+}
+
+// A group larger than this while a step is solved for has run away.
+double LoadStepper::volume_cap() const {
+  if (drawn_size_m3_.size() == 0) return 0.0;  // nothing to fill
+  double cap = 3.0 * drawn_size_m3_.maxCoeff();
   for (const InflationWaypoint& waypoint : waypoints_)
     for (const InflationTarget& target : waypoint)
-      if (!std::holds_alternative<Pressure>(target)) asked = std::max(asked, level_of(target));
-  return std::max(3.0 * std::pow(open_area, 1.5), 2.0 * asked) + 1e-9;
+      if (!std::holds_alternative<Pressure>(target)) cap = std::max(cap, 2.0 * level_of(target));
+  if (last_.volume_m3.size() > 0) cap = std::max(cap, 3.0 * last_.volume_m3.maxCoeff());
+  return cap + 1e-9;
+}
+
+// From one equilibrium to another far away, past a pressure maximum in between? A continuous path has steps
+// small enough not to look like it.
+bool LoadStepper::jumped(const NewtonResult& result) const {
+  for (Eigen::Index g = 0; g < result.group_volume_m3.size(); ++g)
+    if (result.group_volume_m3(g) > std::max(drawn_size_m3_(g), kJump * last_.volume_m3(g)) &&
+        std::holds_alternative<Pressure>(waypoints_.front()[static_cast<std::size_t>(g)]))
+      return true;
+  return false;
 }
 
 // Stiff, so that the first solve all but meets the volume and few corrections follow.
@@ -100,7 +124,12 @@ CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
 
 NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
   const TissueContact kept = system_.tissue();
+  newton_.volume_cap_m3 = volume_cap();
   NewtonResult result = find_coupled_equilibrium(system_, factorisation_, loads, start_m, newton_, progress_);
+  if (result.converged()) {
+    const MostStretched most = system_.most_stretched(result.positions_m);
+    if (most.share > 1.0) result.end = NewtonEnd::kOverstretched, stretched_group_ = most.group;
+  }
   if (!result.converged()) system_.tissue() = kept;
   return result;
 }
@@ -120,7 +149,12 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   double reach = 1.0;
   for (int halving = 0; halving <= kHalvings;) {
     const Eigen::VectorXd at = from + reach * (level - from);
-    const NewtonResult result = settle(loads_at(at), last_.positions_m);
+    const TissueContact kept = system_.tissue();
+    NewtonResult result = settle(loads_at(at), last_.positions_m);
+    if (result.converged() && jumped(result)) {
+      result.end = NewtonEnd::kRanAway;
+      system_.tissue() = kept;
+    }
     last_end_ = result.end;
     if (result.end == NewtonEnd::kCancelled) return false;
     if (result.converged()) {
@@ -136,50 +170,74 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   return false;
 }
 
-std::optional<GroupId> LoadStepper::fastest_growing_group() const {
-  std::optional<GroupId> fastest;
-  double most = -1.0;
-  for (Eigen::Index g = 0; g < last_.level.size(); ++g) {
-    const double growth =
-        last_.volume_m3(g) - (before_last_.volume_m3.size() ? before_last_.volume_m3(g) : 0.0);
-    const auto group = static_cast<std::size_t>(g);
-    if (!std::holds_alternative<Pressure>(waypoints_.front()[group]) || growth <= most) continue;
-    most = growth;
-    fastest = static_cast<GroupId>(group);
-  }
-  return fastest;
+std::vector<GroupId> LoadStepper::groups_by_growth(const Eigen::VectorXd& level) const {
+  std::vector<GroupId> groups;
+  for (std::size_t g = 0; g < waypoints_.front().size(); ++g)
+    if (const auto i = static_cast<Eigen::Index>(g);
+        std::holds_alternative<Pressure>(waypoints_.front()[g]) && level(i) > last_.level(i))
+      groups.push_back(static_cast<GroupId>(g));
+  const Eigen::VectorXd growth =
+      before_last_.volume_m3.size() ? last_.volume_m3 - before_last_.volume_m3 : last_.volume_m3;
+  const auto grown = [&](GroupId group) { return growth(static_cast<Eigen::Index>(index_of(group))); };
+  std::stable_sort(groups.begin(), groups.end(), [&](GroupId a, GroupId b) { return grown(a) > grown(b); });
+  return groups;
 }
 
-bool LoadStepper::walk_by_volume(GroupId group) {
+// Through the last two states before the step and the one beyond it. A maximum that lies nearer than the
+// states tell apart is where the last of them is.
+void LoadStepper::name_maximum(GroupId group, const NewtonResult& beyond) {
   const auto g = static_cast<Eigen::Index>(index_of(group));
-  double step = std::max(0.05 * last_.volume_m3(g), 1e-8);
-  std::vector<double> volumes{last_.volume_m3(g)}, pressures{last_.pressure_pa(g)};
-  int failures = 0;
-  for (int k = 0; k < kVolumeSteps && failures < kVolumeFailures; ++k) {
+  const double past_m3 = beyond.group_volume_m3(g), past_pa = beyond.group_pressure_pa(g);
+  double volume = last_.volume_m3(g), pressure = last_.pressure_pa(g);
+  if (before_last_.volume_m3.size() && before_last_.volume_m3(g) < volume &&
+      before_last_.pressure_pa(g) < pressure) {
+    const auto [top_m3, top_pa] = parabola_top({before_last_.volume_m3(g), volume, past_m3},
+                                               {before_last_.pressure_pa(g), pressure, past_pa});
+    volume = top_m3, pressure = std::max(pressure, top_pa);
+  }
+  path_.limit_point =
+      LimitPoint{group, Pressure(pressure), Volume(volume), Pressure(past_pa), Volume(past_m3)};
+}
+
+void LoadStepper::name_overstretch() {
+  const auto g = static_cast<Eigen::Index>(stretched_group_);
+  path_.limit_point = LimitPoint{static_cast<GroupId>(stretched_group_),
+                                 Pressure(last_.pressure_pa(g)),
+                                 Volume(last_.volume_m3(g)),
+                                 {},
+                                 {},
+                                 LimitKind::kOverstretched};
+}
+
+LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa) {
+  const auto g = static_cast<Eigen::Index>(index_of(group));
+  double step = std::max(kVolumeStep * last_.volume_m3(g), 1e-8);
+  const double least_step = kLeastVolumeStep * step;
+  for (int k = 0; k < kVolumeSteps; ++k) {
     std::vector<CavityLoad> loads = loads_at(last_.level);
     loads[index_of(group)] = liquid_at(g, last_.volume_m3(g) + step);
     const NewtonResult result = settle(loads, last_.positions_m);
     last_end_ = result.end;
-    if (result.end == NewtonEnd::kCancelled) return false;
+    if (result.end == NewtonEnd::kCancelled) return WalkEnd::kFailed;
     if (!result.converged()) {
       step *= 0.5;
-      ++failures;
-      continue;
+      if (step > least_step) continue;
+      if (result.end != NewtonEnd::kOverstretched) return WalkEnd::kFailed;
+      name_overstretch();
+      return WalkEnd::kLimitPoint;
     }
-    const bool falling = result.group_pressure_pa(g) < pressures.back();
-    if (!falling) accept(last_.level, result);
-    volumes.push_back(result.group_volume_m3(g));
-    pressures.push_back(result.group_pressure_pa(g));
-    if (!falling) continue;
-    const std::size_t n = volumes.size();
-    if (n < 3) return false;
-    const auto [volume, pressure] = parabola_top({volumes[n - 3], volumes[n - 2], volumes[n - 1]},
-                                                 {pressures[n - 3], pressures[n - 2], pressures[n - 1]});
-    path_.limit_point = LimitPoint{group, Pressure(pressure), Volume(volume), Pressure(pressures.back()),
-                                   Volume(volumes.back())};
-    return true;
+    const double pressure = result.group_pressure_pa(g);
+    if (pressure < (1.0 - kPressureNoise) * last_.pressure_pa(g)) {
+      name_maximum(group, result);
+      return WalkEnd::kLimitPoint;
+    }
+    Eigen::VectorXd level = last_.level;
+    level(g) = std::min(pressure, asked_pa);
+    accept(level, result);
+    if (pressure >= asked_pa) return WalkEnd::kMet;
+    step = std::min(kVolumeStepGrowth * step, std::max(kVolumeStep * last_.volume_m3(g), 1e-8));
   }
-  return false;
+  return WalkEnd::kFailed;
 }
 
 EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, int iterations) const {
@@ -212,6 +270,12 @@ Problem LoadStepper::failure() const {
     words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
           << " % of the deepest place in " << kTissuePasses
           << " passes; take a finer mesh, or the foundation model. ";
+  if (!any_converged_ && last_end_ == NewtonEnd::kOverstretched)
+    return {ProblemKind::kNotConverged,
+            "Closed round the body and not inflated, a sheet is stretched beyond what its material is known "
+            "for: give "
+            "the layout a longer closing length.",
+            {}};
   if (!any_converged_) {
     words << "No equilibrium was found for the layout closed round the body and not inflated: check that the "
              "closing length fits the girth.";
@@ -256,18 +320,30 @@ void LoadStepper::record() {
   path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_));
 }
 
-// No equilibrium at the asked pressure, or none found? Only the first has a limit point.
-bool LoadStepper::find_limit_point() {
-  if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
-  const std::optional<GroupId> group = fastest_growing_group();
-  return group && walk_by_volume(*group);
+bool LoadStepper::go_to(const Eigen::VectorXd& level) {
+  for (int walk = 0; walk < kWalks; ++walk) {
+    if (step_to(level)) return true;
+    if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
+    bool met = false;
+    for (GroupId group : groups_by_growth(level)) {
+      if (met) break;
+      const WalkEnd end = walk_by_volume(group, level(static_cast<Eigen::Index>(index_of(group))));
+      if (end == WalkEnd::kLimitPoint) return true;
+      met = end == WalkEnd::kMet;
+    }
+    if (met) continue;
+    if (last_end_ != NewtonEnd::kOverstretched) return false;
+    name_overstretch();
+    return true;
+  }
+  return false;
 }
 
 Result<LoadPath> LoadStepper::run() {
   if (!close()) return failure();
   for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
     progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
-    if (!step_to(level_of(waypoints_[reached_])) && !find_limit_point()) return failure();
+    if (!go_to(level_of(waypoints_[reached_]))) return failure();
     record();
   }
   progress_.report("inflating", 1.0);

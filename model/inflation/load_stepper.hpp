@@ -1,6 +1,7 @@
 #pragma once
-// Steps the load from closed through the waypoints, halves steps that fail, and when no equilibrium exists at
-// a pressure walks on by volume until the pressure has passed its maximum.
+// Steps the load from closed through the waypoints and halves steps that fail. Where steps of pressure come
+// to an end it walks on by volume, until the pressure has passed its maximum, a sheet is
+// stretched too far, or the asked pressure is met after all.
 
 #include <optional>
 
@@ -30,16 +31,23 @@ class LoadStepper {
   std::vector<CavityLoad> loads_at(const Eigen::VectorXd& level) const;
   bool close();
   void record();
-  bool find_limit_point();
   // From `last_` to `level`, halving as needed; false when no equilibrium was reached there.
   bool step_to(const Eigen::VectorXd& level);
+  // The same with walks by volume in between; true as well when a limit point was found on the way.
+  bool go_to(const Eigen::VectorXd& level);
   void accept(const Eigen::VectorXd& level, const NewtonResult& result);
-  // Walks group `group` by volume past its pressure maximum. True: limit point found and set.
-  bool walk_by_volume(GroupId group);
-  std::optional<GroupId> fastest_growing_group() const;
+  enum class WalkEnd { kFailed, kLimitPoint, kMet };
+  // Fills `group` by volume from `last_` on.
+  WalkEnd walk_by_volume(GroupId group, double asked_pa);
+  void name_maximum(GroupId group, const NewtonResult& beyond);
+  void name_overstretch();
+  // Those whose regulator is asked for more, the fastest growing first.
+  std::vector<GroupId> groups_by_growth(const Eigen::VectorXd& level) const;
   EquilibriumState state_of(const Waypoint& at, double residual_n, int iterations) const;
   Problem failure() const;
+  Eigen::VectorXd drawn_size() const;
   double volume_cap() const;
+  bool jumped(const NewtonResult& result) const;
 
   const InflationSetup& setup_;
   const std::vector<InflationWaypoint>& waypoints_;
@@ -49,13 +57,14 @@ class LoadStepper {
   Factorisation factorisation_;
   NewtonOptions newton_;
   Waypoint before_last_, last_;
+  int stretched_group_ = 0;     // of the last shape that was stretched too far
   std::size_t reached_ = 0;     // waypoints
   double share_to_next_ = 0.0;  // of the way from there to the next one
   bool any_converged_ = false;
   double last_residual_n_ = 0.0;
   int last_iterations_ = 0;
   NewtonEnd last_end_ = NewtonEnd::kConverged;
-  Eigen::VectorXd start_volume_m3_;
+  Eigen::VectorXd start_volume_m3_, drawn_size_m3_;
   LoadPath path_;
 };
 

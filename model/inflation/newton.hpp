@@ -26,6 +26,7 @@ enum class NewtonEnd {
   kTooManyIterations,
   kRanAway,
   kStalled,
+  kOverstretched,    // converged, with a sheet stretched beyond what its law is known for
   kTissueUnsettled,  // coupled tissue and sheet do not fit together
   kCancelled,
 };

@@ -49,6 +49,16 @@ void add_limit_point(const InflationSetup& setup, const LoadPath& path, std::vec
   if (!path.limit_point) return;
   const LimitPoint& point = *path.limit_point;
   const std::string names = chambers_of(setup, point.group);
+  if (point.kind == LimitKind::kOverstretched) {
+    out.push_back({Severity::kAboveLimit, names,
+                   "Above " + pressure_text(point.pressure) + " and " + fixed_text(point.volume / mL, 0) +
+                       " mL a sheet of chamber " + names +
+                       " is stretched further than its material is known for, and every figure here belongs "
+                       "to the last equilibrium before. Ask for less, take a thicker or stiffer sheet or add "
+                       "inset seams.",
+                   0.0});
+    return;
+  }
   out.push_back(
       {Severity::kAboveLimit, names,
        "Chamber " + names + " runs away above " + pressure_text(point.pressure) + ", reached at " +

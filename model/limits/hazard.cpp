@@ -22,7 +22,7 @@ const ChamberFigures* largest(const HazardInputs& in, double (*figure)(const Cha
 Hazard bulge(const HazardInputs& in) {
   Hazard out{"A bulge that runs away", Severity::kNote, "",
              "Fill slowly; stop filling when volume grows and pressure does not."};
-  if (in.path.limit_point) {
+  if (in.path.limit_point && in.path.limit_point->kind == LimitKind::kRunsAway) {
     out.severity = Severity::kAboveLimit;
     out.sentence = "The chambers hold no more than " + pressure_text(in.path.limit_point->pressure) +
                    ", at " + fixed_text(in.path.limit_point->volume / mL, 0) +

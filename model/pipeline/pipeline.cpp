@@ -86,11 +86,7 @@ std::optional<Problem> compare_with(const Plan& other, const std::string& words,
     estimate.comparisons.push_back({words, {}, {}, {}, solved.problem().message});
   else if (solved->path.limit_point || estimate.path.limit_point)
     estimate.comparisons.push_back(
-        {words,
-         {},
-         {},
-         {},
-         "one of the two stops at the highest pressure it can hold, so they are not alike."});
+        {words, {}, {}, {}, "one of the two stops before the inflation asked for, so they are not alike."});
   else
     estimate.comparisons.push_back(figures_difference(estimate.figures, solved->figures, words));
   return std::nullopt;

@@ -78,10 +78,17 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepar
   return std::nullopt;
 }
 
+// The law holds where it was fitted; beyond its elongation at break a sheet has torn.
+double known_stretch(const SiliconeGrade& grade) {
+  return std::min(grade.stretch_max, 1.0 + grade.elongation_at_break);
+}
+
 void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.layout = plan.layout;
   prepared.setup.skin_law = prepared.skin_grade.law;
   prepared.setup.outer_law = prepared.outer_grade.law;
+  prepared.setup.skin_stretch_limit = known_stretch(prepared.skin_grade);
+  prepared.setup.outer_stretch_limit = known_stretch(prepared.outer_grade);
   prepared.setup.start_m = prepared.wrap.worn_m;
   prepared.setup.start_outward = prepared.wrap.outward_at_worn;
   prepared.setup.friction = plan.friction;

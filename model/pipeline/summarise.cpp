@@ -122,9 +122,16 @@ std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& e
   const auto& limit = estimate.path.limit_point;
   if (!limit) return std::nullopt;
   const InletId inlet = estimate.setup.flat.group_inlet[index_of(limit->group)];
-  return "Above " + pressure_text(limit->pressure) + " (" + fixed_text(limit->volume / mL, 1) +
-         " mL) the chambers fed by inlet '" + plan.layout.inlets[index_of(inlet)].name +
-         "' run away when a regulator holds the pressure: the bulge grows by itself. Filled by volume they "
+  const std::string at = "Above " + pressure_text(limit->pressure) + " (" +
+                         fixed_text(limit->volume / mL, 1) + " mL) ",
+                    fed = "the chambers fed by inlet '" + plan.layout.inlets[index_of(inlet)].name + "'";
+  if (limit->kind == LimitKind::kOverstretched)
+    return at + "a sheet of " + fed + " is stretched further than its material is known for (" +
+           fixed_text(estimate.setup.skin_stretch_limit, 1) + " times its length on the skin side, " +
+           fixed_text(estimate.setup.outer_stretch_limit, 1) +
+           " outside). The figures below are at that limit, not at the inflation asked for.";
+  return at + fed +
+         " run away when a regulator holds the pressure: the bulge grows by itself. Filled by volume they "
          "reach " +
          fixed_text(limit->past_volume / mL, 1) + " mL at " + pressure_text(limit->past_pressure) +
          ". The figures below are at that limit, not at the pressure asked for.";

@@ -39,6 +39,7 @@ class CeilingFinder {
     ceiling.stop = found->stop;
     ceiling.at = check_at(found->at.inflation);
     ceiling.runs_away_in = found->stop == CeilingStop::kRunsAway ? runs_away_in_ : std::nullopt;
+    ceiling.overstretched = ceiling.runs_away_in && overstretched_;
     if (found->stop != CeilingStop::kAlreadyAbove) ceiling.inlets = inlets_at(found->at.inflation);
     ceiling.solves = found->solves;
     if (found->stop == CeilingStop::kAlreadyAbove || found->stop == CeilingStop::kWithin) return ceiling;
@@ -110,6 +111,7 @@ class CeilingFinder {
   // The last recorded state is within; the limit point itself has no state.
   void name_limit_point(const LoadPath& path, SharePath& shares) {
     runs_away_in_ = chambers_of(study_.setup(), path.limit_point->group);
+    overstretched_ = path.limit_point->kind == LimitKind::kOverstretched;
     const double at = scale_.inflation_at(*path.limit_point);
     if (!shares.points.empty()) shares.points.pop_back();
     shares.points.push_back({at, 0.0});
@@ -135,6 +137,7 @@ class CeilingFinder {
   std::map<double, StateReading> read_;
   std::map<double, bool> gone_;  // no equilibrium there
   std::optional<std::string> runs_away_in_;
+  bool overstretched_ = false;
 };
 
 // Every inlet's valve at its setting at once, solved; lowered once where the rule's share is passed.

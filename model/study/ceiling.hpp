@@ -33,7 +33,8 @@ struct InletCeiling {
   std::vector<CeilingInlet> inlets;         // empty when nothing may be inflated
   CeilingCheck at;                          // solved at the answer
   std::optional<CeilingCheck> above;        // solved 5 % above it; none: nothing may be inflated, or kWithin
-  std::optional<std::string> runs_away_in;  // chambers whose bulge runs away
+  std::optional<std::string> runs_away_in;  // chambers whose bulge runs away, or
+  bool overstretched = false;               // whose sheet is stretched further than its material is known for
   int solves = 0;
 
   bool confirmed() const;  // within at the answer, and 5 % above it not

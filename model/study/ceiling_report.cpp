@@ -47,6 +47,10 @@ std::string reach_text(const InletCeiling& ceiling) {
 std::string stop_text(const InletCeiling& ceiling) {
   switch (ceiling.stop) {
     case CeilingStop::kRunsAway:
+      if (ceiling.overstretched)
+        return "What stops it: above this a sheet of chamber " + ceiling.runs_away_in.value_or("?") +
+               " is stretched further than its material is known for, before any limit is met; take a "
+               "thicker or stiffer sheet.";
       return "What stops it: above this the bulge of chamber " + ceiling.runs_away_in.value_or("?") +
              " runs away, before any limit is met; fill by volume, or take a thicker or stiffer sheet.";
     case CeilingStop::kNoEquilibrium:
@@ -108,6 +112,8 @@ std::string share_text(const CeilingCheck& check) {
 }
 
 std::string stop_brief(const InletCeiling& ceiling) {
+  if (ceiling.overstretched)
+    return "above it a sheet of " + ceiling.runs_away_in.value_or("?") + " is stretched too far";
   if (ceiling.stop == CeilingStop::kRunsAway)
     return "above it the bulge of " + ceiling.runs_away_in.value_or("?") + " runs away";
   if (ceiling.stop == CeilingStop::kNoEquilibrium) return "above it no equilibrium was found";
@@ -188,13 +194,14 @@ Json check_json(const CeilingCheck& check) {
 
 Json ceiling_of_inlet(const InletCeiling& ceiling) {
   Json json{{"inlet", ceiling.inlet ? Json(*ceiling.inlet) : Json()},
-            {"stop", stop_name(ceiling.stop)},
+            {"stop", ceiling.overstretched ? "sheet stretched too far" : stop_name(ceiling.stop)},
             {"inlets", inlets_json(ceiling.inlets)},
             {"at", check_json(ceiling.at)},
             {"five_percent_above", ceiling.above ? check_json(*ceiling.above) : Json()},
             {"confirmed", ceiling.confirmed()},
             {"solves", ceiling.solves}};
-  if (ceiling.runs_away_in) json["runs_away_in"] = *ceiling.runs_away_in;
+  if (ceiling.runs_away_in)
+    json[ceiling.overstretched ? "overstretched_in" : "runs_away_in"] = *ceiling.runs_away_in;
   return json;
 }
 

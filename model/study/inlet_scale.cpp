@@ -1,6 +1,7 @@
 #include "model/study/inlet_scale.hpp"
 
 #include "model/core/number_text.hpp"
+#include "model/inflation/cavity_load.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -55,8 +56,15 @@ std::vector<InflationTarget> InletScale::at(double inflation) const {
 }
 
 double InletScale::inflation_at(const LimitPoint& point) const {
-  const auto* pressure = std::get_if<Pressure>(&study_.targets()[index_of(point.group)]);
-  return pressure && pressure->si() > 0.0 ? point.pressure / *pressure : 0.0;
+  const std::size_t g = index_of(point.group);
+  const InflationTarget& target = study_.targets()[g];
+  if (!scales(g)) return 0.0;
+  if (const auto* pressure = std::get_if<Pressure>(&target)) return point.pressure / *pressure;
+  if (const auto* volume = std::get_if<Volume>(&target))
+    return (point.volume - closed_volume_[g]) / (*volume - closed_volume_[g]);
+  const auto& air = std::get<TrappedAir>(target);
+  const double squeezed = 1.0 + point.pressure.si() / kAtmospherePa;
+  return ((point.volume + air.dead) * squeezed - closed_volume_[g] - air.dead) / air.pushed;
 }
 
 void InletScale::closed_at(const EquilibriumState& closed) {

@@ -72,6 +72,9 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   const auto path = study->inflate_to(study->targets(), progress);
   if (!path && path.problem().kind == ProblemKind::kCancelled) return path.problem();
   if (!path) return failed(path.problem().message);
+  if (path->limit_point && path->limit_point->kind == LimitKind::kOverstretched)
+    return failed("A sheet is stretched further than its material is known for above " +
+                  pressure_text(path->limit_point->pressure) + ", below the inflation asked for.");
   if (path->limit_point)
     return failed("A chamber runs away at " + pressure_text(path->limit_point->pressure) +
                   ", below the pressure asked for.");

@@ -5,6 +5,7 @@
 
 #include <Eigen/Geometry>
 
+#include "model/inflation/membrane_stress.hpp"
 #include "tests/inflation/small_devices.hpp"
 
 namespace wrapgauge {
@@ -37,6 +38,22 @@ TEST(LoadPath, ByVolumeReachesTheSameShapeAsByPressure) {
   EXPECT_NEAR(by_volume->states.back().group_pressure_pa(0), 2000.0, 20.0);
   EXPECT_NEAR(contact_force(by_volume->states.back()) / contact_force(by_pressure->states.back()), 1.0,
               0.005);
+}
+
+TEST(LoadPath, StopsBeforeASheetIsStretchedFurtherThanItsLawIsKnownFor) {
+  InflationSetup setup = small::closed_cuff(0.3, 0.008);
+  setup.skin_stretch_limit = setup.outer_stretch_limit = 1.12;
+  for (const InflationTarget& asked : {InflationTarget(12.0 * kPa), InflationTarget(80.0 * mL)}) {
+    const auto path = inflate(setup, {asked});
+    ASSERT_TRUE(path) << path.problem().message;
+    ASSERT_TRUE(path->limit_point);
+    EXPECT_EQ(path->limit_point->kind, LimitKind::kOverstretched);
+    const EquilibriumState& last = path->states.back();
+    EXPECT_EQ(path->limit_point->volume.si(), last.group_volume_m3(0));
+    const double most = sheet_stress(setup, path->sheet, last.positions_m).stretch_max.maxCoeff();
+    EXPECT_LE(most, 1.12);
+    EXPECT_GT(most, 1.11);
+  }
 }
 
 TEST(LoadPath, DoesNotDependOnTheNumberOfThreads) {

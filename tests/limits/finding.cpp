@@ -231,6 +231,16 @@ TEST(Findings, SayWhereABulgeRunsAway) {
   EXPECT_EQ(run->severity, Severity::kAboveLimit);
 }
 
+TEST(Findings, SayWhereTheMaterialIsKnownNoFurther) {
+  Case c = two_chambers(1.0, 1.0);
+  c.path.limit_point = LimitPoint{GroupId{1}, 5.2 * kPa, 34.0 * mL, {}, {}, LimitKind::kOverstretched};
+  const auto all = c.found();
+  const Finding* end = about(all, "'high'", "stretched further than its material is known for");
+  ASSERT_TRUE(end);
+  EXPECT_EQ(end->severity, Severity::kAboveLimit);
+  EXPECT_FALSE(about(all, "'high'", "runs away"));
+}
+
 TEST(Findings, NameSheetsStretchedBeyondWhatIsUsual) {
   Case c = two_chambers(1.0, 1.0);
   ChamberFigures& low = c.figures.chambers[0];
