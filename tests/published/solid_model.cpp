@@ -144,4 +144,19 @@ std::optional<SolidModel::Answer> SolidModel::solve(double shear_mpa, double pre
   return answer;
 }
 
+std::optional<double> quarter_square_rise_mm(int cells, std::string& problem) {
+  SolidModel solid({cells, cells, [cells](double u, double v, double w) {
+                      return Vec3(30.0 * u / cells, 30.0 * v / cells, 1.5 * (w - 0.5));
+                    }});
+  const auto clamped =
+      solid.nodes_where([cells](int u, int v, int) { return u == 2 * cells || v == 2 * cells; });
+  solid.hold(solid.nodes_where([](int u, int, int) { return u == 0; }), 1, 1);
+  solid.hold(solid.nodes_where([](int, int v, int) { return v == 0; }), 2, 2);
+  solid.hold(clamped, 1, 3);
+  const auto answer = solid.solve(0.03, 0.002, false, clamped, problem);
+  if (!answer) return std::nullopt;
+  const auto middle = solid.nodes_where([](int u, int v, int w) { return u == 0 && v == 0 && w == 1; });
+  return answer->displacement_mm.at(middle[0]).z();
+}
+
 }  // namespace wrapgauge::published

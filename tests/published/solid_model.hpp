@@ -61,4 +61,8 @@ class SolidModel {
   std::optional<double> plate_mm_;
 };
 
+// Rise of the middle of a clamped square 60 x 60 x 1.5 mm, shear modulus 30 kPa, under 2 kPa, from a quarter
+// of cells x cells bricks.
+std::optional<double> quarter_square_rise_mm(int cells, std::string& problem);
+
 }  // namespace wrapgauge::published

@@ -5,8 +5,8 @@
 
 namespace wrapgauge::published {
 
-// 60 x 60 mm, sheets of 1.5 mm and 30 kPa shear modulus; finer beside the seam.
-inline InflationSetup square_setup() {
+// 60 x 60 mm, sheets of 1.5 mm and 30 kPa shear modulus.
+inline InflationSetup square_setup(Length edge = 1.5 * mm) {
   constexpr double kHalf = 0.030, kOutline = 0.0345;
   InflationSetup setup;
   setup.layout.outline_m = rectangle(-kOutline, -kOutline, kOutline, kOutline);
@@ -14,8 +14,8 @@ inline InflationSetup square_setup() {
   setup.layout.inlets.push_back({"inlet", Vec2::Zero()});
   setup.layout.skin_sheet = setup.layout.outer_sheet = {"soft", 1.5 * mm};
   FlatMeshOptions mesh;
-  mesh.edge = 1.5 * mm;
-  mesh.seam_edge = 1.5 * mm;
+  mesh.edge = edge;
+  mesh.seam_edge = edge;
   mesh.seam_band = 3.0 * mm;
   setup.flat = triangulate_layout(setup.layout, std::nullopt, mesh).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
