@@ -11,8 +11,12 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kHalvings = 6;
-constexpr double kJump = 3.0;  // growth of a volume that no step of pressure makes along a path
-constexpr int kWalks = 3;      // by volume, a waypoint
+constexpr double kJump = 3.0;                // growth of a volume that no step of pressure makes along a path
+constexpr double kPropsPa[] = {500.0, 0.0};  // fills a closed layout that does not settle when it is empty
+constexpr int kPatienceToClose = 3;          // times the iterations of a load step
+// Factorisations that one path may take: at first and for each waypoint.
+constexpr int kWorkToStart = 1000, kWorkToStep = 300;
+constexpr int kWalks = 3;  // by volume, a waypoint
 constexpr int kVolumeSteps = 80;
 constexpr double kVolumeStep = 0.05;              // of the volume, at first and at most
 constexpr double kVolumeStepGrowth = 1.5;         // after a step that was taken
@@ -54,6 +58,7 @@ LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<Inflatio
       factorisation_(system_.tangent()) {
   newton_.residual_tolerance = options.residual_tolerance;
   newton_.max_iterations = options.max_iterations;
+  newton_.last_factorisation = kWorkToStart + kWorkToStep * static_cast<int>(waypoints.size());
   drawn_size_m3_ = drawn_size();
 }
 
@@ -156,7 +161,7 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
       system_.tissue() = kept;
     }
     last_end_ = result.end;
-    if (result.end == NewtonEnd::kCancelled) return false;
+    if (must_stop()) return false;
     if (result.converged()) {
       accept(at, result);
       share_to_next_ = reach;
@@ -218,7 +223,7 @@ LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa)
     loads[index_of(group)] = liquid_at(g, last_.volume_m3(g) + step);
     const NewtonResult result = settle(loads, last_.positions_m);
     last_end_ = result.end;
-    if (result.end == NewtonEnd::kCancelled) return WalkEnd::kFailed;
+    if (must_stop()) return WalkEnd::kFailed;
     if (!result.converged()) {
       step *= 0.5;
       if (step > least_step) continue;
@@ -266,6 +271,9 @@ Problem LoadStepper::failure() const {
   if (last_end_ == NewtonEnd::kCancelled)
     return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
   std::ostringstream words;
+  if (last_end_ == NewtonEnd::kOutOfWork)
+    words << "The solver stopped after " << newton_.last_factorisation
+          << " factorisations, which is as far as it goes. ";
   if (last_end_ == NewtonEnd::kTissueUnsettled)
     words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
           << " % of the deepest place in " << kTissuePasses
@@ -295,6 +303,25 @@ Problem LoadStepper::failure() const {
   return {ProblemKind::kNotConverged, words.str(), {}};
 }
 
+bool LoadStepper::must_stop() const {
+  return last_end_ == NewtonEnd::kCancelled || last_end_ == NewtonEnd::kOutOfWork;
+}
+
+NewtonResult LoadStepper::closed_shape() {
+  const auto with = [&](double pressure_pa) {
+    return std::vector<CavityLoad>(waypoints_.front().size(), CavityLoad::pressure(pressure_pa));
+  };
+  NewtonResult closed = settle(with(0.0), system_.start_m());
+  const int patience = newton_.max_iterations;
+  newton_.max_iterations = kPatienceToClose * patience;
+  for (double prop_pa : kPropsPa)
+    if (closed.end == NewtonEnd::kTooManyIterations || closed.end == NewtonEnd::kStalled ||
+        (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa))
+      closed = settle(with(prop_pa), closed.positions_m);
+  newton_.max_iterations = patience;
+  return closed;
+}
+
 // Closed round the body with empty chambers.
 bool LoadStepper::close() {
   const auto groups = static_cast<Eigen::Index>(waypoints_.front().size());
@@ -302,8 +329,7 @@ bool LoadStepper::close() {
   last_.positions_m = system_.start_m();
   if (!options_.closed_state) return true;
   progress_.report("closing", 0.0);
-  const std::vector<CavityLoad> empty(static_cast<std::size_t>(groups));
-  const NewtonResult closed = settle(empty, system_.start_m());
+  const NewtonResult closed = closed_shape();
   last_end_ = closed.end;
   if (!closed.converged()) return false;
   accept(last_.level, closed);
@@ -323,10 +349,10 @@ void LoadStepper::record() {
 bool LoadStepper::go_to(const Eigen::VectorXd& level) {
   for (int walk = 0; walk < kWalks; ++walk) {
     if (step_to(level)) return true;
-    if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
+    if (!any_converged_ || must_stop()) return false;
     bool met = false;
     for (GroupId group : groups_by_growth(level)) {
-      if (met) break;
+      if (met || must_stop()) break;
       const WalkEnd end = walk_by_volume(group, level(static_cast<Eigen::Index>(index_of(group))));
       if (end == WalkEnd::kLimitPoint) return true;
       met = end == WalkEnd::kMet;

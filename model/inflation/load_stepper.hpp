@@ -30,6 +30,9 @@ class LoadStepper {
   CavityLoad liquid_at(Eigen::Index group, double volume_m3) const;
   std::vector<CavityLoad> loads_at(const Eigen::VectorXd& level) const;
   bool close();
+  // Closed with empty chambers; if need be by way of slightly filled ones, which are smoother.
+  NewtonResult closed_shape();
+  bool must_stop() const;
   void record();
   // From `last_` to `level`, halving as needed; false when no equilibrium was reached there.
   bool step_to(const Eigen::VectorXd& level);

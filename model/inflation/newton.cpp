@@ -31,6 +31,8 @@ constexpr double kFullStepShare = 0.7;
 constexpr double kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
 constexpr int kVolumeCorrections = 8;
+constexpr double kHardlyTouches = 0.1;  // less than this share of the sheets bears the smallest pressure
+constexpr int kSumSteps = 4;  // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
  public:
@@ -47,10 +49,13 @@ class NewtonSolve {
     for (;; ++iterations_) {
       share_ = out_of_balance(now);
       if (share_ <= options_.residual_tolerance) {
+        if (!sums_met(x, now) && sum_steps_++ < kSumSteps && advance(x, now)) continue;
         if (volumes_met(now)) result.end = NewtonEnd::kConverged;
         if (!result.converged() && correct_volumes(x, now)) continue;
       } else if (progress.cancelled()) {
         result.end = NewtonEnd::kCancelled;
+      } else if (factorisation_.count() >= options_.last_factorisation) {
+        result.end = NewtonEnd::kOutOfWork;
       } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
       } else if (iterations_ < options_.max_iterations) {
@@ -270,6 +275,19 @@ class NewtonSolve {
       residual = std::max(residual, now.gradient_n.segment<3>(3 * node).norm());
     return residual;
   }
+  // The sheets' own forces cancel and so do the chambers': what is left over is missing from the body's.
+  bool sums_met(const Points3& x, const Evaluation& now) const {
+    const TissueContact& tissue = system_.tissue();
+    if (tissue.nodes().empty()) return true;
+    double touch = 0.0;
+    for (const ContactNode& contact : tissue.nodes())
+      touch += tissue.force_on_sheet(contact, x.row(contact.node).transpose()).norm();
+    Vec3 sum = Vec3::Zero();
+    for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
+      sum += now.gradient_n.segment<3>(3 * node);
+    const double least = kHardlyTouches * options_.pressure_floor_pa * system_.node_area_m2().sum();
+    return sum.norm() <= options_.sum_tolerance * std::max(touch, least);
+  }
   bool ran_away(const Evaluation& now) const {
     return !std::isfinite(now.energy_j) ||
            (now.group_volume_m3.size() > 0 && now.group_volume_m3.maxCoeff() > options_.volume_cap_m3);
@@ -280,7 +298,7 @@ class NewtonSolve {
   std::vector<CavityLoad> loads_;
   NewtonOptions options_;
   std::vector<int> filled_;
-  int iterations_ = 0, corrections_ = 0;
+  int iterations_ = 0, corrections_ = 0, sum_steps_ = 0;
   double shift_ = kShiftFloor;
   bool exact_ = true;             // this step's tangent is the exact one
   bool raised_ = false;           // this step's shift had to be raised

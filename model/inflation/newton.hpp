@@ -6,6 +6,8 @@
 // own areas and limits. They make no potential: near balance the step is that of the full, unsymmetric
 // equations, without which steps go to and fro for ever along a sheet's soft directions.
 
+#include <limits>
+
 #include "model/core/progress.hpp"
 #include "model/inflation/equilibrium_system.hpp"
 #include "model/inflation/factorisation.hpp"
@@ -14,8 +16,10 @@ namespace wrapgauge {
 
 struct NewtonOptions {
   double residual_tolerance = 3e-3;  // against pressure x nodal area
+  double sum_tolerance = 5e-4;       // of all forces out of balance, against what touches the body
   double pressure_floor_pa = 300.0;  // smallest pressure the residual is measured against
   int max_iterations = 200;
+  int last_factorisation = std::numeric_limits<int>::max();  // the count at which the work is used up
   double step_cap_m = 6e-3;
   double volume_tolerance = 1e-4;  // of the asked volume, for groups filled with liquid
   double volume_cap_m3 = 1e9;      // a group larger than this has run away
@@ -28,6 +32,7 @@ enum class NewtonEnd {
   kStalled,
   kOverstretched,    // converged, with a sheet stretched beyond what its law is known for
   kTissueUnsettled,  // coupled tissue and sheet do not fit together
+  kOutOfWork,        // as many factorisations as one path may take
   kCancelled,
 };
 

@@ -16,13 +16,24 @@ Force possible_push(const Estimate& solved) {
   return Force(push_n);
 }
 
+End end_of(const Problem& problem) {
+  if (problem.kind == ProblemKind::kCancelled) return End::kOutOfTime;
+  return problem.message.find("the last one that converged has") == std::string::npos ? End::kNotClosed
+                                                                                      : End::kGaveUp;
+}
+
+End end_of(const LoadPath& path) {
+  if (!path.limit_point) return End::kReached;
+  return path.limit_point->kind == LimitKind::kRunsAway ? End::kRunsAway : End::kOverstretched;
+}
+
 }  // namespace
 
-Outcome outcome_of(const RandomPlan& random, const Resources& resources) {
+Outcome outcome_of(const RandomPlan& random, const Resources& resources, Progress& progress) {
   Outcome outcome;
-  const auto solved = estimate(random.plan, random.body, resources, {false, false});
+  const auto solved = estimate(random.plan, random.body, resources, {false, false}, progress);
   if (!solved) {
-    outcome.end = End::kGaveUp;
+    outcome.end = end_of(solved.problem());
     outcome.message = solved.problem().message;
     return outcome;
   }
@@ -32,7 +43,7 @@ Outcome outcome_of(const RandomPlan& random, const Resources& resources) {
   outcome.worst_balance =
       std::max(audit.lateral_balance, audit.axial_balance) * touch.si() / std::max(touch, push).si();
   outcome.cut_balance = audit.cuts > 0 && touch > push ? audit.cut_balance : 0.0;
-  outcome.end = solved->path.limit_point ? End::kLimitPoint : End::kReached;
+  outcome.end = end_of(solved->path);
   if (!(outcome.worst_balance <= kSumTolerance) || !(outcome.cut_balance <= kCutTolerance)) {
     outcome.end = End::kOutOfBalance;
     outcome.message = "sums " + fixed_text(100.0 * outcome.worst_balance, 4) + " %, cut " +

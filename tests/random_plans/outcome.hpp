@@ -8,10 +8,13 @@
 namespace wrapgauge::random_plans {
 
 enum class End {
-  kReached,      // the asked load, balanced
-  kLimitPoint,   // a named one before it
-  kGaveUp,       // a Problem that says the last load that converged
-  kOutOfBalance  // a result that fails the audit: must not happen
+  kReached,        // the asked load, balanced
+  kRunsAway,       // a named limit point before it: a pressure maximum
+  kOverstretched,  // or the end of what a sheet's material is known for
+  kNotClosed,      // a Problem: not even closed and empty
+  kGaveUp,         // a Problem that says the last load that converged
+  kOutOfTime,      // stopped from outside
+  kOutOfBalance    // a result that fails the audit: must not happen
 };
 
 struct Outcome {
@@ -26,6 +29,7 @@ struct Outcome {
 // layout on meshes of 7 to 10 mm.
 inline constexpr double kSumTolerance = 1e-3, kCutTolerance = 0.10;
 
-Outcome outcome_of(const RandomPlan& random, const Resources& resources);
+Outcome outcome_of(const RandomPlan& random, const Resources& resources,
+                   Progress& progress = silent_progress());
 
 }  // namespace wrapgauge::random_plans

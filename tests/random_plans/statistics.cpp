@@ -1,9 +1,12 @@
-// Solves many random plans and counts how they end.  Usage: random_plans FIRST_SEED COUNT
+// Solves many random plans and counts how they end.  Usage: random_plans FIRST_SEED COUNT [SECONDS [TOTAL]]
+// SECONDS: what one plan may take, by the clock; none: as long as the solver's own bound lets it. TOTAL: no
+// plan is begun after so many seconds; the table is then of those before.
 // One line a plan on standard error, a table in Markdown on standard output (docs/random-plans.md).
 #include <algorithm>
 #include <chrono>
 #include <cstdlib>
 #include <iostream>
+#include <iterator>
 #include <vector>
 
 #include "model/core/number_text.hpp"
@@ -12,8 +15,33 @@
 namespace wrapgauge::random_plans {
 namespace {
 
-const char* kEndWords[] = {"reached the asked load", "stopped at a named limit point",
-                           "gave up, with the last load that converged", "out of balance"};
+struct EndRow {
+  End end;
+  const char* words;
+};
+constexpr EndRow kEnds[] = {
+    {End::kReached, "reached the asked load"},
+    {End::kRunsAway, "limit point: a pressure maximum"},
+    {End::kOverstretched, "limit point: a sheet's material is known no further"},
+    {End::kNotClosed, "Problem: no equilibrium closed and empty"},
+    {End::kGaveUp, "Problem, with the last load that converged"},
+    {End::kOutOfTime, "stopped by the clock"},
+    {End::kOutOfBalance, "fails the audit"},
+};
+constexpr std::size_t kEndCount = std::size(kEnds);
+
+class Clock : public Progress {
+ public:
+  explicit Clock(double seconds) : allowed_(seconds) {}
+  double seconds() const {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start_).count();
+  }
+  bool cancelled() const override { return seconds() > allowed_; }
+
+ private:
+  std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+  double allowed_;
+};
 
 double share_at(std::vector<double> values, double share) {
   if (values.empty()) return 0.0;
@@ -21,42 +49,58 @@ double share_at(std::vector<double> values, double share) {
   return values[static_cast<std::size_t>(share * static_cast<double>(values.size() - 1))];
 }
 
-int run(unsigned first, unsigned count) {
-  const Resources resources =
-      read_resources(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources").value();
-  int ends[4] = {0, 0, 0, 0}, turned_down = 0;
-  std::vector<double> factorisations, cuts, seconds;
-  for (unsigned seed = first; seed < first + count; ++seed) {
-    const RandomPlan random = random_plan(seed, resources, turned_down);
-    const auto start = std::chrono::steady_clock::now();
-    const Outcome outcome = outcome_of(random, resources);
-    seconds.push_back(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
-    ++ends[static_cast<int>(outcome.end)];
-    std::cerr << seed << " | " << kEndWords[static_cast<int>(outcome.end)] << " | " << outcome.factorisations
-              << " | " << fixed_text(seconds.back(), 2) << " s | " << random.words << " | " << outcome.message
-              << "\n";
-    if (outcome.end == End::kGaveUp) continue;
-    factorisations.push_back(outcome.factorisations);
-    if (outcome.cut_balance > 0.0) cuts.push_back(outcome.cut_balance);
-  }
+struct Tally {
+  int ends[kEndCount] = {}, turned_down = 0;
+  std::vector<double> factorisations, sums, cuts, seconds;
+};
+
+void add(unsigned seed, const Resources& resources, double allowed, Tally& tally) {
+  const RandomPlan random = random_plan(seed, resources, tally.turned_down);
+  Clock clock(allowed);
+  const Outcome outcome = outcome_of(random, resources, clock);
+  tally.seconds.push_back(clock.seconds());
+  const auto end = static_cast<std::size_t>(outcome.end);
+  ++tally.ends[end];
+  std::cerr << seed << " | " << kEnds[end].words << " | " << outcome.factorisations << " | "
+            << fixed_text(tally.seconds.back(), 2) << " s | " << random.words << " | " << outcome.message
+            << std::endl;
+  if (outcome.factorisations == 0) return;
+  tally.factorisations.push_back(outcome.factorisations);
+  tally.sums.push_back(outcome.worst_balance);
+  if (outcome.cut_balance > 0.0) tally.cuts.push_back(outcome.cut_balance);
+}
+
+void say_row(const char* name, const std::vector<double>& values, double factor, int digits) {
+  std::cout << "| " << name;
+  for (double share : {0.5, 0.95, 1.0})
+    std::cout << " | " << fixed_text(factor * share_at(values, share), digits);
+  std::cout << " |\n";
+}
+
+void say(unsigned first, unsigned count, const Tally& tally) {
   std::cout << "Seeds " << first << " to " << first + count - 1
             << ".\n\n| end | plans | share |\n|---|---|---|\n";
-  for (int end = 0; end < 4; ++end)
-    std::cout << "| " << kEndWords[end] << " | " << ends[end] << " | "
-              << fixed_text(100.0 * ends[end] / count, 1) << " % |\n";
+  for (std::size_t end = 0; end < kEndCount; ++end)
+    std::cout << "| " << kEnds[end].words << " | " << tally.ends[end] << " | "
+              << fixed_text(100.0 * tally.ends[end] / count, 1) << " % |\n";
   std::cout << "\n"
-            << turned_down
+            << tally.turned_down
             << " more draws were turned down before solving (the layout does not go on there).\n\n"
                "| figure | half of the plans below | 95 % below | all below |\n|---|---|---|---|\n";
-  const auto row = [](const char* name, const std::vector<double>& values, double factor, int digits) {
-    std::cout << "| " << name;
-    for (double share : {0.5, 0.95, 1.0})
-      std::cout << " | " << fixed_text(factor * share_at(values, share), digits);
-    std::cout << " |\n";
-  };
-  row("factorisations", factorisations, 1.0, 0);
-  row("balance of a cut through a closed layout, %", cuts, 100.0, 2);
-  row("time, s", seconds, 1.0, 1);
+  say_row("factorisations", tally.factorisations, 1.0, 0);
+  say_row("sums of contact force, %", tally.sums, 100.0, 3);
+  say_row("balance of a cut through a closed layout, %", tally.cuts, 100.0, 2);
+  say_row("time, s", tally.seconds, 1.0, 1);
+}
+
+int run(unsigned first, unsigned count, double allowed, double in_all) {
+  const Resources resources =
+      read_resources(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources").value();
+  Tally tally;
+  const Clock total(in_all);
+  unsigned done = 0;
+  for (; done < count && !total.cancelled(); ++done) add(first + done, resources, allowed, tally);
+  say(first, done, tally);
   return 0;
 }
 
@@ -64,10 +108,13 @@ int run(unsigned first, unsigned count) {
 }  // namespace wrapgauge::random_plans
 
 int main(int argc, char** argv) {
-  if (argc != 3) {
-    std::cerr << "Usage: random_plans FIRST_SEED COUNT\n";
+  if (argc < 3 || argc > 5) {
+    std::cerr << "Usage: random_plans FIRST_SEED COUNT [SECONDS [TOTAL]]\n";
     return 2;
   }
+  const double allowed = argc > 3 ? std::strtod(argv[3], nullptr) : 1e9,
+               in_all = argc > 4 ? std::strtod(argv[4], nullptr) : 1e9;
   return wrapgauge::random_plans::run(static_cast<unsigned>(std::strtoul(argv[1], nullptr, 10)),
-                                      static_cast<unsigned>(std::strtoul(argv[2], nullptr, 10)));
+                                      static_cast<unsigned>(std::strtoul(argv[2], nullptr, 10)), allowed,
+                                      in_all);
 }
