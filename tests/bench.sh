@@ -38,6 +38,8 @@ page=$(mktemp)
   awk -F '[,/_]' '{ edge = $3; n = split($0, c, ","); printf "| %.1f | %d | %.2f | %d | %d |\n", edge / 10, c[12], c[3] / 1000, c[11], c[13] }' "$rows"
   awk -F ',' '{ nodes[NR] = $12; time[NR] = $3 }
     END { printf "\nFrom the second row to the last, time grows like nodes to the power %.2f.\n", log(time[NR] / time[2]) / log(nodes[NR] / nodes[2]) }' "$rows"
+  measure "^small_step/" > "$rows"
+  awk -F ',' '{ split($1, name, "/"); printf "%s a small step (one of 120 to 6 kPa) from the last shape on a mesh of %d mm takes %.0f ms", NR > 1 ? ";" : "\nGoing on", name[2] / 10, 1000 * $12 } END { print "." }' "$rows"
   echo
   echo "## Where the time goes"
   echo

@@ -68,6 +68,9 @@ struct EquilibriumState {
   Eigen::VectorXd indentation_m;  // a flat vertex each, >= 0: how far the skin is lowered from rest
   double residual_n = 0.0;        // largest nodal force out of balance
   int iterations = 0;
+  // A sheet is so compressed that it would rather fold than stay as smooth as it was found. Looked at in the
+  // last state of a path that reached its target.
+  bool about_to_buckle = false;
 };
 
 enum class LimitKind {

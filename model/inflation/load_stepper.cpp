@@ -373,6 +373,9 @@ Result<LoadPath> LoadStepper::run() {
     record();
   }
   progress_.report("inflating", 1.0);
+  if (!path_.limit_point)
+    path_.states.back().about_to_buckle =
+        !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
   path_.sheet = system_.sheet();
   path_.factorisations = factorisation_.count();
   return std::move(path_);

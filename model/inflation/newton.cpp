@@ -74,6 +74,15 @@ class NewtonSolve {
     return result;
   }
 
+  bool is_stiff(const Points3& x) {
+    const Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
+    add_shift(kShiftFloor);
+    if (factorisation_.factor_definite(system_.tangent())) return true;
+    const int negative = filled_.empty() ? -1 : factorisation_.factor_indefinite(system_.tangent());
+    return negative >= 0 && negative <= static_cast<int>(filled_.size()) &&
+           step_for(now, negative).has_value();
+  }
+
  private:
   bool near_balance() const {
     return exact_ && share_ <= kNearShare && iterations_ >= kFirstFullStep &&
@@ -313,6 +322,11 @@ NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factoris
                               const std::vector<CavityLoad>& loads, Points3 start_m,
                               const NewtonOptions& options, const Progress& progress) {
   return NewtonSolve(system, factorisation, loads, options).run(std::move(start_m), progress);
+}
+
+bool keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
+                     const std::vector<CavityLoad>& loads, const Points3& positions_m) {
+  return NewtonSolve(system, factorisation, loads, {}).is_stiff(positions_m);
 }
 
 }  // namespace wrapgauge

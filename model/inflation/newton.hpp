@@ -50,4 +50,9 @@ NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factoris
                               const std::vector<CavityLoad>& loads, Points3 start_m,
                               const NewtonOptions& options, const Progress& progress);
 
+// False where a sheet at this equilibrium is so compressed that it would rather fold than stay smooth: the
+// exact tangent, what follows the volume included, is not positive definite.
+bool keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
+                     const std::vector<CavityLoad>& loads, const Points3& positions_m);
+
 }  // namespace wrapgauge

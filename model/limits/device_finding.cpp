@@ -152,6 +152,16 @@ void add_balance(const InflationSetup& setup, const Audit& audit, std::vector<Fi
        0.0});
 }
 
+void add_buckling(const LoadPath& path, std::vector<Finding>& out) {
+  if (path.states.empty() || !path.states.back().about_to_buckle) return;
+  out.push_back(
+      {Severity::kWarn, "sheets",
+       "A sheet is pushed together so far that it is about to fold. It is shown smooth; a fold presses "
+       "in a line, harder than the figures here. Lower the inflation, close it less tightly or take a "
+       "thicker sheet, and look for folds on the bench.",
+       0.0});
+}
+
 }  // namespace
 
 std::vector<Finding> device_findings(const LimitSet& limits, const InflationSetup& setup,
@@ -164,6 +174,7 @@ std::vector<Finding> device_findings(const LimitSet& limits, const InflationSetu
   add_seam_tension(figures, out);
   add_push(setup, figures, audit, out);
   add_balance(setup, audit, out);
+  add_buckling(path, out);
   return out;
 }
 

@@ -306,6 +306,15 @@ TEST(Findings, StandWorstFirst) {
   }));
 }
 
+TEST(Findings, TellOfASheetThatIsAboutToFold) {
+  Case c = two_chambers(1.0, 1.0);
+  c.path.states = {c.state};
+  EXPECT_FALSE(about(c.found(), "sheets", "about to fold"));
+  c.path.states.back().about_to_buckle = true;
+  ASSERT_TRUE(about(c.found(), "sheets", "about to fold"));
+  EXPECT_EQ(about(c.found(), "sheets", "about to fold")->severity, Severity::kWarn);
+}
+
 TEST(Findings, NeverCallAnythingSafe) {
   for (double peak_kpa : {0.0, 1.0, 3.0, 9.0}) {
     Case c = two_chambers(peak_kpa, 0.5 * peak_kpa);
