@@ -1,8 +1,9 @@
 // Solves many random plans and counts how they end.  Usage: random_plans FIRST_SEED COUNT [SECONDS [TOTAL]]
 // SECONDS: processor time that one plan may take; none: as long as the solver's own bound lets it. TOTAL: no
-// plan is begun after so many seconds of it; the table is then of those before.
+// plan is begun after so many seconds of it; the table is then of those before. Interrupted: the same.
 // One line a plan on standard error, a table in Markdown on standard output (docs/random-plans.md).
 #include <algorithm>
+#include <csignal>
 #include <cstdlib>
 #include <ctime>
 #include <iostream>
@@ -30,11 +31,13 @@ constexpr EndRow kEnds[] = {
 };
 constexpr std::size_t kEndCount = std::size(kEnds);
 
+volatile std::sig_atomic_t interrupted = 0;
+
 class Clock : public Progress {
  public:
   explicit Clock(double seconds) : allowed_(seconds) {}
   double seconds() const { return static_cast<double>(std::clock() - start_) / CLOCKS_PER_SEC; }
-  bool cancelled() const override { return seconds() > allowed_; }
+  bool cancelled() const override { return interrupted != 0 || seconds() > allowed_; }
 
  private:
   std::clock_t start_ = std::clock();  // of both threads
@@ -52,20 +55,23 @@ struct Tally {
   std::vector<double> factorisations, sums, cuts, seconds;
 };
 
-void add(unsigned seed, const Resources& resources, double allowed, Tally& tally) {
+// False: interrupted, and not counted.
+bool add(unsigned seed, const Resources& resources, double allowed, Tally& tally) {
   const RandomPlan random = random_plan(seed, resources, tally.turned_down);
   Clock clock(allowed);
   const Outcome outcome = outcome_of(random, resources, clock);
+  if (interrupted != 0) return false;
   tally.seconds.push_back(clock.seconds());
   const auto end = static_cast<std::size_t>(outcome.end);
   ++tally.ends[end];
   std::cerr << seed << " | " << kEnds[end].words << " | " << outcome.factorisations << " | "
             << fixed_text(tally.seconds.back(), 2) << " s | " << random.words << " | " << outcome.message
             << std::endl;
-  if (outcome.factorisations == 0) return;
+  if (outcome.factorisations == 0) return true;
   tally.factorisations.push_back(outcome.factorisations);
   tally.sums.push_back(outcome.worst_balance);
   if (outcome.cut_balance > 0.0) tally.cuts.push_back(outcome.cut_balance);
+  return true;
 }
 
 void say_row(const char* name, const std::vector<double>& values, double factor, int digits) {
@@ -80,7 +86,7 @@ void say(unsigned first, unsigned count, const Tally& tally) {
             << ".\n\n| end | plans | share |\n|---|---|---|\n";
   for (std::size_t end = 0; end < kEndCount; ++end)
     std::cout << "| " << kEnds[end].words << " | " << tally.ends[end] << " | "
-              << fixed_text(100.0 * tally.ends[end] / count, 1) << " % |\n";
+              << fixed_text(100.0 * tally.ends[end] / std::max(count, 1u), 1) << " % |\n";
   std::cout << "\n"
             << tally.turned_down
             << " more draws were turned down before solving (the layout does not go on there).\n\n"
@@ -95,9 +101,10 @@ int run(unsigned first, unsigned count, double allowed, double in_all) {
   const Resources resources =
       read_resources(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources").value();
   Tally tally;
+  std::signal(SIGINT, [](int) { interrupted = 1; });
   const Clock total(in_all);
   unsigned done = 0;
-  for (; done < count && !total.cancelled(); ++done) add(first + done, resources, allowed, tally);
+  while (done < count && !total.cancelled() && add(first + done, resources, allowed, tally)) ++done;
   say(first, done, tally);
   return 0;
 }
