@@ -9,6 +9,9 @@
 #include <QElapsedTimer>
 #include <QLineEdit>
 #include <QListView>
+#include <QMainWindow>
+#include <QMenu>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QScrollArea>
 #include <QSpinBox>
@@ -31,15 +34,19 @@ Widget* called(QWidget& in, const QString& name) {
   return nullptr;
 }
 
-void reveal(QWidget& widget) {
-  for (QWidget* around = widget.parentWidget(); around; around = around->parentWidget())
-    if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(&widget, 4, 4);
-  QTest::qWait(1);
-}
-
 bool lies_open(QWidget& widget, const QPoint& at) {
   const QWidget* top = widget.window()->childAt(widget.mapTo(widget.window(), at));
   return top && (top == &widget || widget.isAncestorOf(top));
+}
+
+// By scrolling; once more where a column has grown in between.
+void reveal(QWidget& widget, const QPoint& at) {
+  for (int round = 0; round < 20; ++round) {
+    for (QWidget* around = widget.parentWidget(); around; around = around->parentWidget())
+      if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(&widget, 4, 4);
+    QTest::qWait(10);
+    if (lies_open(widget, at)) return;
+  }
 }
 
 }  // namespace
@@ -56,11 +63,11 @@ void press(QWidget& in, const QString& words) {
   QAbstractButton* found = button(in, words);
   if (!found) return;
   EXPECT_TRUE(found->isEnabled()) << words.toStdString();
-  reveal(*found);
   click(*found, {std::min(10, found->width() / 2), found->height() / 2});
 }
 
 void click(QWidget& widget, const QPoint& at, Qt::KeyboardModifiers keys) {
+  reveal(widget, at);
   EXPECT_TRUE(lies_open(widget, at)) << "something lies over " << widget.accessibleName().toStdString();
   QTest::mouseClick(&widget, Qt::LeftButton, keys, at);
 }
@@ -87,7 +94,7 @@ void type(QWidget& in, const QString& name, const QString& text) {
       field = found;
   ASSERT_TRUE(field) << "no field to be seen is called '" << name.toStdString() << "'";
   ASSERT_TRUE(field->isEnabled()) << name.toStdString();
-  reveal(*field);
+  reveal(*field, field->rect().center());
   field->setFocus(Qt::TabFocusReason);
   QTest::keyClick(field, Qt::Key_A, Qt::ControlModifier);
   QTest::keyClicks(field, text);
@@ -100,7 +107,7 @@ void choose(QWidget& in, const QString& name, const QString& entry) {
   ASSERT_TRUE(list->isEnabled()) << name.toStdString();
   const int at = list->findText(entry);
   ASSERT_GE(at, 0) << name.toStdString() << " has no '" << entry.toStdString() << "'";
-  reveal(*list);
+  reveal(*list, list->rect().center());
   list->setFocus(Qt::TabFocusReason);
   QTest::keyClick(list, Qt::Key_F4);
   QTest::keyClick(list->view(), Qt::Key_Home);
@@ -112,7 +119,7 @@ void choose(QWidget& in, const QString& name, const QString& entry) {
 void type_in_cell(QWidget& in, const QString& name, int row, int column, const QString& text) {
   auto* table = called<QTableWidget>(in, name);
   ASSERT_TRUE(table);
-  reveal(*table);
+  reveal(*table, {4, 4});
   const QPoint at = table->visualItemRect(table->item(row, column)).center();
   click(*table->viewport(), at);
   QTest::mouseDClick(table->viewport(), Qt::LeftButton, {}, at);
@@ -133,6 +140,23 @@ void drop(QWidget& window, const std::filesystem::path& file) {
   QDropEvent let_go(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
   QApplication::sendEvent(&window, &let_go);
   QTest::qWait(20);
+}
+
+void choose_in_menu(QMainWindow& window, const QStringList& words) {
+  QWidget* shown = window.menuBar();
+  for (const QString& word : words) {
+    QAction* found = nullptr;
+    for (QAction* action : shown->actions())
+      if (without_mark(action->text()) == word) found = action;
+    ASSERT_TRUE(found) << "no menu says '" << word.toStdString() << "'";
+    ASSERT_TRUE(found->isEnabled()) << word.toStdString();
+    const auto* bar = qobject_cast<QMenuBar*>(shown);
+    const QRect at = bar ? bar->actionGeometry(found) : qobject_cast<QMenu*>(shown)->actionGeometry(found);
+    QTest::mouseClick(shown, Qt::LeftButton, {}, at.center());
+    if (!found->menu()) return;
+    shown = found->menu();
+    EXPECT_TRUE(QTest::qWaitFor([shown] { return shown->isVisible(); }, 1000)) << word.toStdString();
+  }
 }
 
 void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys) {

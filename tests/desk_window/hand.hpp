@@ -10,7 +10,7 @@
 #include <functional>
 #include <vector>
 
-class QTableWidget;
+class QMainWindow;
 
 namespace wrapgauge::hand {
 
@@ -30,6 +30,8 @@ void click(QWidget& widget, const QPoint& at, Qt::KeyboardModifiers keys = {});
 void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardModifiers keys = {});
 
 void drop(QWidget& window, const std::filesystem::path& file);
+// Through the menu bar, from menu to menu, by mouse.
+void choose_in_menu(QMainWindow& window, const QStringList& words);
 void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys = {});
 
 // What is done with each dialog that comes up while `act` is done, in this order.

@@ -23,9 +23,7 @@ class PadJob : public JobTest {
     ASSERT_EQ(window_.session().plan().layout.chambers.size(), 2U);
   }
 
-  Length station() {
-    return std::get<AnchorAtStation>(window_.session().plan().placement.anchor).station;
-  }
+  Length station() { return std::get<AnchorAtStation>(window_.session().plan().placement.anchor).station; }
 
   // Along and round the body by mouse, then turned; each is one step to take back.
   void drag_it_into_place() {

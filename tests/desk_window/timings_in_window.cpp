@@ -1,4 +1,6 @@
+#include <QProcess>
 #include <QPushButton>
+#include <QScreen>
 #include <QTimer>
 
 #include "tests/desk_window/hand.hpp"
@@ -9,6 +11,49 @@ namespace {
 
 // Reported, not held to: how long things take depends on the machine.
 using Timings = WindowTest;
+
+// Seen on the screen as a user sees it: the program's own process, from its start.
+TEST_F(Timings, TheProgramIsThereSoonAfterItsStart) {
+  window_.hide();
+  settle(100);
+  QProcess program;
+  QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+  for (const char* place : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"})
+    environment.insert(QString::fromLatin1(place), folder_.path());
+  program.setProcessEnvironment(environment);
+  QElapsedTimer timer;
+  timer.start();
+  program.start(QStringLiteral(WRAPGAUGE_DESK_PROGRAM), {"--colours", "light", "--language", "en"});
+  const auto on_screen = [](const auto& is_it) {
+    const QImage screen = QGuiApplication::primaryScreen()->grabWindow(0).toImage();
+    for (int y = 10; y < screen.height(); y += 7)
+      for (int x = 10; x < screen.width(); x += 7)
+        if (is_it(screen.pixelColor(x, y))) return true;
+    return false;
+  };
+  ASSERT_TRUE(wait_until([&] { return on_screen([](const QColor& c) { return c.lightness() > 200; }); }));
+  std::cout << "first picture of the window after " << timer.elapsed() << " ms\n";
+  // The open step's header is violet too, but of one colour: pressures are lighter.
+  const auto pressure = [](const QColor& c) { return c.blue() > c.green() + 60 && c.blue() > 180; };
+  ASSERT_TRUE(wait_until([&] { return on_screen(pressure); }));
+  std::cout << "pressures of the demo after " << timer.elapsed() << " ms\n";
+  program.kill();
+  program.waitForFinished();
+}
+
+TEST_F(Timings, APreviewComesSoonAfterTheLastChange) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_result());
+  window_.column().open_step(PlanStep::kInflation);
+  settle(50);
+  for (const char* pressure : {"2.5", "2", "3"}) {
+    QElapsedTimer timer;
+    hand::type(window_, QStringLiteral("Pressure of inlet lean left"), QString::fromLatin1(pressure));
+    timer.start();
+    ASSERT_TRUE(wait_for_result());
+    std::cout << "preview of the demo at " << pressure << " kPa after " << timer.elapsed() << " ms\n";
+  }
+}
 
 TEST_F(Timings, AnEstimateNeverKeepsTheWindowFromAnsweringForLong) {
   window_.start({});

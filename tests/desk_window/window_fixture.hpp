@@ -21,7 +21,9 @@ namespace wrapgauge {
 class WindowTest : public testing::Test {
  protected:
   WindowTest() : window_(root()) {
-    window_.resize(1400, 900);
+    const QStringList size =
+        qEnvironmentVariable("WRAPGAUGE_TEST_SIZE", QStringLiteral("1400x900")).split(QChar('x'));
+    window_.resize(size.value(0).toInt(), size.value(1).toInt());
     window_.show();
   }
   ~WindowTest() override { settle(50); }
@@ -30,7 +32,7 @@ class WindowTest : public testing::Test {
   std::filesystem::path root() const { return folder_.path().toStdString(); }
 
   template <class Done>
-  static bool wait_until(Done done, int most_ms = 120000) {
+  static bool wait_until(Done done, int most_ms = 60000) {
     QElapsedTimer timer;
     timer.start();
     while (!done()) {
@@ -51,9 +53,20 @@ class WindowTest : public testing::Test {
   // Kept in the build folder, to be looked at.
   void picture(const QString& name) { take_picture(window_, name); }
   static void take_picture(QWidget& widget, const QString& name) {
-    QDir().mkpath(QStringLiteral(WRAPGAUGE_SCREENSHOTS));
-    settle(400);
-    widget.grab().save(QStringLiteral(WRAPGAUGE_SCREENSHOTS "/") + name + QStringLiteral(".png"));
+    const QString folder = qEnvironmentVariable("WRAPGAUGE_PICTURES", QStringLiteral(WRAPGAUGE_SCREENSHOTS));
+    QDir().mkpath(folder);
+    settle(250);
+    fewer_shades(widget.grab().toImage()).save(folder + QChar('/') + name + QStringLiteral(".png"), "PNG", 0);
+  }
+  // 32 shades a channel are enough to look at a window, and take half the room on disk.
+  static QImage fewer_shades(const QImage& picture) {
+    QImage fewer = picture.convertToFormat(QImage::Format_RGB888);
+    for (int y = 0; y < fewer.height(); ++y)
+      for (int x = 0; x < 3 * fewer.width(); ++x) {
+        uchar& shade = fewer.scanLine(y)[x];
+        shade = static_cast<uchar>((shade & 0xf8) | (shade >> 5));
+      }
+    return fewer;
   }
 
   template <class Widget>

@@ -207,6 +207,8 @@ void BodyStep::show_plan() {
     pages_->widget(i)->setSizePolicy(QSizePolicy::Preferred, (i == 0) == (file != nullptr)
                                                                  ? QSizePolicy::Preferred
                                                                  : QSizePolicy::Ignored);
+  pages_->widget(file ? 1 : 0)->setMaximumHeight(0);
+  pages_->widget(file ? 0 : 1)->setMaximumHeight(QWIDGETSIZE_MAX);
   pages_->setCurrentIndex(file ? 0 : 1);
   tissue_->show_value(text(plan().tissue_site));
   posture_->show_value(plan().posture ? int(*plan().posture) : -1);

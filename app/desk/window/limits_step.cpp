@@ -18,6 +18,11 @@ QString joined(const std::vector<std::string>& sentences) {
   return words.join(QChar('\n'));
 }
 
+// What keeps the limits from being used; findings have their own list.
+QStringList needs_of(const StepState& state) {
+  return state.kind == StepState::Kind::kNeeds ? state.findings : QStringList{};
+}
+
 }  // namespace
 
 LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
@@ -187,7 +192,7 @@ void LimitsStep::show_solved() {
   status_->setText(solved && session().stale().empty()
                        ? tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
                              .arg(QString::fromUtf8(status_text(*solved->summary).data()))
-                       : state.words);
+                       : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
   findings_->show_findings(solved ? listed_findings(*solved->estimate) : std::vector<ListedFinding>{});
   findings_->setEnabled(session().stale().empty());
   const auto ceiling = session().ceiling();

@@ -8,6 +8,7 @@
 #include <QSettings>
 #include <QSplitter>
 #include <QStatusBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "app/desk/window/body_step.hpp"
@@ -128,28 +129,29 @@ void MainWindow::start(const std::filesystem::path& plan_file) {
            "change; save it to keep it."));
     return;
   }
-  if (!plan_file.empty()) return open_plan(plan_file);
+  if (!plan_file.empty()) return void(open_plan(plan_file));
   const QStringList recent = recent_plans();
   if (recent.empty() || !session_.open(recent.front().toStdString()).ok()) open_demo();
 }
 
 void MainWindow::open_demo() {
-  if (!may_leave()) return;
   const auto plans = write_demo(data_folder_ / "demo");
   if (!plans) return say(plans.problem());
   for (const auto& plan : *plans)
-    if (plan.stem() == "forearm-cuff") open_plan(plan);
+    if (plan.stem() == "forearm-cuff" && !open_plan(plan)) return;
   message_->say_news(
       tr("This is a worked demo: a cuff of four chambers on a forearm. Change anything; Undo takes it "
          "back. Plan > New starts your own."));
 }
 
-void MainWindow::open_plan(const std::filesystem::path& file) {
-  if (!may_leave()) return;
+bool MainWindow::open_plan(const std::filesystem::path& file) {
+  if (!may_leave()) return false;
   const auto opened = session_.open(file);
-  if (!opened) return say(opened.problem());
+  say(opened);
+  if (!opened) return false;
   message_->hide();
   remember_plan();
+  return true;
 }
 
 void MainWindow::open_dropped(const std::filesystem::path& file) {
@@ -167,7 +169,7 @@ void MainWindow::open_dropped(const std::filesystem::path& file) {
         bad_input("file '" + file.filename().string() +
                   "' is none of these: plan or layout (.json), mesh (.obj, .stl, .ply, .glb, .gltf), drawing "
                   "(.svg, .dxf)."));
-  if (read_plan(file)) return open_plan(file);
+  if (read_plan(file)) return void(open_plan(file));
   if (read_layout(file)) {
     column_->open_step(PlanStep::kLayout);
     return layout_->open_layout(file);
@@ -180,9 +182,11 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  for (const QUrl& url : event->mimeData()->urls())
-    if (url.isLocalFile()) open_dropped(url.toLocalFile().toStdString());
   event->acceptProposedAction();
+  // After the drop has ended: a dialog may come up, and where the files came from must not wait for it.
+  for (const QUrl& url : event->mimeData()->urls())
+    if (url.isLocalFile())
+      QTimer::singleShot(0, this, [this, url] { open_dropped(url.toLocalFile().toStdString()); });
 }
 
 void MainWindow::keyPressEvent(QKeyEvent* event) {

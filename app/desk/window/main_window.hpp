@@ -30,7 +30,7 @@ class MainWindow : public QMainWindow {
 
   // What was asked for, else work left behind by a session that died, else the last plan, else the demo.
   void start(const std::filesystem::path& plan_file);
-  void open_plan(const std::filesystem::path& file);
+  bool open_plan(const std::filesystem::path& file);  // false: not opened, and the window says why
   void open_demo();
   void open_dropped(const std::filesystem::path& file);  // plan, mesh, drawing or layout, by its ending
 

@@ -1,0 +1,100 @@
+#include <QDoubleSpinBox>
+
+#include "tests/desk_window/job_fixture.hpp"
+
+namespace wrapgauge {
+namespace {
+
+class Edits : public JobTest {
+ protected:
+  const Layout& layout() { return window_.session().plan().layout; }
+  QWidget& flat() { return *window_.views().flat().viewport(); }
+  QPoint in_flat(const Vec2& point_m) {
+    return window_.views().flat().mapFromScene(1e3 * point_m.x(), -1e3 * point_m.y());
+  }
+  // Off the middle, where no name stands and no inset seam lies.
+  Vec2 inside_m(std::size_t chamber) {
+    const Bounds2 box = bounds(layout().chambers[chamber].boundary_m);
+    return box.low + 0.2 * (box.high - box.low);
+  }
+  void undo() { hand::key(window_, Qt::Key_Z, Qt::ControlModifier); }
+};
+
+TEST_F(Edits, AChamberDraggedInTheFlatLayoutMovesAndUndoBringsItBack) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_checks());
+  settle(200);
+  const Polygon before = layout().chambers[1].boundary_m;
+  const QPoint from = in_flat(inside_m(1));
+  hand::drag(flat(), from, from + QPoint(0, -12));
+  EXPECT_EQ(window_.views().selection().chamber(), ChamberId(1));
+  const double up_m = (layout().chambers[1].boundary_m.front() - before.front()).y();
+  EXPECT_GT(up_m, 2e-3);
+  EXPECT_TRUE(window_.session().modified());
+  picture(QStringLiteral("edit-dragged"));
+  undo();
+  EXPECT_EQ(layout().chambers[1].boundary_m, before);
+  EXPECT_FALSE(window_.session().modified());
+}
+
+TEST_F(Edits, TheKeyboardAloneMovesAChamberAndTakesItBack) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_checks());
+  const Polygon before = layout().chambers[0].boundary_m;
+  hand::key(window_, Qt::Key_3, Qt::AltModifier);
+  while (window_.views().selection().chamber() != ChamberId(0)) {
+    hand::key(window_, Qt::Key_PageDown);
+    ASSERT_TRUE(window_.views().flat().chosen_part().has_value());
+  }
+  hand::key(window_, Qt::Key_Right);
+  EXPECT_NEAR((layout().chambers[0].boundary_m.front() - before.front()).x(), 1e-3, 1e-12);
+  undo();
+  EXPECT_EQ(layout().chambers[0].boundary_m, before);
+}
+
+TEST_F(Edits, UndoAndEstimateAreReachedFromAFieldThatWasTypedIn) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_checks());
+  open(PlanStep::kInflation);
+  auto* field = named<QDoubleSpinBox>(QStringLiteral("pressure of lean left"));
+  hand::type(window_, QStringLiteral("Pressure of inlet lean left"), QStringLiteral("1.25"));
+  EXPECT_TRUE(field->hasFocus());
+  EXPECT_DOUBLE_EQ(field->value(), 1.25);
+  hand::key(window_, Qt::Key_E, Qt::ControlModifier);
+  EXPECT_TRUE(window_.session().runner().busy());
+  hand::key(window_, Qt::Key_Escape);
+  EXPECT_FALSE(window_.session().runner().busy());
+  undo();
+  EXPECT_DOUBLE_EQ(field->value(), 3.0);
+}
+
+TEST_F(Edits, APlanSavedOnceIsFoundAmongTheRecentOnes) {
+  window_.start({});
+  const auto file = root() / "mine.json";
+  hand::with_answers([&] { hand::key(window_, Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier); },
+                     {hand::give_file(file)});
+  EXPECT_TRUE(std::filesystem::exists(file));
+  hand::key(window_, Qt::Key_N, Qt::ControlModifier);
+  EXPECT_TRUE(layout().chambers.empty());
+  hand::choose_in_menu(window_, {QStringLiteral("Plan"), QStringLiteral("Recent plans"),
+                                 QString::fromStdString(file.string())});
+  EXPECT_EQ(window_.session().file(), file);
+  EXPECT_EQ(layout().chambers.size(), 4U);
+}
+
+TEST_F(Edits, UnsavedChangesAreAskedAboutOnceAndKeptOnCancel) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_checks());
+  open(PlanStep::kInflation);
+  hand::type(window_, QStringLiteral("Pressure of inlet lean left"), QStringLiteral("1.25"));
+  const auto to_demo = [this] {
+    hand::choose_in_menu(window_, {QStringLiteral("Plan"), QStringLiteral("Worked demo")});
+  };
+  hand::with_answers(to_demo, {hand::say(QStringLiteral("Cancel"))});
+  EXPECT_TRUE(window_.session().modified());
+  hand::with_answers(to_demo, {hand::say(QStringLiteral("Discard"))});
+  EXPECT_FALSE(window_.session().modified());
+}
+
+}  // namespace
+}  // namespace wrapgauge

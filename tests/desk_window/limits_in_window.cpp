@@ -1,0 +1,88 @@
+#include <nlohmann/json.hpp>
+
+#include "tests/desk_session/small_plan.hpp"
+#include "tests/desk_window/job_fixture.hpp"
+
+namespace wrapgauge {
+namespace {
+
+class Limits : public JobTest {
+ protected:
+  void open_small() {
+    Plan plan = small_plan();
+    plan.layout.rim_bonded = true;  // held down, so that it presses
+    ASSERT_TRUE(write_plan(plan, root() / "pad.json").ok());
+    hand::drop(window_, root() / "pad.json");
+    open(PlanStep::kLimits);
+    ASSERT_TRUE(wait_for_result()) << window_.message().words().toStdString();
+  }
+
+  // The program's set with every limit and warning times `factor`.
+  std::filesystem::path own_set(const std::string& name, double factor) {
+    const auto shipped = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources/limits.json";
+    auto set = nlohmann::json::parse(*read_file(shipped));
+    for (auto& row : set["rows"])
+      for (const char* key : {"warn_kpa", "limit_kpa"}) row[key] = factor * row[key].get<double>();
+    EXPECT_TRUE(write_file_atomically(root() / name, set.dump()).ok());
+    return root() / name;
+  }
+  QString share_of_limit() {
+    const auto* table = window_.findChild<ChamberTable*>();
+    return table->model()->index(0, ChamberTableModel::kShareOfLimit).data().toString();
+  }
+  void take_set(const std::filesystem::path& file) {
+    hand::with_answers([this] { hand::press(window_, QStringLiteral("Another limit set…")); },
+                       {hand::give_file(file)});
+    ASSERT_TRUE(wait_for_checks());
+  }
+};
+
+TEST_F(Limits, AStricterSetIsTakenAndALaxerOneOnlyWithAReason) {
+  open_small();
+  const auto before = state(PlanStep::kLimits);
+  const QString share = share_of_limit();
+  take_set(own_set("strict.json", 0.1));
+  ASSERT_TRUE(wait_for_result())
+      << state(PlanStep::kLimits)
+      << window_.session().state(PlanStep::kLimits).findings.join(" ").toStdString();
+  EXPECT_TRUE(is_said(QStringLiteral("strict.json")));
+  EXPECT_NE(share_of_limit(), share);
+  take_set(own_set("lax.json", 1.5));
+  EXPECT_EQ(state(PlanStep::kLimits), "needs another limit set");
+  EXPECT_TRUE(is_said(QStringLiteral("laxer"))) << "what is wrong with the set is not said";
+  picture(QStringLiteral("limits-laxer"));
+  hand::type(window_, QStringLiteral("Why a laxer limit set is used"), QStringLiteral("bench only"));
+  ASSERT_TRUE(wait_for_result()) << window_.message().words().toStdString();
+  hand::press(window_, QStringLiteral("Take the program's own limit set"));
+  ASSERT_TRUE(wait_for_result());
+  EXPECT_EQ(state(PlanStep::kLimits), before);
+  EXPECT_EQ(share_of_limit(), share);
+}
+
+TEST_F(Limits, TheHighestInflationIsFoundAndSaid) {
+  open_small();
+  hand::press(window_, QStringLiteral("Find the highest inflation within limits"));
+  ASSERT_TRUE(wait_until([&] { return window_.session().ceiling() != nullptr; }))
+      << window_.message().words().toStdString();
+  EXPECT_TRUE(is_said(QStringLiteral("tube")));
+  picture(QStringLiteral("limits-ceiling"));
+}
+
+TEST_F(Limits, AWantedPressureGivesAnInflationThatIsTakenAndTakenBack) {
+  open_small();
+  hand::press(window_, QStringLiteral("Find the inflation"));
+  EXPECT_TRUE(window_.message().words().contains(QStringLiteral("no wanted pressure")));
+  hand::type_in_cell(window_, QStringLiteral("Wanted mean contact pressure"), 0, 1, QStringLiteral("0.5"));
+  hand::press(window_, QStringLiteral("Find the inflation"));
+  ASSERT_TRUE(wait_until([&] { return window_.session().aim() != nullptr; }))
+      << window_.message().words().toStdString();
+  picture(QStringLiteral("limits-aim"));
+  const double found = window_.session().aim()->as_drawn.inlets[0].gauge / kPa;
+  hand::press(window_, QStringLiteral("Use the inflation that was found"));
+  EXPECT_NEAR(std::get<Pressure>(window_.session().plan().inflation[0].target) / kPa, found, 1e-9);
+  hand::key(window_, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_NEAR(std::get<Pressure>(window_.session().plan().inflation[0].target) / kPa, 2.0, 1e-9);
+}
+
+}  // namespace
+}  // namespace wrapgauge
