@@ -43,7 +43,10 @@ bool lies_open(QWidget& widget, const QPoint& at) {
 void reveal(QWidget& widget, const QPoint& at) {
   for (int round = 0; round < 20; ++round) {
     for (QWidget* around = widget.parentWidget(); around; around = around->parentWidget())
-      if (auto* area = qobject_cast<QScrollArea*>(around)) area->ensureWidgetVisible(&widget, 4, 4);
+      if (auto* area = qobject_cast<QScrollArea*>(around)) {
+        const QPoint in_area = widget.mapTo(area->widget(), at);
+        area->ensureVisible(in_area.x(), in_area.y(), 0, 40);
+      }
     QTest::qWait(10);
     if (lies_open(widget, at)) return;
   }

@@ -46,13 +46,11 @@ TEST_F(Timings, APreviewComesSoonAfterTheLastChange) {
   ASSERT_TRUE(wait_for_result());
   window_.column().open_step(PlanStep::kInflation);
   settle(50);
-  for (const char* pressure : {"2.5", "2", "3"}) {
-    QElapsedTimer timer;
-    hand::type(window_, QStringLiteral("Pressure of inlet lean left"), QString::fromLatin1(pressure));
-    timer.start();
-    ASSERT_TRUE(wait_for_result());
-    std::cout << "preview of the demo at " << pressure << " kPa after " << timer.elapsed() << " ms\n";
-  }
+  QElapsedTimer timer;
+  hand::type(window_, QStringLiteral("Pressure of inlet lean left"), QStringLiteral("2.5"));
+  timer.start();
+  ASSERT_TRUE(wait_for_result());
+  std::cout << "preview of the demo after a change: " << timer.elapsed() << " ms\n";
 }
 
 TEST_F(Timings, AnEstimateNeverKeepsTheWindowFromAnsweringForLong) {
