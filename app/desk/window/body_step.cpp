@@ -7,7 +7,6 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/job/resource_folder.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
@@ -21,16 +20,28 @@ QString text(const std::string& words) {
 
 enum Origin { kFromFile, kFromMeasures };
 
-void add_tissues(Choice& choice) {
-  const auto folder = resource_folder();
-  if (!folder) return;
-  const auto tissues = read_tissue_sites(*folder / "tissues.json");
-  if (!tissues) return;
-  for (const TissueSite& site : *tissues)
-    choice.add(text(site.name), text(site.name),
-               BodyStep::tr("Modulus %1 kPa, skin to bone %2 mm. %3 (%4)")
-                   .arg(text(number_text(site.young / kPa, 3)), text(number_text(site.depth / mm, 3)),
-                        text(site.source), text(site.status)));
+// The long axis as a plan may give it; any other direction is kept and shown as given.
+constexpr int kFound = 0, kGiven = 7;
+
+std::optional<Vec3> axis_of(int choice) {
+  if (choice <= kFound || choice >= kGiven) return std::nullopt;
+  const double sign = choice % 2 == 1 ? 1.0 : -1.0;
+  return Vec3(sign * Vec3::Unit((choice - 1) / 2));
+}
+
+int choice_of(const std::optional<Vec3>& axis) {
+  if (!axis) return kFound;
+  for (int choice = 1; choice < kGiven; ++choice)
+    if (axis->normalized() == *axis_of(choice)) return choice;
+  return kGiven;
+}
+
+// They lie on the body there was before.
+void forget_places(Plan& plan) {
+  plan.bony_sites.clear();
+  plan.landmarks.clear();
+  plan.regions.clear();
+  plan.tissue_depth_mm.clear();
 }
 
 // Another form brings the tissue that suits it; one chosen for this form stays.
@@ -50,7 +61,9 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
       pages_(new QStackedWidget(this)),
       said_(words_label({}, this)),
       measures_(new MeasuresPanel(this)),
-      girths_(new QTableWidget(this)) {
+      girths_(new QTableWidget(this)),
+      tissue_(new TissuePanel(session, this)),
+      places_(new SkinPlacePanel(session, this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   origin_->add(tr("From a mesh file or scan"), kFromFile);
@@ -68,10 +81,15 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   girths_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   girths_->verticalHeader()->hide();
   girths_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  girths_->setTabKeyNavigation(false);
   girths_->setMinimumHeight(180);
   column->addWidget(girths_);
   column->addWidget(heading_label(tr("Tissue under the skin"), this));
-  column->addWidget(make_tissue());
+  column->addWidget(tissue_);
+  column->addWidget(heading_label(tr("Places on the skin"), this));
+  column->addWidget(places_);
+  connect(places_, &StepForm::problemMet, this, &StepForm::problemMet);
+  connect(places_, &StepForm::placeAsked, this, &StepForm::placeAsked);
   connect(origin_, &Choice::chosen, this, &BodyStep::take_origin);
   connect(measures_, &MeasuresPanel::edited, this, [this](const QString& merge) {
     change(tr("Body from measures"), merge, [this](Plan& plan) { take_form(measures_->form(), plan); });
@@ -89,11 +107,19 @@ QWidget* BodyStep::make_file_page() {
   unit_->add(tr("unit guessed from size"), QString());
   for (const char* unit : {"mm", "cm", "m", "in"})
     unit_->add(QString::fromLatin1(unit), QString::fromLatin1(unit));
+  axis_ = new Choice(tr("Long axis of the body, from hand or foot to trunk"), page);
+  axis_->add(tr("long axis found by itself"), kFound);
+  const char* const axes[] = {"+x", "−x", "+y", "−y", "+z", "−z"};
+  for (int i = 0; i < 6; ++i)
+    axis_->add(tr("long axis along %1 of the file").arg(QString::fromUtf8(axes[i])), i + 1,
+               tr("From hand or foot to trunk."));
+  axis_->add(tr("long axis as the plan says"), kGiven);
   raw_ = new QCheckBox(tr("Raw scan: mend it"), page);
   mend_ = new MendPanel(page);
   column->addWidget(open);
   column->addWidget(file_);
   column->addWidget(unit_);
+  column->addWidget(axis_);
   column->addWidget(raw_);
   column->addWidget(mend_);
   column->addStretch(1);
@@ -102,6 +128,12 @@ QWidget* BodyStep::make_file_page() {
     change(tr("Unit of the body"), {}, [&](Plan& plan) {
       if (auto* file = std::get_if<BodyFile>(&plan.body))
         file->unit = unit_from_name(value.toString().toStdString());
+    });
+  });
+  connect(axis_, &Choice::chosen, this, [this](const QVariant& value) {
+    if (value.toInt() == kGiven) return show_plan();
+    change(tr("Long axis of the body"), {}, [&](Plan& plan) {
+      if (auto* file = std::get_if<BodyFile>(&plan.body)) file->axis_direction = axis_of(value.toInt());
     });
   });
   connect(raw_, &QCheckBox::clicked, this, [this](bool mend) {
@@ -118,50 +150,6 @@ QWidget* BodyStep::make_file_page() {
   return page;
 }
 
-QWidget* BodyStep::make_tissue() {
-  auto* box = new QWidget(this);
-  QFormLayout* form = column_form(box);
-  tissue_ = new Choice(tr("Tissue"), box);
-  add_tissues(*tissue_);
-  posture_ = new Choice(tr("Muscle"), box);
-  posture_->add(tr("as the tissue says"), -1);
-  posture_->add(tr("relaxed"), int(Posture::kRelaxed));
-  posture_->add(tr("tense"), int(Posture::kTense),
-                tr("A tense muscle layer has 2.4 times the modulus of a relaxed one (judgement)."));
-  stiffness_ =
-      new NumberField(tr("Stiffness factor of the tissue"), QStringLiteral("×"), {0.05, 20.0, 2, 0.1}, box);
-  stiffness_->say_source(tr("Times the modulus of the tissue chosen; 1 as it stands."));
-  friction_ = new NumberField(tr("Friction of skin on silicone"), {}, {0.0, 2.0, 2, 0.05}, box);
-  friction_->say_source(tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
-  form->addRow(tr("Tissue"), tissue_);
-  form->addRow(tr("Muscle"), posture_);
-  form->addRow(tr("Stiffness"), stiffness_);
-  form->addRow(tr("Friction"), friction_);
-  connect_tissue();
-  return box;
-}
-
-void BodyStep::connect_tissue() {
-  connect(tissue_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("Tissue"), {}, [&](Plan& plan) { plan.tissue_site = value.toString().toStdString(); });
-  });
-  connect(posture_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("Muscle"), {}, [&](Plan& plan) {
-      plan.posture.reset();
-      if (value.toInt() >= 0) plan.posture = static_cast<Posture>(value.toInt());
-    });
-  });
-  connect(stiffness_, &NumberField::edited, this, [this](double value) {
-    change(tr("Stiffness of the tissue"), QStringLiteral("tissue.stiffness"), [&](Plan& plan) {
-      plan.tissue_stiffness_factor.reset();
-      if (value != 1.0) plan.tissue_stiffness_factor = value;
-    });
-  });
-  connect(friction_, &NumberField::edited, this, [this](double value) {
-    change(tr("Friction"), QStringLiteral("tissue.friction"), [&](Plan& plan) { plan.friction = value; });
-  });
-}
-
 void BodyStep::ask_for_mesh() {
   const QString file = QFileDialog::getOpenFileName(
       this, tr("Open a mesh"), {}, tr("Meshes (*.obj *.stl *.ply *.glb *.gltf);;All files (*)"));
@@ -171,15 +159,18 @@ void BodyStep::ask_for_mesh() {
 void BodyStep::open_mesh(const std::filesystem::path& file) {
   change(tr("Open a mesh"), {}, [&](Plan& plan) {
     plan.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}};
-    plan.bony_sites.clear();  // they lie on the body there was before
+    forget_places(plan);
   });
 }
 
 void BodyStep::take_origin(const QVariant& origin) {
+  if (origin.toInt() == (std::holds_alternative<BodyFile>(plan().body) ? kFromFile : kFromMeasures)) return;
   change(tr("Another body"), {}, [&](Plan& plan) {
-    if (origin.toInt() == kFromFile && !std::holds_alternative<BodyFile>(plan.body)) plan.body = BodyFile{};
-    if (origin.toInt() == kFromMeasures && !std::holds_alternative<BodyForm>(plan.body))
+    if (origin.toInt() == kFromFile)
+      plan.body = BodyFile{};
+    else
       take_form({"forearm", {}, {Sex::kMale, 50.0, BodySide::kRight}}, plan);
+    forget_places(plan);
   });
 }
 
@@ -191,6 +182,8 @@ void BodyStep::show_file(const BodyFile& file) {
   raw_->setChecked(!file.mend.empty());
   raw_->setEnabled(!file.file.empty());
   unit_->setEnabled(!file.file.empty());
+  axis_->setEnabled(!file.file.empty());
+  axis_->show_value(choice_of(file.axis_direction));
   mend_->setVisible(!file.mend.empty());
   mend_->show_steps(file.mend);
 }
@@ -210,10 +203,6 @@ void BodyStep::show_plan() {
   pages_->widget(file ? 1 : 0)->setMaximumHeight(0);
   pages_->widget(file ? 0 : 1)->setMaximumHeight(QWIDGETSIZE_MAX);
   pages_->setCurrentIndex(file ? 0 : 1);
-  tissue_->show_value(text(plan().tissue_site));
-  posture_->show_value(plan().posture ? int(*plan().posture) : -1);
-  stiffness_->show_value(plan().tissue_stiffness_factor.value_or(1.0));
-  friction_->show_value(plan().friction);
 }
 
 void BodyStep::show_checked() {

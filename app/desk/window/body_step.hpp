@@ -7,7 +7,9 @@
 
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/mend_panel.hpp"
+#include "app/desk/window/skin_place_panel.hpp"
 #include "app/desk/window/step_form.hpp"
+#include "app/desk/window/tissue_panel.hpp"
 
 namespace wrapgauge {
 
@@ -18,6 +20,7 @@ class BodyStep : public StepForm {
 
   void open_mesh(const std::filesystem::path& file);
   void ask_for_mesh();
+  SkinPlacePanel& places() { return *places_; }
 
  protected:
   void show_plan() override;
@@ -25,19 +28,18 @@ class BodyStep : public StepForm {
 
  private:
   QWidget* make_file_page();
-  QWidget* make_tissue();
-  void connect_tissue();
   void take_origin(const QVariant& origin);
   void show_file(const BodyFile& file);
 
-  Choice *origin_, *unit_, *tissue_, *posture_;
+  Choice *origin_, *unit_, *axis_;
   QStackedWidget* pages_;
   QLabel *file_, *said_;
   QCheckBox* raw_;
   MendPanel* mend_;
   MeasuresPanel* measures_;
   QTableWidget* girths_;
-  NumberField *stiffness_, *friction_;
+  TissuePanel* tissue_;
+  SkinPlacePanel* places_;
 };
 
 }  // namespace wrapgauge

@@ -90,6 +90,7 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidg
   shapes_->setColumnCount(5);
   shapes_->setHorizontalHeaderLabels({tr("Shape"), tr("Called"), tr("Size"), tr("Becomes"), tr("Remark")});
   shapes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  shapes_->setTabKeyNavigation(false);
   shapes_->verticalHeader()->hide();
   shapes_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   for (const int wordy : {1, 4})

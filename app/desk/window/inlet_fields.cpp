@@ -42,12 +42,12 @@ void InletFields::make_amounts() {
   pressure_ = new PressureField(tr("Pressure of inlet %1").arg(name), 100.0 * kPa, this);
   pressure_->kpa().setObjectName(QStringLiteral("pressure of ") + name);
   const QString ml = QStringLiteral("mL");
-  volume_ = new NumberField(tr("Volume of inlet %1").arg(name), ml, {0.0, 5000.0, 1, 1.0}, this);
+  volume_ = new NumberField(tr("Volume of inlet %1").arg(name), ml, {0.0, 20000.0, 1, 1.0}, this);
   auto* air = new QWidget(this);
   auto* row = new QHBoxLayout(air);
   row->setContentsMargins(0, 0, 0, 0);
-  pushed_ = new NumberField(tr("Air pushed into inlet %1").arg(name), ml, {0.0, 5000.0, 1, 1.0}, this);
-  dead_ = new NumberField(tr("Dead volume of inlet %1").arg(name), ml, {0.0, 1000.0, 1, 1.0}, this);
+  pushed_ = new NumberField(tr("Air pushed into inlet %1").arg(name), ml, {0.0, 20000.0, 1, 1.0}, this);
+  dead_ = new NumberField(tr("Dead volume of inlet %1").arg(name), ml, {0.01, 20000.0, 2, 1.0}, this);
   dead_->say_source(tr("What tubing, fitting and the syringe's end hold; they do not stretch."));
   row->addWidget(pushed_, 1);
   row->addWidget(dead_, 1);
@@ -70,6 +70,7 @@ void InletFields::make_steps() {
   table_->setColumnCount(3);
   table_->setHorizontalHeaderLabels({tr("Level %"), tr("Ramp s"), tr("Hold s")});
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  table_->setTabKeyNavigation(false);
   table_->verticalHeader()->hide();
   auto* row = new QHBoxLayout;
   auto* add = new QPushButton(tr("Add a step"), this);

@@ -106,6 +106,7 @@ QWidget* LimitsStep::make_aim() {
   wanted_->setColumnCount(2);
   wanted_->setHorizontalHeaderLabels({tr("Chamber"), tr("Wanted kPa")});
   wanted_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  wanted_->setTabKeyNavigation(false);
   wanted_->verticalHeader()->hide();
   column->addWidget(wanted_);
   auto* row = new QHBoxLayout;

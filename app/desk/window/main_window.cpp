@@ -109,8 +109,10 @@ void MainWindow::connect_views() {
     if (selection.chamber()) layout_->parts().show_chamber(static_cast<int>(index_of(*selection.chamber())));
   });
   connect(&layout_->parts(), &PartEditor::chamberChosen, views_, &ViewArea::show_chamber);
-  connect(&selection, &Selection::placeChanged, this,
-          [this, &selection] { wear_->show_picked(selection.place_m()); });
+  connect(&selection, &Selection::placeChanged, this, [this, &selection] {
+    wear_->show_picked(selection.place_m());
+    body_->places().show_picked(selection.place_m());
+  });
 }
 
 void MainWindow::say(const Problem& problem) {

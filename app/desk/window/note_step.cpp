@@ -6,7 +6,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
-#include "app/desk/window/number_field.hpp"
+#include "app/desk/window/solving_panel.hpp"
 #include "app/job/note_files.hpp"
 #include "app/picture/note_picture.hpp"
 #include "model/core/file.hpp"
@@ -15,8 +15,7 @@ namespace wrapgauge {
 
 NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
-      edge_(
-          new NumberField(tr("Edge of the standard mesh"), QStringLiteral("mm"), {1.0, 30.0, 1, 0.5}, this)),
+      name_(new QLineEdit(this)),
       words_(words_label({}, this)),
       estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
       save_(new QPushButton(tr("Save the note…"), this)),
@@ -28,22 +27,24 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   preview_->setMinimumHeight(320);
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
-  edge_->setObjectName(QStringLiteral("mesh edge"));
-  edge_->say_source(tr("Finer takes longer; the estimate says how far a coarser mesh is off."));
-  connect(edge_, &NumberField::edited, this, [this](double value) {
-    change(tr("Mesh"), QStringLiteral("mesh.edge"), [&](Plan& plan) {
-      plan.mesh_edge = value * mm;
-      if (plan.mesh_seam_edge) plan.mesh_seam_edge = std::min(*plan.mesh_seam_edge, plan.mesh_edge);
-    });
+  name_->setAccessibleName(tr("Name of the plan, as reports call it"));
+  name_->setObjectName(QStringLiteral("plan name"));
+  name_->setMaxLength(120);
+  connect(name_, &QLineEdit::editingFinished, this, [this] {
+    const std::string name = name_->text().trimmed().toStdString();
+    if (name.empty()) return show_plan();
+    change(tr("Name of the plan"), {}, [&](Plan& plan) { plan.name = name; });
   });
   save_->setObjectName(QStringLiteral("save_note"));
   auto* row = new QHBoxLayout;
   row->addWidget(save_, 1);
   row->addWidget(open_, 1);
   column->addWidget(words_);
-  QFormLayout* mesh = column_form(nullptr);
-  mesh->addRow(tr("Mesh edge"), edge_);
-  column->addLayout(mesh);
+  QFormLayout* form = column_form(nullptr);
+  form->addRow(tr("Plan"), name_);
+  column->addLayout(form);
+  column->addWidget(heading_label(tr("Mesh and solving"), this));
+  column->addWidget(new SolvingPanel(session, this));
   column->addWidget(estimate_);
   column->addLayout(row);
   column->addWidget(preview_);
@@ -61,7 +62,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
 }
 
 void NoteStep::show_plan() {
-  edge_->show_value(plan().mesh_edge / mm);
+  name_->setText(QString::fromStdString(plan().name));
 }
 
 void NoteStep::show_solved() {

@@ -2,6 +2,7 @@
 // Step Note: the study note as it will be printed, and where it is saved.
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTextBrowser>
 
@@ -30,7 +31,7 @@ class NoteStep : public StepForm {
   void show_preview();
   void show_note(QTextBrowser& browser, int picture_width) const;
 
-  class NumberField* edge_;
+  QLineEdit* name_;
   QLabel* words_;
   QPushButton *estimate_, *save_, *open_;
   QTextBrowser* preview_;

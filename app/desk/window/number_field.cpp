@@ -23,6 +23,13 @@ NumberField::NumberField(const QString& name, const QString& unit, const Range& 
 void NumberField::show_value(double value) {
   const QSignalBlocker quiet(this);
   setValue(value);
+  exact_ = value;
+  as_shown_ = QDoubleSpinBox::value();
+}
+
+double NumberField::value() const {
+  const double now = QDoubleSpinBox::value();
+  return now == as_shown_ ? exact_ : now;
 }
 
 void NumberField::say_source(const QString& source) {

@@ -19,6 +19,8 @@ class NumberField : public QDoubleSpinBox {
   NumberField(const QString& name, const QString& unit, const Range& range, QWidget* parent = nullptr);
 
   void show_value(double value);  // without telling it as an edit
+  // What was shown, with all its digits, until someone types another number.
+  double value() const;
   void say_source(const QString& source);
 
  signals:
@@ -27,6 +29,9 @@ class NumberField : public QDoubleSpinBox {
  protected:
   void keyPressEvent(QKeyEvent* event) override;  // Enter ends the number and not the dialog it stands in
   void wheelEvent(QWheelEvent* event) override;   // a column that is scrolled changes no number
+
+ private:
+  double exact_ = 0.0, as_shown_ = 0.0;
 };
 
 // A pressure in kPa and mmHg side by side; either can be edited.

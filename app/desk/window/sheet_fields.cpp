@@ -3,6 +3,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
+#include <cmath>
 
 #include "app/desk/window/step_form.hpp"
 #include "app/job/resource_folder.hpp"
@@ -14,6 +15,11 @@ namespace {
 
 QString text(const std::string& words) {
   return QString::fromStdString(words);
+}
+
+// A stretch of 5 % is 1.05 and not a digit beside it.
+double prestretch_of(const NumberField& percent) {
+  return 1e-6 * std::round(1e6 + 1e4 * percent.value());
 }
 
 void add_grades(Choice& choice) {
@@ -54,7 +60,7 @@ void SheetField::show_sheet(const Sheet& sheet) {
 }
 
 Sheet SheetField::sheet() const {
-  Sheet sheet = shown_;  // keeps a prestretch, which has no field
+  Sheet sheet = shown_;  // keeps a prestretch, which has a field elsewhere
   sheet.material = material_->currentData().toString().toStdString();
   sheet.thickness = thickness_->value() * mm;
   return sheet;
@@ -68,6 +74,10 @@ SheetFields::SheetFields(QWidget* parent)
                              {0.0, 1e4, 1, 1.0}, this)),
       across_(new NumberField(tr("Backing cloth, stiffness along y"), QStringLiteral("N/mm"),
                               {0.0, 1e4, 1, 1.0}, this)),
+      skin_stretch_(new NumberField(tr("Skin sheet, stretched along x when fused"), QStringLiteral("%"),
+                                    {0.0, 100.0, 1, 1.0}, this)),
+      outer_stretch_(new NumberField(tr("Outer sheet, stretched along x when fused"), QStringLiteral("%"),
+                                     {0.0, 100.0, 1, 1.0}, this)),
       rim_(new QCheckBox(tr("Rim glued or taped to the skin"), this)) {
   QFormLayout* form = column_form(this);
   form->addRow(tr("Skin sheet"), skin_);
@@ -76,13 +86,20 @@ SheetFields::SheetFields(QWidget* parent)
   cloth->addWidget(along_, 1);
   cloth->addWidget(across_, 1);
   form->addRow(tr("Backing"), cloth);
+  auto* stretches = new QHBoxLayout;
+  stretches->addWidget(skin_stretch_, 1);
+  stretches->addWidget(outer_stretch_, 1);
+  form->addRow(tr("Prestretch"), stretches);
   form->addRow(rim_);
+  skin_stretch_->setObjectName(QStringLiteral("skin prestretch"));
+  skin_stretch_->say_source(tr("Skin sheet: stretched along x by this much when it was fused; 0: not."));
+  outer_stretch_->say_source(tr("Outer sheet: stretched along x by this much when it was fused; 0: not."));
   along_->say_source(tr("Cloth on the outer sheet, along x; 0: none. Pulls only."));
   across_->say_source(tr("Cloth on the outer sheet, along y; 0: none. Pulls only."));
   connect(skin_, &SheetField::edited, this, &SheetFields::edited);
   connect(outer_, &SheetField::edited, this, &SheetFields::edited);
-  connect(along_, &NumberField::edited, this, &SheetFields::edited);
-  connect(across_, &NumberField::edited, this, &SheetFields::edited);
+  for (NumberField* field : {along_, across_, skin_stretch_, outer_stretch_})
+    connect(field, &NumberField::edited, this, &SheetFields::edited);
   connect(rim_, &QCheckBox::toggled, this, &SheetFields::edited);
 }
 
@@ -91,6 +108,8 @@ void SheetFields::show_layout(const Layout& layout) {
   outer_->show_sheet(layout.outer_sheet);
   along_->show_value(layout.backing.along / N_per_mm);
   across_->show_value(layout.backing.across / N_per_mm);
+  skin_stretch_->show_value(100.0 * (layout.skin_sheet.prestretch - 1.0));
+  outer_stretch_->show_value(100.0 * (layout.outer_sheet.prestretch - 1.0));
   const QSignalBlocker quiet(rim_);
   rim_->setChecked(layout.rim_bonded);
 }
@@ -98,6 +117,8 @@ void SheetFields::show_layout(const Layout& layout) {
 void SheetFields::apply(Layout& layout) const {
   layout.skin_sheet = skin_->sheet();
   layout.outer_sheet = outer_->sheet();
+  layout.skin_sheet.prestretch = prestretch_of(*skin_stretch_);
+  layout.outer_sheet.prestretch = prestretch_of(*outer_stretch_);
   layout.backing = {along_->value() * N_per_mm, across_->value() * N_per_mm};
   layout.rim_bonded = rim_->isChecked();
 }

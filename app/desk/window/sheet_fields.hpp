@@ -1,5 +1,5 @@
 #pragma once
-// The two sheets, the backing cloth and the rim.
+// The two sheets, how they were stretched when fused, the backing cloth and the rim.
 
 #include <QCheckBox>
 
@@ -38,7 +38,7 @@ class SheetFields : public QWidget {
 
  private:
   SheetField *skin_, *outer_;
-  NumberField *along_, *across_;
+  NumberField *along_, *across_, *skin_stretch_, *outer_stretch_;
   QCheckBox* rim_;
 };
 

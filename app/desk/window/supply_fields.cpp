@@ -2,23 +2,10 @@
 
 #include <QFormLayout>
 #include <QLabel>
-#include <QSignalBlocker>
 
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
-
-std::optional<double> SupplyFields::Optional::value() const {
-  if (!box->isChecked()) return std::nullopt;
-  return field->value();
-}
-
-void SupplyFields::Optional::show(std::optional<double> value, double otherwise) {
-  const QSignalBlocker quiet(box);
-  box->setChecked(value.has_value());
-  field->setEnabled(value.has_value());
-  field->show_value(value.value_or(otherwise));
-}
 
 SupplyFields::SupplyFields(QWidget* parent) : QWidget(parent) {
   QFormLayout* form = column_form(this);
@@ -30,18 +17,10 @@ SupplyFields::SupplyFields(QWidget* parent) : QWidget(parent) {
   make_filling(*form);
 }
 
-SupplyFields::Optional SupplyFields::add_optional(QFormLayout& form, const QString& title,
-                                                  const QString& unit, const NumberField::Range& range,
-                                                  const QString& source) {
-  Optional row{new QCheckBox(title, this), new NumberField(title, unit, range, this)};
-  row.field->say_source(source);
-  row.box->setToolTip(source);
+OptionalNumber SupplyFields::add_optional(QFormLayout& form, const QString& title, const QString& unit,
+                                          const NumberField::Range& range, const QString& source) {
+  const OptionalNumber row = optional_number(this, title, unit, range, source, [this] { emit edited(); });
   form.addRow(row.box, row.field);
-  connect(row.field, &NumberField::edited, this, &SupplyFields::edited);
-  connect(row.box, &QCheckBox::toggled, this, [this, row](bool on) {
-    row.field->setEnabled(on);
-    emit edited();
-  });
   return row;
 }
 
@@ -59,29 +38,29 @@ void SupplyFields::make_session(QFormLayout& form) {
   minutes_ = add_optional(form, tr("Session"), QStringLiteral("min"), {0.1, 1440.0, 1, 1.0},
                           tr("How long it is worn; without it exposure over time is not worked out."));
   hold_ = add_optional(
-      form, tr("Hold"), s, {0.1, 1e5, 1, 5.0},
+      form, tr("Hold"), s, {0.1, 86400.0, 1, 5.0},
       tr("Of every inlet without steps of its own; without it the inlet is on from start to end."));
-  off_ = add_optional(form, tr("Then off"), s, {0.0, 1e5, 1, 5.0}, tr("Vented between two holds."));
+  off_ = add_optional(form, tr("Then off"), s, {0.0, 86400.0, 1, 5.0}, tr("Vented between two holds."));
   ramp_ = add_number(form, tr("Ramp"), s, {0.0, 3600.0, 1, 1.0}, tr("Up before a hold and down after it."));
 }
 
 void SupplyFields::make_supply(QFormLayout& form) {
   const QString mm_unit = QStringLiteral("mm"), ml = QStringLiteral("mL"), kpa = QStringLiteral("kPa");
-  syringe_ = add_optional(form, tr("Syringe"), ml, {1.0, 500.0, 0, 10.0}, tr("Capacity of the syringe."));
+  syringe_ = add_optional(form, tr("Syringe"), ml, {0.1, 5000.0, 1, 10.0}, tr("Capacity of the syringe."));
   syringe_bore_ =
-      add_number(form, tr("Syringe bore"), mm_unit, {1.0, 100.0, 1, 1.0}, tr("Inner width of the barrel."));
-  thumb_ = add_number(form, tr("Push on it"), QStringLiteral("N"), {1.0, 500.0, 0, 5.0},
+      add_number(form, tr("Syringe bore"), mm_unit, {0.1, 100.0, 1, 1.0}, tr("Inner width of the barrel."));
+  thumb_ = add_number(form, tr("Push on it"), QStringLiteral("N"), {1.0, 1000.0, 1, 5.0},
                       tr("Force of the hand on the plunger; 50 N is a firm push (judgement)."));
   pump_ = add_optional(form, tr("Pump stalls at"), kpa, {0.1, 1000.0, 1, 1.0},
                        tr("Gauge pressure at which the pump gives up."));
-  tubing_ =
-      add_optional(form, tr("Tube"), mm_unit, {1.0, 10000.0, 0, 50.0}, tr("From the chamber to open air."));
+  tubing_ = add_optional(form, tr("Tube"), mm_unit, {1.0, 1e5, 1, 50.0}, tr("From the chamber to open air."));
   tubing_bore_ =
-      add_number(form, tr("Tube bore"), mm_unit, {0.2, 50.0, 1, 0.5}, tr("Inner width of the tube."));
-  relief_ = add_optional(form, tr("Relief valve"), kpa, {0.1, 100.0, 2, 0.1},
+      add_number(form, tr("Tube bore"), mm_unit, {0.1, 100.0, 2, 0.5}, tr("Inner width of the tube."));
+  relief_ = add_optional(form, tr("Relief valve"), kpa, {0.1, 1000.0, 2, 0.1},
                          tr("Gauge pressure at which a mechanical valve opens."));
   dead_ =
-      add_number(form, tr("Dead volume"), ml, {0.0, 1000.0, 1, 1.0}, tr("Air in tube, valve and syringe."));
+      add_number(form, tr("Dead volume"), ml, {0.0, 5000.0, 1, 1.0}, tr("Air in tube, valve and syringe."));
+  dead_->setObjectName(QStringLiteral("dead volume"));
 }
 
 void SupplyFields::make_filling(QFormLayout& form) {
@@ -91,9 +70,9 @@ void SupplyFields::make_filling(QFormLayout& form) {
   medium_->add(tr("gel"), int(Medium::kGel));
   form.addRow(tr("Filled with"), medium_);
   connect(medium_, &Choice::chosen, this, &SupplyFields::edited);
-  celsius_ = add_optional(form, tr("Worn warm or cold"), QStringLiteral("°C"), {-30.0, 80.0, 1, 1.0},
+  celsius_ = add_optional(form, tr("Worn warm or cold"), QStringLiteral("°C"), {-30.0, 100.0, 1, 1.0},
                           tr("Temperature of the face on the skin when it is put on."));
-  contact_ = add_optional(form, tr("For"), QStringLiteral("min"), {0.1, 600.0, 1, 1.0},
+  contact_ = add_optional(form, tr("For"), QStringLiteral("min"), {0.1, 1440.0, 1, 1.0},
                           tr("How long it is worn warm or cold."));
 }
 

@@ -1,10 +1,8 @@
 #pragma once
 // The session over time, and what fills, holds and vents the device.
 
-#include <QCheckBox>
-
 #include "app/desk/window/choice.hpp"
-#include "app/desk/window/number_field.hpp"
+#include "app/desk/window/optional_number.hpp"
 #include "model/plan/plan.hpp"
 
 class QFormLayout;
@@ -23,22 +21,15 @@ class SupplyFields : public QWidget {
   void edited();
 
  private:
-  // A number that may be left out: unchecked, it is not part of the plan.
-  struct Optional {
-    QCheckBox* box;
-    NumberField* field;
-    std::optional<double> value() const;
-    void show(std::optional<double> value, double otherwise);
-  };
-  Optional add_optional(QFormLayout& form, const QString& title, const QString& unit,
-                        const NumberField::Range& range, const QString& source);
+  OptionalNumber add_optional(QFormLayout& form, const QString& title, const QString& unit,
+                              const NumberField::Range& range, const QString& source);
   NumberField* add_number(QFormLayout& form, const QString& title, const QString& unit,
                           const NumberField::Range& range, const QString& source);
   void make_session(QFormLayout& form);
   void make_supply(QFormLayout& form);
   void make_filling(QFormLayout& form);
 
-  Optional minutes_, hold_, off_, syringe_, pump_, tubing_, relief_, celsius_, contact_;
+  OptionalNumber minutes_, hold_, off_, syringe_, pump_, tubing_, relief_, celsius_, contact_;
   NumberField *ramp_, *syringe_bore_, *thumb_, *tubing_bore_, *dead_;
   Choice* medium_;
 };

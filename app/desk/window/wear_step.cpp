@@ -51,6 +51,7 @@ WearStep::WearStep(PlanSession& session, QWidget* parent)
   quality_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   quality_->verticalHeader()->hide();
   quality_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  quality_->setTabKeyNavigation(false);
   quality_->setMinimumHeight(150);
   column->addWidget(quality_);
   connect_fields();
