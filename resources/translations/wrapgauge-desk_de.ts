@@ -510,6 +510,10 @@
             <source> (not one closed loop)</source>
             <translation> (keine einzelne geschlossene Linie)</translation>
         </message>
+        <message>
+            <source>Places on the skin</source>
+            <translation>Stellen auf der Haut</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::BodyView</name>
@@ -630,6 +634,34 @@
         <message>
             <source>Finding</source>
             <translation>Befund</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Innen</translation>
+        </message>
+        <message>
+            <source>Vol.</source>
+            <translation>Vol.</translation>
+        </message>
+        <message>
+            <source>Peak</source>
+            <translation>Spitze</translation>
+        </message>
+        <message>
+            <source>Area</source>
+            <translation>Fläche</translation>
+        </message>
+        <message>
+            <source>Limit</source>
+            <translation>Grenze</translation>
+        </message>
+        <message>
+            <source>Chambers at the shown state</source>
+            <translation>Kammern im gezeigten Zustand</translation>
+        </message>
+        <message>
+            <source>chambers</source>
+            <translation>Kammern</translation>
         </message>
     </context>
     <context>
@@ -781,6 +813,10 @@
         <message>
             <source>To mend: %1</source>
             <translation>Auszubessern: %1</translation>
+        </message>
+        <message>
+            <source>Chambers: %1, channels: %2, inlets: %3, straps: %4.</source>
+            <translation>Kammern: %1, Kanäle: %2, Einlässe: %3, Gurte: %4.</translation>
         </message>
     </context>
     <context>
@@ -1564,6 +1600,14 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Mesh edge</source>
             <translation>Netzkante</translation>
         </message>
+        <message>
+            <source>Plan</source>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>Mesh and solving</source>
+            <translation>Netz und Lösung</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartEditor</name>
@@ -1804,6 +1848,22 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Cloth on the outer sheet, along y; 0: none. Pulls only.</source>
             <translation>Stoff auf dem Außenblatt, längs y; 0: keiner. Zieht nur.</translation>
+        </message>
+        <message>
+            <source>Elongation at break %1 %. %2 (%3) %4 %5</source>
+            <translation>Bruchdehnung %1 %. %2 (%3) %4 %5</translation>
+        </message>
+        <message>
+            <source>%1, hardness</source>
+            <translation>%1, Härte</translation>
+        </message>
+        <message>
+            <source>%1, thickness</source>
+            <translation>%1, Dicke</translation>
+        </message>
+        <message>
+            <source>Prestretch</source>
+            <translation>Vordehnung</translation>
         </message>
     </context>
     <context>
@@ -2181,6 +2241,261 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1 to %2</source>
             <translation>%1 bis %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::TissuePanel</name>
+        <message>
+            <source>Tissue</source>
+            <translation>Gewebe</translation>
+        </message>
+        <message>
+            <source>Muscle</source>
+            <translation>Muskel</translation>
+        </message>
+        <message>
+            <source>as the tissue says</source>
+            <translation>wie die Gewebezeile</translation>
+        </message>
+        <message>
+            <source>relaxed</source>
+            <translation>entspannt</translation>
+        </message>
+        <message>
+            <source>tense</source>
+            <translation>angespannt</translation>
+        </message>
+        <message>
+            <source>A tense muscle layer has 2.4 times the modulus of a relaxed one (judgement).</source>
+            <translation>Eine angespannte Muskelschicht hat den 2,4-fachen Modul einer entspannten (Einschätzung).</translation>
+        </message>
+        <message>
+            <source>each place by itself</source>
+            <translation>jede Stelle für sich</translation>
+        </message>
+        <message>
+            <source>together with its surroundings</source>
+            <translation>zusammen mit der Umgebung</translation>
+        </message>
+        <message>
+            <source>Gives way</source>
+            <translation>Gibt nach</translation>
+        </message>
+        <message>
+            <source>Stiffness factor of the tissue</source>
+            <translation>Steifigkeitsfaktor des Gewebes</translation>
+        </message>
+        <message>
+            <source>Times the modulus of the tissue chosen; 1 as it stands.</source>
+            <translation>Mal dem Modul des gewählten Gewebes; 1: wie es ist.</translation>
+        </message>
+        <message>
+            <source>Friction of skin on silicone</source>
+            <translation>Reibung von Haut auf Silikon</translation>
+        </message>
+        <message>
+            <source>Coulomb coefficient; 0.5 unless you measured it (judgement).</source>
+            <translation>Reibungszahl nach Coulomb; 0,5, wenn nicht gemessen (Einschätzung).</translation>
+        </message>
+        <message>
+            <source>Stiffness</source>
+            <translation>Steifigkeit</translation>
+        </message>
+        <message>
+            <source>Friction</source>
+            <translation>Reibung</translation>
+        </message>
+        <message>
+            <source>Stiffness of the tissue</source>
+            <translation>Steifigkeit des Gewebes</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::SkinPlacePanel</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Add</source>
+            <translation>Anfügen</translation>
+        </message>
+        <message>
+            <source>Landmark</source>
+            <translation>Landmarke</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Remove this place</source>
+            <translation>Diese Stelle entfernen</translation>
+        </message>
+        <message>
+            <source>Show</source>
+            <translation>Zeigen</translation>
+        </message>
+        <message>
+            <source>Put it at the picked spot</source>
+            <translation>An die gewählte Stelle setzen</translation>
+        </message>
+        <message>
+            <source>Click a spot on the body first.</source>
+            <translation>Zuerst eine Stelle am Körper anklicken.</translation>
+        </message>
+        <message>
+            <source>x</source>
+            <translation>x</translation>
+        </message>
+        <message>
+            <source>y</source>
+            <translation>y</translation>
+        </message>
+        <message>
+            <source>bone</source>
+            <translation>Knochen</translation>
+        </message>
+        <message>
+            <source>nerve</source>
+            <translation>Nerv</translation>
+        </message>
+        <message>
+            <source>vessel</source>
+            <translation>Gefäß</translation>
+        </message>
+        <message>
+            <source>tendon</source>
+            <translation>Sehne</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>nicht gesagt</translation>
+        </message>
+        <message>
+            <source>What lies there</source>
+            <translation>Was dort liegt</translation>
+        </message>
+        <message>
+            <source>Depth to bone</source>
+            <translation>Tiefe bis Knochen</translation>
+        </message>
+        <message>
+            <source>How sure</source>
+            <translation>Wie sicher</translation>
+        </message>
+        <message>
+            <source>Words</source>
+            <translation>Worte</translation>
+        </message>
+        <message>
+            <source>No layout may lie there</source>
+            <translation>Kein Layout darf dort liegen</translation>
+        </message>
+        <message>
+            <source>Near</source>
+            <translation>Nahe</translation>
+        </message>
+        <message>
+            <source>Radius</source>
+            <translation>Radius</translation>
+        </message>
+        <message>
+            <source>From station</source>
+            <translation>Von Station</translation>
+        </message>
+        <message>
+            <source>To station</source>
+            <translation>Bis Station</translation>
+        </message>
+        <message>
+            <source>From angle</source>
+            <translation>Von Winkel</translation>
+        </message>
+        <message>
+            <source>To angle</source>
+            <translation>Bis Winkel</translation>
+        </message>
+        <message>
+            <source>Stiffness</source>
+            <translation>Steifigkeit</translation>
+        </message>
+        <message>
+            <source>Fade</source>
+            <translation>Übergang</translation>
+        </message>
+        <message>
+            <source>its own point</source>
+            <translation>eigener Punkt</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::SolvingPanel</name>
+        <message>
+            <source>Edge of the standard mesh</source>
+            <translation>Kante des Standardnetzes</translation>
+        </message>
+        <message>
+            <source>Finer takes longer; the estimate says how far a coarser mesh is off.</source>
+            <translation>Feiner dauert länger; die Schätzung sagt, wie weit ein gröberes Netz abweicht.</translation>
+        </message>
+        <message>
+            <source>Beside seams</source>
+            <translation>Neben Nähten</translation>
+        </message>
+        <message>
+            <source>As far as</source>
+            <translation>Bis Abstand</translation>
+        </message>
+        <message>
+            <source>Mesh edge</source>
+            <translation>Netzkante</translation>
+        </message>
+        <message>
+            <source>Sheets resist bending</source>
+            <translation>Lagen widerstehen Biegung</translation>
+        </message>
+        <message>
+            <source>Sheets carry no compression</source>
+            <translation>Lagen tragen keinen Druck</translation>
+        </message>
+        <message>
+            <source>States</source>
+            <translation>Zustände</translation>
+        </message>
+        <message>
+            <source>Mesh</source>
+            <translation>Netz</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::DistanceTable</name>
+        <message>
+            <source>Add a distance</source>
+            <translation>Abstand hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove it</source>
+            <translation>Entfernen</translation>
+        </message>
+    </context>
+    <context>
+        <name>SkinPlace</name>
+        <message>
+            <source>bony site: %1</source>
+            <translation>Knochenstelle: %1</translation>
+        </message>
+        <message>
+            <source>landmark: %1</source>
+            <translation>Landmarke: %1</translation>
+        </message>
+        <message>
+            <source>no-go zone: %1</source>
+            <translation>Sperrzone: %1</translation>
+        </message>
+        <message>
+            <source>region: %1</source>
+            <translation>Bereich: %1</translation>
         </message>
     </context>
 </TS>
