@@ -152,6 +152,17 @@ void add_balance(const InflationSetup& setup, const Audit& audit, std::vector<Fi
        0.0});
 }
 
+// A loose pad comes to rest where it presses with next to nothing.
+void add_unheld(const InflationSetup& setup, std::vector<Finding>& out) {
+  if (setup.body == nullptr || setup.layout.closure || setup.layout.rim_bonded) return;
+  out.push_back(
+      {Severity::kWarn, "whole device",
+       "Nothing in the plan holds the device on the body, neither a closing nor a glued or taped rim, so "
+       "it is shown lying loose and presses with next to nothing. Whatever holds it in use makes it press "
+       "harder than shown: put that into the plan.",
+       0.0});
+}
+
 void add_buckling(const LoadPath& path, std::vector<Finding>& out) {
   if (path.states.empty() || !path.states.back().about_to_buckle) return;
   out.push_back(
@@ -175,6 +186,7 @@ std::vector<Finding> device_findings(const LimitSet& limits, const InflationSetu
   add_push(setup, figures, audit, out);
   add_balance(setup, audit, out);
   add_buckling(path, out);
+  add_unheld(setup, out);
   return out;
 }
 

@@ -24,6 +24,7 @@ inline Layout small_layout() {
   layout.chambers = {{"cell", square_m(0.02), {}, {}}};
   layout.inlets = {{"tube", {0.0, 0.0}}};
   layout.skin_sheet = layout.outer_sheet = {"00-30", 2.0 * mm, 1.0};
+  layout.rim_bonded = true;
   return layout;
 }
 

@@ -3,10 +3,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
 #include <string>
 
 namespace wrapgauge {
 namespace {
+
+struct FlatGround : SignedDistance {
+  DistanceSample at(const Vec3& point_m) const override { return {point_m.z(), Vec3::UnitZ(), Mat3::Zero()}; }
+};
 
 // Two square chambers on a made-up flat patch, 'low' distal and 'high' proximal; figures as told.
 struct Case {
@@ -313,6 +318,18 @@ TEST(Findings, TellOfASheetThatIsAboutToFold) {
   c.path.states.back().about_to_buckle = true;
   ASSERT_TRUE(about(c.found(), "sheets", "about to fold"));
   EXPECT_EQ(about(c.found(), "sheets", "about to fold")->severity, Severity::kWarn);
+}
+
+TEST(Findings, TellOfADeviceThatNothingHolds) {
+  Case c = two_chambers(0.0, 0.0);
+  EXPECT_FALSE(about(c.found(), "whole device", "holds the device"));  // no body
+  c.setup.body = std::make_shared<FlatGround>();
+  ASSERT_TRUE(about(c.found(), "whole device", "holds the device"));
+  c.setup.layout.rim_bonded = true;
+  EXPECT_FALSE(about(c.found(), "whole device", "holds the device"));
+  c.setup.layout.rim_bonded = false;
+  c.setup.layout.closure = Closure{0.0, 200.0 * mm, std::nullopt, 0.0};
+  EXPECT_FALSE(about(c.found(), "whole device", "holds the device"));
 }
 
 TEST(Findings, NeverCallAnythingSafe) {
