@@ -58,7 +58,6 @@ void take_form(const BodyForm& form, Plan& plan) {
 BodyStep::BodyStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       origin_(new Choice(tr("Where the body comes from"), this)),
-      pages_(new QStackedWidget(this)),
       said_(words_label({}, this)),
       measures_(new MeasuresPanel(this)),
       girths_(new QTableWidget(this)),
@@ -69,9 +68,9 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   origin_->add(tr("From a mesh file or scan"), kFromFile);
   origin_->add(tr("Made from measures"), kFromMeasures);
   column->addWidget(origin_);
-  pages_->addWidget(make_file_page());
-  pages_->addWidget(measures_);
-  column->addWidget(pages_);
+  file_page_ = make_file_page();
+  column->addWidget(file_page_);
+  column->addWidget(measures_);
   column->addWidget(said_);
   column->addWidget(heading_label(tr("Girths"), this));
   girths_->setObjectName(QStringLiteral("girths"));
@@ -195,14 +194,8 @@ void BodyStep::show_plan() {
     show_file(*file);
   else
     measures_->show_form(std::get<BodyForm>(plan().body));
-  // The column is as tall as the page that is shown, not as the taller of both.
-  for (int i = 0; i < pages_->count(); ++i)
-    pages_->widget(i)->setSizePolicy(QSizePolicy::Preferred, (i == 0) == (file != nullptr)
-                                                                 ? QSizePolicy::Preferred
-                                                                 : QSizePolicy::Ignored);
-  pages_->widget(file ? 1 : 0)->setMaximumHeight(0);
-  pages_->widget(file ? 0 : 1)->setMaximumHeight(QWIDGETSIZE_MAX);
-  pages_->setCurrentIndex(file ? 0 : 1);
+  file_page_->setVisible(file != nullptr);
+  measures_->setVisible(file == nullptr);
 }
 
 void BodyStep::show_checked() {

@@ -2,7 +2,6 @@
 // Step Body: a mesh file, mended, or a form made from measures; its girths; the tissue under the skin.
 
 #include <QCheckBox>
-#include <QStackedWidget>
 #include <QTableWidget>
 
 #include "app/desk/window/measures_panel.hpp"
@@ -32,7 +31,7 @@ class BodyStep : public StepForm {
   void show_file(const BodyFile& file);
 
   Choice *origin_, *unit_, *axis_;
-  QStackedWidget* pages_;
+  QWidget* file_page_;
   QLabel *file_, *said_;
   QCheckBox* raw_;
   MendPanel* mend_;
