@@ -63,9 +63,9 @@ TEST_F(Timings, AnEstimateNeverKeepsTheWindowFromAnsweringForLong) {
   window_.session().estimate_standard();
   since.start();
   beat.start(5);
-  // Long enough to meet every stage but the longest, then cancelled as a user would.
+  // Long enough to meet every stage but the longest; what still goes on is cancelled as a user would.
   wait_until([&] { return !window_.session().runner().busy(); }, 4000);
-  hand::press(window_, QStringLiteral("Cancel"));
+  if (window_.session().runner().busy()) hand::press(window_, QStringLiteral("Cancel"));
   EXPECT_FALSE(window_.session().runner().busy());
   beat.stop();
   RecordProperty("longest_stall_ms", static_cast<int>(longest_ms));
