@@ -329,6 +329,14 @@
             <source>— limit %1 %2 ÷ %3</source>
             <translation>— Grenzwert %1 %2 ÷ %3</translation>
         </message>
+        <message>
+            <source>— limit
+%1 %2
+÷ %3</source>
+            <translation>— Grenze
+%1 %2
+÷ %3</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -513,6 +521,30 @@
         <message>
             <source>Places on the skin</source>
             <translation>Stellen auf der Haut</translation>
+        </message>
+        <message>
+            <source>Long axis of the body, from hand or foot to trunk</source>
+            <translation>Längsachse des Körpers, von Hand oder Fuß zum Rumpf</translation>
+        </message>
+        <message>
+            <source>long axis found by itself</source>
+            <translation>Längsachse wird gefunden</translation>
+        </message>
+        <message>
+            <source>long axis along %1 of the file</source>
+            <translation>Längsachse entlang %1 der Datei</translation>
+        </message>
+        <message>
+            <source>From hand or foot to trunk.</source>
+            <translation>Von Hand oder Fuß zum Rumpf.</translation>
+        </message>
+        <message>
+            <source>long axis as the plan says</source>
+            <translation>Längsachse wie im Plan</translation>
+        </message>
+        <message>
+            <source>Long axis of the body</source>
+            <translation>Längsachse des Körpers</translation>
         </message>
     </context>
     <context>
@@ -1608,6 +1640,14 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Mesh and solving</source>
             <translation>Netz und Lösung</translation>
         </message>
+        <message>
+            <source>Name of the plan, as reports call it</source>
+            <translation>Name des Plans, wie ihn Berichte nennen</translation>
+        </message>
+        <message>
+            <source>Name of the plan</source>
+            <translation>Name des Plans</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartEditor</name>
@@ -1733,6 +1773,14 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>: inside %1, peak over 1 cm² on the skin %2</source>
             <translation>: innen %1, Spitze über 1 cm² auf der Haut %2</translation>
+        </message>
+        <message>
+            <source>inside, %1</source>
+            <translation>innen, %1</translation>
+        </message>
+        <message>
+            <source>peak, %1</source>
+            <translation>Spitze, %1</translation>
         </message>
     </context>
     <context>
@@ -1864,6 +1912,22 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Prestretch</source>
             <translation>Vordehnung</translation>
+        </message>
+        <message>
+            <source>Skin sheet, stretched along x when fused</source>
+            <translation>Hautblatt, beim Verbinden längs x gedehnt</translation>
+        </message>
+        <message>
+            <source>Outer sheet, stretched along x when fused</source>
+            <translation>Außenblatt, beim Verbinden längs x gedehnt</translation>
+        </message>
+        <message>
+            <source>Skin sheet: stretched along x by this much when it was fused; 0: not.</source>
+            <translation>Hautblatt: so weit längs x gedehnt, als es verbunden wurde; 0: nicht.</translation>
+        </message>
+        <message>
+            <source>Outer sheet: stretched along x by this much when it was fused; 0: not.</source>
+            <translation>Außenblatt: so weit längs x gedehnt, als es verbunden wurde; 0: nicht.</translation>
         </message>
     </context>
     <context>
@@ -2309,6 +2373,54 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Stiffness of the tissue</source>
             <translation>Steifigkeit des Gewebes</translation>
         </message>
+        <message>
+            <source>Modulus %1 kPa, skin to bone %2 mm</source>
+            <translation>Modul %1 kPa, Haut bis Knochen %2 mm</translation>
+        </message>
+        <message>
+            <source>, Poisson&apos;s ratio %1</source>
+            <translation>, Querdehnzahl %1</translation>
+        </message>
+        <message>
+            <source>How tissue gives way</source>
+            <translation>Wie das Gewebe nachgibt</translation>
+        </message>
+        <message>
+            <source>Take the tissue&apos;s depth instead</source>
+            <translation>Stattdessen die Tiefe der Gewebezeile nehmen</translation>
+        </message>
+        <message>
+            <source>the form&apos;s own</source>
+            <translation>das der Form</translation>
+        </message>
+        <message>
+            <source>The tissue that suits a form made from measures.</source>
+            <translation>Das Gewebe, das zu einer Form aus Maßen passt.</translation>
+        </message>
+        <message>
+            <source>Elastic foundation: a place sinks under its own pressure only.</source>
+            <translation>Elastische Bettung: eine Stelle sinkt nur unter ihrem eigenen Druck.</translation>
+        </message>
+        <message>
+            <source>Coupled layer: a pressed place lowers its surroundings too; takes longer.</source>
+            <translation>Gekoppelte Schicht: eine gedrückte Stelle senkt auch ihre Umgebung; dauert länger.</translation>
+        </message>
+        <message>
+            <source>Poisson&apos;s ratio</source>
+            <translation>Querdehnzahl</translation>
+        </message>
+        <message>
+            <source>Instead of the table&apos;s; 0.45 to 0.49 hardly squeezes. 0: the modulus holds the confinement.</source>
+            <translation>Statt der aus der Tabelle; 0,45 bis 0,49 gibt kaum nach. 0: der Modul enthält die Einspannung schon.</translation>
+        </message>
+        <message>
+            <source>Depth of the tissue</source>
+            <translation>Tiefe des Gewebes</translation>
+        </message>
+        <message>
+            <source>The plan gives a depth from skin to bone at each of %1 points of the body&apos;s mesh.</source>
+            <translation>Der Plan gibt an jedem von %1 Punkten des Körpernetzes eine Tiefe von der Haut bis zum Knochen.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::SkinPlacePanel</name>
@@ -2428,6 +2540,170 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>its own point</source>
             <translation>eigener Punkt</translation>
         </message>
+        <message>
+            <source>Place, x in the body&apos;s frame</source>
+            <translation>Stelle, x im Körpersystem</translation>
+        </message>
+        <message>
+            <source>Place, y in the body&apos;s frame</source>
+            <translation>Stelle, y im Körpersystem</translation>
+        </message>
+        <message>
+            <source>Place, z in the body&apos;s frame</source>
+            <translation>Stelle, z im Körpersystem</translation>
+        </message>
+        <message>
+            <source>z</source>
+            <translation>z</translation>
+        </message>
+        <message>
+            <source>Move a place</source>
+            <translation>Stelle verschieben</translation>
+        </message>
+        <message>
+            <source>What lies under the skin there</source>
+            <translation>Was dort unter der Haut liegt</translation>
+        </message>
+        <message>
+            <source>Depth from skin to bone there</source>
+            <translation>Tiefe von der Haut bis zum Knochen dort</translation>
+        </message>
+        <message>
+            <source>The thinner the tissue, the higher it is pressed.</source>
+            <translation>Je dünner das Gewebe, desto höher der Druck darauf.</translation>
+        </message>
+        <message>
+            <source>How sure place and depth are</source>
+            <translation>Wie sicher Ort und Tiefe sind</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <translation>bestätigt</translation>
+        </message>
+        <message>
+            <source>from memory</source>
+            <translation>aus dem Gedächtnis</translation>
+        </message>
+        <message>
+            <source>judgement</source>
+            <translation>Einschätzung</translation>
+        </message>
+        <message>
+            <source>derived</source>
+            <translation>abgeleitet</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <translation>übliche Praxis</translation>
+        </message>
+        <message>
+            <source>What to mind there</source>
+            <translation>Was dort zu beachten ist</translation>
+        </message>
+        <message>
+            <source>what to mind there</source>
+            <translation>was dort zu beachten ist</translation>
+        </message>
+        <message>
+            <source>What the region lies near</source>
+            <translation>Woran der Bereich liegt</translation>
+        </message>
+        <message>
+            <source>Radius of the place</source>
+            <translation>Radius der Stelle</translation>
+        </message>
+        <message>
+            <source>Straight distance from its point.</source>
+            <translation>Gerader Abstand von ihrem Punkt.</translation>
+        </message>
+        <message>
+            <source>Band from station</source>
+            <translation>Band von Station</translation>
+        </message>
+        <message>
+            <source>Band to station</source>
+            <translation>Band bis Station</translation>
+        </message>
+        <message>
+            <source>Band from angle</source>
+            <translation>Band von Winkel</translation>
+        </message>
+        <message>
+            <source>Band to angle</source>
+            <translation>Band bis Winkel</translation>
+        </message>
+        <message>
+            <source>About the axis as for the anchor; 0 to 360 is all round.</source>
+            <translation>Um die Achse wie beim Anker; 0 bis 360 ist ringsum.</translation>
+        </message>
+        <message>
+            <source>Skin to bone in the region.</source>
+            <translation>Von der Haut bis zum Knochen im Bereich.</translation>
+        </message>
+        <message>
+            <source>Times the modulus of the tissue chosen.</source>
+            <translation>Mal dem Modul des gewählten Gewebes.</translation>
+        </message>
+        <message>
+            <source>Fade at the rim</source>
+            <translation>Übergang am Rand</translation>
+        </message>
+        <message>
+            <source>Width outside the region over which its surroundings take over; 0: at once.</source>
+            <translation>Breite außerhalb des Bereichs, über die die Umgebung übernimmt; 0: sofort.</translation>
+        </message>
+        <message>
+            <source>Place on the skin</source>
+            <translation>Stelle auf der Haut</translation>
+        </message>
+        <message>
+            <source>Name of the place</source>
+            <translation>Name der Stelle</translation>
+        </message>
+        <message>
+            <source>Add a place on the skin</source>
+            <translation>Eine Stelle auf der Haut anfügen</translation>
+        </message>
+        <message>
+            <source>Goes to the picked spot, else beside the layout: click a spot on the body first. What a form brings by itself is not listed here.</source>
+            <translation>Kommt an die gewählte Stelle, sonst neben das Layout: zuerst eine Stelle am Körper anklicken. Was eine Form selbst mitbringt, steht hier nicht.</translation>
+        </message>
+        <message>
+            <source>Bone, nerve, vessel or tendon under the skin</source>
+            <translation>Knochen, Nerv, Gefäß oder Sehne unter der Haut</translation>
+        </message>
+        <message>
+            <source>No-go zone: no layout may lie there</source>
+            <translation>Gesperrter Bereich: kein Layout darf dort liegen</translation>
+        </message>
+        <message>
+            <source>Other tissue near a point</source>
+            <translation>Anderes Gewebe um einen Punkt</translation>
+        </message>
+        <message>
+            <source>Other tissue between two stations</source>
+            <translation>Anderes Gewebe zwischen zwei Stationen</translation>
+        </message>
+        <message>
+            <source>Show this place on the body</source>
+            <translation>Diese Stelle am Körper zeigen</translation>
+        </message>
+        <message>
+            <source>Add a place</source>
+            <translation>Stelle anfügen</translation>
+        </message>
+        <message>
+            <source>Remove a place</source>
+            <translation>Stelle entfernen</translation>
+        </message>
+        <message>
+            <source>Rename a place</source>
+            <translation>Stelle umbenennen</translation>
+        </message>
+        <message>
+            <source>Change a place</source>
+            <translation>Stelle ändern</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::SolvingPanel</name>
@@ -2453,11 +2729,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Sheets resist bending</source>
-            <translation>Lagen widerstehen Biegung</translation>
+            <translation>Blätter widerstehen Biegung</translation>
         </message>
         <message>
             <source>Sheets carry no compression</source>
-            <translation>Lagen tragen keinen Druck</translation>
+            <translation>Blätter tragen keinen Druck</translation>
         </message>
         <message>
             <source>States</source>
@@ -2466,6 +2742,50 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Mesh</source>
             <translation>Netz</translation>
+        </message>
+        <message>
+            <source>Shorter edges beside seams and inset seams, where sheets bend most.</source>
+            <translation>Kürzere Kanten neben Nähten und Innennähten, wo sich die Blätter am stärksten biegen.</translation>
+        </message>
+        <message>
+            <source>How far from a seam the shorter edges hold; 6 mm when left out.</source>
+            <translation>Wie weit von einer Naht die kürzeren Kanten reichen; ohne Angabe 6 mm.</translation>
+        </message>
+        <message>
+            <source>Recorded states on the way to the full inflation</source>
+            <translation>Festgehaltene Zustände auf dem Weg zur ganzen Füllung</translation>
+        </message>
+        <message>
+            <source>States of the slider between laid on and inflated; 6 when left out.</source>
+            <translation>Zustände des Reglers zwischen angelegt und gefüllt; ohne Angabe 6.</translation>
+        </message>
+        <message>
+            <source>They wrinkle at once instead of pushing back.</source>
+            <translation>Sie legen sich sofort in Falten, statt gegenzudrücken.</translation>
+        </message>
+        <message>
+            <source>Compare with the other way</source>
+            <translation>Mit der anderen Art vergleichen</translation>
+        </message>
+        <message>
+            <source>Solves again with compression carried the other way, and says how chambers differ; takes twice as long.</source>
+            <translation>Rechnet noch einmal mit der anderen Art, Druck zu tragen, und sagt, wie sich die Kammern unterscheiden; dauert doppelt so lang.</translation>
+        </message>
+        <message>
+            <source>Recorded states</source>
+            <translation>Festgehaltene Zustände</translation>
+        </message>
+        <message>
+            <source>Bending of the sheets</source>
+            <translation>Biegung der Blätter</translation>
+        </message>
+        <message>
+            <source>Compression of the sheets</source>
+            <translation>Druck in den Blättern</translation>
+        </message>
+        <message>
+            <source>Compare ways of solving</source>
+            <translation>Rechenarten vergleichen</translation>
         </message>
     </context>
     <context>
@@ -2477,6 +2797,42 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Remove it</source>
             <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Tissue at distances from the point</source>
+            <translation>Gewebe in Abständen vom Punkt</translation>
+        </message>
+        <message>
+            <source>At mm</source>
+            <translation>Bei mm</translation>
+        </message>
+        <message>
+            <source>Depth mm</source>
+            <translation>Tiefe mm</translation>
+        </message>
+        <message>
+            <source>Stiffness ×</source>
+            <translation>Steifigkeit ×</translation>
+        </message>
+        <message>
+            <source>Remove the chosen distance</source>
+            <translation>Den gewählten Abstand entfernen</translation>
+        </message>
+        <message>
+            <source>Values in between are linear; the last distance is the radius of the region.</source>
+            <translation>Werte dazwischen sind linear; der letzte Abstand ist der Radius des Bereichs.</translation>
+        </message>
+        <message>
+            <source>&apos;%1&apos; is no number from %2 to %3: type another one.</source>
+            <translation>„%1“ ist keine Zahl von %2 bis %3: eine andere eingeben.</translation>
+        </message>
+        <message>
+            <source>distances must grow from one row to the next: type another one.</source>
+            <translation>Abstände müssen von Zeile zu Zeile wachsen: einen anderen eingeben.</translation>
+        </message>
+        <message>
+            <source>a row without depth and stiffness says nothing: keep one of the two.</source>
+            <translation>Eine Zeile ohne Tiefe und Steifigkeit sagt nichts: eines von beiden behalten.</translation>
         </message>
     </context>
     <context>
@@ -2496,6 +2852,22 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>region: %1</source>
             <translation>Bereich: %1</translation>
+        </message>
+        <message>
+            <source>no-go</source>
+            <translation>gesperrt</translation>
+        </message>
+        <message>
+            <source>region</source>
+            <translation>Bereich</translation>
+        </message>
+        <message>
+            <source>site</source>
+            <translation>Stelle</translation>
+        </message>
+        <message>
+            <source>landmark</source>
+            <translation>Landmarke</translation>
         </message>
     </context>
 </TS>
