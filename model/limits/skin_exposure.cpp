@@ -6,6 +6,7 @@
 
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/time_text.hpp"
@@ -37,11 +38,16 @@ Eigen::VectorXd filled_share(const EquilibriumState& state, const EquilibriumSta
 Recorded recorded(const InflationSetup& setup, const LoadPath& path,
                   const std::vector<InflationTarget>& targets) {
   Recorded out;
-  for (const EquilibriumState& state : path.states) {
-    const TriangleMesh side = skin_side(setup, path.sheet, state.positions_m);
-    out.mean_1cm2_pa.push_back(disc_average_pa(side, pressure_samples(side, state.contact_pressure_pa)));
+  out.mean_1cm2_pa.resize(path.states.size());
+  const auto average = [&](std::size_t first) {
+    for (std::size_t s = first; s < path.states.size(); s += 2) {
+      const TriangleMesh side = skin_side(setup, path.sheet, path.states[s].positions_m);
+      out.mean_1cm2_pa[s] = disc_average_pa(side, pressure_samples(side, path.states[s].contact_pressure_pa));
+    }
+  };
+  both_at_once([&] { average(0); }, [&] { average(1); });
+  for (const EquilibriumState& state : path.states)
     out.filled.push_back(filled_share(state, path.states.back(), targets));
-  }
   return out;
 }
 

@@ -48,14 +48,9 @@ void read_contact(Estimate& estimate) {
   estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last);
 }
 
-// body -> contact, without limits, on one mesh.
-Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& resources,
-                       const FlatMeshOptions& mesh, Progress& progress) {
-  progress.report("putting it on", 0.0);
-  auto prepared = prepare(plan, body, resources, mesh);
-  if (!prepared) return prepared.problem();
-  Prepared ready = std::move(prepared).value();
-
+// inflation -> contact, without limits.
+Result<Estimate> solve_prepared(const Plan& plan, const Body& body, const Resources& resources,
+                                Prepared ready, Progress& progress) {
   Estimate estimate;
   estimate.body = body;
   take_over(ready, resources, plan, estimate);
@@ -65,6 +60,15 @@ Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& reso
   progress.report("reading the contact", 0.0);
   read_contact(estimate);
   return estimate;
+}
+
+// body -> contact, without limits, on one mesh.
+Result<Estimate> solve(const Plan& plan, const Body& body, const Resources& resources,
+                       const FlatMeshOptions& mesh, Progress& progress) {
+  progress.report("putting it on", 0.0);
+  auto prepared = prepare(plan, body, resources, mesh);
+  if (!prepared) return prepared.problem();
+  return solve_prepared(plan, body, resources, std::move(prepared).value(), progress);
 }
 
 std::optional<Problem> compare_with_coarser_mesh(const Plan& plan, const Resources& resources,
@@ -135,7 +139,8 @@ Result<Estimate> estimate(const Plan& plan, Body body, const Resources& resource
                           const EstimateOptions& options, Progress& progress) {
   const auto ready = body_of_plan(plan, std::move(body));
   if (!ready) return ready.problem();
-  auto solved = solve(plan, *ready, resources, mesh_of_plan(plan), progress);
+  auto solved = options.prepared ? solve_prepared(plan, *ready, resources, *options.prepared, progress)
+                                 : solve(plan, *ready, resources, mesh_of_plan(plan), progress);
   if (!solved) return solved.problem();
   Estimate estimate = std::move(solved).value();
   hold_against_limits(plan, resources, estimate);

@@ -2,6 +2,7 @@
 // The whole job in order: the program's table of contents.
 
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -55,9 +56,13 @@ struct Estimate {
   bool above_limit() const { return worst() >= Severity::kAboveLimit; }
 };
 
+struct Prepared;
+
 struct EstimateOptions {
   bool mesh_error = true;   // solve once more on a coarser mesh
   bool comparisons = true;  // solve once more under the other assumptions that the plan calls for
+  // Of this plan on its own mesh (see prepare.hpp); made when there is none.
+  std::shared_ptr<const Prepared> prepared = nullptr;
 };
 
 // body -> layout -> wrap -> inflation -> contact -> limits

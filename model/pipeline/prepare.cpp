@@ -94,21 +94,6 @@ void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.friction = plan.friction;
 }
 
-// What each group's inlet is asked for by the plan.
-std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
-  for (const InletId id : prepared.setup.flat.group_inlet) {
-    const std::string& name = plan.layout.inlets[index_of(id)].name;
-    const InletProgram* found = nullptr;
-    for (const InletProgram& program : plan.inflation)
-      if (program.inlet == name) found = &program;
-    if (!found)
-      return bad_input("inlet '" + name + "' is given no pressure or volume: add it to the plan's inflation.",
-                       {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
-    prepared.targets.push_back(found->target);
-  }
-  return std::nullopt;
-}
-
 }  // namespace
 
 Result<Body> body_of_plan(const Plan& plan, Body body) {
@@ -122,6 +107,21 @@ Result<Body> body_of_plan(const Plan& plan, Body body) {
   body.tissue_depth_m = 1e-3 * Eigen::Map<const Eigen::VectorXd>(plan.tissue_depth_mm.data(),
                                                                  static_cast<Eigen::Index>(vertices));
   return body;
+}
+
+std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
+  prepared.targets.clear();
+  for (const InletId id : prepared.setup.flat.group_inlet) {
+    const std::string& name = plan.layout.inlets[index_of(id)].name;
+    const InletProgram* found = nullptr;
+    for (const InletProgram& program : plan.inflation)
+      if (program.inlet == name) found = &program;
+    if (!found)
+      return bad_input("inlet '" + name + "' is given no pressure or volume: add it to the plan's inflation.",
+                       {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
+    prepared.targets.push_back(found->target);
+  }
+  return std::nullopt;
 }
 
 FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {

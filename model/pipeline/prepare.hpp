@@ -29,4 +29,8 @@ FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
                          const FlatMeshOptions& mesh);
 
+// What the plan asks of each group's inlet: all that `prepared` takes from the inflation. Problem: an inlet
+// that is given no pressure or volume.
+std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared);
+
 }  // namespace wrapgauge

@@ -22,6 +22,25 @@ TEST_F(RunnerTest, APreviewFollowsAnEditByItself) {
   EXPECT_GT(session.solved()->estimate->figures.total_force, first->estimate->figures.total_force);
 }
 
+TEST_F(RunnerTest, APreviewThatKeepsHowItLiesGivesTheFiguresOfOneMadeAnew) {
+  open_small();
+  ASSERT_TRUE(wait_until([&] { return session.solved() != nullptr; }));
+  const auto first = session.solved();
+  const auto laid_on = session.checked();
+  Plan plan = session.plan();
+  plan.inflation[0].target = 2.5 * kPa;
+  session.edit("Inflate", plan);
+  ASSERT_TRUE(wait_until([&] { return session.solved() != first; }));
+  EXPECT_EQ(session.checked()->prepared->setup.body, laid_on->prepared->setup.body);  // not made again
+  const auto job = complete_job(session.plan(), *session.checked()->body);
+  ASSERT_TRUE(job.ok());
+  const auto anew = estimate(preview_plan(session.plan()), job->body, job->resources,
+                             {.mesh_error = false, .comparisons = false});
+  ASSERT_TRUE(anew.ok());
+  EXPECT_EQ(session.solved()->estimate->figures.total_force, anew->figures.total_force);
+  EXPECT_EQ(session.solved()->estimate->figures.peak_anywhere, anew->figures.peak_anywhere);
+}
+
 TEST_F(RunnerTest, TheStandardMeshGivesTheTerminalsFigures) {
   open_small();
   session.estimate_standard();

@@ -11,11 +11,23 @@ namespace {
 
 constexpr Length kPreviewEdge = 9.0 * mm;  // judgement: the demo cuff then takes a second or two
 
+bool differ_in(PlanPart part, const Plan& plan, const Plan& earlier) {
+  const auto changed = changed_parts(earlier, plan);
+  return std::find(changed.begin(), changed.end(), part) != changed.end();
+}
+
 // As the plans name it: a mesh file that was written anew since is not read again.
 bool same_body(const Plan& plan, const CheckedPlan& earlier) {
-  if (!earlier.plan || !earlier.body) return false;
-  const auto changed = changed_parts(*earlier.plan, plan);
-  return std::find(changed.begin(), changed.end(), PlanPart::kBody) == changed.end();
+  return earlier.plan && earlier.body && !differ_in(PlanPart::kBody, plan, *earlier.plan);
+}
+
+// How it lies does not depend on how it is filled, nor on limits.
+bool lies_alike(const Plan& plan, const CheckedPlan& earlier) {
+  if (!earlier.plan || !earlier.prepared) return false;
+  for (const PlanPart part :
+       {PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear, PlanPart::kSolving})
+    if (differ_in(part, plan, *earlier.plan)) return false;
+  return true;
 }
 
 void take_body(CheckedPlan& checked, const CheckedPlan* earlier) {
@@ -58,7 +70,7 @@ void find_unfed(CheckedPlan& checked) {
   }
 }
 
-void lay_on(CheckedPlan& checked, Length mesh_edge) {
+void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, Length mesh_edge) {
   auto job = complete_job(*checked.plan, *checked.body);
   if (!job) {
     checked.limits_problem = job.problem();
@@ -67,10 +79,16 @@ void lay_on(CheckedPlan& checked, Length mesh_edge) {
   checked.job = std::make_shared<const Job>(std::move(job).value());
   if (!checked.layout_problems.empty()) return;
   Plan coarse = *checked.plan;
-  // How it lies does not depend on how it is filled.
   for (const std::string& inlet : checked.unfed) coarse.inflation.push_back({inlet, Pressure(), {}});
   coarse.mesh_edge = mesh_edge;
   coarse.mesh_seam_edge.reset();
+  if (earlier && earlier->mesh_edge == mesh_edge && lies_alike(*checked.plan, *earlier)) {
+    Prepared prepared = *earlier->prepared;
+    if (!set_targets(coarse, prepared)) {
+      checked.prepared = std::make_shared<const Prepared>(std::move(prepared));
+      return;
+    }
+  }
   const auto body = body_of_plan(coarse, checked.job->body);
   if (!body) {
     checked.body_problem = body.problem();
@@ -97,10 +115,11 @@ bool has_layout(const Plan& plan) {
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge) {
   CheckedPlan checked;
   checked.plan = std::move(plan);
+  checked.mesh_edge = mesh_edge;
   take_body(checked, earlier);
   check_drawing(checked);
   find_unfed(checked);
-  if (checked.body && has_layout(*checked.plan)) lay_on(checked, mesh_edge);
+  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, mesh_edge);
   return checked;
 }
 

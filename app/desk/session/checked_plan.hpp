@@ -30,6 +30,7 @@ struct CheckedPlan {
   std::shared_ptr<const Job> job;            // null unless body, layout and limits can be read
   std::optional<Problem> wear_problem;       // met when the layout is laid on the body
   std::shared_ptr<const Prepared> prepared;  // laid on and closed; null when that is not possible
+  Length mesh_edge;                          // of the layout's mesh in `prepared`
 
   bool can_be_solved() const { return prepared && unfed.empty(); }
 };

@@ -140,8 +140,9 @@ std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_p
 void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter) {
   const Plan plan = fineness == Fineness::kPreview ? preview_plan(*checked.plan) : *checked.plan;
   const bool whole = fineness == Fineness::kStandard;
-  auto result = wrapgauge::estimate(plan, checked.job->body, checked.job->resources,
-                                    {.mesh_error = whole, .comparisons = whole}, reporter);
+  auto result = wrapgauge::estimate(
+      plan, checked.job->body, checked.job->resources,
+      {.mesh_error = whole, .comparisons = whole, .prepared = whole ? nullptr : checked.prepared}, reporter);
   if (!result) return deliver(reporter, result.problem());
   auto solved = std::make_shared<SolvedPlan>();
   solved->plan = checked.plan;
