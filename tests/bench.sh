@@ -16,7 +16,7 @@ measure() {
   "$root/build/release/tests/bench/wrapgauge_bench" "--benchmark_filter=$filter" --benchmark_format=csv "$@" 2>/dev/null |
     sed -n 's/^"\([a-z_]*\/[0-9].*\)"/\1/p'
 }
-medians() { measure "$1" --benchmark_repetitions=5 --benchmark_report_aggregates_only=true | grep _median; }
+medians() { measure "$1" --benchmark_repetitions=3 --benchmark_report_aggregates_only=true | grep _median; }
 
 machine=$(sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -n 1)
 page=$(mktemp)
@@ -28,7 +28,7 @@ page=$(mktemp)
   echo "## Closed and inflated"
   echo
   echo "The demo forearm cuff from laid flat, closed, to six pressures up to 6 kPa in both inlets, all seven states recorded"
-  echo "(\`inflate\` alone). Medians of five runs."
+  echo "(\`inflate\` alone). Medians of three runs."
   echo
   echo "| mesh edge, mm | nodes | time, s | factorisations | peak memory of the process, MB |"
   echo "|---|---|---|---|---|"
@@ -39,7 +39,7 @@ page=$(mktemp)
   awk -F ',' '{ nodes[NR] = $12; time[NR] = $3 }
     END { printf "\nFrom the second row to the last, time grows like nodes to the power %.2f.\n", log(time[NR] / time[2]) / log(nodes[NR] / nodes[2]) }' "$rows"
   measure "^small_step/" > "$rows"
-  awk -F ',' '{ split($1, name, "/"); printf "%s a small step (one of 120 to 6 kPa) from the last shape on a mesh of %d mm takes %.0f ms", NR > 1 ? ";" : "\nGoing on", name[2] / 10, 1000 * $12 } END { print "." }' "$rows"
+  awk -F ',' '{ split($1, name, "/"); printf "%s a small step (one of 120 to 6 kPa) from the last shape on a mesh of %d mm takes %.0f ms", (NR > 1 ? ";" : "\nGoing on"), name[2] / 10, 1000 * $12 } END { print "." }' "$rows"
   echo
   echo "## Where the time goes"
   echo
