@@ -6,9 +6,10 @@ root=$(cd "$(dirname "$0")/.." && pwd)
 install_missing calculix-ccx
 build release wrapgauge_bench
 rows=$(mktemp)
-trap 'rm -f "$rows"' EXIT
+page=$(mktemp)
+trap 'rm -f "$rows" "$page"' EXIT
 
-# measure FILTER [OPTION...]: appends rows `name,value,value...` to $rows; columns after the time are the
+# measure FILTER [OPTION...]: prints rows `name,value,value...`; columns after the time are the
 # counters in alphabetical order.
 measure() {
   filter=$1
@@ -19,7 +20,6 @@ measure() {
 medians() { measure "$1" --benchmark_repetitions=3 --benchmark_report_aggregates_only=true | grep _median; }
 
 machine=$(sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -n 1)
-page=$(mktemp)
 {
   echo "# Speed of the solver"
   echo

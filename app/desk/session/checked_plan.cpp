@@ -1,6 +1,8 @@
 #include "app/desk/session/checked_plan.hpp"
 
 #include <algorithm>
+#include <initializer_list>
+#include <optional>
 
 #include "app/desk/session/plan_part.hpp"
 #include "app/job/casting_tables.hpp"
@@ -11,28 +13,31 @@ namespace {
 
 constexpr Length kPreviewEdge = 9.0 * mm;  // judgement: the demo cuff then takes a second or two
 
-bool differ_in(PlanPart part, const Plan& plan, const Plan& earlier) {
-  const auto changed = changed_parts(earlier, plan);
-  return std::find(changed.begin(), changed.end(), part) != changed.end();
+// What changed since `earlier`, compared once a check; all of it when there is no earlier one.
+class Changes {
+ public:
+  Changes(const Plan& plan, const CheckedPlan* earlier) {
+    if (earlier && earlier->plan) parts_ = changed_parts(*earlier->plan, plan);
+  }
+  bool none_in(std::initializer_list<PlanPart> parts) const {
+    return parts_ &&
+           std::find_first_of(parts_->begin(), parts_->end(), parts.begin(), parts.end()) == parts_->end();
+  }
+
+ private:
+  std::optional<std::vector<PlanPart>> parts_;
+};
+
+// How it lies does not depend on how it is filled, nor on limits.
+bool lies_alike(const Changes& changes) {
+  return changes.none_in(
+      {PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear, PlanPart::kSolving});
 }
 
 // As the plans name it: a mesh file that was written anew since is not read again.
-bool same_body(const Plan& plan, const CheckedPlan& earlier) {
-  return earlier.plan && earlier.body && !differ_in(PlanPart::kBody, plan, *earlier.plan);
-}
-
-// How it lies does not depend on how it is filled, nor on limits.
-bool lies_alike(const Plan& plan, const CheckedPlan& earlier) {
-  if (!earlier.plan || !earlier.prepared) return false;
-  for (const PlanPart part :
-       {PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear, PlanPart::kSolving})
-    if (differ_in(part, plan, *earlier.plan)) return false;
-  return true;
-}
-
-void take_body(CheckedPlan& checked, const CheckedPlan* earlier) {
+void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes) {
   if (!has_body(*checked.plan)) return;
-  if (earlier && same_body(*checked.plan, *earlier)) {
+  if (earlier && earlier->body && changes.none_in({PlanPart::kBody})) {
     checked.body = earlier->body;
     checked.girths = earlier->girths;
     return;
@@ -70,7 +75,7 @@ void find_unfed(CheckedPlan& checked) {
   }
 }
 
-void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, Length mesh_edge) {
+void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes, Length mesh_edge) {
   auto job = complete_job(*checked.plan, *checked.body);
   if (!job) {
     checked.limits_problem = job.problem();
@@ -82,7 +87,7 @@ void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, Length mesh_edge) 
   for (const std::string& inlet : checked.unfed) coarse.inflation.push_back({inlet, Pressure(), {}});
   coarse.mesh_edge = mesh_edge;
   coarse.mesh_seam_edge.reset();
-  if (earlier && earlier->mesh_edge == mesh_edge && lies_alike(*checked.plan, *earlier)) {
+  if (earlier && earlier->prepared && earlier->mesh_edge == mesh_edge && lies_alike(changes)) {
     Prepared prepared = *earlier->prepared;
     if (!set_targets(coarse, prepared)) {
       checked.prepared = std::make_shared<const Prepared>(std::move(prepared));
@@ -116,10 +121,11 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
   CheckedPlan checked;
   checked.plan = std::move(plan);
   checked.mesh_edge = mesh_edge;
-  take_body(checked, earlier);
+  const Changes changes(*checked.plan, earlier);
+  take_body(checked, earlier, changes);
   check_drawing(checked);
   find_unfed(checked);
-  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, mesh_edge);
+  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, changes, mesh_edge);
   return checked;
 }
 
