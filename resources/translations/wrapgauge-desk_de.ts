@@ -910,6 +910,41 @@
         </message>
     </context>
     <context>
+        <name>wrapgauge::FlatGrips</name>
+        <message>
+            <source>Point %1 of %2: drag it to change the shape.</source>
+            <translation>Punkt %1 von %2: ziehen, um die Form zu ändern.</translation>
+        </message>
+        <message>
+            <source>First closing line: drag it to close elsewhere; the closing length stays.</source>
+            <translation>Erste Schließlinie: ziehen, um anderswo zu schließen; die Schließlänge bleibt.</translation>
+        </message>
+        <message>
+            <source>Second closing line: drag it to change the closing length. What lies beyond overlaps.</source>
+            <translation>Zweite Schließlinie: ziehen, um die Schließlänge zu ändern. Was jenseits liegt, überlappt.</translation>
+        </message>
+        <message>
+            <source>Second closing line: drag it to change the stretch. What lies beyond overlaps.</source>
+            <translation>Zweite Schließlinie: ziehen, um die Dehnung zu ändern. Was jenseits liegt, überlappt.</translation>
+        </message>
+        <message>
+            <source>point %1 of %2: x %3, y %4 mm</source>
+            <translation>Punkt %1 von %2: x %3, y %4 mm</translation>
+        </message>
+        <message>
+            <source>first closing line: x %1 mm</source>
+            <translation>erste Schließlinie: x %1 mm</translation>
+        </message>
+        <message>
+            <source>second closing line: closing length %1 mm</source>
+            <translation>zweite Schließlinie: Schließlänge %1 mm</translation>
+        </message>
+        <message>
+            <source>, stretch %1 %</source>
+            <translation>, Dehnung %1 %</translation>
+        </message>
+    </context>
+    <context>
         <name>wrapgauge::InflationStep</name>
         <message>
             <source>The layout has no inlet yet.</source>
@@ -2130,6 +2165,14 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Turn the layout</source>
             <translation>Layout drehen</translation>
+        </message>
+        <message>
+            <source>Move a point of %1</source>
+            <translation>Einen Punkt von %1 verschieben</translation>
+        </message>
+        <message>
+            <source>Closing</source>
+            <translation>Schließen</translation>
         </message>
     </context>
     <context>

@@ -37,6 +37,33 @@ TEST_F(Edits, AChamberDraggedInTheFlatLayoutMovesAndUndoBringsItBack) {
   EXPECT_FALSE(window_.session().modified());
 }
 
+TEST_F(Edits, AClosingLineAndAPointOfASeamAreDraggedEachUndoneByOneStep) {
+  window_.start({});
+  ASSERT_TRUE(wait_for_checks());
+  settle(200);
+  const Layout before = layout();
+  const double first_x = before.closure->from_x_m,
+               length = window_.session().checked()->prepared->closing_length->si();
+  const QPoint line = in_flat({first_x + length, bounds(before.outline_m).high.y() - 0.004});
+  hand::drag(flat(), line, line + QPoint(-12, 0));
+  EXPECT_GT(*layout().closure->stretch, *before.closure->stretch)
+      << "a shorter closing length is stretched more";
+  ASSERT_TRUE(wait_for_checks());
+  EXPECT_LT(window_.session().checked()->prepared->closing_length->si(), length - 1e-3);
+  undo();
+  EXPECT_EQ(layout().closure->stretch, before.closure->stretch);
+  hand::click(flat(), in_flat(inside_m(1)));
+  const Vec2 corner = layout().chambers[1].boundary_m.front();
+  const QPoint from = in_flat(corner);
+  hand::drag(flat(), from, from + QPoint(-14, 0));
+  EXPECT_LT(layout().chambers[1].boundary_m.front().x(), corner.x() - 1e-3);
+  EXPECT_EQ(layout().chambers[1].boundary_m.back(), before.chambers[1].boundary_m.back());
+  picture(QStringLiteral("edit-grips"));
+  undo();
+  EXPECT_EQ(layout().chambers[1].boundary_m, before.chambers[1].boundary_m);
+  EXPECT_FALSE(window_.session().modified());
+}
+
 TEST_F(Edits, TheKeyboardAloneMovesAChamberAndTakesItBack) {
   window_.start({});
   ASSERT_TRUE(wait_for_checks());

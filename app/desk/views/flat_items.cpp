@@ -101,24 +101,24 @@ QVariant FlatPartItem::itemChange(GraphicsItemChange change, const QVariant& val
 
 namespace {
 
-void add_insets(const Chamber& chamber, std::size_t index, const Pens& pens, FlatPartItem* parent,
+constexpr double kInlet_mm = 2.2;
+
+void add_insets(const Layout& layout, std::size_t index, const Pens& pens, FlatPartItem* parent,
                 std::vector<FlatPartItem*>& items) {
-  const auto add = [&](LayoutPart::Kind kind, std::size_t inset, const QPainterPath& path,
-                       const Bounds2& box) {
-    auto* item = new FlatPartItem({kind, index, inset}, path, box);
+  const Chamber& chamber = layout.chambers[index];
+  const auto add = [&](LayoutPart::Kind kind, std::size_t inset, const Bounds2& box) {
+    const LayoutPart part{kind, index, inset};
+    auto* item = new FlatPartItem(part, flat_path(layout, part), box);
     item->set_look(pens.edge, pens.chosen);
     item->setParentItem(parent);
     items.push_back(item);
   };
   for (std::size_t s = 0; s < chamber.inset_spots.size(); ++s) {
     const InsetSpot& spot = chamber.inset_spots[s];
-    add(LayoutPart::Kind::kInsetSpot, s, round(spot.centre_m, spot.radius / mm),
-        box_round(spot.centre_m, spot.radius.si()));
+    add(LayoutPart::Kind::kInsetSpot, s, box_round(spot.centre_m, spot.radius.si()));
   }
-  for (std::size_t l = 0; l < chamber.inset_lines.size(); ++l) {
-    const InsetLine& line = chamber.inset_lines[l];
-    add(LayoutPart::Kind::kInsetLine, l, strip_of(line.path_m, line.width), bounds(line.path_m));
-  }
+  for (std::size_t l = 0; l < chamber.inset_lines.size(); ++l)
+    add(LayoutPart::Kind::kInsetLine, l, bounds(chamber.inset_lines[l].path_m));
 }
 
 }  // namespace
@@ -159,33 +159,51 @@ QPainterPath material_of(const Layout& layout) {
   return path;
 }
 
+QPainterPath flat_path(const Layout& layout, const LayoutPart& part) {
+  using Kind = LayoutPart::Kind;
+  switch (part.kind) {
+    case Kind::kOutline:
+      return path_of(layout.outline_m, true);
+    case Kind::kChamber:
+      return path_of(layout.chambers[part.index].boundary_m, true);
+    case Kind::kInsetSpot: {
+      const InsetSpot& spot = layout.chambers[part.index].inset_spots[part.inset];
+      return round(spot.centre_m, spot.radius / mm);
+    }
+    case Kind::kInsetLine: {
+      const InsetLine& line = layout.chambers[part.index].inset_lines[part.inset];
+      return strip_of(line.path_m, line.width);
+    }
+    case Kind::kChannel:
+      return strip_of(layout.channels[part.index].path_m, layout.channels[part.index].width);
+    case Kind::kInlet:
+      return round(layout.inlets[part.index].point_m, kInlet_mm);
+    case Kind::kStrap:
+      break;
+  }
+  return path_of(layout.straps[part.index].boundary_m, true);
+}
+
 std::vector<FlatPartItem*> make_flat_items(const Layout& layout) {
   const Pens pens = pens_of();
   std::vector<FlatPartItem*> items;
-  const auto add = [&](const LayoutPart& part, const QPainterPath& path, const Bounds2& box,
-                       const QPen& pen) {
-    items.push_back(new FlatPartItem(part, path, box));
+  const auto add = [&](const LayoutPart& part, const Bounds2& box, const QPen& pen) {
+    items.push_back(new FlatPartItem(part, flat_path(layout, part), box));
     items.back()->set_look(pen, pens.chosen);
     return items.back();
   };
   using Kind = LayoutPart::Kind;
-  add({Kind::kOutline, 0, 0}, path_of(layout.outline_m, true), bounds(layout.outline_m), pens.rim);
+  add({Kind::kOutline, 0, 0}, bounds(layout.outline_m), pens.rim);
   for (std::size_t k = 0; k < layout.straps.size(); ++k)
-    add({Kind::kStrap, k, 0}, path_of(layout.straps[k].boundary_m, true), bounds(layout.straps[k].boundary_m),
-        pens.edge);
+    add({Kind::kStrap, k, 0}, bounds(layout.straps[k].boundary_m), pens.edge);
   for (std::size_t k = 0; k < layout.channels.size(); ++k)
-    add({Kind::kChannel, k, 0}, strip_of(layout.channels[k].path_m, layout.channels[k].width),
-        bounds(layout.channels[k].path_m), pens.thin);
+    add({Kind::kChannel, k, 0}, bounds(layout.channels[k].path_m), pens.thin);
   for (std::size_t k = 0; k < layout.chambers.size(); ++k) {
-    const Chamber& chamber = layout.chambers[k];
-    FlatPartItem* item =
-        add({Kind::kChamber, k, 0}, path_of(chamber.boundary_m, true), bounds(chamber.boundary_m), pens.edge);
-    add_insets(chamber, k, pens, item, items);
+    FlatPartItem* item = add({Kind::kChamber, k, 0}, bounds(layout.chambers[k].boundary_m), pens.edge);
+    add_insets(layout, k, pens, item, items);
   }
-  constexpr double kInlet_mm = 2.2;
   for (std::size_t k = 0; k < layout.inlets.size(); ++k) {
-    FlatPartItem* item = add({Kind::kInlet, k, 0}, round(layout.inlets[k].point_m, kInlet_mm),
-                             box_round(layout.inlets[k].point_m, 0.0), pens.rim);
+    FlatPartItem* item = add({Kind::kInlet, k, 0}, box_round(layout.inlets[k].point_m, 0.0), pens.rim);
     item->setBrush(Qt::white);
   }
   return items;

@@ -47,6 +47,9 @@ bool same_shape(const Layout& a, const Layout& b);
 // The material that the map lies on: outline and straps.
 QPainterPath material_of(const Layout& layout);
 
+// Of one part as it is drawn: loops closed, lines as wide as they are cast; millimetres, y down.
+QPainterPath flat_path(const Layout& layout, const LayoutPart& part);
+
 // Outline first; inset seams are children of their chamber's item.
 std::vector<FlatPartItem*> make_flat_items(const Layout& layout);
 

@@ -1,9 +1,8 @@
 #include "app/desk/views/flat_view.hpp"
 
+#include <QEvent>
 #include <QGraphicsPixmapItem>
-#include <QKeyEvent>
 #include <QPainter>
-#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 
@@ -18,8 +17,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kZoomStep = 1.2;
-
 QString millimetres(double length_m) {
   return QString::fromStdString(fixed_text(1e3 * length_m, 1));
 }
@@ -27,7 +24,12 @@ QString millimetres(double length_m) {
 }  // namespace
 
 FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent)
-    : QGraphicsView(parent), shown_(shown), selection_(selection) {
+    : QGraphicsView(parent),
+      shown_(shown),
+      selection_(selection),
+      grips_(
+          shown, scene_,
+          [this](const Bounds2& box_m, const Vec2& by_m) { return snapped(box_m, nullptr, by_m); }, nullptr) {
   setScene(&scene_);
   setAccessibleName(tr("The flat layout"));
   setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform | QPainter::TextAntialiasing);
@@ -40,6 +42,7 @@ FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent
   offer_picture(this, tr("layout"), [this] { return picture(); });
   connect(&scene_, &QGraphicsScene::selectionChanged, this, &FlatView::scene_selection_changed);
   connect(&shown_, &ShownPlan::layoutChanged, this, &FlatView::rebuild);
+  connect(&shown_, &ShownPlan::wornChanged, this, &FlatView::show_grips);
   connect(&shown_, &ShownPlan::estimateChanged, this, [this] {
     maps_.clear();
     show_map();
@@ -68,6 +71,7 @@ void FlatView::rebuild() {
   rebuilding_ = true;
   scene_.clear();
   items_.clear();
+  grips_.forget();
   // Pale in a dark palette too: it is the ground that the map's colours are read on.
   QGraphicsPathItem* material =
       scene_.addPath(shown_.layout() ? material_of(*shown_.layout()) : QPainterPath(), QPen(Qt::NoPen),
@@ -85,6 +89,7 @@ void FlatView::rebuild() {
   scene_.setSceneRect(scene_.itemsBoundingRect().adjusted(-400, -400, 400, 400));
   rebuilding_ = false;
   choose_part(chosen);
+  show_grips();
   take_marks();
   show_map();
   if (fitted_) show_all();
@@ -92,8 +97,16 @@ void FlatView::rebuild() {
 
 void FlatView::set_editable(bool editable) {
   editable_ = editable;
-  for (FlatPartItem* item : items_)
-    item->setFlag(QGraphicsItem::ItemIsMovable, editable && item->part().kind != LayoutPart::Kind::kOutline);
+  for (FlatPartItem* item : items_) {
+    const bool movable = editable && item->part().kind != LayoutPart::Kind::kOutline;
+    item->setFlag(QGraphicsItem::ItemIsMovable, movable);
+    item->setCursor(movable ? Qt::SizeAllCursor : Qt::ArrowCursor);
+  }
+  show_grips();
+}
+
+void FlatView::show_grips() {
+  if (editable_ && !rebuilding_) grips_.show_for(chosen_part(), transform().m11());
 }
 
 // The map is drawn afresh for the scale at which it has come to rest: pixel on pixel it is sharp and quick.
@@ -170,6 +183,7 @@ void FlatView::scene_selection_changed() {
       part && (part->kind == LayoutPart::Kind::kChamber || part->kind == LayoutPart::Kind::kInsetSpot ||
                part->kind == LayoutPart::Kind::kInsetLine);
   selection_.select_chamber(chamber ? std::optional(ChamberId(static_cast<int>(part->index))) : std::nullopt);
+  show_grips();
   setAccessibleDescription(readout());
   emit partChosen(part);
   viewport()->update();
@@ -190,81 +204,20 @@ void FlatView::take_chamber() {
 }
 
 Vec2 FlatView::snapped(const FlatPartItem& item, const Vec2& wished_m) {
+  return snapped(item.box_m(), &item, wished_m);
+}
+
+Vec2 FlatView::snapped(const Bounds2& box_m, const FlatPartItem* except, const Vec2& wished_m) {
   constexpr double kReach_pixels = 7.0, kGrid_m = 0.5e-3;
   std::vector<Bounds2> others;
   for (const FlatPartItem* other : items_)
-    if (other != &item && other->parentItem() != &item && other->part().kind != LayoutPart::Kind::kChannel)
-      others.push_back(other->box_m());
+    if (!except || (other != except && other->parentItem() != except))
+      if (other->part().kind != LayoutPart::Kind::kChannel) others.push_back(other->box_m());
   const double reach_m = 1e-3 * kReach_pixels / std::max(0.1, transform().m11());
-  const Snapped moved = snapped_move(item.box_m(), others, wished_m, reach_m, kGrid_m);
+  const Snapped moved = snapped_move(box_m, others, wished_m, reach_m, kGrid_m);
   guide_x_m_ = moved.line_x_m;
   guide_y_m_ = moved.line_y_m;
   return moved.by_m;
-}
-
-void FlatView::mouseReleaseEvent(QMouseEvent* event) {
-  QGraphicsView::mouseReleaseEvent(event);
-  guide_x_m_ = guide_y_m_ = std::nullopt;
-  FlatPartItem* item = chosen_item();
-  if (!item || item->pos() == QPointF()) return;
-  const LayoutPart part = item->part();
-  const Vec2 by_m = item->moved_by_m();
-  item->setPos({});
-  tell_moved(part, by_m);
-}
-
-void FlatView::tell_moved(const LayoutPart& part, const Vec2& by_m) {
-  if (part.kind == LayoutPart::Kind::kChamber)
-    emit chamberMoved(ChamberId(static_cast<int>(part.index)), by_m);
-  else
-    emit partMoved(part, by_m);
-}
-
-void FlatView::step_part(int by) {
-  if (items_.empty()) return;
-  const auto count = static_cast<int>(items_.size());
-  const auto found = std::find(items_.begin(), items_.end(), chosen_item());
-  int next = by > 0 ? 0 : count - 1;
-  if (found != items_.end()) next = (static_cast<int>(found - items_.begin()) + by + count) % count;
-  choose_part(items_[static_cast<std::size_t>(next)]->part());
-}
-
-void FlatView::keyPressEvent(QKeyEvent* event) {
-  const double step_mm = event->modifiers() & Qt::ShiftModifier     ? 5.0
-                         : event->modifiers() & Qt::ControlModifier ? 0.1
-                                                                    : 1.0;
-  const auto part = chosen_part();
-  const auto move = [&](double right, double up) {
-    if (part && editable_ && part->kind != LayoutPart::Kind::kOutline)
-      tell_moved(*part, 1e-3 * step_mm * Vec2(right, up));
-  };
-  switch (event->key()) {
-    case Qt::Key_Left:
-      return move(-1, 0);
-    case Qt::Key_Right:
-      return move(1, 0);
-    case Qt::Key_Up:
-      return move(0, 1);
-    case Qt::Key_Down:
-      return move(0, -1);
-    case Qt::Key_PageDown:
-      return step_part(1);
-    case Qt::Key_PageUp:
-      return step_part(-1);
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-      return zoom(kZoomStep);
-    case Qt::Key_Minus:
-      return zoom(1.0 / kZoomStep);
-    case Qt::Key_Home:
-      return show_all();
-    case Qt::Key_Escape:
-      if (part) return choose_part(std::nullopt);
-      break;
-    default:
-      break;
-  }
-  QGraphicsView::keyPressEvent(event);
 }
 
 void FlatView::zoom(double factor) {
@@ -272,11 +225,8 @@ void FlatView::zoom(double factor) {
   const double now = transform().m11(), then = std::clamp(now * factor, kLeast, kMost);
   fitted_ = false;
   scale(then / now, then / now);
+  show_grips();
   scaled_.start();
-}
-
-void FlatView::wheelEvent(QWheelEvent* event) {
-  zoom(std::pow(kZoomStep, event->angleDelta().y() / 120.0));
 }
 
 void FlatView::show_all() {
@@ -286,6 +236,7 @@ void FlatView::show_all() {
   if (all.isEmpty()) return;
   fitInView(all.adjusted(-0.05 * all.width(), -0.16 * all.height(), 0.05 * all.width(), 0.16 * all.height()),
             Qt::KeepAspectRatio);
+  show_grips();
   scaled_.start();
 }
 
@@ -300,6 +251,7 @@ void FlatView::changeEvent(QEvent* event) {
 }
 
 QString FlatView::readout() const {
+  if (grips_.chosen()) return grips_.words();
   const FlatPartItem* item = chosen_item();
   if (!item) return tr("Nothing is chosen.");
   const Vec2 by = item->moved_by_m();
@@ -341,7 +293,8 @@ void FlatView::draw_words(QPainter& painter) {
   }
   const QFontMetricsF metrics(look.font);
   std::vector<QRectF> taken;
-  const QString words = chosen_item() ? readout() : tr("Proximal is up; x runs round the limb.");
+  const QString words =
+      chosen_item() || grips_.chosen() ? readout() : tr("Proximal is up; x runs round the limb.");
   const QString line = metrics.elidedText(words, Qt::ElideRight, area.width() - 32);
   draw_plate(painter,
              {8.0 + 0.5 * (metrics.horizontalAdvance(line) + 10), 8.0 + 0.5 * (metrics.height() + 4)}, line,

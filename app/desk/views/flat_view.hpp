@@ -1,7 +1,8 @@
 #pragma once
 // The layout flat, outer sheet towards the reader, proximal up, with the contact pressure of the shown state.
 // Parts are chosen by mouse or Page Up and Page Down, moved by dragging or the arrow keys (1 mm, with Shift
-// 5 mm, with Ctrl 0.1 mm); wheel, + and - zoom, Home shows all.
+// 5 mm, with Ctrl 0.1 mm); so are the points of the chosen part and the closing lines, which Ctrl with Page
+// Up and Page Down goes through. Escape ends a drag where it began; wheel, + and - zoom, Home shows all.
 
 #include <QGraphicsView>
 #include <QTimer>
@@ -10,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/desk/views/flat_grips.hpp"
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/shown_plan.hpp"
 
@@ -35,9 +37,11 @@ class FlatView : public QGraphicsView {
   // chamber is meant to go with it.
   void chamberMoved(ChamberId chamber, const Vec2& by_m);
   void partMoved(const LayoutPart& part, const Vec2& by_m);  // any other part
+  void gripMoved(const LayoutGrip& grip, const Layout& changed);
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -54,7 +58,12 @@ class FlatView : public QGraphicsView {
   void zoom(double factor);
   void step_part(int by);
   void tell_moved(const LayoutPart& part, const Vec2& by_m);
+  void move_chosen(const Vec2& by_m);
+  bool cancel_drag();
+  bool leave_chosen();
+  void show_grips();
   Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
+  Vec2 snapped(const Bounds2& box_m, const FlatPartItem* except, const Vec2& wished_m);
   void draw_words(QPainter& painter);
   QString readout() const;
   FlatPartItem* chosen_item() const;
@@ -62,6 +71,7 @@ class FlatView : public QGraphicsView {
   const ShownPlan& shown_;
   Selection& selection_;
   QGraphicsScene scene_;
+  FlatGrips grips_;
   QGraphicsPixmapItem* map_ = nullptr;
   std::vector<FlatPartItem*> items_;
   std::map<int, std::pair<QPixmap, QRectF>> maps_;  // a state each, drawn once

@@ -39,6 +39,7 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   connect(&session.runner(), &EstimateRunner::progressed, this,
           [this](const QString& stage, double fraction) {
             stage_->setText(stage_words(stage));
+            stage_->setMinimumWidth(stage_->sizeHint().width());  // the status bar would cut it
             progress_->setValue(static_cast<int>(100.0 * fraction));
           });
   hide();

@@ -97,11 +97,19 @@ void ViewArea::connect_edits() {
     move_part({LayoutPart::Kind::kChamber, index_of(chamber), 0}, by_m);
   });
   connect(flat_, &FlatView::partMoved, this, &ViewArea::move_part);
+  connect(flat_, &FlatView::gripMoved, this, &ViewArea::take_grip);
 }
 
 void ViewArea::move_part(const LayoutPart& part, const Vec2& by_m) {
   session_.edit_layout(tr("Move %1").arg(part_title(session_.plan().layout, part)),
                        with_part_moved(session_.plan().layout, part, by_m));
+}
+
+void ViewArea::take_grip(const LayoutGrip& grip, const Layout& changed) {
+  const bool point = grip.kind == LayoutGrip::Kind::kPoint;
+  const Layout& layout = session_.plan().layout;
+  session_.edit_layout(point ? tr("Move a point of %1").arg(part_title(layout, grip.part)) : tr("Closing"),
+                       changed);
 }
 
 void ViewArea::show_checked() {

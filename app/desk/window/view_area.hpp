@@ -39,6 +39,7 @@ class ViewArea : public QWidget {
   void arrange();
   void connect_session();
   void connect_edits();
+  void take_grip(const LayoutGrip& grip, const Layout& changed);
   void move_part(const LayoutPart& part, const Vec2& by_m);
   void show_checked();
   void show_result();

@@ -1,0 +1,132 @@
+// The flat view's answers to mouse and keyboard.
+
+#include <QGraphicsScene>
+#include <QKeyEvent>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "app/desk/views/flat_view.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kZoomStep = 1.2;
+
+}  // namespace
+
+void FlatView::mousePressEvent(QMouseEvent* event) {
+  grips_.unchoose();
+  QGraphicsView::mousePressEvent(event);
+  viewport()->update();
+}
+
+void FlatView::mouseReleaseEvent(QMouseEvent* event) {
+  QGraphicsView::mouseReleaseEvent(event);
+  guide_x_m_ = guide_y_m_ = std::nullopt;
+  viewport()->update();
+  if (const auto by_m = grips_.take_drag()) return move_chosen(*by_m);
+  FlatPartItem* item = chosen_item();
+  if (!item || item->pos() == QPointF()) return;
+  const LayoutPart part = item->part();
+  const Vec2 by_m = item->moved_by_m();
+  item->setPos({});
+  tell_moved(part, by_m);
+}
+
+// What is held by the mouse goes back to where it was and is let go.
+bool FlatView::cancel_drag() {
+  FlatPartItem* item = chosen_item();
+  const bool part = item && item->pos() != QPointF();
+  if (!part && !grips_.dragging()) return false;
+  if (QGraphicsItem* held = scene_.mouseGrabberItem()) held->ungrabMouse();
+  if (part) item->setPos({});
+  grips_.cancel_drag();
+  guide_x_m_ = guide_y_m_ = std::nullopt;
+  show_grips();
+  viewport()->update();
+  return true;
+}
+
+void FlatView::move_chosen(const Vec2& by_m) {
+  const auto part = chosen_part();
+  if (!editable_) return;
+  if (const auto grip = grips_.chosen())
+    emit gripMoved(*grip, grips_.moved_layout(*grip, by_m));
+  else if (part && part->kind != LayoutPart::Kind::kOutline)
+    tell_moved(*part, by_m);
+}
+
+void FlatView::tell_moved(const LayoutPart& part, const Vec2& by_m) {
+  if (part.kind == LayoutPart::Kind::kChamber)
+    emit chamberMoved(ChamberId(static_cast<int>(part.index)), by_m);
+  else
+    emit partMoved(part, by_m);
+}
+
+void FlatView::step_part(int by) {
+  if (items_.empty()) return;
+  const auto count = static_cast<int>(items_.size());
+  const auto found = std::find(items_.begin(), items_.end(), chosen_item());
+  int next = by > 0 ? 0 : count - 1;
+  if (found != items_.end()) next = (static_cast<int>(found - items_.begin()) + by + count) % count;
+  choose_part(items_[static_cast<std::size_t>(next)]->part());
+}
+
+void FlatView::keyPressEvent(QKeyEvent* event) {
+  const double step_mm = event->modifiers() & Qt::ShiftModifier     ? 5.0
+                         : event->modifiers() & Qt::ControlModifier ? 0.1
+                                                                    : 1.0;
+  const auto move = [&](double right, double up) { move_chosen(1e-3 * step_mm * Vec2(right, up)); };
+  const auto step = [&](int by) {
+    if (!(event->modifiers() & Qt::ControlModifier)) return step_part(by);
+    grips_.choose_next(by);
+    setAccessibleDescription(readout());
+    viewport()->update();
+  };
+  switch (event->key()) {
+    case Qt::Key_Left:
+      return move(-1, 0);
+    case Qt::Key_Right:
+      return move(1, 0);
+    case Qt::Key_Up:
+      return move(0, 1);
+    case Qt::Key_Down:
+      return move(0, -1);
+    case Qt::Key_PageDown:
+      return step(1);
+    case Qt::Key_PageUp:
+      return step(-1);
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+      return zoom(kZoomStep);
+    case Qt::Key_Minus:
+      return zoom(1.0 / kZoomStep);
+    case Qt::Key_Home:
+      return show_all();
+    case Qt::Key_Escape:
+      if (cancel_drag() || leave_chosen()) return;
+      break;
+    default:
+      break;
+  }
+  QGraphicsView::keyPressEvent(event);
+}
+
+// First the grip, then the part.
+bool FlatView::leave_chosen() {
+  if (grips_.chosen()) {
+    grips_.unchoose();
+    viewport()->update();
+    return true;
+  }
+  if (!chosen_part()) return false;
+  choose_part(std::nullopt);
+  return true;
+}
+
+void FlatView::wheelEvent(QWheelEvent* event) {
+  zoom(std::pow(kZoomStep, event->angleDelta().y() / 120.0));
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,77 @@
+#include "app/desk/views/layout_grip.hpp"
+
+#include <algorithm>
+
+namespace wrapgauge {
+namespace {
+
+using Kind = LayoutPart::Kind;
+
+std::optional<Length> length_of(const Closure& closure, const std::optional<Length>& worn) {
+  return closure.closing_length ? closure.closing_length : worn;
+}
+
+// girth = length (1 + stretch) whatever the layout: it is the body's.
+void set_length(Closure& closure, Length before, Length wished) {
+  constexpr Length kShortest = 1.0 * mm;
+  constexpr double kLeastStretch = -0.49, kMostStretch = 1.99;
+  const Length length = std::max(wished, kShortest);
+  if (closure.closing_length)
+    closure.closing_length = length;
+  else if (closure.stretch)
+    closure.stretch =
+        std::clamp((1.0 + *closure.stretch) * (before / length) - 1.0, kLeastStretch, kMostStretch);
+}
+
+// Of a layout that may be changed or one that may not.
+template <class AnyLayout>
+auto points_in(AnyLayout& layout, const LayoutPart& part) -> decltype(&layout.outline_m) {
+  switch (part.kind) {
+    case Kind::kOutline:
+      return &layout.outline_m;
+    case Kind::kChamber:
+      return &layout.chambers[part.index].boundary_m;
+    case Kind::kInsetLine:
+      return &layout.chambers[part.index].inset_lines[part.inset].path_m;
+    case Kind::kChannel:
+      return &layout.channels[part.index].path_m;
+    case Kind::kStrap:
+      return &layout.straps[part.index].boundary_m;
+    case Kind::kInsetSpot:
+    case Kind::kInlet:
+      break;
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+std::optional<ClosingWindow> closing_lines_of(const Layout& layout, const std::optional<Length>& worn) {
+  if (!layout.closure || layout.outline_m.empty()) return std::nullopt;
+  const Bounds2 box = bounds(layout.outline_m);
+  const Closure& closure = *layout.closure;
+  const Length length = length_of(closure, worn).value_or(Length());
+  return ClosingWindow{closure.from_x_m, closure.from_x_m + length.si(), 0.5 * closure.taper,
+                       0.5 * (box.low.y() + box.high.y())};
+}
+
+const std::vector<Vec2>* points_of(const Layout& layout, const LayoutPart& part) {
+  return points_in(layout, part);
+}
+
+Layout with_grip_moved(Layout layout, const LayoutGrip& grip, const Vec2& by_m,
+                       const std::optional<Length>& worn) {
+  if (grip.kind == LayoutGrip::Kind::kPoint) {
+    auto* points = points_in(layout, grip.part);
+    if (points && grip.point < points->size()) (*points)[grip.point] += by_m;
+    return layout;
+  }
+  if (!layout.closure) return layout;
+  if (grip.kind == LayoutGrip::Kind::kFirstLine)
+    layout.closure->from_x_m += by_m.x();
+  else if (const auto length = length_of(*layout.closure, worn))
+    set_length(*layout.closure, *length, *length + by_m.x() * metre);
+  return layout;
+}
+
+}  // namespace wrapgauge
