@@ -379,10 +379,6 @@
     <context>
         <name>wrapgauge::BodyStep</name>
         <message>
-            <source>Modulus %1 kPa, skin to bone %2 mm. %3 (%4)</source>
-            <translation>Modul %1 kPa, Haut bis Knochen %2 mm. %3 (%4)</translation>
-        </message>
-        <message>
             <source>Where the body comes from</source>
             <translation>Woher der Körper kommt</translation>
         </message>
@@ -445,58 +441,6 @@
         <message>
             <source>Mend the scan</source>
             <translation>Scan ausbessern</translation>
-        </message>
-        <message>
-            <source>Tissue</source>
-            <translation>Gewebe</translation>
-        </message>
-        <message>
-            <source>Muscle</source>
-            <translation>Muskel</translation>
-        </message>
-        <message>
-            <source>as the tissue says</source>
-            <translation>wie die Gewebezeile</translation>
-        </message>
-        <message>
-            <source>relaxed</source>
-            <translation>entspannt</translation>
-        </message>
-        <message>
-            <source>tense</source>
-            <translation>angespannt</translation>
-        </message>
-        <message>
-            <source>A tense muscle layer has 2.4 times the modulus of a relaxed one (judgement).</source>
-            <translation>Eine angespannte Muskelschicht hat den 2,4-fachen Modul einer entspannten (Einschätzung).</translation>
-        </message>
-        <message>
-            <source>Stiffness factor of the tissue</source>
-            <translation>Steifigkeitsfaktor des Gewebes</translation>
-        </message>
-        <message>
-            <source>Times the modulus of the tissue chosen; 1 as it stands.</source>
-            <translation>Mal dem Modul des gewählten Gewebes; 1: wie es ist.</translation>
-        </message>
-        <message>
-            <source>Friction of skin on silicone</source>
-            <translation>Reibung von Haut auf Silikon</translation>
-        </message>
-        <message>
-            <source>Coulomb coefficient; 0.5 unless you measured it (judgement).</source>
-            <translation>Reibungszahl nach Coulomb; 0,5, wenn nicht gemessen (Einschätzung).</translation>
-        </message>
-        <message>
-            <source>Stiffness</source>
-            <translation>Steifigkeit</translation>
-        </message>
-        <message>
-            <source>Friction</source>
-            <translation>Reibung</translation>
-        </message>
-        <message>
-            <source>Stiffness of the tissue</source>
-            <translation>Steifigkeit des Gewebes</translation>
         </message>
         <message>
             <source>Open a mesh</source>
@@ -687,14 +631,6 @@
             <source>Limit</source>
             <translation>Grenze</translation>
         </message>
-        <message>
-            <source>Chambers at the shown state</source>
-            <translation>Kammern im gezeigten Zustand</translation>
-        </message>
-        <message>
-            <source>chambers</source>
-            <translation>Kammern</translation>
-        </message>
     </context>
     <context>
         <name>wrapgauge::DrawingDialog</name>
@@ -837,10 +773,6 @@
         <message>
             <source>not said</source>
             <translation>nicht gesagt</translation>
-        </message>
-        <message>
-            <source>Outline, %1 chambers, %2 channels, %3 inlets, %4 straps.</source>
-            <translation>Umriss, %1 Kammern, %2 Kanäle, %3 Einlässe, %4 Gurte.</translation>
         </message>
         <message>
             <source>To mend: %1</source>
@@ -1652,22 +1584,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>PDF (*.pdf);;HTML (*.html);;Markdown (*.md)</translation>
         </message>
         <message>
-            <source>Edge of the standard mesh</source>
-            <translation>Kante des Standardnetzes</translation>
-        </message>
-        <message>
-            <source>Finer takes longer; the estimate says how far a coarser mesh is off.</source>
-            <translation>Feiner dauert länger; die Schätzung sagt, wie weit ein gröberes Netz abweicht.</translation>
-        </message>
-        <message>
-            <source>Mesh</source>
-            <translation>Netz</translation>
-        </message>
-        <message>
-            <source>Mesh edge</source>
-            <translation>Netzkante</translation>
-        </message>
-        <message>
             <source>Plan</source>
             <translation>Plan</translation>
         </message>
@@ -1682,6 +1598,10 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Name of the plan</source>
             <translation>Name des Plans</translation>
+        </message>
+        <message>
+            <source>The note is being made…</source>
+            <translation>Der Bericht wird erstellt …</translation>
         </message>
     </context>
     <context>
@@ -1750,6 +1670,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Change %1</source>
             <translation>%1 ändern</translation>
         </message>
+        <message>
+            <source>Strap</source>
+            <translation>Gurt</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PathStrip</name>
@@ -1784,14 +1708,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>highest pressure it can hold</source>
             <translation>höchster haltbarer Druck</translation>
-        </message>
-        <message>
-            <source>inside, highest inlet, %1</source>
-            <translation>innen, höchster Einlass, %1</translation>
-        </message>
-        <message>
-            <source>on the skin, %1</source>
-            <translation>auf der Haut, %1</translation>
         </message>
         <message>
             <source>No estimate yet: there is nothing to show of the inflation.</source>
@@ -1931,18 +1847,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Cloth on the outer sheet, along y; 0: none. Pulls only.</source>
             <translation>Stoff auf dem Außenblatt, längs y; 0: keiner. Zieht nur.</translation>
-        </message>
-        <message>
-            <source>Elongation at break %1 %. %2 (%3) %4 %5</source>
-            <translation>Bruchdehnung %1 %. %2 (%3) %4 %5</translation>
-        </message>
-        <message>
-            <source>%1, hardness</source>
-            <translation>%1, Härte</translation>
-        </message>
-        <message>
-            <source>%1, thickness</source>
-            <translation>%1, Dicke</translation>
         </message>
         <message>
             <source>Prestretch</source>
@@ -2173,6 +2077,14 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Closing</source>
             <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>%1 could not be read as a body.
+%2
+Open another file in the step Body; if this is a raw scan, tick Raw scan: mend it.</source>
+            <translation>%1 ließ sich nicht als Körper lesen.
+%2
+Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher Scan: ausbessern“ ankreuzen.</translation>
         </message>
     </context>
     <context>
@@ -2429,10 +2341,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Wie das Gewebe nachgibt</translation>
         </message>
         <message>
-            <source>Take the tissue&apos;s depth instead</source>
-            <translation>Stattdessen die Tiefe der Gewebezeile nehmen</translation>
-        </message>
-        <message>
             <source>the form&apos;s own</source>
             <translation>das der Form</translation>
         </message>
@@ -2461,8 +2369,24 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Tiefe des Gewebes</translation>
         </message>
         <message>
-            <source>The plan gives a depth from skin to bone at each of %1 points of the body&apos;s mesh.</source>
-            <translation>Der Plan gibt an jedem von %1 Punkten des Körpernetzes eine Tiefe von der Haut bis zum Knochen.</translation>
+            <source>Depth</source>
+            <translation>Tiefe</translation>
+        </message>
+        <message>
+            <source>Give this depth to the body as it is now</source>
+            <translation>Diese Tiefe dem jetzigen Körper geben</translation>
+        </message>
+        <message>
+            <source>Skin to bone over the whole body, instead of the table&apos;s; bony sites and regions keep their own. Measure it, for example with ultrasound, or take it from the literature.</source>
+            <translation>Haut bis Knochen am ganzen Körper, anstelle der Tabelle; Knochenstellen und Bereiche behalten ihre eigene. Messen, zum Beispiel mit Ultraschall, oder aus der Literatur nehmen.</translation>
+        </message>
+        <message>
+            <source>The plan gives %1 to %2 mm from skin to bone, one depth for each point of the body&apos;s mesh. A number typed above takes their place; unticked, the table&apos;s depth does.</source>
+            <translation>Der Plan gibt %1 bis %2 mm von der Haut bis zum Knochen, eine Tiefe für jeden Punkt des Körpernetzes. Eine Zahl, die oben eingetippt wird, tritt an ihre Stelle; ohne Haken die Tiefe der Tabelle.</translation>
+        </message>
+        <message>
+            <source>The body has changed since this depth was given.</source>
+            <translation>Der Körper hat sich geändert, seit diese Tiefe gegeben wurde.</translation>
         </message>
     </context>
     <context>

@@ -18,11 +18,15 @@ TEST_F(BadFile, ABadFileIsSaidInTheTerminalsWordsAndThePlanStays) {
   const StepState state = window_.session().state(PlanStep::kBody);
   ASSERT_EQ(state.findings.size(), 1);
   EXPECT_EQ(state.findings[0].toStdString(), terminal.problem().message);
+  const QString there = window_.views().shown().no_body();
+  EXPECT_TRUE(there.startsWith(QStringLiteral("nan_vertex.obj could not be read"))) << there.toStdString();
+  EXPECT_TRUE(there.contains(QString::fromStdString(terminal.problem().message)));
   picture(QStringLiteral("bad-file"));
   hand::drop(window_, root() / "holiday.txt");
   EXPECT_TRUE(window_.message().words().contains(QStringLiteral("holiday.txt")));
   hand::key(window_, Qt::Key_Z, Qt::ControlModifier);
   EXPECT_FALSE(has_body(window_.session().plan()));
+  EXPECT_TRUE(window_.views().shown().no_body().isEmpty());
 }
 
 }  // namespace

@@ -1,10 +1,12 @@
 #include <QCheckBox>
 #include <QDoubleSpinBox>
+#include <QMenu>
+#include <QPushButton>
 #include <QTableWidget>
 
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/choice.hpp"
-#include "tests/desk_window/window_fixture.hpp"
+#include "tests/desk_window/job_fixture.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -64,6 +66,110 @@ TEST_F(PlanFieldsTest, TissueSheetsAndSolvingSayAllThatAPlanFileSays) {
   for (int i = 0; i < 4; ++i) undo();
   EXPECT_EQ(plan().tissue_model, TissueModel::kFoundation);
   EXPECT_NE(plan().name, "night cuff");
+}
+
+// A demo plan, whose body and layout are there.
+class DemoFieldsTest : public JobTest {
+ protected:
+  DemoFieldsTest() { window_.start({}); }
+
+  const Plan& plan() { return window_.session().plan(); }
+  void undo() { hand::key(window_, Qt::Key_Z, Qt::ControlModifier); }
+  // Ticked or unticked, and taken back.
+  template <class Value>
+  void tick(const QString& words, const Value& value) {
+    const bool before = value();
+    hand::press(window_, words);
+    EXPECT_NE(value(), before) << words.toStdString();
+    EXPECT_EQ(static_cast<QCheckBox*>(hand::button(window_, words))->isChecked(), value());
+    undo();
+    EXPECT_EQ(value(), before) << words.toStdString();
+    EXPECT_EQ(static_cast<QCheckBox*>(hand::button(window_, words))->isChecked(), before);
+  }
+};
+
+TEST_F(DemoFieldsTest, EachSolverBoxChangesItsOwnSettingAndUndoTakesItBack) {
+  open(PlanStep::kNote);
+  const InflationOptions before = plan().solver;
+  tick(QStringLiteral("Sheets resist bending"), [&] { return plan().solver.bending; });
+  tick(QStringLiteral("Sheets carry no compression"), [&] { return plan().solver.relaxed_compression; });
+  tick(QStringLiteral("Compare with the other way"), [&] { return plan().compare_wrinkled; });
+  hand::press(window_, QStringLiteral("Sheets resist bending"));
+  EXPECT_EQ(plan().solver.relaxed_compression, before.relaxed_compression);
+  EXPECT_EQ(plan().solver.steps, before.steps);
+  EXPECT_EQ(window_.session().stale().size(), window_.session().solved() ? 1U : 0U);
+}
+
+TEST_F(DemoFieldsTest, TheEdgeBesideSeamsIsAtMostTheMeshEdgeAndBringsItsBand) {
+  open(PlanStep::kNote);
+  const auto before = plan().mesh_seam_edge;
+  if (!before) hand::press(window_, QStringLiteral("Beside seams"));
+  ASSERT_TRUE(plan().mesh_seam_edge);
+  hand::type(window_, QStringLiteral("Beside seams"), QStringLiteral("2.5"));
+  EXPECT_NEAR(*plan().mesh_seam_edge / mm, 2.5, 1e-12);
+  if (!plan().mesh_seam_band) hand::press(window_, QStringLiteral("As far as"));
+  hand::type(window_, QStringLiteral("As far as"), QStringLiteral("8"));
+  ASSERT_TRUE(plan().mesh_seam_band);
+  EXPECT_NEAR(*plan().mesh_seam_band / mm, 8.0, 1e-12);
+  hand::type(window_, QStringLiteral("Beside seams"), QStringLiteral("29"));
+  EXPECT_EQ(*plan().mesh_seam_edge, plan().mesh_edge) << "coarser beside seams than elsewhere";
+  hand::press(window_, QStringLiteral("Beside seams"));
+  EXPECT_FALSE(plan().mesh_seam_edge);
+  EXPECT_FALSE(plan().mesh_seam_band) << "a band without an edge cannot be read back";
+}
+
+TEST_F(DemoFieldsTest, PrestretchOfEachSheetIsTypedInPercent) {
+  open(PlanStep::kLayout);
+  const Layout before = plan().layout;
+  hand::type(window_, QStringLiteral("Skin sheet, stretched"), QStringLiteral("5"));
+  EXPECT_EQ(plan().layout.skin_sheet.prestretch, 1.05);
+  EXPECT_EQ(plan().layout.outer_sheet.prestretch, before.outer_sheet.prestretch);
+  hand::type(window_, QStringLiteral("Outer sheet, stretched"), QStringLiteral("12.5"));
+  EXPECT_EQ(plan().layout.outer_sheet.prestretch, 1.125);
+  EXPECT_EQ(plan().layout.skin_sheet.prestretch, 1.05);
+  EXPECT_EQ(plan().layout.skin_sheet.material, before.skin_sheet.material);
+  undo();
+  EXPECT_EQ(plan().layout.skin_sheet.prestretch, before.skin_sheet.prestretch);
+}
+
+TEST_F(DemoFieldsTest, ADepthOfTheTissueHoldsOnTheWholeBodyAndFollowsABodyThatChanges) {
+  ASSERT_TRUE(wait_for_checks());
+  open(PlanStep::kBody);
+  const auto points = [&] {
+    return static_cast<std::size_t>(window_.session().last_checked()->body->body.surface.vertices_m.rows());
+  };
+  hand::press(window_, QStringLiteral("Depth"));
+  hand::type(window_, QStringLiteral("Depth"), QStringLiteral("14"));
+  EXPECT_EQ(plan().tissue_depth_mm, std::vector<double>(points(), 14.0));
+  ASSERT_TRUE(wait_for_checks());
+  ASSERT_TRUE(window_.session().checked()->prepared)
+      << window_.session().state(PlanStep::kWear).words.toStdString();
+  EXPECT_NEAR(window_.session().checked()->prepared->bed.depth_m.maxCoeff(), 0.014, 1e-9);
+  hand::type(window_, QStringLiteral("Edge"), QStringLiteral("5"));
+  ASSERT_TRUE(wait_for_checks());
+  EXPECT_NE(plan().tissue_depth_mm.size(), points());
+  EXPECT_TRUE(is_said(QStringLiteral("The body has changed since this depth was given.")));
+  hand::press(window_, QStringLiteral("Give this depth to the body as it is now"));
+  EXPECT_EQ(plan().tissue_depth_mm, std::vector<double>(points(), 14.0));
+  ASSERT_TRUE(wait_for_checks());
+  EXPECT_TRUE(window_.session().checked()->prepared);
+  hand::press(window_, QStringLiteral("Depth"));
+  EXPECT_TRUE(plan().tissue_depth_mm.empty());
+}
+
+TEST_F(DemoFieldsTest, AStrapIsAddedChosenAndChangedByNumber) {
+  open(PlanStep::kLayout);
+  const auto before = plan().layout.straps.size();
+  auto* add = static_cast<QPushButton*>(hand::button(window_, QStringLiteral("Add a part to the layout")));
+  for (QAction* action : add->menu()->actions())
+    if (action->text() == QStringLiteral("Strap")) action->trigger();
+  ASSERT_EQ(plan().layout.straps.size(), before + 1);
+  settle(20);
+  hand::type(window_, QStringLiteral("Stiffness"), QStringLiteral("35"));
+  EXPECT_NEAR(plan().layout.straps.back().stiffness / N_per_mm, 35.0, 1e-9);
+  undo();
+  undo();
+  EXPECT_EQ(plan().layout.straps.size(), before);
 }
 
 TEST_F(PlanFieldsTest, AFieldThatIsNotTouchedKeepsEveryDigitOfThePlan) {

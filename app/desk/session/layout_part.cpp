@@ -128,6 +128,37 @@ void erase_at(List& list, std::size_t index) {
   if (index < list.size()) list.erase(list.begin() + static_cast<std::ptrdiff_t>(index));
 }
 
+bool strap_at(const Layout& layout, const Vec2& point) {
+  return std::any_of(layout.straps.begin(), layout.straps.end(),
+                     [&](const Strap& strap) { return contains(strap.boundary_m, point); });
+}
+
+// Where cloth can go on: the longest stretch of the outline that looks along x and has none yet, on the right
+// if there is one.
+std::pair<Vec2, Vec2> edge_for_strap(const Layout& layout) {
+  const Polygon loop = counter_clockwise(layout.outline_m);
+  std::pair<Vec2, Vec2> best{loop[0], loop[1 % loop.size()]};
+  double most = -1.0;
+  for (std::size_t i = 0; i < loop.size(); ++i) {
+    const Vec2 a = loop[i], b = loop[(i + 1) % loop.size()];
+    const double rise = b.y() - a.y();  // counter-clockwise: a rising edge looks to the right
+    const bool used = strap_at(layout, 0.5 * (a + b) + Vec2(rise > 0.0 ? 1e-3 : -1e-3, 0.0));
+    const double worth = used ? 0.0 : rise > 0.0 ? rise : -0.5 * rise;
+    if (worth <= most) continue;
+    most = worth;
+    best = {a, b};
+  }
+  return best;
+}
+
+// Eight tenths of that edge wide, 60 mm long; cloth as in the demo (judgement).
+Strap new_strap(const Layout& layout) {
+  const auto [a, b] = edge_for_strap(layout);
+  const Vec2 low = a + 0.1 * (b - a), high = b - 0.1 * (b - a);
+  const Vec2 on(b.y() > a.y() ? 0.06 : -0.06, 0.0);
+  return {free_name(layout.straps, "strap"), {low, low + on, high + on, high}, 20.0 * N_per_mm, 1.0 * mm};
+}
+
 }  // namespace
 
 std::vector<LayoutPart> layout_parts(const Layout& layout) {
@@ -310,8 +341,10 @@ Layout with_new_part(Layout layout, Kind kind, std::size_t chamber) {
     case Kind::kInlet:
       layout.inlets.push_back({free_name(layout.inlets, "inlet"), middle});
       break;
-    case Kind::kOutline:
     case Kind::kStrap:
+      layout.straps.push_back(new_strap(layout));
+      break;
+    case Kind::kOutline:
       break;
   }
   return layout;

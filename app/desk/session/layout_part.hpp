@@ -33,7 +33,8 @@ std::optional<Layout> with_name(Layout layout, const LayoutPart& part, const std
 Layout without_part(Layout layout, const LayoutPart& part);
 
 // New parts go beside or inside what is there: a chamber right of the outline's middle, a spot or line in the
-// middle of the chamber, a channel from it to the next chamber, an inlet in it.
+// middle of the chamber, a channel from it to the next chamber, an inlet in it, a strap where the outline
+// ends along x.
 Layout with_new_part(Layout layout, LayoutPart::Kind kind, std::size_t chamber);
 
 }  // namespace wrapgauge

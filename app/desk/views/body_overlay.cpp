@@ -31,12 +31,13 @@ void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbVi
                             const SightLine* sight, const QString& hint) {
   const bool pressed = scene && scene->worn() && scene->worn()->pressure_pa.size() > 0;
   const bool same = scene_ && scene && scene_->skin == scene->skin && same_view(view, view_) &&
-                    sight == sight_ && hint == hint_ && pressed == pressed_ &&
+                    sight == sight_ && hint == hint_ && no_body_ == shown_.no_body() && pressed == pressed_ &&
                     names(*scene) == names(*scene_);
   scene_ = std::move(scene);
   view_ = view;
   sight_ = sight;
   hint_ = hint;
+  no_body_ = shown_.no_body();
   pressed_ = pressed;
   if (!same) update();
 }
@@ -53,7 +54,9 @@ void BodyOverlay::draw(QPainter& painter) const {
     painter.setPen(look.colours.ink);
     painter.drawText(
         rect().adjusted(30, 30, -30, -30), Qt::AlignCenter | Qt::TextWordWrap,
-        tr("No body yet. Open a mesh file or make a form in the step Body, or drop a file here."));
+        !no_body_.isEmpty()
+            ? no_body_
+            : tr("No body yet. Open a mesh file or make a form in the step Body, or drop a file here."));
     return;
   }
   // A limb that goes on beyond the lower edge fades out under the buttons instead of being cut off.

@@ -32,7 +32,7 @@ class BodyOverlay : public QWidget {
   LimbView view_;
   bool pressed_ = false;
   const SightLine* sight_ = nullptr;
-  QString hint_;
+  QString hint_, no_body_;
 };
 
 }  // namespace wrapgauge

@@ -184,7 +184,8 @@ void PathStrip::draw_curve() {
   right = along.value;
   top = up.value;
   inside_->setTickCount(along.ticks);
-  peak_->setTickCount(up.ticks);
+  up_ticks_ = up.ticks;
+  show_ticks();
   if (limit > 0.0) limit_->replace(QList<QPointF>{{0.0, limit}, {right, limit}});
   if (hold) holds_->replace(QList<QPointF>{{in_unit(hold->pressure), 0.0}, {in_unit(hold->pressure), top}});
   limit_->setVisible(limit > 0.0);
@@ -225,11 +226,20 @@ QImage PathStrip::picture() {
 // Where there is little room the curve takes it all; the words above say what it shows.
 void PathStrip::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  const bool roomy = height() > 15 * fontMetrics().height();
-  inside_->setTitleVisible(roomy);
-  peak_->setTitleVisible(roomy);
-  peak_->setTickCount(roomy ? 5 : 3);
-  view_->chart()->legend()->setVisible(roomy);
+  inside_->setTitleVisible(roomy());
+  peak_->setTitleVisible(roomy());
+  show_ticks();
+  view_->chart()->legend()->setVisible(roomy());
+}
+
+bool PathStrip::roomy() const {
+  return height() > 15 * fontMetrics().height();
+}
+
+// Numbers that stand closer than a line of text would be cut to dots.
+void PathStrip::show_ticks() {
+  const double room = view_->chart()->plotArea().height() / std::max(1.0, 1.6 * fontMetrics().height());
+  peak_->setTickCount(room >= up_ticks_ ? up_ticks_ : 2);
 }
 
 void PathStrip::changeEvent(QEvent* event) {

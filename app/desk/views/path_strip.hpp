@@ -34,6 +34,8 @@ class PathStrip : public QWidget {
   void draw_curve();
   void show_state();
   void take_colours();
+  bool roomy() const;
+  void show_ticks();
   double in_unit(Pressure pressure) const;
 
   const ShownPlan& shown_;
@@ -44,6 +46,7 @@ class PathStrip : public QWidget {
   QLineSeries *curve_, *limit_, *holds_;
   QScatterSeries *states_, *now_;
   QValueAxis *inside_, *peak_;
+  int up_ticks_ = 6;  // that suit the numbers; fewer stand where there is no room
 };
 
 }  // namespace wrapgauge

@@ -26,6 +26,12 @@ void ShownPlan::show_body(std::shared_ptr<const Body> body, std::vector<BonySite
   emit bodyChanged();
 }
 
+void ShownPlan::say_no_body(const QString& words) {
+  if (no_body_ == words) return;
+  no_body_ = words;
+  emit bodyChanged();
+}
+
 void ShownPlan::show_layout(std::shared_ptr<const Layout> layout) {
   layout_ = std::move(layout);
   const auto chamber = selection_.chamber();

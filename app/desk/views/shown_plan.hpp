@@ -26,6 +26,8 @@ class ShownPlan : public QObject {
   // Null takes it away. `sites`: the body's and the plan's.
   void show_body(std::shared_ptr<const Body> body, std::vector<BonySite> sites = {},
                  std::vector<SkinRegion> regions = {});
+  // Why there is no body, or empty; shown in its place.
+  void say_no_body(const QString& words);
   void show_layout(std::shared_ptr<const Layout> layout);
   void show_worn(std::shared_ptr<const Prepared> worn);
   // Its own body and layout are shown when none were. States before the last are read on a thread of their
@@ -37,6 +39,7 @@ class ShownPlan : public QObject {
   void mark(std::vector<ProblemPlace> places);
 
   const std::shared_ptr<const Body>& body() const { return body_; }
+  const QString& no_body() const { return no_body_; }
   const std::shared_ptr<const SkinSurface>& skin() const { return skin_; }  // of body()
   const std::vector<BonySite>& sites() const { return sites_; }
   const std::vector<SkinRegion>& regions() const { return regions_; }
@@ -65,6 +68,7 @@ class ShownPlan : public QObject {
 
   Selection& selection_;
   std::shared_ptr<const Body> body_;
+  QString no_body_;
   std::shared_ptr<const SkinSurface> skin_;
   std::vector<BonySite> sites_;
   std::vector<SkinRegion> regions_;

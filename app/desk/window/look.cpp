@@ -1,7 +1,9 @@
 #include "app/desk/window/look.hpp"
 
 #include <QApplication>
-#include <QStyle>
+#include <QPainter>
+#include <QProxyStyle>
+#include <QStyleOption>
 
 namespace wrapgauge {
 namespace {
@@ -38,6 +40,27 @@ QPalette palette_of(const Colours& c) {
   return palette;
 }
 
+// Boxes to tick get a rim that is seen on any ground: the style's own is a shade of the ground, lost on a
+// dark one.
+class RimmedStyle : public QProxyStyle {
+ public:
+  RimmedStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+  void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget) const override {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    const bool box = element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck;
+    if (!box && element != PE_IndicatorRadioButton) return;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setBrush(Qt::NoBrush);
+    painter->setPen(QPen(option->palette.color(QPalette::PlaceholderText), 1.2));
+    const QRectF rim = QRectF(option->rect).adjusted(0.8, 0.8, -0.8, -0.8);
+    box ? painter->drawRoundedRect(rim, 2.0, 2.0) : painter->drawEllipse(rim);
+    painter->restore();
+  }
+};
+
 }  // namespace
 
 QPalette light_palette() {
@@ -56,7 +79,7 @@ QPalette dark_palette() {
 
 void apply_look(Look look) {
   static const QPalette desktop = QApplication::palette();
-  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setStyle(new RimmedStyle);
   const bool dark =
       look == Look::kDark || (look == Look::kAsDesktop && desktop.color(QPalette::Window).lightness() < 128);
   QApplication::setPalette(dark ? dark_palette() : light_palette());

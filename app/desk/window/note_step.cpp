@@ -12,6 +12,23 @@
 #include "model/core/file.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// On any thread: the picture is painted into memory.
+MadeNote made_note(const SolvedPlan& solved) {
+  MadeNote made;
+  const auto note = study_note(*solved.summary, solved.summary->inputs);
+  if (!note) {
+    made.problem = QString::fromStdString(note.problem().message);
+    return made;
+  }
+  made.picture = note_picture(*solved.estimate);
+  for (std::size_t page = 0; page < note->pages.size(); ++page)
+    made.pages += QString::fromStdString(note_page_html(*note, page)) + QStringLiteral("<hr/>");
+  return made;
+}
+
+}  // namespace
 
 NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
@@ -21,12 +38,15 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
       save_(new QPushButton(tr("Save the note…"), this)),
       open_(new QPushButton(tr("Read it large"), this)),
       preview_(new QTextBrowser(this)) {
+  maker_.setMaxThreadCount(1);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   preview_->setAccessibleName(tr("Preview of the study note"));
+  preview_->setObjectName(QStringLiteral("note preview"));
   preview_->setMinimumHeight(320);
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
+  preview_->setWordWrapMode(QTextOption::WordWrap);  // a long word in a narrow cell stays whole
   name_->setAccessibleName(tr("Name of the plan, as reports call it"));
   name_->setObjectName(QStringLiteral("plan name"));
   name_->setMaxLength(120);
@@ -61,6 +81,11 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   });
 }
 
+// What is being made is waited for: its answer would find no one.
+NoteStep::~NoteStep() {
+  maker_.waitForDone();
+}
+
 void NoteStep::show_plan() {
   name_->setText(QString::fromStdString(plan().name));
 }
@@ -71,30 +96,38 @@ void NoteStep::show_solved() {
   words_->setText(ready ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
                         : state.words);
   save_->setEnabled(ready);
-  open_->setEnabled(ready);
+  open_->setEnabled(ready && !made_.pages.isEmpty());
   preview_->setVisible(ready);
   const auto checked = session().last_checked();
   estimate_->setEnabled(checked && checked->can_be_solved());
   if (ready && shown_ != session().solved()) show_preview();
 }
 
+// The picture takes a third of a second: the window answers meanwhile.
 void NoteStep::show_preview() {
   shown_ = session().solved();
-  show_note(*preview_, 260);
+  made_ = {};
+  open_->setEnabled(false);
+  preview_->setPlainText(tr("The note is being made…"));
+  maker_.start([this, solved = shown_] {
+    auto made = std::make_shared<MadeNote>(made_note(*solved));
+    QMetaObject::invokeMethod(this, [this, solved, made] {
+      if (solved != shown_) return;  // another result came meanwhile
+      made_ = std::move(*made);
+      open_->setEnabled(save_->isEnabled() && !made_.pages.isEmpty());
+      show_note(*preview_, 260);
+    });
+  });
 }
 
 void NoteStep::show_note(QTextBrowser& browser, int picture_width) const {
   browser.clear();
-  const auto note = study_note(*shown_->summary, shown_->summary->inputs);
-  if (!note) return browser.setPlainText(QString::fromStdString(note.problem().message));
-  const QImage picture = note_picture(*shown_->estimate);
+  if (made_.pages.isEmpty()) return browser.setPlainText(made_.problem);
   browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture),
-                                  picture.scaledToWidth(picture_width, Qt::SmoothTransformation));
+                                  made_.picture.scaledToWidth(picture_width, Qt::SmoothTransformation));
   // The note is printed on white, and so it is shown.
   browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
-  QString pages;
-  for (std::size_t page = 0; page < note->pages.size(); ++page)
-    pages += QString::fromStdString(note_page_html(*note, page)) + QStringLiteral("<hr/>");
+  QString pages = made_.pages;
   pages.replace(QStringLiteral("width=\"690\""), QStringLiteral("width=\"%1\"").arg(picture_width));
   browser.setHtml(pages);
 }

@@ -1,19 +1,28 @@
 #pragma once
 // Step Note: the study note as it will be printed, and where it is saved.
 
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTextBrowser>
+#include <QThreadPool>
 
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
 
+// The pages as HTML and the picture they show; no pages: the problem says why.
+struct MadeNote {
+  QString pages, problem;
+  QImage picture;
+};
+
 class NoteStep : public StepForm {
   Q_OBJECT
  public:
   explicit NoteStep(PlanSession& session, QWidget* parent = nullptr);
+  ~NoteStep() override;
 
   void ask_where_to_save();
   // By the ending: .pdf, .html or .md; the last two with their picture beside them.
@@ -36,6 +45,8 @@ class NoteStep : public StepForm {
   QPushButton *estimate_, *save_, *open_;
   QTextBrowser* preview_;
   std::shared_ptr<const SolvedPlan> shown_;
+  MadeNote made_;  // of `shown_`
+  QThreadPool maker_;
 };
 
 }  // namespace wrapgauge

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace wrapgauge {
 namespace {
@@ -58,6 +59,7 @@ void PartEditor::make_buttons(QLayout& column) {
   menu->addAction(tr("Inset line in this chamber"), this, [this] { add_part(Kind::kInsetLine); });
   menu->addAction(tr("Channel to the next chamber"), this, [this] { add_part(Kind::kChannel); });
   menu->addAction(tr("Inlet in this chamber"), this, [this] { add_part(Kind::kInlet); });
+  menu->addAction(tr("Strap"), this, [this] { add_part(Kind::kStrap); });
   add_->setMenu(menu);
   remove_ = new QPushButton(tr("Remove"), this);
   remove_->setAccessibleName(tr("Remove this part"));
@@ -93,7 +95,13 @@ void PartEditor::show_chamber(int chamber) {
 void PartEditor::add_part(Kind kind) {
   const bool inside = kind == Kind::kInsetSpot || kind == Kind::kInsetLine || kind == Kind::kChannel;
   if (inside && plan().layout.chambers.empty()) return;
+  const auto before = layout_parts(plan().layout);
   session().edit_layout(tr("Add a part"), with_new_part(plan().layout, kind, chamber()));
+  const auto now = layout_parts(plan().layout);
+  for (std::size_t i = 0; i < now.size(); ++i)
+    if (std::find(before.begin(), before.end(), now[i]) == before.end())
+      parts_->setCurrentIndex(static_cast<int>(i));
+  rebuild_numbers();
 }
 
 void PartEditor::rename() {

@@ -30,6 +30,7 @@ class StepForm : public QWidget {
   // Changes a copy of the plan and hands it over as one edit. Same `merge` in a row: one step of undo.
   void change(const QString& words, const QString& merge, const std::function<void(Plan&)>& edit);
   PlanSession& session() { return session_; }
+  const PlanSession& session() const { return session_; }
   const Plan& plan() const { return session_.plan(); }
 
  private:

@@ -1,6 +1,7 @@
 #include "app/desk/window/tissue_panel.hpp"
 
 #include <QFormLayout>
+#include <algorithm>
 
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
@@ -41,12 +42,12 @@ TissuePanel::TissuePanel(PlanSession& session, QWidget* parent)
       model_(new Choice(tr("How tissue gives way"), this)),
       values_(words_label({}, this)),
       depths_(words_label({}, this)),
-      drop_depths_(new QPushButton(tr("Take the tissue's depth instead"), this)) {
+      fit_depths_(new QPushButton(tr("Give this depth to the body as it is now"), this)) {
   QFormLayout* form = column_form(this);
   make_choices(*form);
   make_numbers(*form);
   form->addRow(depths_);
-  form->addRow(drop_depths_);
+  form->addRow(fit_depths_);
   connect_choices();
 }
 
@@ -82,10 +83,17 @@ void TissuePanel::make_numbers(QFormLayout& form) {
                [this](Plan& plan) { plan.tissue_poisson = poisson_.value(); });
       });
   poisson_.field->setObjectName(QStringLiteral("poisson"));
+  depth_ = optional_number(
+      this, tr("Depth"), QStringLiteral("mm"), {0.5, 300.0, 1, 1.0},
+      tr("Skin to bone over the whole body, instead of the table's; bony sites and regions keep their own. "
+         "Measure it, for example with ultrasound, or take it from the literature."),
+      [this] { take_depth(); });
+  depth_.field->setObjectName(QStringLiteral("tissue depth"));
   friction_ = new NumberField(tr("Friction of skin on silicone"), {}, {0.0, 3.0, 2, 0.05}, this);
   friction_->say_source(tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
   form.addRow(tr("Stiffness"), stiffness_);
   form.addRow(poisson_.box, poisson_.field);
+  form.addRow(depth_.box, depth_.field);
   form.addRow(tr("Friction"), friction_);
   connect(stiffness_, &NumberField::edited, this, [this](double value) {
     change(tr("Stiffness of the tissue"), QStringLiteral("tissue.stiffness"), [&](Plan& plan) {
@@ -114,9 +122,44 @@ void TissuePanel::connect_choices() {
     change(tr("How tissue gives way"), {},
            [&](Plan& plan) { plan.tissue_model = static_cast<TissueModel>(value.toInt()); });
   });
-  connect(drop_depths_, &QPushButton::clicked, this, [this] {
-    change(tr("Depth of the tissue"), {}, [](Plan& plan) { plan.tissue_depth_mm.clear(); });
+  connect(fit_depths_, &QPushButton::clicked, this, &TissuePanel::take_depth);
+}
+
+std::size_t TissuePanel::body_points() const {
+  const auto checked = session().last_checked();
+  return checked && checked->body ? static_cast<std::size_t>(checked->body->body.surface.vertices_m.rows())
+                                  : 0;
+}
+
+// The plan gives one for each point of the body's mesh: the field gives all the same.
+void TissuePanel::take_depth() {
+  const auto depth = depth_.value();
+  change(tr("Depth of the tissue"), QStringLiteral("tissue.depth"), [&](Plan& plan) {
+    plan.tissue_depth_mm.clear();
+    if (depth) plan.tissue_depth_mm.assign(body_points(), *depth);
   });
+}
+
+void TissuePanel::show_depth(std::optional<double> of_table_mm) {
+  const auto& depths = plan().tissue_depth_mm;
+  const auto number = [](double depth_mm) { return text(number_text(depth_mm, 3)); };
+  depth_.box->setEnabled(!depths.empty() || body_points() > 0);
+  depths_->setVisible(false);
+  fit_depths_->setVisible(false);
+  if (depths.empty()) return depth_.show({}, of_table_mm.value_or(20.0));
+  const auto [least, most] = std::minmax_element(depths.begin(), depths.end());
+  depth_.show(*least, *least);
+  if (*least < *most) {
+    depths_->setText(
+        tr("The plan gives %1 to %2 mm from skin to bone, one depth for each point of the body's "
+           "mesh. A number typed above takes their place; unticked, the table's depth does.")
+            .arg(number(*least), number(*most)));
+    depths_->setVisible(true);
+  } else if (body_points() > 0 && depths.size() != body_points()) {
+    depths_->setText(tr("The body has changed since this depth was given."));
+    depths_->setVisible(true);
+    fit_depths_->setVisible(true);
+  }
 }
 
 void TissuePanel::show_plan() {
@@ -132,11 +175,7 @@ void TissuePanel::show_plan() {
   values_->setVisible(site.ok());
   values_->setText(site ? values_of(*site) : QString());
   values_->setToolTip(site ? source_of(*site) : QString());
-  const auto depths = plan().tissue_depth_mm.size();
-  depths_->setVisible(depths > 0);
-  drop_depths_->setVisible(depths > 0);
-  depths_->setText(
-      tr("The plan gives a depth from skin to bone at each of %1 points of the body's mesh.").arg(depths));
+  show_depth(site ? std::optional(site->depth / mm) : std::nullopt);
 }
 
 }  // namespace wrapgauge

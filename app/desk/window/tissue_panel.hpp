@@ -18,18 +18,22 @@ class TissuePanel : public StepForm {
 
  protected:
   void show_plan() override;
+  void show_checked() override { show_plan(); }
 
  private:
   void make_choices(QFormLayout& form);
   void make_numbers(QFormLayout& form);
   void connect_choices();
+  std::size_t body_points() const;  // 0: the body is not known yet
+  void take_depth();
+  void show_depth(std::optional<double> of_table_mm);
 
   std::vector<TissueSite> sites_;
   Choice *site_, *posture_, *model_;
   NumberField *stiffness_, *friction_;
-  OptionalNumber poisson_;
+  OptionalNumber poisson_, depth_;
   QLabel *values_, *depths_;
-  QPushButton* drop_depths_;
+  QPushButton* fit_depths_;
 };
 
 }  // namespace wrapgauge

@@ -15,6 +15,18 @@ QString mm_words(Length length) {
   return QString::fromStdString(number_text(length / mm, 3)) + QStringLiteral(" mm");
 }
 
+// Empty: there is a body, or none was asked for.
+QString no_body_words(const CheckedPlan& checked) {
+  if (checked.body || !checked.body_problem) return {};
+  const QString why = QString::fromStdString(checked.body_problem->message);
+  const auto* file = std::get_if<BodyFile>(&checked.plan->body);
+  if (!file) return why;
+  return ViewArea::tr(
+             "%1 could not be read as a body.\n%2\nOpen another file in the step Body; if this is a raw "
+             "scan, tick Raw scan: mend it.")
+      .arg(QString::fromStdString(file->file.filename().string()), why);
+}
+
 }  // namespace
 
 ViewArea::ViewArea(PlanSession& session, QWidget* parent)
@@ -82,7 +94,9 @@ void ViewArea::connect_session() {
   connect(&session_, &PlanSession::planChanged, this, [this] {
     shown_.show_layout(has_layout(session_.plan()) ? std::make_shared<const Layout>(session_.plan().layout)
                                                    : nullptr);
-    if (!has_body(session_.plan())) shown_.show_body(nullptr);
+    if (has_body(session_.plan())) return;
+    shown_.show_body(nullptr);
+    shown_.say_no_body({});
   });
   connect(&session_, &PlanSession::checkedChanged, this, &ViewArea::show_checked);
   connect(&session_, &PlanSession::solvedChanged, this, &ViewArea::show_result);
@@ -123,6 +137,7 @@ void ViewArea::show_checked() {
   } else {
     shown_.show_body(nullptr);
   }
+  shown_.say_no_body(no_body_words(*checked));
   shown_.show_worn(checked->prepared);
   std::vector<ProblemPlace> places;
   for (const auto& problem : checked->layout_problems)
