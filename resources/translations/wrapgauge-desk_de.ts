@@ -96,6 +96,325 @@
         </message>
     </context>
     <context>
+        <name>Measure</name>
+        <message>
+            <source>Wrist</source>
+            <translation>Handgelenk</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>Girth hand root</source>
+            <translation>Umfang Handwurzel</translation>
+        </message>
+        <message>
+            <source>Girth wrist</source>
+            <translation>Umfang Handgelenk</translation>
+        </message>
+        <message>
+            <source>Girth above</source>
+            <translation>Umfang darüber</translation>
+        </message>
+        <message>
+            <source>Aspect wrist</source>
+            <translation>Breite : Dicke Handgelenk</translation>
+        </message>
+        <message>
+            <source>Edge</source>
+            <translation>Netzkante</translation>
+        </message>
+        <message>
+            <source>Forearm</source>
+            <translation>Unterarm</translation>
+        </message>
+        <message>
+            <source>Girth forearm</source>
+            <translation>Umfang Unterarm</translation>
+        </message>
+        <message>
+            <source>Girth elbow</source>
+            <translation>Umfang Ellbogen</translation>
+        </message>
+        <message>
+            <source>Aspect elbow</source>
+            <translation>Breite : Dicke Ellbogen</translation>
+        </message>
+        <message>
+            <source>Upper arm</source>
+            <translation>Oberarm</translation>
+        </message>
+        <message>
+            <source>Girth middle</source>
+            <translation>Umfang Mitte</translation>
+        </message>
+        <message>
+            <source>Girth armpit</source>
+            <translation>Umfang Achsel</translation>
+        </message>
+        <message>
+            <source>Hand back</source>
+            <translation>Handrücken</translation>
+        </message>
+        <message>
+            <source>Girth hand</source>
+            <translation>Umfang Hand</translation>
+        </message>
+        <message>
+            <source>Aspect hand</source>
+            <translation>Breite : Dicke Hand</translation>
+        </message>
+        <message>
+            <source>Thigh</source>
+            <translation>Oberschenkel</translation>
+        </message>
+        <message>
+            <source>Girth lower thigh</source>
+            <translation>Umfang unterer Oberschenkel</translation>
+        </message>
+        <message>
+            <source>Girth thigh</source>
+            <translation>Umfang Oberschenkel</translation>
+        </message>
+        <message>
+            <source>Knee</source>
+            <translation>Knie</translation>
+        </message>
+        <message>
+            <source>Girth knee</source>
+            <translation>Umfang Knie</translation>
+        </message>
+        <message>
+            <source>Girth below</source>
+            <translation>Umfang darunter</translation>
+        </message>
+        <message>
+            <source>Calf</source>
+            <translation>Wade</translation>
+        </message>
+        <message>
+            <source>Girth ankle</source>
+            <translation>Umfang Knöchel</translation>
+        </message>
+        <message>
+            <source>Girth calf</source>
+            <translation>Umfang Wade</translation>
+        </message>
+        <message>
+            <source>Aspect ankle</source>
+            <translation>Breite : Dicke Knöchel</translation>
+        </message>
+        <message>
+            <source>Aspect knee</source>
+            <translation>Breite : Dicke Knie</translation>
+        </message>
+        <message>
+            <source>Ankle</source>
+            <translation>Knöchel</translation>
+        </message>
+        <message>
+            <source>Girth malleoli</source>
+            <translation>Umfang Malleolen</translation>
+        </message>
+        <message>
+            <source>Aspect malleoli</source>
+            <translation>Breite : Dicke Malleolen</translation>
+        </message>
+        <message>
+            <source>Lower leg</source>
+            <translation>Unterschenkel</translation>
+        </message>
+        <message>
+            <source>Torso</source>
+            <translation>Rumpf</translation>
+        </message>
+        <message>
+            <source>Girth hip</source>
+            <translation>Umfang Hüfte</translation>
+        </message>
+        <message>
+            <source>Girth waist</source>
+            <translation>Umfang Taille</translation>
+        </message>
+        <message>
+            <source>Girth chest</source>
+            <translation>Umfang Brust</translation>
+        </message>
+        <message>
+            <source>Aspect hip</source>
+            <translation>Breite : Dicke Hüfte</translation>
+        </message>
+        <message>
+            <source>Aspect waist</source>
+            <translation>Breite : Dicke Taille</translation>
+        </message>
+        <message>
+            <source>Aspect chest</source>
+            <translation>Breite : Dicke Brust</translation>
+        </message>
+        <message>
+            <source>Head band</source>
+            <translation>Stirnband</translation>
+        </message>
+        <message>
+            <source>Girth head</source>
+            <translation>Umfang Kopf</translation>
+        </message>
+        <message>
+            <source>Aspect head</source>
+            <translation>Länge : Breite Kopf</translation>
+        </message>
+        <message>
+            <source>Tapered limb</source>
+            <translation>Verjüngtes Glied</translation>
+        </message>
+        <message>
+            <source>Girth distal</source>
+            <translation>Umfang distal</translation>
+        </message>
+        <message>
+            <source>Girth proximal</source>
+            <translation>Umfang proximal</translation>
+        </message>
+        <message>
+            <source>Middle</source>
+            <translation>Mitte</translation>
+        </message>
+        <message>
+            <source>Aspect distal</source>
+            <translation>Breite : Dicke distal</translation>
+        </message>
+        <message>
+            <source>Aspect proximal</source>
+            <translation>Breite : Dicke proximal</translation>
+        </message>
+        <message>
+            <source>Cylinder</source>
+            <translation>Zylinder</translation>
+        </message>
+        <message>
+            <source>Girth</source>
+            <translation>Umfang</translation>
+        </message>
+        <message>
+            <source>Aspect</source>
+            <translation>Breite : Dicke</translation>
+        </message>
+        <message>
+            <source>Cone</source>
+            <translation>Kegel</translation>
+        </message>
+        <message>
+            <source>Sphere</source>
+            <translation>Kugel</translation>
+        </message>
+        <message>
+            <source>Ellipsoid</source>
+            <translation>Ellipsoid</translation>
+        </message>
+        <message>
+            <source>Cuff</source>
+            <translation>Manschette</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>Chambers</source>
+            <translation>Kammern</translation>
+        </message>
+        <message>
+            <source>Rows</source>
+            <translation>Reihen</translation>
+        </message>
+        <message>
+            <source>Stretch</source>
+            <translation>Dehnung</translation>
+        </message>
+        <message>
+            <source>Backing</source>
+            <translation>Rückenstoff</translation>
+        </message>
+        <message>
+            <source>Seam</source>
+            <translation>Naht</translation>
+        </message>
+        <message>
+            <source>Rim</source>
+            <translation>Rand</translation>
+        </message>
+        <message>
+            <source>Corner</source>
+            <translation>Eckradius</translation>
+        </message>
+        <message>
+            <source>Channel</source>
+            <translation>Kanal</translation>
+        </message>
+        <message>
+            <source>Overlap</source>
+            <translation>Überlappung</translation>
+        </message>
+        <message>
+            <source>Sleeve</source>
+            <translation>Stulpe</translation>
+        </message>
+        <message>
+            <source>Bands</source>
+            <translation>Bänder</translation>
+        </message>
+        <message>
+            <source>Ease</source>
+            <translation>Spiel</translation>
+        </message>
+        <message>
+            <source>Graduated sleeve</source>
+            <translation>Abgestufte Stulpe</translation>
+        </message>
+        <message>
+            <source>Ease distal</source>
+            <translation>Spiel distal</translation>
+        </message>
+        <message>
+            <source>Ease proximal</source>
+            <translation>Spiel proximal</translation>
+        </message>
+        <message>
+            <source>Round pad</source>
+            <translation>Rundes Polster</translation>
+        </message>
+        <message>
+            <source>Diameter</source>
+            <translation>Durchmesser</translation>
+        </message>
+        <message>
+            <source>Rings</source>
+            <translation>Ringe</translation>
+        </message>
+        <message>
+            <source>Spots</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>Spot radius</source>
+            <translation>Punktradius</translation>
+        </message>
+        <message>
+            <source>Quilted pack</source>
+            <translation>Gestepptes Kissen</translation>
+        </message>
+        <message>
+            <source>Cover</source>
+            <translation>Bedeckung</translation>
+        </message>
+        <message>
+            <source>Spacing</source>
+            <translation>Abstand</translation>
+        </message>
+    </context>
+    <context>
         <name>PlanPart</name>
         <message>
             <source>%1 and %2</source>
@@ -568,6 +887,10 @@
             <source>chambers</source>
             <translation>Kammern</translation>
         </message>
+        <message>
+            <source>The figures of each chamber come with the first estimate.</source>
+            <translation>Die Werte jeder Kammer kommen mit der ersten Schätzung.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::ChamberTableModel</name>
@@ -630,6 +953,18 @@
         <message>
             <source>Limit</source>
             <translation>Grenze</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>Halt</translation>
+        </message>
+        <message>
+            <source>above limit</source>
+            <translation>zu hoch</translation>
+        </message>
+        <message>
+            <source>warning</source>
+            <translation>Warnung</translation>
         </message>
     </context>
     <context>
@@ -799,7 +1134,7 @@
         </message>
         <message>
             <source>Note</source>
-            <translation>Bericht</translation>
+            <translation>Hinweis</translation>
         </message>
         <message>
             <source>To mend</source>
@@ -977,8 +1312,8 @@
             <translation>Machen</translation>
         </message>
         <message>
-            <source>%1 × %2 mm, %3 chambers, %4 inlets.</source>
-            <translation>%1 × %2 mm, %3 Kammern, %4 Einlässe.</translation>
+            <source>%1 × %2 mm. Chambers: %3, inlets: %4.</source>
+            <translation>%1 × %2 mm. Kammern: %3, Einlässe: %4.</translation>
         </message>
     </context>
     <context>
@@ -1149,6 +1484,18 @@
         <message>
             <source>Status: %1. Predicted by an uncalibrated model; not a medical device.</source>
             <translation>Stand: %1. Vorhersage eines nicht kalibrierten Modells; kein Medizinprodukt.</translation>
+        </message>
+        <message>
+            <source>stopped: not to be worn</source>
+            <translation>angehalten: nicht zu tragen</translation>
+        </message>
+        <message>
+            <source>done, above a limit</source>
+            <translation>fertig, über einem Grenzwert</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>fertig</translation>
         </message>
     </context>
     <context>

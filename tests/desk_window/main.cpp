@@ -1,9 +1,11 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QTranslator>
 #include <iostream>
 
 #include "app/desk/views/gl_probe.hpp"
@@ -22,6 +24,13 @@ int main(int count, char** arguments) {
   QApplication application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
   QApplication::setOrganizationName(QStringLiteral("wrapgauge-test"));
+  // For pictures only: the tests look for English words.
+  QTranslator translation;
+  const QString language = qEnvironmentVariable("WRAPGAUGE_TEST_LANGUAGE");
+  const QFileInfo program(QStringLiteral(WRAPGAUGE_DESK_PROGRAM));
+  if (!language.isEmpty() &&
+      translation.load(QStringLiteral("wrapgauge-desk_%1").arg(language), program.absolutePath()))
+    QApplication::installTranslator(&translation);
   wrapgauge::apply_look(qEnvironmentVariable("WRAPGAUGE_TEST_LOOK") == QStringLiteral("dark")
                             ? wrapgauge::Look::kDark
                             : wrapgauge::Look::kLight);

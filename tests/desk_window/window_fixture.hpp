@@ -9,6 +9,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTextBrowser>
 #include <filesystem>
 
 #include "app/desk/window/main_window.hpp"
@@ -51,7 +52,18 @@ class WindowTest : public testing::Test {
   }
 
   // Kept in the build folder, to be looked at.
-  void picture(const QString& name) { take_picture(window_, name); }
+  void picture(const QString& name) {
+    EXPECT_TRUE(wait_until([this] { return all_is_there(); })) << "the picture would be half made";
+    take_picture(window_, name);
+  }
+  // Every state read, the note made.
+  bool all_is_there() {
+    const ShownPlan& shown = window_.views().shown();
+    for (int state = 0; state < shown.state_count(); ++state)
+      if (!shown.contact(state)) return false;
+    const auto* note = named<QTextBrowser>(QStringLiteral("note preview"));
+    return !note->isVisible() || !note->toPlainText().startsWith(QStringLiteral("The note is being made"));
+  }
   static void take_picture(QWidget& widget, const QString& name) {
     const QString folder = qEnvironmentVariable("WRAPGAUGE_PICTURES", QStringLiteral(WRAPGAUGE_SCREENSHOTS));
     QDir().mkpath(folder);

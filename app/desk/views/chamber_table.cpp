@@ -1,6 +1,7 @@
 #include "app/desk/views/chamber_table.hpp"
 
 #include <QHeaderView>
+#include <QPainter>
 #include <QSignalBlocker>
 #include <algorithm>
 #include <utility>
@@ -13,16 +14,22 @@
 namespace wrapgauge {
 namespace {
 
+QString severity_words(Severity severity) {
+  if (severity == Severity::kStop) return ChamberTableModel::tr("stop");
+  return severity == Severity::kAboveLimit ? ChamberTableModel::tr("above limit")
+                                           : ChamberTableModel::tr("warning");
+}
+
 // How bad it is comes first: the end of a long sentence may be cut off.
 QString finding_words(const Finding& finding) {
   const QString sentence = QString::fromStdString(finding.sentence);
   if (finding.severity == Severity::kNote) return sentence;
-  return QString::fromStdString(std::string(severity_text(finding.severity))) + ": " + sentence;
+  return severity_words(finding.severity) + ": " + sentence;
 }
 
 QString short_words(const Finding* finding) {
   if (!finding || finding->severity == Severity::kNote) return QStringLiteral("–");
-  return QString::fromStdString(std::string(severity_text(finding->severity)));
+  return severity_words(finding->severity);
 }
 
 QString number(double value, int decimals) {
@@ -249,6 +256,15 @@ void ChamberTable::take_selection() {
   else
     clearSelection();
   viewport()->update();
+}
+
+void ChamberTable::paintEvent(QPaintEvent* event) {
+  QTableView::paintEvent(event);
+  if (model_.rowCount() > 0) return;
+  QPainter painter(viewport());
+  painter.setPen(palette().color(QPalette::PlaceholderText));
+  painter.drawText(viewport()->rect().adjusted(12, 0, -12, 0), Qt::AlignCenter | Qt::TextWordWrap,
+                   tr("The figures of each chamber come with the first estimate."));
 }
 
 }  // namespace wrapgauge

@@ -55,6 +55,7 @@ class ChamberTable : public QTableView {
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
   void take_selection();

@@ -101,7 +101,7 @@ void LayoutDialog::try_out() {
   if (!drawn) return outcome_->setText(text(drawn.problem().message));
   layout_ = *drawn;
   const Bounds2 box = bounds(layout_.outline_m);
-  outcome_->setText(tr("%1 × %2 mm, %3 chambers, %4 inlets.")
+  outcome_->setText(tr("%1 × %2 mm. Chambers: %3, inlets: %4.")
                         .arg(1e3 * (box.high - box.low).x(), 0, 'f', 1)
                         .arg(1e3 * (box.high - box.low).y(), 0, 'f', 1)
                         .arg(layout_.chambers.size())

@@ -12,6 +12,12 @@
 namespace wrapgauge {
 namespace {
 
+QString status_words(const Summary& summary) {
+  if (summary.worst == Severity::kStop) return LimitsStep::tr("stopped: not to be worn");
+  return summary.worst == Severity::kAboveLimit ? LimitsStep::tr("done, above a limit")
+                                                : LimitsStep::tr("done");
+}
+
 QString joined(const std::vector<std::string>& sentences) {
   QStringList words;
   for (const std::string& sentence : sentences) words.push_back(QString::fromStdString(sentence));
@@ -192,7 +198,7 @@ void LimitsStep::show_solved() {
   const StepState state = session().state(PlanStep::kLimits);
   status_->setText(solved && session().stale().empty()
                        ? tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
-                             .arg(QString::fromUtf8(status_text(*solved->summary).data()))
+                             .arg(status_words(*solved->summary))
                        : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
   findings_->show_findings(solved ? listed_findings(*solved->estimate) : std::vector<ListedFinding>{});
   findings_->setEnabled(session().stale().empty());

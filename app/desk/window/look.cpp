@@ -40,8 +40,8 @@ QPalette palette_of(const Colours& c) {
   return palette;
 }
 
-// Boxes to tick get a rim that is seen on any ground: the style's own is a shade of the ground, lost on a
-// dark one.
+// Boxes to tick and fields get a rim that is seen on any ground: the style's own is a shade of the ground,
+// lost on a dark one.
 class RimmedStyle : public QProxyStyle {
  public:
   RimmedStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
@@ -49,6 +49,7 @@ class RimmedStyle : public QProxyStyle {
   void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                      const QWidget* widget) const override {
     QProxyStyle::drawPrimitive(element, option, painter, widget);
+    if (element == PE_FrameLineEdit) return draw_rim(*option, *painter);
     const bool box = element == PE_IndicatorCheckBox || element == PE_IndicatorItemViewItemCheck;
     if (!box && element != PE_IndicatorRadioButton) return;
     painter->save();
@@ -58,6 +59,26 @@ class RimmedStyle : public QProxyStyle {
     const QRectF rim = QRectF(option->rect).adjusted(0.8, 0.8, -0.8, -0.8);
     box ? painter->drawRoundedRect(rim, 2.0, 2.0) : painter->drawEllipse(rim);
     painter->restore();
+  }
+
+  void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                          const QWidget* widget) const override {
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control == CC_SpinBox || control == CC_ComboBox) draw_rim(*option, *painter);
+  }
+
+ private:
+  // The field that has the keyboard keeps the style's own.
+  static void draw_rim(const QStyleOption& option, QPainter& painter) {
+    if (option.state & State_HasFocus) return;
+    QColor ink = option.palette.color(QPalette::PlaceholderText);
+    if (!(option.state & State_Enabled)) ink.setAlpha(110);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(ink, 1.0));
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(0.5, 0.5, -0.5, -0.5), 2.0, 2.0);
+    painter.restore();
   }
 };
 

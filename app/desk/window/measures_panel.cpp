@@ -1,6 +1,8 @@
 #include "app/desk/window/measures_panel.hpp"
 
+#include <QCoreApplication>
 #include <QVBoxLayout>
+#include <array>
 
 #include "app/desk/window/step_form.hpp"
 #include "bodyforms/form.hpp"
@@ -22,12 +24,93 @@ bool is_length(const FormParameter& parameter) {
   return parameter.most > 10.0;  // aspects are plain numbers of a few units
 }
 
+// The names of forms and of their measures, and of layouts that are made, for the translator.
+[[maybe_unused]] constexpr std::array kTitles{QT_TRANSLATE_NOOP("Measure", "Wrist"),
+                                              QT_TRANSLATE_NOOP("Measure", "Length"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth hand root"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth wrist"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth above"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect wrist"),
+                                              QT_TRANSLATE_NOOP("Measure", "Edge"),
+                                              QT_TRANSLATE_NOOP("Measure", "Forearm"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth forearm"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth elbow"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect elbow"),
+                                              QT_TRANSLATE_NOOP("Measure", "Upper arm"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth middle"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth armpit"),
+                                              QT_TRANSLATE_NOOP("Measure", "Hand back"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth hand"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect hand"),
+                                              QT_TRANSLATE_NOOP("Measure", "Thigh"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth lower thigh"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth thigh"),
+                                              QT_TRANSLATE_NOOP("Measure", "Knee"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth knee"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth below"),
+                                              QT_TRANSLATE_NOOP("Measure", "Calf"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth ankle"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth calf"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect ankle"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect knee"),
+                                              QT_TRANSLATE_NOOP("Measure", "Ankle"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth malleoli"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect malleoli"),
+                                              QT_TRANSLATE_NOOP("Measure", "Lower leg"),
+                                              QT_TRANSLATE_NOOP("Measure", "Torso"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth hip"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth waist"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth chest"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect hip"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect waist"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect chest"),
+                                              QT_TRANSLATE_NOOP("Measure", "Head band"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth head"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect head"),
+                                              QT_TRANSLATE_NOOP("Measure", "Tapered limb"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth distal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth proximal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Middle"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect distal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect proximal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Cylinder"),
+                                              QT_TRANSLATE_NOOP("Measure", "Girth"),
+                                              QT_TRANSLATE_NOOP("Measure", "Aspect"),
+                                              QT_TRANSLATE_NOOP("Measure", "Cone"),
+                                              QT_TRANSLATE_NOOP("Measure", "Sphere"),
+                                              QT_TRANSLATE_NOOP("Measure", "Ellipsoid"),
+                                              QT_TRANSLATE_NOOP("Measure", "Cuff"),
+                                              QT_TRANSLATE_NOOP("Measure", "Height"),
+                                              QT_TRANSLATE_NOOP("Measure", "Chambers"),
+                                              QT_TRANSLATE_NOOP("Measure", "Rows"),
+                                              QT_TRANSLATE_NOOP("Measure", "Stretch"),
+                                              QT_TRANSLATE_NOOP("Measure", "Backing"),
+                                              QT_TRANSLATE_NOOP("Measure", "Seam"),
+                                              QT_TRANSLATE_NOOP("Measure", "Rim"),
+                                              QT_TRANSLATE_NOOP("Measure", "Corner"),
+                                              QT_TRANSLATE_NOOP("Measure", "Channel"),
+                                              QT_TRANSLATE_NOOP("Measure", "Overlap"),
+                                              QT_TRANSLATE_NOOP("Measure", "Sleeve"),
+                                              QT_TRANSLATE_NOOP("Measure", "Bands"),
+                                              QT_TRANSLATE_NOOP("Measure", "Ease"),
+                                              QT_TRANSLATE_NOOP("Measure", "Graduated sleeve"),
+                                              QT_TRANSLATE_NOOP("Measure", "Ease distal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Ease proximal"),
+                                              QT_TRANSLATE_NOOP("Measure", "Round pad"),
+                                              QT_TRANSLATE_NOOP("Measure", "Diameter"),
+                                              QT_TRANSLATE_NOOP("Measure", "Rings"),
+                                              QT_TRANSLATE_NOOP("Measure", "Spots"),
+                                              QT_TRANSLATE_NOOP("Measure", "Spot radius"),
+                                              QT_TRANSLATE_NOOP("Measure", "Quilted pack"),
+                                              QT_TRANSLATE_NOOP("Measure", "Cover"),
+                                              QT_TRANSLATE_NOOP("Measure", "Spacing")};
+
 }  // namespace
 
 QString parameter_title(const std::string& name) {
   QString title = text(name).replace(QChar('_'), QChar(' ')).replace(QChar('-'), QChar(' '));
   if (!title.isEmpty()) title[0] = title[0].toUpper();
-  return title;
+  return QCoreApplication::translate("Measure", title.toUtf8().constData());
 }
 
 MeasuresPanel::MeasuresPanel(QWidget* parent)

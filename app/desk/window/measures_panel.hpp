@@ -36,7 +36,7 @@ class MeasuresPanel : public QWidget {
   std::map<std::string, NumberField*> numbers_;
 };
 
-// "girth_forearm" -> "Girth forearm".
+// "girth_forearm" -> "Girth forearm", in the language of the window.
 QString parameter_title(const std::string& name);
 
 }  // namespace wrapgauge
