@@ -1,4 +1,6 @@
 #include <QDoubleSpinBox>
+#include <QGraphicsTextItem>
+#include <QGraphicsView>
 #include <QSlider>
 
 #include "tests/desk_window/window_fixture.hpp"
@@ -19,6 +21,12 @@ TEST_F(WindowTest, TheFirstStartShowsAWorkedDemoInThreeAreas) {
   }
   window_.resize(1024, 700);
   picture(QStringLiteral("demo-small"));
+  for (const QGraphicsItem* item : window_.views().strip().findChild<QGraphicsView*>()->scene()->items())
+    if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item); text && text->isVisible()) {
+      const QString words = text->toPlainText();
+      EXPECT_FALSE(words.contains(QStringLiteral("...")) || words.contains(QChar(0x2026)))
+          << "a number of the curve is cut at this size";
+    }
 }
 
 TEST_F(WindowTest, TheSliderGoesThroughStoredStatesAndAnEditFollowsInAPreview) {

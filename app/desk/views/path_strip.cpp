@@ -239,7 +239,7 @@ bool PathStrip::roomy() const {
 // Numbers that stand closer than a line of text would be cut to dots.
 void PathStrip::show_ticks() {
   const double room = view_->chart()->plotArea().height() / std::max(1.0, 1.6 * fontMetrics().height());
-  peak_->setTickCount(room >= up_ticks_ ? up_ticks_ : 2);
+  peak_->setTickCount(room >= up_ticks_ ? up_ticks_ : room >= 3.0 ? 3 : 2);
 }
 
 void PathStrip::changeEvent(QEvent* event) {
