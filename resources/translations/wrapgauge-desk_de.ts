@@ -1950,6 +1950,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>The note is being made…</source>
             <translation>Der Bericht wird erstellt …</translation>
         </message>
+        <message>
+            <source>A note is written from an estimate on the standard mesh: a preview is too coarse for it. Esc cancels one that takes too long.</source>
+            <translation>Ein Bericht entsteht aus einer Schätzung auf dem Standardnetz: eine Vorschau ist zu grob dafür. Esc bricht eine ab, die zu lange dauert.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartEditor</name>

@@ -93,8 +93,10 @@ void NoteStep::show_plan() {
 void NoteStep::show_solved() {
   const StepState state = session().state(PlanStep::kNote);
   const bool ready = state.kind == StepState::Kind::kReady;
-  words_->setText(ready ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
-                        : state.words);
+  words_->setText(ready
+                      ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
+                      : tr("A note is written from an estimate on the standard mesh: a preview is too coarse "
+                           "for it. Esc cancels one that takes too long."));
   save_->setEnabled(ready);
   open_->setEnabled(ready && !made_.pages.isEmpty());
   preview_->setVisible(ready);
