@@ -76,6 +76,7 @@ struct EquilibriumState {
 enum class LimitKind {
   kRunsAway,       // above its pressure the chambers grow by themselves when a regulator holds the pressure
   kOverstretched,  // beyond it a sheet is stretched further than its law is known for
+  kFolds,          // a sheet there would rather fold than stay smooth, and no step beyond it converges
 };
 
 // Why the path ends before what is asked. A group that runs away goes on at falling pressure when it is

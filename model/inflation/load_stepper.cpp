@@ -55,7 +55,8 @@ LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<Inflatio
       options_(options),
       progress_(progress),
       system_(setup, options),
-      factorisation_(system_.tangent()) {
+      factorisation_(system_.tangent()),
+      last_tissue_(system_.tissue()) {
   newton_.residual_tolerance = options.residual_tolerance;
   newton_.max_iterations = options.max_iterations;
   newton_.last_factorisation = kWorkToStart + kWorkToStep * static_cast<int>(waypoints.size());
@@ -128,19 +129,19 @@ CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
 }
 
 NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
-  const TissueContact kept = system_.tissue();
+  system_.tissue() = last_tissue_;
   newton_.volume_cap_m3 = volume_cap();
   NewtonResult result = find_coupled_equilibrium(system_, factorisation_, loads, start_m, newton_, progress_);
   if (result.converged()) {
     const MostStretched most = system_.most_stretched(result.positions_m);
     if (most.share > 1.0) result.end = NewtonEnd::kOverstretched, stretched_group_ = most.group;
   }
-  if (!result.converged()) system_.tissue() = kept;
   return result;
 }
 
 void LoadStepper::accept(const Eigen::VectorXd& level, const NewtonResult& result) {
   system_.tissue().drag_grips(result.positions_m);
+  last_tissue_ = system_.tissue();
   before_last_ = last_;
   last_ = {level, result.positions_m, result.group_volume_m3, result.group_pressure_pa};
   last_residual_n_ = result.residual_n;
@@ -154,12 +155,8 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   double reach = 1.0;
   for (int halving = 0; halving <= kHalvings;) {
     const Eigen::VectorXd at = from + reach * (level - from);
-    const TissueContact kept = system_.tissue();
     NewtonResult result = settle(loads_at(at), last_.positions_m);
-    if (result.converged() && jumped(result)) {
-      result.end = NewtonEnd::kRanAway;
-      system_.tissue() = kept;
-    }
+    if (result.converged() && jumped(result)) result.end = NewtonEnd::kRanAway;
     last_end_ = result.end;
     if (must_stop()) return false;
     if (result.converged()) {
@@ -214,6 +211,23 @@ void LoadStepper::name_overstretch() {
                                  LimitKind::kOverstretched};
 }
 
+bool LoadStepper::about_to_fold() {
+  if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
+  system_.tissue() = last_tissue_;
+  return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
+}
+
+// In the words of the group that was filled the fastest: a fold belongs to the whole sheet.
+void LoadStepper::name_fold() {
+  const Eigen::VectorXd growth =
+      before_last_.volume_m3.size() ? last_.volume_m3 - before_last_.volume_m3 : last_.volume_m3;
+  Eigen::Index g = 0;
+  growth.maxCoeff(&g);
+  path_.limit_point =
+      LimitPoint{static_cast<GroupId>(g), Pressure(last_.pressure_pa(g)), Volume(last_.volume_m3(g)), {}, {},
+                 LimitKind::kFolds};
+}
+
 LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa) {
   const auto g = static_cast<Eigen::Index>(index_of(group));
   double step = std::max(kVolumeStep * last_.volume_m3(g), 1e-8);
@@ -255,7 +269,7 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
   const Eigen::Index vertices = setup_.flat.vertices_m.rows();
   state.contact_pressure_pa = state.contact_area_m2 = state.indentation_m = Eigen::VectorXd::Zero(vertices);
   state.contact_force_n = Points3::Zero(vertices, 3);
-  const TissueContact& tissue = system_.tissue();
+  const TissueContact& tissue = last_tissue_;
   for (const ContactNode& contact : tissue.nodes()) {
     const Vec3 position = at.positions_m.row(contact.node).transpose();
     state.indentation_m(contact.flat_vertex) = tissue.indentation_m(contact, position);
@@ -316,8 +330,10 @@ NewtonResult LoadStepper::closed_shape() {
   newton_.max_iterations = kPatienceToClose * patience;
   for (double prop_pa : kPropsPa)
     if (closed.end == NewtonEnd::kTooManyIterations || closed.end == NewtonEnd::kStalled ||
-        (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa))
+        (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa)) {
+      if (closed.converged()) last_tissue_ = system_.tissue();
       closed = settle(with(prop_pa), closed.positions_m);
+    }
   newton_.max_iterations = patience;
   return closed;
 }
@@ -369,13 +385,15 @@ Result<LoadPath> LoadStepper::run() {
   if (!close()) return failure();
   for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
     progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
-    if (!go_to(level_of(waypoints_[reached_]))) return failure();
+    if (!go_to(level_of(waypoints_[reached_]))) {
+      if (!about_to_fold()) return failure();
+      name_fold();
+    }
     record();
   }
   progress_.report("inflating", 1.0);
-  if (!path_.limit_point)
-    path_.states.back().about_to_buckle =
-        !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
+  if (!path_.limit_point || path_.limit_point->kind == LimitKind::kFolds)
+    path_.states.back().about_to_buckle = about_to_fold();
   path_.sheet = system_.sheet();
   path_.factorisations = factorisation_.count();
   return std::move(path_);

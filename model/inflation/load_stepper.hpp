@@ -1,7 +1,8 @@
 #pragma once
 // Steps the load from closed through the waypoints and halves steps that fail. Where steps of pressure come
-// to an end it walks on by volume, until the pressure has passed its maximum, a sheet is
-// stretched too far, or the asked pressure is met after all.
+// to an end it walks on by volume, until the pressure has passed its maximum, a sheet is stretched too far,
+// or the asked pressure is met after all. Where nothing leads on from a sheet that is about to fold, that is
+// named.
 
 #include <optional>
 
@@ -24,7 +25,7 @@ class LoadStepper {
     Eigen::VectorXd volume_m3, pressure_pa;
   };
 
-  // One equilibrium. Leaves the tissue as it was on failure.
+  // One equilibrium, from the tissue of the last one that was accepted.
   NewtonResult settle(const std::vector<CavityLoad>& loads, const Points3& start_m);
   CavityLoad air_at(Eigen::Index group, double pushed_m3) const;
   CavityLoad liquid_at(Eigen::Index group, double volume_m3) const;
@@ -44,6 +45,9 @@ class LoadStepper {
   WalkEnd walk_by_volume(GroupId group, double asked_pa);
   void name_maximum(GroupId group, const NewtonResult& beyond);
   void name_overstretch();
+  // Whether the last shape is one that would rather fold; where it is the walk by volume is no way on either.
+  bool about_to_fold();
+  void name_fold();
   // Those whose regulator is asked for more, the fastest growing first.
   std::vector<GroupId> groups_by_growth(const Eigen::VectorXd& level) const;
   EquilibriumState state_of(const Waypoint& at, double residual_n, int iterations) const;
@@ -60,6 +64,7 @@ class LoadStepper {
   Factorisation factorisation_;
   NewtonOptions newton_;
   Waypoint before_last_, last_;
+  TissueContact last_tissue_;   // where it grips, and areas, in the last accepted shape
   int stretched_group_ = 0;     // of the last shape that was stretched too far
   std::size_t reached_ = 0;     // waypoints
   double share_to_next_ = 0.0;  // of the way from there to the next one

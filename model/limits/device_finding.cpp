@@ -49,6 +49,15 @@ void add_limit_point(const InflationSetup& setup, const LoadPath& path, std::vec
   if (!path.limit_point) return;
   const LimitPoint& point = *path.limit_point;
   const std::string names = chambers_of(setup, point.group);
+  if (point.kind == LimitKind::kFolds) {
+    out.push_back({Severity::kAboveLimit, names,
+                   "Above " + pressure_text(point.pressure) + " and " + fixed_text(point.volume / mL, 0) +
+                       " mL in chamber " + names +
+                       " a sheet folds. No shape with its folds was found, and every figure here belongs to "
+                       "the last smooth one. Ask for less, close it less tightly or take a thicker sheet.",
+                   0.0});
+    return;
+  }
   if (point.kind == LimitKind::kOverstretched) {
     out.push_back({Severity::kAboveLimit, names,
                    "Above " + pressure_text(point.pressure) + " and " + fixed_text(point.volume / mL, 0) +

@@ -130,6 +130,10 @@ std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& e
            fixed_text(estimate.setup.skin_stretch_limit, 1) + " times its length on the skin side, " +
            fixed_text(estimate.setup.outer_stretch_limit, 1) +
            " outside). The figures below are at that limit, not at the inflation asked for.";
+  if (limit->kind == LimitKind::kFolds)
+    return at + "in " + fed +
+           " a sheet folds, and no shape with its folds was found. The figures below are those of the last "
+           "smooth shape, not at the inflation asked for; a fold presses in a line, harder than they say.";
   return at + fed +
          " run away when a regulator holds the pressure: the bulge grows by itself. Filled by volume they "
          "reach " +

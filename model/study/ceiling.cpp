@@ -38,8 +38,8 @@ class CeilingFinder {
     if (only_) ceiling.inlet = study_.inlet_of(*only_);
     ceiling.stop = found->stop;
     ceiling.at = check_at(found->at.inflation);
-    ceiling.runs_away_in = found->stop == CeilingStop::kRunsAway ? runs_away_in_ : std::nullopt;
-    ceiling.overstretched = ceiling.runs_away_in && overstretched_;
+    if (found->stop == CeilingStop::kLimitPoint)
+      ceiling.limit_kind = limit_kind_, ceiling.limit_chambers = limit_chambers_;
     if (found->stop != CeilingStop::kAlreadyAbove) ceiling.inlets = inlets_at(found->at.inflation);
     ceiling.solves = found->solves;
     if (found->stop == CeilingStop::kAlreadyAbove || found->stop == CeilingStop::kWithin) return ceiling;
@@ -55,7 +55,7 @@ class CeilingFinder {
     if (!read_.contains(inflation) && !gone_.contains(inflation)) {
       const auto solved = solve(inflation, inflation * (1.0 - 1e-9));
       if (!solved && solved.problem().kind != ProblemKind::kNotConverged) return solved.problem();
-      if (!solved || solved->runs_away) gone_[inflation] = true;
+      if (!solved || solved->at_limit_point) gone_[inflation] = true;
     }
     return check_at(inflation);
   }
@@ -76,22 +76,22 @@ class CeilingFinder {
     scale_.closed_at(path->states.front());
     if (auto problem = scale_.problem()) return *problem;
     SharePath shares;
-    shares.runs_away = path->limit_point.has_value();
+    shares.at_limit_point = path->limit_point.has_value();
     for (std::size_t i = 0; i < path->states.size(); ++i) {
       const bool last = i + 1 == path->states.size();
-      const double at = last && !shares.runs_away ? inflation : inflation * step_share(i);
+      const double at = last && !shares.at_limit_point ? inflation : inflation * step_share(i);
       if (at <= known_within) continue;
       const StateReading reading = study_.read(*path, path->states[i]);
       const double share = reading.nearest.share * options_.spread_factor;
       shares.points.push_back({i == 0 ? 0.0 : at, share});
       if (i == 0 || (last && !path->limit_point)) read_[i == 0 ? 0.0 : at] = reading;
       if (share > 1.0 && !last) {  // what lies beyond counts for nothing
-        shares.runs_away = false;
+        shares.at_limit_point = false;
         read_[shares.points.back().inflation] = reading;
         return shares;
       }
     }
-    if (shares.runs_away) name_limit_point(*path, shares);
+    if (shares.at_limit_point) name_limit_point(*path, shares);
     return shares;
   }
 
@@ -110,8 +110,8 @@ class CeilingFinder {
 
   // The last recorded state is within; the limit point itself has no state.
   void name_limit_point(const LoadPath& path, SharePath& shares) {
-    runs_away_in_ = chambers_of(study_.setup(), path.limit_point->group);
-    overstretched_ = path.limit_point->kind == LimitKind::kOverstretched;
+    limit_chambers_ = chambers_of(study_.setup(), path.limit_point->group);
+    limit_kind_ = path.limit_point->kind;
     const double at = scale_.inflation_at(*path.limit_point);
     if (!shares.points.empty()) shares.points.pop_back();
     shares.points.push_back({at, 0.0});
@@ -136,8 +136,8 @@ class CeilingFinder {
   InletScale scale_;
   std::map<double, StateReading> read_;
   std::map<double, bool> gone_;  // no equilibrium there
-  std::optional<std::string> runs_away_in_;
-  bool overstretched_ = false;
+  LimitKind limit_kind_ = LimitKind::kRunsAway;
+  std::string limit_chambers_;
 };
 
 // Every inlet's valve at its setting at once, solved; lowered once where the rule's share is passed.

@@ -30,11 +30,12 @@ struct CeilingCheck {
 struct InletCeiling {
   std::optional<std::string> inlet;  // none: all inlets together, in the plan's proportion
   CeilingStop stop = CeilingStop::kLimit;
-  std::vector<CeilingInlet> inlets;         // empty when nothing may be inflated
-  CeilingCheck at;                          // solved at the answer
-  std::optional<CeilingCheck> above;        // solved 5 % above it; none: nothing may be inflated, or kWithin
-  std::optional<std::string> runs_away_in;  // chambers whose bulge runs away, or
-  bool overstretched = false;               // whose sheet is stretched further than its material is known for
+  std::vector<CeilingInlet> inlets;   // empty when nothing may be inflated
+  CeilingCheck at;                    // solved at the answer
+  std::optional<CeilingCheck> above;  // solved 5 % above it; none: nothing may be inflated, or kWithin
+  // Of a limit point: what kind, and the chambers whose bulge runs away or whose sheet it is.
+  std::optional<LimitKind> limit_kind;
+  std::string limit_chambers;
   int solves = 0;
 
   bool confirmed() const;  // within at the answer, and 5 % above it not

@@ -44,15 +44,30 @@ std::string reach_text(const InletCeiling& ceiling) {
          " of what the plan asks for).";
 }
 
+std::string limit_point_text(const InletCeiling& ceiling) {
+  const std::string& chambers = ceiling.limit_chambers;
+  switch (ceiling.limit_kind.value_or(LimitKind::kRunsAway)) {
+    case LimitKind::kOverstretched:
+      return "a sheet of chamber " + chambers +
+             " is stretched further than its material is known for, before any limit is met; take a thicker "
+             "or "
+             "stiffer sheet.";
+    case LimitKind::kFolds:
+      return "a sheet folds while chamber " + chambers +
+             " is filled, before any limit is met, and a fold presses in a line, harder than any figure "
+             "here; "
+             "close it less tightly or take a thicker sheet.";
+    case LimitKind::kRunsAway:
+      break;
+  }
+  return "the bulge of chamber " + chambers +
+         " runs away, before any limit is met; fill by volume, or take a thicker or stiffer sheet.";
+}
+
 std::string stop_text(const InletCeiling& ceiling) {
   switch (ceiling.stop) {
-    case CeilingStop::kRunsAway:
-      if (ceiling.overstretched)
-        return "What stops it: above this a sheet of chamber " + ceiling.runs_away_in.value_or("?") +
-               " is stretched further than its material is known for, before any limit is met; take a "
-               "thicker or stiffer sheet.";
-      return "What stops it: above this the bulge of chamber " + ceiling.runs_away_in.value_or("?") +
-             " runs away, before any limit is met; fill by volume, or take a thicker or stiffer sheet.";
+    case CeilingStop::kLimitPoint:
+      return "What stops it: above this " + limit_point_text(ceiling);
     case CeilingStop::kNoEquilibrium:
       return "What stops it: above this the solver found no equilibrium, so there are no numbers, though no "
              "limit is met below it.";
@@ -112,10 +127,11 @@ std::string share_text(const CeilingCheck& check) {
 }
 
 std::string stop_brief(const InletCeiling& ceiling) {
-  if (ceiling.overstretched)
-    return "above it a sheet of " + ceiling.runs_away_in.value_or("?") + " is stretched too far";
-  if (ceiling.stop == CeilingStop::kRunsAway)
-    return "above it the bulge of " + ceiling.runs_away_in.value_or("?") + " runs away";
+  if (ceiling.limit_kind == LimitKind::kOverstretched)
+    return "above it a sheet of " + ceiling.limit_chambers + " is stretched too far";
+  if (ceiling.limit_kind == LimitKind::kFolds)
+    return "above it a sheet folds while " + ceiling.limit_chambers + " is filled";
+  if (ceiling.limit_kind) return "above it the bulge of " + ceiling.limit_chambers + " runs away";
   if (ceiling.stop == CeilingStop::kNoEquilibrium) return "above it no equilibrium was found";
   return "'" + ceiling.at.nearest.where + "' stops it";
 }
@@ -152,17 +168,32 @@ double rounded(double value) {
   return std::round(value * 1e4) / 1e4;
 }
 
-const char* stop_name(CeilingStop stop) {
-  switch (stop) {
-    case CeilingStop::kRunsAway:
-      return "runs away";
+struct LimitKindName {
+  const char *stop, *where;  // values and keys of the JSON
+};
+
+LimitKindName name_of(LimitKind kind) {
+  switch (kind) {
+    case LimitKind::kOverstretched:
+      return {"sheet stretched too far", "overstretched_in"};
+    case LimitKind::kFolds:
+      return {"sheet folds", "folds_in"};
+    case LimitKind::kRunsAway:
+      break;
+  }
+  return {"runs away", "runs_away_in"};
+}
+
+const char* stop_name(const InletCeiling& ceiling) {
+  if (ceiling.limit_kind) return name_of(*ceiling.limit_kind).stop;
+  switch (ceiling.stop) {
     case CeilingStop::kNoEquilibrium:
       return "no equilibrium found above";
     case CeilingStop::kAlreadyAbove:
       return "above a limit when not inflated";
     case CeilingStop::kWithin:
       return "nothing met";
-    case CeilingStop::kLimit:
+    default:
       break;
   }
   return "limit";
@@ -194,14 +225,13 @@ Json check_json(const CeilingCheck& check) {
 
 Json ceiling_of_inlet(const InletCeiling& ceiling) {
   Json json{{"inlet", ceiling.inlet ? Json(*ceiling.inlet) : Json()},
-            {"stop", ceiling.overstretched ? "sheet stretched too far" : stop_name(ceiling.stop)},
+            {"stop", stop_name(ceiling)},
             {"inlets", inlets_json(ceiling.inlets)},
             {"at", check_json(ceiling.at)},
             {"five_percent_above", ceiling.above ? check_json(*ceiling.above) : Json()},
             {"confirmed", ceiling.confirmed()},
             {"solves", ceiling.solves}};
-  if (ceiling.runs_away_in)
-    json[ceiling.overstretched ? "overstretched_in" : "runs_away_in"] = *ceiling.runs_away_in;
+  if (ceiling.limit_kind) json[name_of(*ceiling.limit_kind).where] = ceiling.limit_chambers;
   return json;
 }
 

@@ -57,11 +57,11 @@ class Search {
     }
     closed_known_ = true;
     for (std::size_t i = 0; i < path->points.size(); ++i) {
-      const bool last = i + 1 == path->points.size(), gone = last && path->runs_away;
+      const bool last = i + 1 == path->points.size(), gone = last && path->at_limit_point;
       const SharePoint& point = path->points[i];
       if (gone || point.share > 1.0) {
         set_high({point.inflation, gone ? kNone : point.share},
-                 gone ? CeilingStop::kRunsAway : CeilingStop::kLimit);
+                 gone ? CeilingStop::kLimitPoint : CeilingStop::kLimit);
         already_above_ = point.inflation <= 0.0;
         return std::nullopt;
       }

@@ -15,16 +15,16 @@ struct SharePoint {
 
 // One solve from closed to `inflation`: states on the way in order of inflation. Those known to be within are
 // left out, and so is all that lies beyond the first that is above. The last is at `inflation` itself, unless
-// it is above. `runs_away`: the last point is a limit point, and nothing lies beyond it.
+// it is above. `at_limit_point`: the last point is a limit point, and nothing lies beyond it.
 struct SharePath {
   std::vector<SharePoint> points;
-  bool runs_away = false;
+  bool at_limit_point = false;
 };
 using SolveShare = std::function<Result<SharePath>(double inflation, double known_within)>;
 
 enum class CeilingStop {
   kLimit,          // a limit is met
-  kRunsAway,       // a chamber has no equilibrium above this pressure: its bulge grows by itself
+  kLimitPoint,     // the path ends at a limit point: a chamber runs away, a sheet is overstretched or folds
   kNoEquilibrium,  // the solver found none above this, without a limit point to name
   kAlreadyAbove,   // above a limit when closed and not inflated
   kWithin,         // nothing met up to the largest inflation tried

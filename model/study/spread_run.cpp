@@ -75,6 +75,9 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   if (path->limit_point && path->limit_point->kind == LimitKind::kOverstretched)
     return failed("A sheet is stretched further than its material is known for above " +
                   pressure_text(path->limit_point->pressure) + ", below the inflation asked for.");
+  if (path->limit_point && path->limit_point->kind == LimitKind::kFolds)
+    return failed("A sheet folds above " + pressure_text(path->limit_point->pressure) +
+                  ", below the inflation asked for.");
   if (path->limit_point)
     return failed("A chamber runs away at " + pressure_text(path->limit_point->pressure) +
                   ", below the pressure asked for.");

@@ -2057,8 +2057,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Grenzwert ÷ Modellfaktor</translation>
         </message>
         <message>
-            <source>highest pressure it can hold</source>
-            <translation>höchster haltbarer Druck</translation>
+            <source>as far as it goes</source>
+            <translation>weiter geht es nicht</translation>
         </message>
         <message>
             <source>No estimate yet: there is nothing to show of the inflation.</source>

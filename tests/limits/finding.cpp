@@ -246,6 +246,17 @@ TEST(Findings, SayWhereTheMaterialIsKnownNoFurther) {
   EXPECT_FALSE(about(all, "'high'", "runs away"));
 }
 
+TEST(Findings, SayWhereASheetFolds) {
+  Case c = two_chambers(1.0, 1.0);
+  c.path.limit_point = LimitPoint{GroupId{1}, 5.2 * kPa, 34.0 * mL, {}, {}, LimitKind::kFolds};
+  const auto all = c.found();
+  const Finding* fold =
+      about(all, "'high'", "Above 5.2 kPa (39 mmHg) and 34 mL in chamber 'high' a sheet folds.");
+  ASSERT_TRUE(fold);
+  EXPECT_EQ(fold->severity, Severity::kAboveLimit);
+  EXPECT_FALSE(about(all, "'high'", "runs away"));
+}
+
 TEST(Findings, NameSheetsStretchedBeyondWhatIsUsual) {
   Case c = two_chambers(1.0, 1.0);
   ChamberFigures& low = c.figures.chambers[0];

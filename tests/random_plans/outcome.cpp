@@ -24,7 +24,15 @@ End end_of(const Problem& problem) {
 
 End end_of(const LoadPath& path) {
   if (!path.limit_point) return End::kReached;
-  return path.limit_point->kind == LimitKind::kRunsAway ? End::kRunsAway : End::kOverstretched;
+  switch (path.limit_point->kind) {
+    case LimitKind::kRunsAway:
+      return End::kRunsAway;
+    case LimitKind::kOverstretched:
+      return End::kOverstretched;
+    case LimitKind::kFolds:
+      break;
+  }
+  return End::kFolds;
 }
 
 }  // namespace

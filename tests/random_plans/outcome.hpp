@@ -11,6 +11,7 @@ enum class End {
   kReached,        // the asked load, balanced
   kRunsAway,       // a named limit point before it: a pressure maximum
   kOverstretched,  // or the end of what a sheet's material is known for
+  kFolds,          // or a sheet that folds
   kNotClosed,      // a Problem: not even closed and empty
   kGaveUp,         // a Problem that says the last load that converged
   kOutOfTime,      // stopped from outside

@@ -33,6 +33,8 @@ TEST(RandomPlan, OfOneSeedIsOnePlan) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Slice, RandomPlans, testing::Range(1u, 7u));
+// Ends at a pressure maximum, whose contact forces once were read with the areas of the shape beyond it.
+INSTANTIATE_TEST_SUITE_P(AtAPressureMaximum, RandomPlans, testing::Values(40u));
 
 }  // namespace
 }  // namespace wrapgauge::random_plans

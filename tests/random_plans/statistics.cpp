@@ -24,6 +24,7 @@ constexpr EndRow kEnds[] = {
     {End::kReached, "reached the asked load"},
     {End::kRunsAway, "limit point: a pressure maximum"},
     {End::kOverstretched, "limit point: a sheet's material is known no further"},
+    {End::kFolds, "limit point: a sheet folds"},
     {End::kNotClosed, "Problem: no equilibrium closed and empty"},
     {End::kGaveUp, "Problem, with the last load that converged"},
     {End::kOutOfTime, "stopped for its processor time"},

@@ -18,12 +18,12 @@ struct Device {
     asked.push_back(inflation);
     if (inflation > fails_at) return Problem{ProblemKind::kNotConverged, "No equilibrium.", {}};
     SharePath path;
-    for (int step = 0; step <= 6 && !path.runs_away; ++step) {
+    for (int step = 0; step <= 6 && !path.at_limit_point; ++step) {
       double at = step == 6 ? inflation : inflation * step / 6.0;
-      if (at >= runs_away_at) at = runs_away_at, path.runs_away = true;
+      if (at >= runs_away_at) at = runs_away_at, path.at_limit_point = true;
       if (at <= known_within) continue;
       path.points.push_back({at, share(at)});
-      if (share(at) > 1.0) return path.runs_away = false, path;  // what lies beyond counts for nothing
+      if (share(at) > 1.0) return path.at_limit_point = false, path;  // what lies beyond counts for nothing
     }
     return path;
   }
@@ -67,7 +67,7 @@ TEST(CeilingSearch, StopsBelowAJump) {
 TEST(CeilingSearch, ALimitPointBelowTheLimitsIsTheCeiling) {
   Device device{[](double x) { return 0.5 * x; }};
   device.runs_away_at = 0.8;
-  expect_ceiling(device, 0.8, CeilingStop::kRunsAway);
+  expect_ceiling(device, 0.8, CeilingStop::kLimitPoint);
 }
 
 TEST(CeilingSearch, AFailedSolveBoundsTheAnswer) {

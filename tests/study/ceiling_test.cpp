@@ -122,6 +122,21 @@ TEST(CeilingWords, AreReadBackAndRefusedForOtherInputs) {
   EXPECT_NE(stale.problem().message.find("stale"), std::string::npos);
 }
 
+TEST(CeilingWords, NameEachKindOfLimitPoint) {
+  const auto& ceiling = ceiling_of_six_kpa();
+  ASSERT_TRUE(ceiling.ok());
+  const auto json_at = [&](LimitKind kind) {
+    Ceiling at = *ceiling;
+    at.together.stop = CeilingStop::kLimitPoint;
+    at.together.limit_kind = kind, at.together.limit_chambers = "'row'";
+    return ceiling_json(at, "small band", "hash");
+  };
+  EXPECT_NE(json_at(LimitKind::kRunsAway).find("\"runs_away_in\": \"'row'\""), std::string::npos);
+  EXPECT_NE(json_at(LimitKind::kOverstretched).find("\"overstretched_in\": \"'row'\""), std::string::npos);
+  EXPECT_NE(json_at(LimitKind::kFolds).find("\"folds_in\": \"'row'\""), std::string::npos);
+  EXPECT_NE(json_at(LimitKind::kFolds).find("\"stop\": \"sheet folds\""), std::string::npos);
+}
+
 TEST(CeilingWords, RoundDown) {
   EXPECT_EQ(pressure_down_text(2.99 * kPa), "2.9 kPa (22 mmHg)");
   EXPECT_EQ(pressure_down_text(3.0 * kPa), "3.0 kPa (22 mmHg)");

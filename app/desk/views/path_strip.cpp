@@ -96,7 +96,7 @@ void PathStrip::make_chart() {
   now_->setName(tr("shown"));
   now_->setMarkerSize(15.0);
   limit_->setName(tr("limit ÷ model factor"));
-  holds_->setName(tr("highest pressure it can hold"));
+  holds_->setName(tr("as far as it goes"));
   for (QXYSeries* series :
        {static_cast<QXYSeries*>(limit_), static_cast<QXYSeries*>(holds_), static_cast<QXYSeries*>(curve_),
         static_cast<QXYSeries*>(states_), static_cast<QXYSeries*>(now_)})
