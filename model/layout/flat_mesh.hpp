@@ -44,9 +44,10 @@ struct FlatMeshOptions {
 };
 
 // `closing_length` trims the layout at closure.from_x + closing_length (none: layout does not close, or is
-// meshed whole). Every outline, chamber, inset seam, channel and strap edge is kept as mesh edges. Minimum
-// angle 20 degrees except where the drawing has a sharper corner. Same input, same mesh. Problems: trimming
-// line would cut a chamber or channel (named, mm), lies beyond the layout (mm missing) or meets it
+// meshed whole). Every outline, chamber, inset seam, channel and strap edge is kept as mesh edges, curves as
+// chords of the smaller wanted edge length (coarsened_lines.hpp says how far off); insets keep their area.
+// Minimum angle 20 degrees except where the drawing has a sharper corner. Same input, same mesh. Problems:
+// trimming line would cut a chamber or channel (named, mm), lies beyond the layout (mm missing) or meets it
 // in a point only; a group without an inlet or with two; numbers or shapes that cannot be meshed.
 Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> closing_length,
                                     const FlatMeshOptions& options);

@@ -111,6 +111,10 @@ RegionOfTriangle regions_of(const PlanarTriangulation& mesh, const LayoutShapes&
   return regions;
 }
 
+bool same_pair(const RegionSides& a, const RegionSides& b) {
+  return (same(a[0], b[0]) && same(a[1], b[1])) || (same(a[0], b[1]) && same(a[1], b[0]));
+}
+
 LayoutLines layout_lines(const LayoutShapes& shapes, const std::optional<ClosingWindow>& window) {
   PlanarGraph drawn = noded_graph(drawn_lines(shapes, window), kDrawingTolerance);
   if (window)

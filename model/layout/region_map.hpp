@@ -42,11 +42,14 @@ struct EdgeSides {
 };
 std::vector<EdgeSides> edge_sides(const std::vector<std::array<int, 3>>& triangles);
 
+// The regions on the two sides of a line, in either order.
+using RegionSides = std::array<std::optional<FlatRegion>, 2>;
+bool same_pair(const RegionSides& a, const RegionSides& b);
+
 // The layout's lines, split where they meet, without those that part nothing.
 struct LayoutLines {
   PlanarGraph graph;
-  // The regions on the two sides of each segment.
-  std::vector<std::array<std::optional<FlatRegion>, 2>> sides;
+  std::vector<RegionSides> sides;  // of each segment
 };
 LayoutLines layout_lines(const LayoutShapes& shapes, const std::optional<ClosingWindow>& window);
 

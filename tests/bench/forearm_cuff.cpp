@@ -50,6 +50,7 @@ BENCHMARK(forearm_cuff)
     ->Args({20, 20})
     ->Args({35, 35})
     ->Args({60, 25})
+    ->Args({80, 80})
     ->Unit(benchmark::kMillisecond)
     ->Iterations(1);
 
