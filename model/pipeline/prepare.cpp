@@ -59,11 +59,14 @@ std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMesh
   return covered_no_go(prepared.regions, body.axis, prepared.setup.flat, prepared.wrap.worn_m);
 }
 
-std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Prepared& prepared) {
+std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, DistanceBlocks* distances,
+                                      Prepared& prepared) {
   constexpr double kRoom_m = 0.03;  // sheets bulge and tissue is pressed in by less than this
   const Points3& worn = prepared.wrap.worn_m;
-  auto distance = make_grid_distance(body.surface, worn.colwise().minCoeff().array() - kRoom_m,
-                                     worn.colwise().maxCoeff().array() + kRoom_m);
+  const Vec3 low = worn.colwise().minCoeff().array() - kRoom_m;
+  const Vec3 high = worn.colwise().maxCoeff().array() + kRoom_m;
+  auto distance =
+      distances ? distances->over(body.surface, low, high) : make_grid_distance(body.surface, low, high);
   if (!distance) return distance.problem();
   auto bed =
       tissue_bed(body, prepared.tissue,
@@ -133,7 +136,7 @@ FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {
 }
 
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
-                         const FlatMeshOptions& mesh) {
+                         const FlatMeshOptions& mesh, DistanceBlocks* distances) {
   Prepared prepared;
   prepared.bony_sites = body.bony_sites;
   prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
@@ -144,7 +147,7 @@ Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& re
   if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
   if (auto problem = lay_on(plan, body, mesh, prepared)) return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;
-  if (auto problem = set_up_contact(plan, body, prepared)) return *problem;
+  if (auto problem = set_up_contact(plan, body, distances, prepared)) return *problem;
   set_up_sheets(plan, prepared);
   return prepared;
 }

@@ -1,6 +1,7 @@
 #pragma once
 // Everything that has to be known before anything is inflated: laid on, closed, tissue under it, targets set.
 
+#include "model/geometry/distance_blocks.hpp"
 #include "model/pipeline/pipeline.hpp"
 #include "model/pipeline/tissue_bed.hpp"
 
@@ -25,9 +26,10 @@ Result<Body> body_of_plan(const Plan& plan, Body body);
 FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
 
 // With the layout meshed as `mesh` says. Problems: those of the layout, the materials, the wrap, and an inlet
-// that the plan gives no pressure or volume.
+// that the plan gives no pressure or volume. With `distances` the distance to the body is read on their
+// lattice and what they lack is measured: quick where one plan after another is put on the same body.
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
-                         const FlatMeshOptions& mesh);
+                         const FlatMeshOptions& mesh, DistanceBlocks* distances = nullptr);
 
 // What the plan asks of each group's inlet: all that `prepared` takes from the inflation. Problem: an inlet
 // that is given no pressure or volume.

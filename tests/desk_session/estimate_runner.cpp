@@ -34,8 +34,15 @@ TEST_F(RunnerTest, APreviewThatKeepsHowItLiesGivesTheFiguresOfOneMadeAnew) {
   EXPECT_EQ(session.checked()->prepared->setup.body, laid_on->prepared->setup.body);  // not made again
   const auto job = complete_job(session.plan(), *session.checked()->body);
   ASSERT_TRUE(job.ok());
-  const auto anew = estimate(preview_plan(session.plan()), job->body, job->resources,
-                             {.mesh_error = false, .comparisons = false});
+  const Plan preview = preview_plan(session.plan());
+  DistanceBlocks distances;
+  const auto body = body_of_plan(preview, job->body);
+  ASSERT_TRUE(body.ok());
+  const auto prepared = prepare(preview, *body, job->resources, mesh_of_plan(preview), &distances);
+  ASSERT_TRUE(prepared.ok());
+  const auto anew = estimate(
+      preview, job->body, job->resources,
+      {.mesh_error = false, .comparisons = false, .prepared = std::make_shared<const Prepared>(*prepared)});
   ASSERT_TRUE(anew.ok());
   EXPECT_EQ(session.solved()->estimate->figures.total_force, anew->figures.total_force);
   EXPECT_EQ(session.solved()->estimate->figures.peak_anywhere, anew->figures.peak_anywhere);

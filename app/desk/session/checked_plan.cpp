@@ -75,7 +75,8 @@ void find_unfed(CheckedPlan& checked) {
   }
 }
 
-void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes, Length mesh_edge) {
+void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes, Length mesh_edge,
+            DistanceBlocks& distances) {
   auto job = complete_job(*checked.plan, *checked.body);
   if (!job) {
     checked.limits_problem = job.problem();
@@ -99,7 +100,7 @@ void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& cha
     checked.body_problem = body.problem();
     return;
   }
-  auto prepared = prepare(coarse, *body, checked.job->resources, mesh_of_plan(coarse));
+  auto prepared = prepare(coarse, *body, checked.job->resources, mesh_of_plan(coarse), &distances);
   if (prepared)
     checked.prepared = std::make_shared<const Prepared>(std::move(prepared).value());
   else
@@ -117,7 +118,8 @@ bool has_layout(const Plan& plan) {
   return plan.layout.outline_m.size() >= 3;
 }
 
-CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge) {
+CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
+                       DistanceBlocks& distances) {
   CheckedPlan checked;
   checked.plan = std::move(plan);
   checked.mesh_edge = mesh_edge;
@@ -125,7 +127,7 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
   take_body(checked, earlier, changes);
   check_drawing(checked);
   find_unfed(checked);
-  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, changes, mesh_edge);
+  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, changes, mesh_edge, distances);
   return checked;
 }
 

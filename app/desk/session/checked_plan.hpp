@@ -36,8 +36,9 @@ struct CheckedPlan {
 };
 
 // `known_body`: of an earlier check, taken when the plan's body is still the same. `mesh_edge`: of the
-// layout's mesh in `prepared`.
-CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge);
+// layout's mesh in `prepared`. `distances`: kept from check to check.
+CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
+                       DistanceBlocks& distances);
 
 // The mesh that is quick enough to follow every change.
 Length preview_edge(const Plan& plan);

@@ -75,6 +75,7 @@ class EstimateRunner : public QObject {
   struct Shared;
   std::unique_ptr<Shared> shared_;
   std::shared_ptr<const CheckedPlan> last_checked_;  // touched by the worker alone
+  DistanceBlocks distances_;                         // likewise
   bool busy_ = false;
   std::thread worker_;
 };
