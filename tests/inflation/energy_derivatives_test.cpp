@@ -116,7 +116,8 @@ TEST(TotalPotential, OfBendingAndClothAloneHasItsOwnDerivatives) {
   setup.body = nullptr;
   EquilibriumSystem system(setup, {});
   const Points3 pulled = 1.01 * system.start_m();
-  expect_derivatives(system, wobbled(pulled, 2e-4), {CavityLoad::pressure(0.0)});
+  // Not 2e-4: there the cloth of one triangle is just going slack, and its tangent jumps.
+  expect_derivatives(system, wobbled(pulled, 1.9e-4), {CavityLoad::pressure(0.0)});
   setup.layout.backing = {};
   setup.skin_law = setup.outer_law = NeoHookean{1.0 * Pa};
   setup.layout.skin_sheet.thickness = setup.layout.outer_sheet.thickness = 20.0 * mm;
