@@ -12,7 +12,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kAfterEdit_ms = 100;  // a preview starts this long after the last change
+constexpr int kAfterEdit_ms = 50;  // a preview starts this long after the last change
 constexpr int kAutosave_ms = 400;
 
 // Inflation may name only inlets that the layout has.
