@@ -22,8 +22,7 @@ constexpr double kVolumeStep = 0.05;              // of the volume, at first and
 constexpr double kVolumeStepGrowth = 1.5;         // after a step that was taken
 constexpr double kLeastVolumeStep = 1.0 / 256.0;  // of the first one
 constexpr double kPressureNoise = 1e-4;           // of two equilibria solved to the tolerance
-
-constexpr double kLiquidStiffness = 3000.0;  // relative rise of pressure a relative rise of volume
+constexpr double kLiquidStiffness = 3000.0;       // relative rise of pressure a relative rise of volume
 
 double level_of(const InflationTarget& target) {
   if (const auto* air = std::get_if<TrappedAir>(&target)) return air->pushed.si();
@@ -172,14 +171,17 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   return false;
 }
 
+Eigen::VectorXd LoadStepper::last_growth_m3() const {
+  return before_last_.volume_m3.size() ? last_.volume_m3 - before_last_.volume_m3 : last_.volume_m3;
+}
+
 std::vector<GroupId> LoadStepper::groups_by_growth(const Eigen::VectorXd& level) const {
   std::vector<GroupId> groups;
   for (std::size_t g = 0; g < waypoints_.front().size(); ++g)
     if (const auto i = static_cast<Eigen::Index>(g);
         std::holds_alternative<Pressure>(waypoints_.front()[g]) && level(i) > last_.level(i))
       groups.push_back(static_cast<GroupId>(g));
-  const Eigen::VectorXd growth =
-      before_last_.volume_m3.size() ? last_.volume_m3 - before_last_.volume_m3 : last_.volume_m3;
+  const Eigen::VectorXd growth = last_growth_m3();
   const auto grown = [&](GroupId group) { return growth(static_cast<Eigen::Index>(index_of(group))); };
   std::stable_sort(groups.begin(), groups.end(), [&](GroupId a, GroupId b) { return grown(a) > grown(b); });
   return groups;
@@ -212,15 +214,14 @@ void LoadStepper::name_overstretch() {
 }
 
 bool LoadStepper::about_to_fold() {
-  if (!any_converged_ || last_end_ == NewtonEnd::kCancelled) return false;
+  if (!any_converged_ || last_.level.size() == 0 || last_end_ == NewtonEnd::kCancelled) return false;
   system_.tissue() = last_tissue_;
   return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
 }
 
-// In the words of the group that was filled the fastest: a fold belongs to the whole sheet.
+// A fold belongs to the whole sheet; the group that was filled the fastest stands for it.
 void LoadStepper::name_fold() {
-  const Eigen::VectorXd growth =
-      before_last_.volume_m3.size() ? last_.volume_m3 - before_last_.volume_m3 : last_.volume_m3;
+  const Eigen::VectorXd growth = last_growth_m3();
   Eigen::Index g = 0;
   growth.maxCoeff(&g);
   path_.limit_point =

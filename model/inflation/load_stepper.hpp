@@ -45,9 +45,10 @@ class LoadStepper {
   WalkEnd walk_by_volume(GroupId group, double asked_pa);
   void name_maximum(GroupId group, const NewtonResult& beyond);
   void name_overstretch();
-  // Whether the last shape is one that would rather fold; where it is the walk by volume is no way on either.
+  // Whether the last shape is one that would rather fold.
   bool about_to_fold();
   void name_fold();
+  Eigen::VectorXd last_growth_m3() const;  // of each group, on the last step
   // Those whose regulator is asked for more, the fastest growing first.
   std::vector<GroupId> groups_by_growth(const Eigen::VectorXd& level) const;
   EquilibriumState state_of(const Waypoint& at, double residual_n, int iterations) const;
