@@ -214,7 +214,6 @@ void LoadStepper::name_overstretch() {
 }
 
 bool LoadStepper::about_to_fold() {
-  if (!any_converged_ || last_.level.size() == 0 || last_end_ == NewtonEnd::kCancelled) return false;
   system_.tissue() = last_tissue_;
   return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
 }
@@ -387,14 +386,15 @@ Result<LoadPath> LoadStepper::run() {
   for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
     progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
     if (!go_to(level_of(waypoints_[reached_]))) {
-      if (!about_to_fold()) return failure();
+      const bool may_fold = any_converged_ && last_.level.size() > 0 && last_end_ != NewtonEnd::kCancelled;
+      if (!may_fold || !about_to_fold()) return failure();
       name_fold();
     }
     record();
   }
   progress_.report("inflating", 1.0);
-  if (!path_.limit_point || path_.limit_point->kind == LimitKind::kFolds)
-    path_.states.back().about_to_buckle = about_to_fold();
+  path_.states.back().about_to_buckle =
+      path_.limit_point ? path_.limit_point->kind == LimitKind::kFolds : about_to_fold();
   path_.sheet = system_.sheet();
   path_.factorisations = factorisation_.count();
   return std::move(path_);

@@ -49,14 +49,12 @@ std::string limit_point_text(const InletCeiling& ceiling) {
   switch (ceiling.limit_kind.value_or(LimitKind::kRunsAway)) {
     case LimitKind::kOverstretched:
       return "a sheet of chamber " + chambers +
-             " is stretched further than its material is known for, before any limit is met; take a thicker "
-             "or "
-             "stiffer sheet.";
+             " is stretched further than its material is known for, before any limit is met; take a "
+             "thicker or stiffer sheet.";
     case LimitKind::kFolds:
       return "a sheet folds while chamber " + chambers +
-             " is filled, before any limit is met, and a fold presses in a line, harder than any figure "
-             "here; "
-             "close it less tightly or take a thicker sheet.";
+             " is filled, before any limit is met, and a fold presses in a line, harder than any "
+             "figure here; close it less tightly or take a thicker sheet.";
     case LimitKind::kRunsAway:
       break;
   }

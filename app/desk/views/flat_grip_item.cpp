@@ -4,16 +4,12 @@
 #include <QGraphicsSceneMouseEvent>
 #include <QPainter>
 
+#include "app/desk/views/flat_items.hpp"
+
 namespace wrapgauge {
 namespace {
 
 constexpr double kReach_pixels = 6.0, kPoint_pixels = 4.0, kKnob_pixels = 4.5;
-
-QPen cosmetic(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine) {
-  QPen pen(colour, width, style);
-  pen.setCosmetic(true);
-  return pen;
-}
 
 }  // namespace
 
@@ -54,18 +50,18 @@ void FlatGripItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
   const QColor colour = lit ? blue : violet;
   painter->setBrush(lit ? blue : QColor(Qt::white));
   if (!is_line()) {
-    painter->setPen(cosmetic(colour, 1.6));
+    painter->setPen(cosmetic_pen(colour, 1.6));
     painter->drawPath(path());
     return;
   }
   painter->save();
   painter->setBrush(Qt::NoBrush);
-  painter->setPen(cosmetic(QColor(255, 255, 255, 190), 5.0));  // seen on a dark map too
+  painter->setPen(cosmetic_pen(QColor(255, 255, 255, 190), 5.0));  // seen on a dark map too
   painter->drawPath(path());
-  painter->setPen(cosmetic(colour, lit ? 3.0 : 2.0, Qt::DashDotLine));
+  painter->setPen(cosmetic_pen(colour, lit ? 3.0 : 2.0, Qt::DashDotLine));
   painter->drawPath(path());
   painter->restore();
-  painter->setPen(cosmetic(colour, 1.8));
+  painter->setPen(cosmetic_pen(colour, 1.8));
   for (const QPointF& end : {QPointF(path().elementAt(0)), QPointF(path().currentPosition())})
     painter->drawEllipse(end, kKnob_pixels * pixel_, kKnob_pixels * pixel_);
 }

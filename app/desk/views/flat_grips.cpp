@@ -4,20 +4,13 @@
 
 #include "app/desk/views/flat_grip_item.hpp"
 #include "app/desk/views/flat_items.hpp"
+#include "app/desk/views/flat_words.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using Kind = LayoutGrip::Kind;
-
-QPointF on_scene(const Vec2& point_m) {
-  return {1e3 * point_m.x(), -1e3 * point_m.y()};
-}
-
-QString millimetres(double length_m) {
-  return QString::fromStdString(fixed_text(1e3 * length_m, 1));
-}
 
 // A little longer than the layout is high, so that its ends can be seen.
 QPainterPath line_path(const ClosingWindow& lines, const Bounds2& outline_m, Kind kind) {
@@ -147,9 +140,7 @@ void FlatGrips::show_preview() {
   if (!preview_) {
     preview_ = scene_.addPath({});
     preview_->setZValue(4.0);
-    QPen pen(QColor(0, 120, 215), 2.0, Qt::DashLine);
-    pen.setCosmetic(true);
-    preview_->setPen(pen);
+    preview_->setPen(cosmetic_pen(QColor(0, 120, 215), 2.0, Qt::DashLine));
   }
   const LayoutGrip& grip = dragged_->grip();
   const Layout moved = moved_layout(grip, by_m_);

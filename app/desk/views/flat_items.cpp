@@ -5,11 +5,18 @@
 #include <QPen>
 
 namespace wrapgauge {
-namespace {
 
 QPointF on_scene(const Vec2& point_m) {
   return {1e3 * point_m.x(), -1e3 * point_m.y()};
 }
+
+QPen cosmetic_pen(const QColor& colour, double width, Qt::PenStyle style) {
+  QPen pen(colour, width, style);
+  pen.setCosmetic(true);
+  return pen;
+}
+
+namespace {
 
 QPainterPath path_of(const std::vector<Vec2>& points_m, bool closed) {
   QPainterPath path;
@@ -43,13 +50,8 @@ struct Pens {
 };
 
 Pens pens_of() {
-  const auto pen = [](const QColor& colour, double width) {
-    QPen made(colour, width);
-    made.setCosmetic(true);
-    return made;
-  };
-  return {pen(QColor(50, 50, 56), 2.2), pen(QColor(85, 80, 95), 1.5), pen(QColor(110, 105, 120), 1.1),
-          pen(QColor(0, 120, 215), 3.5)};
+  return {cosmetic_pen(QColor(50, 50, 56), 2.2), cosmetic_pen(QColor(85, 80, 95), 1.5),
+          cosmetic_pen(QColor(110, 105, 120), 1.1), cosmetic_pen(QColor(0, 120, 215), 3.5)};
 }
 
 }  // namespace
@@ -80,9 +82,7 @@ QPainterPath FlatPartItem::shape() const {
 
 void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
   if (marked_) {
-    QPen mark(QColor(200, 90, 0), 4.0, Qt::DashLine);
-    mark.setCosmetic(true);
-    painter->setPen(mark);
+    painter->setPen(cosmetic_pen(QColor(200, 90, 0), 4.0, Qt::DashLine));
     painter->drawPath(path());
   }
   painter->setBrush(brush());

@@ -11,6 +11,10 @@
 
 namespace wrapgauge {
 
+QPointF on_scene(const Vec2& point_m);
+// As wide in pixels at any zoom.
+QPen cosmetic_pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine);
+
 class FlatPartItem : public QGraphicsPathItem {
  public:
   enum { Type = UserType + 1 };

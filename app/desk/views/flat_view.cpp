@@ -15,14 +15,6 @@
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
-namespace {
-
-QString millimetres(double length_m) {
-  return QString::fromStdString(fixed_text(1e3 * length_m, 1));
-}
-
-}  // namespace
-
 FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent)
     : QGraphicsView(parent),
       shown_(shown),
@@ -266,9 +258,7 @@ QString FlatView::readout() const {
 
 void FlatView::drawForeground(QPainter* painter, const QRectF&) {
   const auto guide = [&](const QPointF& from, const QPointF& to) {
-    QPen pen(QColor(0, 120, 215), 1.0, Qt::DashLine);
-    pen.setCosmetic(true);
-    painter->setPen(pen);
+    painter->setPen(cosmetic_pen(QColor(0, 120, 215), 1.0, Qt::DashLine));
     painter->drawLine(from, to);
   };
   const QRectF all = sceneRect();

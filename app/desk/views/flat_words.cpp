@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/desk/views/pressure_words.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -34,6 +35,10 @@ QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, Pre
   }
   for (QString& line : lines) line = metrics.elidedText(line, Qt::ElideRight, std::max(width, 12.0));
   return lines;
+}
+
+QString millimetres(double length_m) {
+  return QString::fromStdString(fixed_text(1e3 * length_m, 1));
 }
 
 }  // namespace wrapgauge

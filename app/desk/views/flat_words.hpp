@@ -1,5 +1,5 @@
 #pragma once
-// Names and pressures written over the chambers of the flat view.
+// Words of the flat view: names and pressures over its chambers, lengths.
 
 #include <QStringList>
 #include <optional>
@@ -12,5 +12,7 @@ namespace wrapgauge {
 // loses first the second unit, then the first. What still does not fit ends in dots.
 QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, PressureUnit first,
                           const QFontMetricsF& metrics, double width);
+
+QString millimetres(double length_m);  // "12.3", without the unit
 
 }  // namespace wrapgauge
