@@ -27,7 +27,7 @@ std::vector<CurvePoint> peak_curve(const Estimate& estimate) {
   std::vector<CurvePoint> points;
   for (const EquilibriumState& state : estimate.path.states) {
     const TriangleMesh side = skin_side(estimate.setup, estimate.path.sheet, state.positions_m);
-    const Eigen::VectorXd mean = disc_average_pa(side, pressure_samples(side, state.contact_pressure_pa));
+    const Eigen::VectorXd mean = disc_average_pa(side, state.contact_pressure_pa);
     points.push_back(
         {state.group_pressure_pa.size() > 0 ? std::max(0.0, state.group_pressure_pa.maxCoeff()) : 0.0,
          mean.size() > 0 ? mean.maxCoeff() : 0.0});

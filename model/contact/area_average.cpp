@@ -3,30 +3,23 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
-#include <nanoflann.hpp>
+
+#include "model/geometry/nearest_point.hpp"
 
 namespace wrapgauge {
 namespace {
-
-struct SampleCloud {
-  const std::vector<PressureSample>& samples;
-  std::size_t kdtree_get_point_count() const { return samples.size(); }
-  double kdtree_get_pt(std::size_t i, std::size_t dimension) const {
-    return samples[i].point_m[static_cast<Eigen::Index>(dimension)];
-  }
-  template <class Box>
-  bool kdtree_get_bbox(Box&) const {
-    return false;
-  }
-};
-using SampleTree = nanoflann::KDTreeSingleIndexAdaptor<nanoflann::L2_Simple_Adaptor<double, SampleCloud>,
-                                                       SampleCloud, 3, std::size_t>;
 
 struct Corners {
   Vec3 a, b, c;  // points
   double pa, pb, pc;
   int triangle;
 };
+
+int steps_along(const Corners& t, double spacing_m) {
+  constexpr double kMostSteps = 64.0;  // a triangle larger than 64 spacings is no contact mesh any more
+  const double longest = std::max({(t.b - t.a).norm(), (t.c - t.b).norm(), (t.a - t.c).norm()});
+  return static_cast<int>(std::clamp(std::ceil(longest / spacing_m), 1.0, kMostSteps));
+}
 
 // The centres of the n*n equal sub-triangles of one triangle; exact for a linear pressure.
 void sample_triangle(const Corners& t, int n, std::vector<PressureSample>& samples) {
@@ -42,48 +35,90 @@ void sample_triangle(const Corners& t, int n, std::vector<PressureSample>& sampl
     }
 }
 
+struct Push {
+  double force_n = 0.0, area_m2 = 0.0;
+
+  void operator+=(const Push& other) {
+    force_n += other.force_n;
+    area_m2 += other.area_m2;
+  }
+  void operator+=(const PressureSample& sample) {
+    *this += {sample.pressure_pa * sample.area_m2, sample.area_m2};
+  }
+};
+
+// Triangles about a place are found first: those wholly within the ball are taken at once, the others sample
+// by sample.
+class SampledSurface {
+ public:
+  SampledSurface(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa, double spacing_m)
+      : surface_(surface),
+        faces_(surface),
+        samples_(pressure_samples(surface, pressure_pa, spacing_m)),
+        whole_(static_cast<std::size_t>(surface.faces.rows())),
+        end_(whole_.size()) {
+    for (std::size_t s = 0; s < samples_.size(); ++s) {
+      whole_[static_cast<std::size_t>(samples_[s].triangle)] += samples_[s];
+      end_[static_cast<std::size_t>(samples_[s].triangle)] = s + 1;
+    }
+  }
+
+  Push within(const Vec3& centre_m, double radius_m) const {
+    std::vector<int> near = faces_.near(centre_m, radius_m);
+    std::sort(near.begin(), near.end());  // the same order of summing on every machine
+    Push push;
+    for (const int face : near) add_within(face, centre_m, radius_m, push);
+    return push;
+  }
+
+ private:
+  void add_within(int face, const Vec3& centre_m, double radius_m, Push& push) const {
+    const double most = radius_m * radius_m;
+    int corners = 0;
+    for (int k = 0; k < 3; ++k)
+      corners +=
+          (surface_.vertices_m.row(surface_.faces(face, k)).transpose() - centre_m).squaredNorm() < most;
+    const auto t = static_cast<std::size_t>(face);
+    if (corners == 3) return void(push += whole_[t]);
+    for (std::size_t s = t > 0 ? end_[t - 1] : 0; s < end_[t]; ++s)
+      if ((samples_[s].point_m - centre_m).squaredNorm() < most) push += samples_[s];
+  }
+
+  const TriangleMesh& surface_;
+  NearestPoint faces_;
+  std::vector<PressureSample> samples_;  // triangle by triangle
+  std::vector<Push> whole_;              // a triangle each
+  std::vector<std::size_t> end_;         // of each triangle's samples
+};
+
 }  // namespace
 
 std::vector<PressureSample> pressure_samples(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa,
                                              double spacing_m) {
-  constexpr double kMostSteps = 64.0;  // a triangle larger than 64 spacings is no contact mesh any more
-  std::vector<PressureSample> samples;
+  std::vector<Corners> all;
+  std::size_t count = 0;
   for (int t = 0; t < surface.faces.rows(); ++t) {
     const auto face = surface.faces.row(t);
-    const Corners corners{surface.vertices_m.row(face[0]),
-                          surface.vertices_m.row(face[1]),
-                          surface.vertices_m.row(face[2]),
-                          pressure_pa[face[0]],
-                          pressure_pa[face[1]],
-                          pressure_pa[face[2]],
-                          t};
-    const double longest = std::max(
-        {(corners.b - corners.a).norm(), (corners.c - corners.b).norm(), (corners.a - corners.c).norm()});
-    sample_triangle(corners, static_cast<int>(std::clamp(std::ceil(longest / spacing_m), 1.0, kMostSteps)),
-                    samples);
+    all.push_back({surface.vertices_m.row(face[0]), surface.vertices_m.row(face[1]),
+                   surface.vertices_m.row(face[2]), pressure_pa[face[0]], pressure_pa[face[1]],
+                   pressure_pa[face[2]], t});
+    const auto steps = static_cast<std::size_t>(steps_along(all.back(), spacing_m));
+    count += steps * steps;
   }
+  std::vector<PressureSample> samples;
+  samples.reserve(count);
+  for (const Corners& corners : all) sample_triangle(corners, steps_along(corners, spacing_m), samples);
   return samples;
 }
 
-Eigen::VectorXd disc_average_pa(const TriangleMesh& surface, const std::vector<PressureSample>& samples,
-                                double radius_m) {
+Eigen::VectorXd disc_average_pa(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa,
+                                double radius_m, double spacing_m) {
   Eigen::VectorXd average = Eigen::VectorXd::Zero(surface.vertices_m.rows());
-  if (samples.empty()) return average;
-  const SampleCloud cloud{samples};
-  const SampleTree tree(3, cloud);
-  std::vector<std::pair<std::size_t, double>> near;  // index, distance squared
-  nanoflann::SearchParams parameters;
-  parameters.sorted = true;  // the same order of summing on every machine
+  if (surface.faces.rows() == 0) return average;
+  const SampledSurface sampled(surface, pressure_pa, spacing_m);
   for (Eigen::Index v = 0; v < average.size(); ++v) {
-    const Vec3 centre = surface.vertices_m.row(v);
-    near.clear();
-    tree.radiusSearch(centre.data(), radius_m * radius_m, near, parameters);
-    double force = 0.0, area = 0.0;
-    for (const auto& item : near) {
-      force += samples[item.first].pressure_pa * samples[item.first].area_m2;
-      area += samples[item.first].area_m2;
-    }
-    if (area > 0.0) average[v] = force / area;
+    const Push push = sampled.within(surface.vertices_m.row(v), radius_m);
+    if (push.area_m2 > 0.0) average[v] = push.force_n / push.area_m2;
   }
   return average;
 }

@@ -10,7 +10,8 @@ namespace wrapgauge {
 // Radius of a 1 cm2 disc: sqrt(1e-4 / pi).
 inline constexpr double kSquareCentimetreRadius_m = 5.6418958e-3;
 
-// Points about 1 mm apart on a surface, each with its share of the area; pressure is linear over a triangle.
+// Points about 1 mm apart on a surface, triangle by triangle, each with its share of the area; pressure is
+// linear over a triangle.
 struct PressureSample {
   Vec3 point_m = Vec3::Zero();
   double area_m2 = 0.0;
@@ -20,9 +21,10 @@ struct PressureSample {
 std::vector<PressureSample> pressure_samples(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa,
                                              double spacing_m = 1e-3);
 
-// At each vertex of `surface`: the mean pressure over the part of it within `radius_m` in space. Beyond the
-// rim there is nothing to average, so the mean at the rim is over the part that exists.
-Eigen::VectorXd disc_average_pa(const TriangleMesh& surface, const std::vector<PressureSample>& samples,
-                                double radius_m = kSquareCentimetreRadius_m);
+// At each vertex of `surface`: the mean of `pressure_pa` (a vertex each) over the part of it within
+// `radius_m` in space, by samples `spacing_m` apart. Beyond the rim there is nothing to average, so the mean
+// at the rim is over the part that exists.
+Eigen::VectorXd disc_average_pa(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa,
+                                double radius_m = kSquareCentimetreRadius_m, double spacing_m = 1e-3);
 
 }  // namespace wrapgauge

@@ -5,6 +5,7 @@
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_refinement.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/core/both_at_once.hpp"
 #include "model/geometry/mesh_topology.hpp"
 #include "model/geometry/nearest_point.hpp"
 
@@ -25,19 +26,30 @@ Eigen::VectorXd pressure_on_skin(const TriangleMesh& skin, const TriangleMesh& s
   constexpr double kSideways_m = 0.5e-3;
   const Points3 normals = face_normals(side);
   Eigen::VectorXd on_skin = Eigen::VectorXd::Zero(skin.vertices_m.rows());
-  int likely = 0;
   for (Eigen::Index v = 0; v < on_skin.size(); ++v) {
     const Vec3 point = skin.vertices_m.row(v);
-    const SurfacePoint found = nearest.at(point, likely);
-    likely = found.face;
-    if (found.distance_m > reach) continue;
-    const Vec3 normal = normals.row(found.face), offset = point - found.point_m;
-    const bool on_edge = found.barycentric.minCoeff() <= 0.0;
+    const auto found = nearest.within(point, reach);
+    if (!found) continue;
+    const Vec3 normal = normals.row(found->face), offset = point - found->point_m;
+    const bool on_edge = found->barycentric.minCoeff() <= 0.0;
     if (on_edge && (offset - offset.dot(normal) * normal).norm() > kSideways_m) continue;
     for (int corner = 0; corner < 3; ++corner)
-      on_skin[v] += found.barycentric[corner] * pressure_pa[side.faces(found.face, corner)];
+      on_skin[v] += found->barycentric[corner] * pressure_pa[side.faces(found->face, corner)];
   }
   return on_skin;
+}
+
+// The body's surface, fine where the sheet lies near, with the pressure on it.
+void put_on_skin(const TriangleMesh& body, const TriangleMesh& side, double reach, ContactMap& map) {
+  if (side.faces.rows() == 0 || body.faces.rows() == 0) {
+    map.skin = body;
+    map.on_skin_pa = Eigen::VectorXd::Zero(body.vertices_m.rows());
+    return;
+  }
+  const NearestPoint nearest(side);
+  map.skin = refined_where(
+      body, [&](const Vec3& centre, double radius) { return nearest.is_within(centre, radius + reach); });
+  map.on_skin_pa = pressure_on_skin(map.skin, side, nearest, map.on_layout_pa, reach);
 }
 
 }  // namespace
@@ -47,18 +59,8 @@ ContactMap contact_map(const Body& body, const InflationSetup& setup, const Load
   ContactMap map;
   map.on_layout_pa = state.contact_pressure_pa;
   const TriangleMesh side = skin_side(setup, path.sheet, state.positions_m);
-  map.mean_1cm2_pa = disc_average_pa(side, pressure_samples(side, map.on_layout_pa));
-  if (side.faces.rows() == 0 || body.surface.faces.rows() == 0) {
-    map.skin = body.surface;
-    map.on_skin_pa = Eigen::VectorXd::Zero(body.surface.vertices_m.rows());
-    return map;
-  }
-  const NearestPoint nearest(side);
-  const double reach = reach_m(state);
-  map.skin = refined_where(body.surface, [&](const Vec3& centre, double radius) {
-    return nearest.at(centre).distance_m <= radius + reach;
-  });
-  map.on_skin_pa = pressure_on_skin(map.skin, side, nearest, map.on_layout_pa, reach);
+  both_at_once([&] { put_on_skin(body.surface, side, reach_m(state), map); },
+               [&] { map.mean_1cm2_pa = disc_average_pa(side, map.on_layout_pa); });
   return map;
 }
 

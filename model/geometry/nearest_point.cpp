@@ -92,7 +92,8 @@ struct NearestPoint::Tree {
         (triangle.a + weights[1] * triangle.ab + weights[2] * triangle.ac - point).squaredNorm();
     if (squared < best.squared_distance) best = {squared, index, weights};
   }
-  void search(const Vec3& point, Best& best) const;
+  enum class Until { kNearest, kAny };  // the nearest one, or any that is nearer than `best`
+  void search(const Vec3& point, Best& best, Until until = Until::kNearest) const;
   SurfacePoint surface_point(const Best& best) const;
 };
 
@@ -159,7 +160,8 @@ NearestPoint::NearestPoint(const TriangleMesh& mesh) {
   tree_ = std::move(tree);
 }
 
-void NearestPoint::Tree::search(const Vec3& point, Best& best) const {
+void NearestPoint::Tree::search(const Vec3& point, Best& best, Until until) const {
+  const double from = best.squared_distance;
   struct Waiting {
     const Child* child;
     double squared_distance;
@@ -170,6 +172,7 @@ void NearestPoint::Tree::search(const Vec3& point, Best& best) const {
   while (true) {
     if (child->count > 0) {
       for (int i = child->first; i < child->first + child->count; ++i) try_triangle(i, point, best);
+      if (until == Until::kAny && best.squared_distance < from) return;
     } else {
       const auto& [left, right] = nodes[child->first].child;
       const double to_left = left.box.squared_distance(point), to_right = right.box.squared_distance(point);
@@ -205,6 +208,36 @@ SurfacePoint NearestPoint::at(const Vec3& point_m, int likely_face) const {
   tree_->try_triangle(tree_->place_of_face[likely_face], point_m, best);
   tree_->search(point_m, best);
   return tree_->surface_point(best);
+}
+
+std::optional<SurfacePoint> NearestPoint::within(const Vec3& point_m, double reach_m) const {
+  Best best{.squared_distance = reach_m * reach_m};
+  tree_->search(point_m, best);
+  if (!(best.squared_distance < reach_m * reach_m)) return std::nullopt;
+  return tree_->surface_point(best);
+}
+
+bool NearestPoint::is_within(const Vec3& point_m, double reach_m) const {
+  Best best{.squared_distance = reach_m * reach_m};
+  tree_->search(point_m, best, Tree::Until::kAny);
+  return best.squared_distance < reach_m * reach_m;
+}
+
+std::vector<int> NearestPoint::near(const Vec3& point_m, double reach_m) const {
+  const auto comes_near = [&](const Child& child) {
+    return child.box.squared_distance(point_m) < reach_m * reach_m;
+  };
+  std::vector<int> faces;
+  std::array<const Child*, kStackDepth> stack{&tree_->root};
+  for (int depth = 1; depth > 0;) {
+    const Child& child = *stack[static_cast<std::size_t>(--depth)];
+    if (!comes_near(child)) continue;
+    for (int i = child.first; i < child.first + child.count; ++i) faces.push_back(tree_->triangles[i].face);
+    if (child.count > 0) continue;
+    for (const Child& half : tree_->nodes[child.first].child)
+      stack[static_cast<std::size_t>(depth++)] = &half;
+  }
+  return faces;
 }
 
 }  // namespace wrapgauge

@@ -2,6 +2,8 @@
 // Nearest point of a triangle surface, exact to rounding.
 
 #include <memory>
+#include <optional>
+#include <vector>
 
 #include "model/geometry/triangle_mesh.hpp"
 
@@ -27,6 +29,12 @@ class NearestPoint {
   // `likely_face` only saves time: the distance does not depend on it, and the answer differs at most among
   // points that are equally near.
   SurfacePoint at(const Vec3& point_m, int likely_face) const;
+
+  // None when no point of the surface is nearer than `reach_m`, which is soon known.
+  std::optional<SurfacePoint> within(const Vec3& point_m, double reach_m) const;
+  bool is_within(const Vec3& point_m, double reach_m) const;
+  // Every face that comes nearer than `reach_m`, and a few that nearly do; in no order.
+  std::vector<int> near(const Vec3& point_m, double reach_m) const;
 
  private:
   struct Tree;

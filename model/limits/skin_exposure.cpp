@@ -42,7 +42,7 @@ Recorded recorded(const InflationSetup& setup, const LoadPath& path,
   const auto average = [&](std::size_t first) {
     for (std::size_t s = first; s < path.states.size(); s += 2) {
       const TriangleMesh side = skin_side(setup, path.sheet, path.states[s].positions_m);
-      out.mean_1cm2_pa[s] = disc_average_pa(side, pressure_samples(side, path.states[s].contact_pressure_pa));
+      out.mean_1cm2_pa[s] = disc_average_pa(side, path.states[s].contact_pressure_pa);
     }
   };
   both_at_once([&] { average(0); }, [&] { average(1); });

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
 #include "model/pipeline/hold_against_limits.hpp"
 #include "model/pipeline/prepare.hpp"
@@ -43,9 +44,12 @@ void take_over(Prepared& prepared, const Resources& resources, const Plan& plan,
 void read_contact(Estimate& estimate) {
   const EquilibriumState& last = estimate.path.states.back();
   estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
-  estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate), estimate.path,
-                                     last, estimate.map);
-  estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last);
+  const auto read_figures = [&] {
+    estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate), estimate.path,
+                                       last, estimate.map);
+  };
+  both_at_once(read_figures,
+               [&] { estimate.audit = audit(estimate.body, estimate.setup, estimate.path, last); });
 }
 
 // inflation -> contact, without limits.

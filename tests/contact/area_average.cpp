@@ -35,7 +35,7 @@ TEST(PressureSamples, KeepAreaAndForceExactly) {
 TEST(DiscAverage, OfALinearPressureIsItsValueInTheMiddle) {
   const TriangleMesh mesh = square(10, 0.05);
   const Eigen::VectorXd pressure = 1e3 * mesh.vertices_m.col(0).array() / 0.05;
-  const Eigen::VectorXd average = disc_average_pa(mesh, pressure_samples(mesh, pressure));
+  const Eigen::VectorXd average = disc_average_pa(mesh, pressure);
   EXPECT_NEAR(average[vertex_at(mesh, 0.025, 0.025)], 500.0, 2.0);
 }
 
@@ -46,14 +46,14 @@ TEST(DiscAverage, OfASmallHatIsItsForceOverOneSquareCentimetre) {
   const Eigen::Index top = vertex_at(mesh, 0.024, 0.026);
   pressure[top] = 9e3;
   const double force = 9e3 * 6 * (0.5 * 2e-3 * 2e-3) / 3.0;
-  const Eigen::VectorXd average = disc_average_pa(mesh, pressure_samples(mesh, pressure, 2e-4));
+  const Eigen::VectorXd average = disc_average_pa(mesh, pressure, kSquareCentimetreRadius_m, 2e-4);
   EXPECT_NEAR(average[top], force / 1e-4, 0.01 * force / 1e-4);
 }
 
 TEST(DiscAverage, NeverExceedsTheHighestPressure) {
   const TriangleMesh mesh = square(6, 0.03);
   const Eigen::VectorXd pressure = (mesh.vertices_m.col(0).array() * 400.0).sin().square() * 5e3;
-  const Eigen::VectorXd average = disc_average_pa(mesh, pressure_samples(mesh, pressure));
+  const Eigen::VectorXd average = disc_average_pa(mesh, pressure);
   EXPECT_LE(average.maxCoeff(), pressure.maxCoeff());
   EXPECT_GT(average.minCoeff(), 0.0);
 }

@@ -51,6 +51,38 @@ TEST(NearestPoint, AgreesWithTryingEveryFace) {
   }
 }
 
+TEST(NearestPoint, WithinAReachIsTheNearestOrNothing) {
+  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
+  const NearestPoint nearest(mesh);
+  std::mt19937 random(8);
+  std::uniform_real_distribution<double> spread(-0.08, 0.12);
+  for (int i = 0; i < 400; ++i) {
+    const Vec3 point(spread(random), spread(random), spread(random));
+    const double distance = nearest.at(point).distance_m;
+    for (const double reach : {0.9 * distance, 1.1 * distance}) {
+      const auto found = nearest.within(point, reach);
+      EXPECT_EQ(found.has_value(), distance < reach);
+      EXPECT_EQ(nearest.is_within(point, reach), distance < reach);
+      if (found) EXPECT_EQ(found->distance_m, distance);
+    }
+  }
+}
+
+TEST(NearestPoint, FacesNearAPointAreAllThere) {
+  constexpr double kReach = 0.01;
+  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
+  const NearestPoint nearest(mesh);
+  const Vec3 point = mesh.vertices_m.row(100);
+  std::vector<int> near = nearest.near(point, kReach);
+  std::sort(near.begin(), near.end());
+  EXPECT_EQ(std::adjacent_find(near.begin(), near.end()), near.end());
+  EXPECT_LT(near.size(), static_cast<std::size_t>(mesh.faces.rows()) / 2);
+  for (int face = 0; face < mesh.faces.rows(); ++face)
+    if (plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)), mesh.vertices_m.row(mesh.faces(face, 1)),
+                       mesh.vertices_m.row(mesh.faces(face, 2)), point) < kReach)
+      EXPECT_TRUE(std::binary_search(near.begin(), near.end(), face)) << face;
+}
+
 TEST(NearestPoint, AtAVertexIsThatVertex) {
   const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 12, 5);
   const NearestPoint nearest(mesh);

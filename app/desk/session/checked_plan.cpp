@@ -11,7 +11,10 @@
 namespace wrapgauge {
 namespace {
 
-constexpr Length kPreviewEdge = 9.0 * mm;  // judgement: the demo cuff then takes a second or two
+// Judgement: coarse enough to follow edits. On both demo plans 4 steps instead of 6 move the mean, the peak
+// and the exposure by less than 0.05 %; 3 steps move the sleeve's peak by 1.2 %.
+constexpr Length kPreviewEdge = 9.0 * mm;
+constexpr int kPreviewSteps = 4;
 
 // What changed since `earlier`, compared once a check; all of it when there is no earlier one.
 class Changes {
@@ -139,6 +142,7 @@ Plan preview_plan(const Plan& plan) {
   Plan preview = plan;
   preview.mesh_edge = preview_edge(plan);
   preview.mesh_seam_edge.reset();
+  preview.solver.steps = std::min(plan.solver.steps, kPreviewSteps);
   preview.compare_wrinkled = false;
   return preview;
 }

@@ -40,7 +40,7 @@ struct CheckedPlan {
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances);
 
-// The mesh that is quick enough to follow every change.
+// The mesh, and the plan with few recorded states on it, that are quick enough to follow every change.
 Length preview_edge(const Plan& plan);
 Plan preview_plan(const Plan& plan);
 
