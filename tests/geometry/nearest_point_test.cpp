@@ -63,7 +63,9 @@ TEST(NearestPoint, WithinAReachIsTheNearestOrNothing) {
       const auto found = nearest.within(point, reach);
       EXPECT_EQ(found.has_value(), distance < reach);
       EXPECT_EQ(nearest.is_within(point, reach), distance < reach);
-      if (found) EXPECT_EQ(found->distance_m, distance);
+      if (found) {
+        EXPECT_EQ(found->distance_m, distance);
+      }
     }
   }
 }
@@ -79,8 +81,9 @@ TEST(NearestPoint, FacesNearAPointAreAllThere) {
   EXPECT_LT(near.size(), static_cast<std::size_t>(mesh.faces.rows()) / 2);
   for (int face = 0; face < mesh.faces.rows(); ++face)
     if (plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)), mesh.vertices_m.row(mesh.faces(face, 1)),
-                       mesh.vertices_m.row(mesh.faces(face, 2)), point) < kReach)
+                       mesh.vertices_m.row(mesh.faces(face, 2)), point) < kReach) {
       EXPECT_TRUE(std::binary_search(near.begin(), near.end(), face)) << face;
+    }
 }
 
 TEST(NearestPoint, AtAVertexIsThatVertex) {
