@@ -22,7 +22,8 @@ int steps_along(const Corners& t, double spacing_m) {
 }
 
 // The centres of the n*n equal sub-triangles of one triangle; exact for a linear pressure.
-void sample_triangle(const Corners& t, int n, std::vector<PressureSample>& samples) {
+void sample_triangle(const Corners& t, double spacing_m, std::vector<PressureSample>& samples) {
+  const int n = steps_along(t, spacing_m);
   const double area = 0.5 * (t.b - t.a).cross(t.c - t.a).norm() / (n * n);
   const auto add = [&](double i, double j) {
     const double u = i / n, v = j / n, w = 1.0 - u - v;
@@ -95,19 +96,14 @@ class SampledSurface {
 
 std::vector<PressureSample> pressure_samples(const TriangleMesh& surface, const Eigen::VectorXd& pressure_pa,
                                              double spacing_m) {
-  std::vector<Corners> all;
-  std::size_t count = 0;
+  std::vector<PressureSample> samples;
   for (int t = 0; t < surface.faces.rows(); ++t) {
     const auto face = surface.faces.row(t);
-    all.push_back({surface.vertices_m.row(face[0]), surface.vertices_m.row(face[1]),
-                   surface.vertices_m.row(face[2]), pressure_pa[face[0]], pressure_pa[face[1]],
-                   pressure_pa[face[2]], t});
-    const auto steps = static_cast<std::size_t>(steps_along(all.back(), spacing_m));
-    count += steps * steps;
+    sample_triangle(
+        {surface.vertices_m.row(face[0]), surface.vertices_m.row(face[1]), surface.vertices_m.row(face[2]),
+         pressure_pa[face[0]], pressure_pa[face[1]], pressure_pa[face[2]], t},
+        spacing_m, samples);
   }
-  std::vector<PressureSample> samples;
-  samples.reserve(count);
-  for (const Corners& corners : all) sample_triangle(corners, steps_along(corners, spacing_m), samples);
   return samples;
 }
 

@@ -77,6 +77,10 @@ struct Best {
   Vec3 barycentric = Vec3::UnitX();
 };
 
+Best nearer_than(double reach_m) {
+  return {.squared_distance = reach_m * reach_m};
+}
+
 }  // namespace
 
 struct NearestPoint::Tree {
@@ -211,27 +215,27 @@ SurfacePoint NearestPoint::at(const Vec3& point_m, int likely_face) const {
 }
 
 std::optional<SurfacePoint> NearestPoint::within(const Vec3& point_m, double reach_m) const {
-  Best best{.squared_distance = reach_m * reach_m};
+  const Best none = nearer_than(reach_m);
+  Best best = none;
   tree_->search(point_m, best);
-  if (!(best.squared_distance < reach_m * reach_m)) return std::nullopt;
+  if (!(best.squared_distance < none.squared_distance)) return std::nullopt;
   return tree_->surface_point(best);
 }
 
 bool NearestPoint::is_within(const Vec3& point_m, double reach_m) const {
-  Best best{.squared_distance = reach_m * reach_m};
+  const Best none = nearer_than(reach_m);
+  Best best = none;
   tree_->search(point_m, best, Tree::Until::kAny);
-  return best.squared_distance < reach_m * reach_m;
+  return best.squared_distance < none.squared_distance;
 }
 
 std::vector<int> NearestPoint::near(const Vec3& point_m, double reach_m) const {
-  const auto comes_near = [&](const Child& child) {
-    return child.box.squared_distance(point_m) < reach_m * reach_m;
-  };
+  const double most = nearer_than(reach_m).squared_distance;
   std::vector<int> faces;
   std::array<const Child*, kStackDepth> stack{&tree_->root};
   for (int depth = 1; depth > 0;) {
     const Child& child = *stack[static_cast<std::size_t>(--depth)];
-    if (!comes_near(child)) continue;
+    if (!(child.box.squared_distance(point_m) < most)) continue;
     for (int i = child.first; i < child.first + child.count; ++i) faces.push_back(tree_->triangles[i].face);
     if (child.count > 0) continue;
     for (const Child& half : tree_->nodes[child.first].child)

@@ -5,6 +5,7 @@
 #include <Eigen/Cholesky>
 #include <algorithm>
 #include <random>
+#include <vector>
 
 #include "shapes.hpp"
 
@@ -26,22 +27,36 @@ double plain_distance(const Vec3& a, const Vec3& b, const Vec3& c, const Vec3& p
   return best;
 }
 
-TEST(NearestPoint, AgreesWithTryingEveryFace) {
-  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
-  const NearestPoint nearest(mesh);
-  std::mt19937 random(7);
+double plain_distance(const TriangleMesh& mesh, int face, const Vec3& p) {
+  return plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)), mesh.vertices_m.row(mesh.faces(face, 1)),
+                        mesh.vertices_m.row(mesh.faces(face, 2)), p);
+}
+
+TriangleMesh limb() {
+  return shapes::tube(0.03, 0.045, 0.1, 31, 17);
+}
+
+// In and about limb().
+std::vector<Vec3> scattered_points(unsigned seed) {
+  std::mt19937 random(seed);
   std::uniform_real_distribution<double> spread(-0.08, 0.12);
-  for (int i = 0; i < 400; ++i) {
-    const Vec3 point(spread(random), spread(random), spread(random));
+  std::vector<Vec3> points;
+  for (int i = 0; i < 400; ++i) points.emplace_back(spread(random), spread(random), spread(random));
+  return points;
+}
+
+TEST(NearestPoint, AgreesWithTryingEveryFace) {
+  const TriangleMesh mesh = limb();
+  const NearestPoint nearest(mesh);
+  int likely = 0;
+  for (const Vec3& point : scattered_points(7)) {
     double expected = 1e9;
     for (int face = 0; face < mesh.faces.rows(); ++face)
-      expected = std::min(expected, plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)),
-                                                   mesh.vertices_m.row(mesh.faces(face, 1)),
-                                                   mesh.vertices_m.row(mesh.faces(face, 2)), point));
+      expected = std::min(expected, plain_distance(mesh, face, point));
     const SurfacePoint found = nearest.at(point);
     EXPECT_NEAR(found.distance_m, expected, 1e-15);
     EXPECT_NEAR((found.point_m - point).norm(), expected, 1e-15);
-    EXPECT_EQ(found.distance_m, nearest.at(point, i % static_cast<int>(mesh.faces.rows())).distance_m);
+    EXPECT_EQ(found.distance_m, nearest.at(point, likely++ % static_cast<int>(mesh.faces.rows())).distance_m);
     Vec3 mixed = Vec3::Zero();
     for (int corner = 0; corner < 3; ++corner)
       mixed += found.barycentric[corner] * mesh.vertices_m.row(mesh.faces(found.face, corner)).transpose();
@@ -52,12 +67,9 @@ TEST(NearestPoint, AgreesWithTryingEveryFace) {
 }
 
 TEST(NearestPoint, WithinAReachIsTheNearestOrNothing) {
-  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
+  const TriangleMesh mesh = limb();
   const NearestPoint nearest(mesh);
-  std::mt19937 random(8);
-  std::uniform_real_distribution<double> spread(-0.08, 0.12);
-  for (int i = 0; i < 400; ++i) {
-    const Vec3 point(spread(random), spread(random), spread(random));
+  for (const Vec3& point : scattered_points(8)) {
     const double distance = nearest.at(point).distance_m;
     for (const double reach : {0.9 * distance, 1.1 * distance}) {
       const auto found = nearest.within(point, reach);
@@ -72,7 +84,7 @@ TEST(NearestPoint, WithinAReachIsTheNearestOrNothing) {
 
 TEST(NearestPoint, FacesNearAPointAreAllThere) {
   constexpr double kReach = 0.01;
-  const TriangleMesh mesh = shapes::tube(0.03, 0.045, 0.1, 31, 17);
+  const TriangleMesh mesh = limb();
   const NearestPoint nearest(mesh);
   const Vec3 point = mesh.vertices_m.row(100);
   std::vector<int> near = nearest.near(point, kReach);
@@ -80,8 +92,7 @@ TEST(NearestPoint, FacesNearAPointAreAllThere) {
   EXPECT_EQ(std::adjacent_find(near.begin(), near.end()), near.end());
   EXPECT_LT(near.size(), static_cast<std::size_t>(mesh.faces.rows()) / 2);
   for (int face = 0; face < mesh.faces.rows(); ++face)
-    if (plain_distance(mesh.vertices_m.row(mesh.faces(face, 0)), mesh.vertices_m.row(mesh.faces(face, 1)),
-                       mesh.vertices_m.row(mesh.faces(face, 2)), point) < kReach) {
+    if (plain_distance(mesh, face, point) < kReach) {
       EXPECT_TRUE(std::binary_search(near.begin(), near.end(), face)) << face;
     }
 }
