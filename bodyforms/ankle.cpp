@@ -6,7 +6,7 @@ namespace {
 
 constexpr double kThinnest = 0.35;  // station of the ankle girth, share of the length
 
-LimbShape shape(const FormValues& values) {
+LimbShape ankle_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   // Above the thinnest place the lower quarter of the calf.
   std::vector<SectionAtShare> sections;
@@ -25,7 +25,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> ankle_sites() {
   std::vector<SiteOnForm> all = {
       {"medial malleolus", 0.08, 170, 16, 3},
       {"lateral malleolus", 0.04, 352, 16, 3},
@@ -54,8 +54,8 @@ FormMaker ankle_form() {
         ankle_aspect(), edge_parameter()},
        "shin",
        true},
-      sites(),
-      limb<shape>};
+      ankle_sites(),
+      limb<ankle_shape>};
 }
 
 }  // namespace wrapgauge

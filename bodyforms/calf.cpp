@@ -6,21 +6,21 @@ namespace {
 
 // Where along the lower leg its girths lie, from ankle to knee. Judgement: the belly of the calf begins at a
 // third and is widest at seven tenths.
-constexpr double kBellyBegins = 0.33, kWidest = 0.7;
-constexpr double kShareAtBelly = 0.35;  // of the way from ankle girth to calf girth
+constexpr double kCalfBellyBegins = 0.33, kCalfWidest = 0.7;
+constexpr double kCalfShareAtBelly = 0.35;  // of the way from ankle girth to calf girth
 
-LimbShape shape(const FormValues& values) {
+LimbShape calf_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length ankle = values.at("girth_ankle") * mm, calf = values.at("girth_calf") * mm;
   return {{{0.0 * mm, ankle, "girth_ankle"},
-           {kBellyBegins * length, ankle + kShareAtBelly * (calf - ankle)},
-           {kWidest * length, calf, "girth_calf"},
+           {kCalfBellyBegins * length, ankle + kCalfShareAtBelly * (calf - ankle)},
+           {kCalfWidest * length, calf, "girth_calf"},
            {length, values.at("girth_knee") * mm, "girth_knee"}},
           calf_sections(values.at("aspect_ankle"), values.at("aspect_knee")),
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> calf_sites() {
   std::vector<SiteOnForm> all = {
       {"lower end of the fibula", 0.04, 350, 14, 4},
       {"nerve on the front of the shin", 0.25, 48, 14, 15, SiteKind::kNerve,
@@ -66,8 +66,8 @@ FormMaker calf_form() {
        ankle_girth()});
   return {{"calf", "A lower leg from above the ankle (station 0) to below the knee.", std::move(parameters),
            "calf", true},
-          sites(),
-          limb<shape>};
+          calf_sites(),
+          limb<calf_shape>};
 }
 
 }  // namespace wrapgauge

@@ -3,7 +3,7 @@
 namespace wrapgauge {
 namespace {
 
-LimbShape shape(const FormValues& values) {
+LimbShape cone_shape(const FormValues& values) {
   return {{{0.0 * mm, values.at("girth_distal") * mm, "girth_distal"},
            {values.at("length") * mm, values.at("girth_proximal") * mm, "girth_proximal"}},
           {{0.0, {values.at("aspect")}}},
@@ -21,7 +21,7 @@ FormMaker cone_form() {
             aspect_parameter("aspect", 1.0, "everywhere", "round"), edge_parameter()},
            ""},
           {},
-          limb<shape>};
+          limb<cone_shape>};
 }
 
 }  // namespace wrapgauge

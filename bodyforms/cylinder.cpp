@@ -3,7 +3,7 @@
 namespace wrapgauge {
 namespace {
 
-LimbShape shape(const FormValues& values) {
+LimbShape cylinder_shape(const FormValues& values) {
   const Length girth = values.at("girth") * mm;
   return {{{0.0 * mm, girth, "girth"}, {values.at("length") * mm, girth, "girth"}},
           {{0.0, {values.at("aspect")}}},
@@ -20,7 +20,7 @@ FormMaker cylinder_form() {
             aspect_parameter("aspect", 1.0, "everywhere", "round"), edge_parameter()},
            ""},
           {},
-          limb<shape>};
+          limb<cylinder_shape>};
 }
 
 }  // namespace wrapgauge

@@ -2,16 +2,14 @@
 
 #include <cmath>
 #include <map>
-#include <numbers>
 #include <utility>
 #include <vector>
 
+#include "bodyforms/section.hpp"
 #include "model/geometry/plane_section.hpp"
 
 namespace wrapgauge {
 namespace {
-
-constexpr double kTurn = 2.0 * std::numbers::pi;
 
 struct Ball {
   std::vector<Vec3> points;  // on the unit sphere

@@ -5,21 +5,21 @@ namespace {
 
 // Where along the forearm its girths lie, from wrist to elbow. Judgement after the general shape of forearms:
 // thin and slowly growing above the wrist, widest at three quarters.
-constexpr double kBellyBegins = 0.4, kWidest = 0.75;
-constexpr double kShareAtBelly = 0.55;  // of the way from wrist girth to forearm girth
+constexpr double kForearmBellyBegins = 0.4, kForearmWidest = 0.75;
+constexpr double kForearmShareAtBelly = 0.55;  // of the way from wrist girth to forearm girth
 
-LimbShape shape(const FormValues& values) {
+LimbShape forearm_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length wrist = values.at("girth_wrist") * mm, forearm = values.at("girth_forearm") * mm;
   return {{{0.0 * mm, wrist, "girth_wrist"},
-           {kBellyBegins * length, wrist + kShareAtBelly * (forearm - wrist)},
-           {kWidest * length, forearm, "girth_forearm"},
+           {kForearmBellyBegins * length, wrist + kForearmShareAtBelly * (forearm - wrist)},
+           {kForearmWidest * length, forearm, "girth_forearm"},
            {length, values.at("girth_elbow") * mm, "girth_elbow"}},
           forearm_sections(values.at("aspect_wrist"), values.at("aspect_elbow")),
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> forearm_sites() {
   std::vector<SiteOnForm> all = {{"ulnar styloid", 0.03, 195, 13, 3},
                                  {"radial styloid", 0.02, 5, 12, 3},
                                  {"median nerve at the wrist", 0.02, 95, 14, 10, SiteKind::kNerve,
@@ -63,8 +63,8 @@ FormMaker forearm_form() {
             aspect_parameter("aspect_elbow", 1.1, "at the elbow", "judgement"), edge_parameter()},
            "forearm relaxed",
            true},
-          sites(),
-          limb<shape>};
+          forearm_sites(),
+          limb<forearm_shape>};
 }
 
 }  // namespace wrapgauge

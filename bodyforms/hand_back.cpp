@@ -7,7 +7,7 @@ constexpr double kKnuckles = 0.12;  // station of the hand girth, share of the l
 
 // Judgement: a flat rounded rectangle at the knuckles, an oval at the wrist; its breadth comes out within a
 // few millimetres of the survey's hand breadth.
-LimbShape shape(const FormValues& values) {
+LimbShape hand_back_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length hand = values.at("girth_hand") * mm;
   const double flat = values.at("aspect_hand");
@@ -21,7 +21,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> hand_back_sites() {
   std::vector<SiteOnForm> all = {
       {"second knuckle", 0.1, 333, 10, 2},
       {"third knuckle", 0.1, 292, 10, 2},
@@ -49,8 +49,8 @@ FormMaker hand_back_form() {
             aspect_parameter("aspect_hand", 2.9, "at the knuckles", "judgement"), edge_parameter()},
            "wrist dorsal",
            true},
-          sites(),
-          limb<shape>};
+          hand_back_sites(),
+          limb<hand_back_shape>};
 }
 
 }  // namespace wrapgauge

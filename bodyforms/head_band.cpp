@@ -6,7 +6,7 @@ namespace {
 constexpr double kBand = 0.35;  // station of the head girth, share of the length
 
 // Judgement: an egg, broader behind, that draws in towards the crown.
-LimbShape shape(const FormValues& values) {
+LimbShape head_band_shape(const FormValues& values) {
   const Length length = values.at("length") * mm, head = values.at("girth_head") * mm;
   const double aspect = values.at("aspect_head");
   return {{{0.0 * mm, 0.985 * head}, {kBand * length, head, "girth_head"}, {length, 0.93 * head}},
@@ -14,7 +14,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> head_band_sites() {
   const std::string eye = "Keep clear of brows and eyes.";
   return {{"forehead", 0.5, 90, 32, 5},
           {"right brow nerve", 0.1, 74, 13, 4, SiteKind::kNerve, eye},
@@ -37,8 +37,8 @@ FormMaker head_band_form() {
             measured_girth("girth_head", "headcircumference", "above the brows"),
             measured_aspect("aspect_head", "headbreadth", "headlength", "everywhere"), edge_parameter()},
            "forehead"},
-          sites(),
-          limb<shape>};
+          head_band_sites(),
+          limb<head_band_shape>};
 }
 
 }  // namespace wrapgauge

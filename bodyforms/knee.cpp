@@ -8,7 +8,7 @@ constexpr double kKneecap = 0.55;  // station of the knee girth, share of the le
 
 // Harmonics at the ends derived: fitted to the ends of an adult man's calf and thigh of an open base mesh
 // (CC0); at the kneecap judgement.
-LimbShape shape(const FormValues& values) {
+LimbShape knee_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   return {{{0.0 * mm, values.at("girth_below") * mm, "girth_below"},
            {kKneecap * length, values.at("girth_knee") * mm, "girth_knee"},
@@ -19,7 +19,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> knee_sites() {
   return {{"kneecap", kKneecap, 90, 27, 3},
           {"tibial tuberosity", 0.22, 95, 14, 3},
           {"tibial crest", 0.05, 105, 18, 4},
@@ -50,8 +50,8 @@ FormMaker knee_form() {
             edge_parameter()},
            "shin",
            true},
-          sites(),
-          limb<shape>};
+          knee_sites(),
+          limb<knee_shape>};
 }
 
 }  // namespace wrapgauge

@@ -10,7 +10,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr int kOutlinePoints = 1024;
 
 struct Rings {

@@ -5,9 +5,9 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kThinnest = 0.1;  // station of the ankle girth; above it the form is the calf
-constexpr double kBellyBegins = 0.4, kWidest = 0.73, kShareAtBelly = 0.35;
+constexpr double kLowerLegBellyBegins = 0.4, kLowerLegWidest = 0.73, kLowerLegShareAtBelly = 0.35;
 
-LimbShape shape(const FormValues& values) {
+LimbShape lower_leg_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length ankle = values.at("girth_ankle") * mm, calf = values.at("girth_calf") * mm;
   std::vector<SectionAtShare> sections =
@@ -15,14 +15,14 @@ LimbShape shape(const FormValues& values) {
   sections.insert(sections.begin(), {0.0, {0.75, {-0.02, -0.04, -0.015, 0.005, 0.0}}, {0.0, 0.033}});
   return {{{0.0 * mm, values.at("girth_malleoli") * mm, "girth_malleoli"},
            {kThinnest * length, ankle, "girth_ankle"},
-           {kBellyBegins * length, ankle + kShareAtBelly * (calf - ankle)},
-           {kWidest * length, calf, "girth_calf"},
+           {kLowerLegBellyBegins * length, ankle + kLowerLegShareAtBelly * (calf - ankle)},
+           {kLowerLegWidest * length, calf, "girth_calf"},
            {length, values.at("girth_knee") * mm, "girth_knee"}},
           std::move(sections),
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> lower_leg_sites() {
   std::vector<SiteOnForm> all = {
       {"medial malleolus", 0.03, 170, 16, 3},
       {"lateral malleolus", 0.015, 352, 16, 3},
@@ -51,8 +51,8 @@ FormMaker lower_leg_form() {
        ankle_girth(), malleoli_girth()});
   return {{"lower-leg", "A lower leg from the malleoli (station 0) to the knee, without the foot.",
            std::move(parameters), "calf", true},
-          sites(),
-          limb<shape>};
+          lower_leg_sites(),
+          limb<lower_leg_shape>};
 }
 
 }  // namespace wrapgauge

@@ -2,12 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace wrapgauge {
 namespace {
-
-constexpr double kTurn = 2.0 * std::numbers::pi;
 
 double radius_at(const std::array<double, 5>& h, double angle) {
   return 1.0 + h[0] * std::sin(2.0 * angle) + h[1] * std::cos(3.0 * angle) + h[2] * std::sin(3.0 * angle) +

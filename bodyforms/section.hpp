@@ -2,11 +2,14 @@
 // The closed-form outline of a limb across its axis.
 
 #include <array>
+#include <numbers>
 #include <vector>
 
 #include "model/core/array.hpp"
 
 namespace wrapgauge {
+
+inline constexpr double kTurn = 2.0 * std::numbers::pi;  // rad
 
 // An outline with the polar radius 1 + h0 sin 2a + h1 cos 3a + h2 sin 3a + h3 cos 4a + h4 sin 4a, then
 // stretched along x until its width over its depth is `aspect`. sin 2a makes an oval lie askew, 3a makes it

@@ -3,7 +3,7 @@
 namespace wrapgauge {
 namespace {
 
-LimbShape shape(const FormValues& values) {
+LimbShape tapered_limb_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   return {{{0.0 * mm, values.at("girth_distal") * mm, "girth_distal"},
            {values.at("middle") * length, values.at("girth_middle") * mm, "girth_middle"},
@@ -33,7 +33,7 @@ FormMaker tapered_limb_form() {
             aspect_parameter("aspect_proximal", 1.2, "at the proximal end", "judgement"), edge_parameter()},
            ""},
           {},
-          limb<shape>};
+          limb<tapered_limb_shape>};
 }
 
 }  // namespace wrapgauge

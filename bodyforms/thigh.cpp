@@ -8,7 +8,7 @@ namespace {
 constexpr double kAtThreeTenths = 0.41, kAtSixTenths = 0.79;
 
 // Harmonics and middle line fitted to the same thigh, front forward.
-LimbShape shape(const FormValues& values) {
+LimbShape thigh_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length low = values.at("girth_lower_thigh") * mm, high = values.at("girth_thigh") * mm;
   return {{{0.0 * mm, low, "girth_lower_thigh"},
@@ -22,7 +22,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> thigh_sites() {
   std::vector<SiteOnForm> all = {{"tendon above the kneecap", 0.03, 90, 20, 8, SiteKind::kTendon},
                                  {"outer condyle of the femur", 0.03, 2, 16, 8},
                                  {"inner condyle of the femur", 0.03, 178, 16, 10},
@@ -48,8 +48,8 @@ FormMaker thigh_form() {
             measured_girth("girth_thigh", "thighcircumference", "at the gluteal fold"), edge_parameter()},
            "thigh",
            true},
-          sites(),
-          limb<shape>};
+          thigh_sites(),
+          limb<thigh_shape>};
 }
 
 }  // namespace wrapgauge

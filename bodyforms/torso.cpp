@@ -7,7 +7,7 @@ constexpr double kHip = 0.065, kWaist = 0.45, kChest = 0.935;  // stations, shar
 
 // Harmonics and middle line derived: fitted to an adult man's torso of an open base mesh (CC0), belly
 // forward; without arms.
-LimbShape shape(const FormValues& values) {
+LimbShape torso_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const Length hip = values.at("girth_hip") * mm, chest = values.at("girth_chest") * mm;
   const double waist = values.at("aspect_waist");
@@ -34,7 +34,7 @@ void add_pair(std::vector<SiteOnForm>& sites, SiteOnForm right) {
   sites.push_back(std::move(left));
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> torso_sites() {
   std::vector<SiteOnForm> all = {{"sacrum", 0.14, 270, 32, 8},
                                  {"breastbone", 0.95, 90, 22, 9},
                                  {"lower end of the breastbone", 0.83, 90, 18, 9}};
@@ -73,8 +73,8 @@ FormMaker torso_form() {
               return edge;
             }()},
            "abdomen"},
-          sites(),
-          limb<shape>};
+          torso_sites(),
+          limb<torso_shape>};
 }
 
 }  // namespace wrapgauge

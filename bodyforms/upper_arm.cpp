@@ -5,7 +5,7 @@ namespace {
 
 // Harmonics derived: fitted to the sections of an adult man's arm of an open base mesh (CC0), turned so that
 // the elbow lies flat; which way round is judgement.
-LimbShape shape(const FormValues& values) {
+LimbShape upper_arm_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   return {{{0.0 * mm, values.at("girth_elbow") * mm, "girth_elbow"},
            {0.55 * length, values.at("girth_middle") * mm, "girth_middle"},
@@ -17,7 +17,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> upper_arm_sites() {
   std::vector<SiteOnForm> all = {
       {"medial epicondyle", 0.04, 182, 15, 3},
       {"ulnar nerve in its groove", 0.04, 218, 14, 4, SiteKind::kNerve,
@@ -53,8 +53,8 @@ FormMaker upper_arm_form() {
         edge_parameter()},
        "upper arm relaxed",
        true},
-      sites(),
-      limb<shape>};
+      upper_arm_sites(),
+      limb<upper_arm_shape>};
 }
 
 }  // namespace wrapgauge

@@ -6,7 +6,7 @@ namespace {
 constexpr double kWrist = 0.18;         // station of the wrist, share of the length: the rest is forearm
 constexpr double kForearmShare = 0.33;  // how far up the forearm the form ends
 
-LimbShape shape(const FormValues& values) {
+LimbShape wrist_shape(const FormValues& values) {
   const Length length = values.at("length") * mm;
   const double aspect_wrist = values.at("aspect_wrist");
   std::vector<SectionAtShare> sections;
@@ -25,7 +25,7 @@ LimbShape shape(const FormValues& values) {
           values.at("edge") * mm};
 }
 
-std::vector<SiteOnForm> sites() {
+std::vector<SiteOnForm> wrist_sites() {
   std::vector<SiteOnForm> all = {
       {"ulnar styloid", 0.25, 195, 13, 3},
       {"radial styloid", 0.2, 5, 12, 3},
@@ -58,8 +58,8 @@ FormMaker wrist_form() {
             aspect_parameter("aspect_wrist", 1.35, "at the wrist", "judgement"), edge_parameter()},
            "wrist dorsal",
            true},
-          sites(),
-          limb<shape>};
+          wrist_sites(),
+          limb<wrist_shape>};
 }
 
 }  // namespace wrapgauge

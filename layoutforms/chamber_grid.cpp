@@ -8,7 +8,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kFlattening = 5e-5;         // m
 constexpr double kSmallestChamber_m = 8e-3;  // a smaller one cannot open (judgement)
 constexpr double kChannelReach_m = 6e-3;     // a channel's end lies this far inside its chamber (judgement)
 constexpr double kInletShare = 0.75;         // of a chamber's height: the tube leaves towards proximal

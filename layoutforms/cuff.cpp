@@ -3,7 +3,7 @@
 namespace wrapgauge {
 namespace {
 
-Result<Layout> draw(const LayoutFormValues& values) {
+Result<Layout> draw_cuff(const LayoutFormValues& values) {
   const double stretch = values.number("stretch");
   const double width = values.metres("girth") / (1.0 + stretch);
   return draw_band(values, width, width, stretch, "row");
@@ -31,7 +31,7 @@ LayoutFormMaker cuff_layout_form() {
       {"00-30", 1.5 * mm},
       {"A10", 2.0 * mm}};
   for (LayoutParameter& parameter : band_parameters()) form.parameters.push_back(std::move(parameter));
-  return {std::move(form), draw};
+  return {std::move(form), draw_cuff};
 }
 
 }  // namespace wrapgauge

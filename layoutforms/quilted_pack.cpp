@@ -8,8 +8,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kFlattening = 5e-5;  // m
-
 // A grid of spots that keeps half a spacing from the walls.
 void add_spots(Chamber& chamber, const Vec2& low_m, const Vec2& size_m, double spacing_m, Length radius) {
   const int columns = std::max(1, static_cast<int>(std::lround(size_m.x() / spacing_m)));
@@ -29,7 +27,7 @@ Vec2 inlet_place(const Vec2& low_m, const Vec2& size_m, double spacing_m) {
   return low_m + Vec2(x * size_m.x(), y * size_m.y());
 }
 
-Result<Layout> draw(const LayoutFormValues& values) {
+Result<Layout> draw_quilted_pack(const LayoutFormValues& values) {
   const double rim = values.metres("rim"), spacing = values.metres("spacing");
   const Vec2 outer(values.number("cover") * values.metres("girth"), values.metres("height"));
   const Vec2 low(rim, rim), size = outer - 2.0 * low;
@@ -62,7 +60,7 @@ LayoutFormMaker quilted_pack_layout_form() {
             layout_size("corner", 12.0, 0.0, 200.0, "radius of the chamber's corners")},
            {"00-30", 2.0 * mm},
            {"00-30", 2.0 * mm}},
-          draw};
+          draw_quilted_pack};
 }
 
 }  // namespace wrapgauge

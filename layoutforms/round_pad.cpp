@@ -9,7 +9,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kFlattening = 5e-5;  // m
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kSmallestWidth_m = 6e-3;   // of a ring: a narrower one cannot open (judgement)
 constexpr double kLargestGirthShare = 0.4;  // of the girth: a wider pad wants to be a cuff (judgement)
@@ -58,7 +57,7 @@ void add_ring(Layout& layout, int number, double middle_m, const LayoutFormValue
   layout.chambers.push_back(std::move(ring));
 }
 
-Result<Layout> draw(const LayoutFormValues& values) {
+Result<Layout> draw_round_pad(const LayoutFormValues& values) {
   const double radius = 0.5 * values.metres("diameter"), seam = values.metres("seam");
   const int rings = values.count("rings");
   if (2.0 * radius > kLargestGirthShare * values.metres("girth"))
@@ -96,7 +95,7 @@ LayoutFormMaker round_pad_layout_form() {
             layout_size("rim", 10.0, 2.0, 80.0, "width of the fused rim")},
            {"00-30", 1.5 * mm},
            {"00-30", 1.5 * mm}},
-          draw};
+          draw_round_pad};
 }
 
 }  // namespace wrapgauge

@@ -12,7 +12,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kAimExamples =
     "Examples:\n"
     "  wrapgauge aim sleeve.json --target ankle=2.4 --target calf=1.8\n"
     "  wrapgauge aim cuff.json --target 'left front=15mmHg' --edge-mm 8\n"
@@ -94,7 +94,7 @@ void add_aim(CLI::App& app, Action& action) {
   command->add_option("--out", wanted->out, "Write the answer as JSON to this file too")->type_name("FILE");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
   add_mesh_edge_option(*command, wanted->edge_mm);
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kAimExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_aim(*wanted, streams); }; });
 }

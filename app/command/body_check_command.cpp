@@ -13,7 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kBodyCheckExamples =
     "Examples:\n  wrapgauge body check forearm.stl\n  wrapgauge body check forearm.obj --unit cm --json\n";
 
 struct BodyCheckCommand {
@@ -89,7 +89,7 @@ void add_body_check(CLI::App& body, Action& action) {
   command->add_option("--unit", wanted->unit, "Unit of the file; guessed from its size if not given")
       ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
-  command->footer(kExamples);
+  command->footer(kBodyCheckExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_body_check(*wanted, streams); }; });
 }

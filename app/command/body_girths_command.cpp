@@ -13,7 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kBodyGirthsExamples =
     "Stations are measured from the distal end along the axis; a wearer's tape lies within 1 % of a girth\n"
     "where the limb leans less than 8 degrees from the axis.\n"
     "Examples:\n"
@@ -128,7 +128,7 @@ void add_body_girths(CLI::App& body, Action& action) {
   command->add_option("--picture", wanted->picture, "Write a picture with girth lines here")
       ->type_name("PNG");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
-  command->footer(kExamples);
+  command->footer(kBodyGirthsExamples);
   command->callback([&action, wanted] {
     action = [wanted](Streams streams) { return run_body_girths(*wanted, streams); };
   });

@@ -11,7 +11,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kBodyMakeExamples =
     "Measures come from a survey by sex and percentile, from your own tape, or both: what you give counts.\n"
     "Examples:\n"
     "  wrapgauge body make --list\n"
@@ -144,7 +144,7 @@ void add_body_make(CLI::App& body, Action& action) {
       ->type_name("PNG");
   command->add_flag("--list", wanted->list, "Show the forms, or the parameters of one");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
-  command->footer(kExamples);
+  command->footer(kBodyMakeExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_body_make(*wanted, streams); }; });
 }

@@ -18,7 +18,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kBodyMendExamples =
     "The scan's file stays as it is. Steps, in this order: drop a table, drop crumbs, fill holes, smooth, "
     "pose,\n"
     "cut (if asked for), mirror (if asked for), decimate. With --plan they are kept in the plan, where each "
@@ -205,7 +205,7 @@ void add_body_mend(CLI::App& body, Action& action) {
   command->add_option("--plan", wanted->plan, "Make the scan with these steps the body of this plan")
       ->type_name("PLAN");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
-  command->footer(kExamples);
+  command->footer(kBodyMendExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_body_mend(*wanted, streams); }; });
 }

@@ -12,7 +12,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kCeilingExamples =
     "Examples:\n"
     "  wrapgauge ceiling cuff.json\n"
     "  wrapgauge ceiling cuff.json --edge-mm 8 --together --json | jq .together.at\n"
@@ -76,7 +76,7 @@ void add_ceiling(CLI::App& app, Action& action) {
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
   command->add_flag("!--together", wanted->alone, "All inlets together only, not each alone: quicker");
   add_mesh_edge_option(*command, wanted->edge_mm);
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kCeilingExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_ceiling(*wanted, streams); }; });
 }

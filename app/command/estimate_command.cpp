@@ -16,7 +16,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kEstimateExamples =
     "Examples:\n"
     "  wrapgauge estimate cuff.json --out cuff\n"
     "  wrapgauge estimate cuff.json --out quick --edge-mm 8 --no-mesh-error\n"
@@ -116,7 +116,7 @@ void add_estimate(CLI::App& app, Action& action) {
       "and say how the chambers differ");
   command->add_flag("--note", wanted->note, "Write the study note too, as `wrapgauge note` does");
   add_note_studies_options(*command, wanted->studies, "--note");
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kEstimateExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });
 }

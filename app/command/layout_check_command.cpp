@@ -11,7 +11,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kLayoutCheckExamples =
     "Says what is wrong with the drawing, what may go wrong when it is cast and worn (rules of thumb from\n"
     "casting.json), how much silicone each sheet takes, and which girths it goes round.\n"
     "With a plan it is laid on the plan's body, in the place of the plan's own layout.\n"
@@ -86,7 +86,7 @@ void add_layout_check(CLI::App& layout, Action& action) {
   command->add_option("--plan", wanted->plan, "Plan whose body and placement it is checked on")
       ->type_name("PLAN");
   command->add_flag("--json", wanted->json, "JSON on standard output instead of sentences");
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kLayoutCheckExamples) + kExitCodeHelp);
   command->callback([&action, wanted] {
     action = [wanted](Streams streams) { return run_layout_check(*wanted, streams); };
   });

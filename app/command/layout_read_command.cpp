@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr const char* kExamples =
+constexpr const char* kLayoutReadExamples =
     "Examples:\n"
     "  wrapgauge layout read cuff.svg\n"
     "  wrapgauge layout read cuff.svg --map 'cells=chamber' --map 'stroke:#0000ff=channel 4'\n"
@@ -46,7 +46,7 @@ void take_closure(const LayoutReadCommand& command, LayoutDetails& details) {
 Result<Sheet> sheet_of(const std::vector<std::string>& words, const char* option) {
   const auto thickness = parse_number(words[1]);
   if (!thickness || !(*thickness > 0.0 && *thickness <= 50.0))
-    return bad_input(std::string(option) + " has the thickness " + wrapgauge::quoted(words[1]) +
+    return bad_input(std::string(option) + " has the thickness " + in_quotes(words[1]) +
                      "; give millimetres above 0 and at most 50.");
   return Sheet{words[0], *thickness * mm};
 }
@@ -220,7 +220,7 @@ void add_layout_read(CLI::App& layout, Action& action) {
   command->add_flag("--json", wanted->json, "List as JSON");
   add_mapping_options(*command, *wanted);
   add_detail_options(*command, *wanted);
-  command->footer(kExamples);
+  command->footer(kLayoutReadExamples);
   command->callback([&action, wanted] {
     action = [wanted](Streams streams) { return run_layout_read(*wanted, streams); };
   });

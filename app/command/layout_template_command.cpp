@@ -14,7 +14,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kLayoutTemplateExamples =
     "Print at 100 %, measure the 50 mm bar, cut and glue, and try the paper on before casting.\n"
     "Given a plan, the template also carries the second closing line, the bony sites and the anchor's centre "
     "line.\n"
@@ -96,7 +96,7 @@ void add_layout_template(CLI::App& layout, Action& action) {
   command->add_option("--out", wanted->out, "FILE.pdf, in pages; or FILE.svg, on one sheet")
       ->required()
       ->type_name("FILE");
-  command->footer(kExamples);
+  command->footer(kLayoutTemplateExamples);
   command->callback([&action, wanted] {
     action = [wanted](Streams streams) { return run_layout_template(*wanted, streams); };
   });

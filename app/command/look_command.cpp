@@ -7,7 +7,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kLookExamples =
     "Checks the plan, body, layout, materials and fit and says what is ready; nothing is solved.\n"
     "Example:\n  wrapgauge look cuff.json\n";
 
@@ -27,7 +27,7 @@ void add_look(CLI::App& app, Action& action) {
   auto plan = std::make_shared<std::string>();
   CLI::App* command = app.add_subcommand("look", "Check everything an estimate needs, without solving");
   command->add_option("plan", *plan, "The plan, a JSON file")->required()->type_name("PLAN");
-  command->footer(kExamples);
+  command->footer(kLookExamples);
   command->callback(
       [&action, plan] { action = [plan](Streams streams) { return run_look(*plan, streams); }; });
 }

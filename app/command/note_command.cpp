@@ -13,7 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kNoteExamples =
     "Examples:\n"
     "  wrapgauge note cuff.json --out cuff\n"
     "  wrapgauge note cuff.json --out cuff --spread cuff-spread --ceiling cuff-ceiling.json\n"
@@ -61,7 +61,7 @@ void add_note(CLI::App& app, Action& action) {
       ->type_name("DIR");
   add_mesh_edge_option(*command, wanted->edge_mm);
   add_note_studies_options(*command, wanted->studies);
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kNoteExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });
 }

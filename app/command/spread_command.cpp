@@ -13,7 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kExamples =
+constexpr const char* kSpreadExamples =
     "Examples:\n"
     "  wrapgauge spread cuff.json --out cuff-spread\n"
     "  wrapgauge spread cuff.json --out here --part 2/4     one of four machines\n"
@@ -136,7 +136,7 @@ void add_spread(CLI::App& app, Action& action) {
   CLI::App* command =
       app.add_subcommand("spread", "Find how far uncertain inputs move the prediction, and which matter");
   add_options(*command, *wanted);
-  command->footer(std::string(kExamples) + kExitCodeHelp);
+  command->footer(std::string(kSpreadExamples) + kExitCodeHelp);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_spread(*wanted, streams); }; });
 }

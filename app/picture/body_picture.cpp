@@ -11,8 +11,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kPanelWidth = 560, kPanelHeight = 690, kPanelTop = 116;
-constexpr double kLift = 3.0;  // pixels: lines on the skin are not hidden by it
+constexpr int kBodyPanelWidth = 560, kBodyPanelHeight = 690, kBodyPanelTop = 116;
+constexpr double kBodyLift = 3.0;  // pixels: lines on the skin are not hidden by it
 
 // The skin, and the worn layout laid onto it.
 struct Painted {
@@ -67,7 +67,7 @@ LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster&
     const Vec3 normal = view.rows * painted.normals_on_layout.row(v).transpose();
     RasterVertex shown{view.project(painted.on_skin_m.row(v)), shade_of(normal), pressure,
                        threshold > 0.0 ? pressure / threshold : 0.0};
-    shown.at.z += normal.z() > 0.0 ? kLift : 0.0;
+    shown.at.z += normal.z() > 0.0 ? kBodyLift : 0.0;
     return shown;
   };
   LimitContour contour;
@@ -76,14 +76,14 @@ LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster&
     raster.triangle(corner[0], corner[1], corner[2]);
     contour.add(corner);
   }
-  contour.draw(raster, kLift);
+  contour.draw(raster, kBodyLift);
   return contour;
 }
 
 void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
-                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLift);
+                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kBodyLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.
@@ -97,7 +97,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
     if (!contains(boundary, flat.vertices_m.row(v))) continue;
     ++inside;
     const RasterPoint at = view.project(painted.on_skin_m.row(v));
-    if (!raster.visible(at, 2.0 * kLift)) continue;
+    if (!raster.visible(at, 2.0 * kBodyLift)) continue;
     ++seen;
     sum += QPointF(at.x, at.y);
   }
@@ -118,7 +118,7 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
                             pixels);
     }
   for (const RasterPoint& piece : contour.middles())
-    if (raster.visible(piece, kLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
+    if (raster.visible(piece, kBodyLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
   label_contour(labels, pieces, names);
 }
 
@@ -138,11 +138,12 @@ double draw_side(const Painted& painted, double side, const QRectF& area, int la
 
 void draw_panel(const Painted& painted, double side, const QPointF& corner, const QString& heading,
                 QPainter& painter) {
-  const double scale = draw_side(painted, side, {corner, QSizeF(kPanelWidth, kPanelHeight)}, 15, painter);
+  const double scale =
+      draw_side(painted, side, {corner, QSizeF(kBodyPanelWidth, kBodyPanelHeight)}, 15, painter);
   painter.setPen(kInk);
   painter.setFont(picture_font(16, true));
-  painter.drawText(QRectF(corner.x(), kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
-  draw_scale_bar(painter, corner + QPointF(4, kPanelHeight + 12), scale);
+  painter.drawText(QRectF(corner.x(), kBodyPanelTop - 28, kBodyPanelWidth, 24), Qt::AlignHCenter, heading);
+  draw_scale_bar(painter, corner + QPointF(4, kBodyPanelHeight + 12), scale);
 }
 
 }  // namespace
@@ -158,8 +159,8 @@ QImage body_picture(const Estimate& estimate, const QString& title) {
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const Painted shown = painted(estimate);
   draw_title(painter, title, "Predicted contact pressure on the skin; proximal is up");
-  draw_panel(shown, 1.0, {30, kPanelTop}, "looking at the anchor", painter);
-  draw_panel(shown, -1.0, {30 + kPanelWidth + 20, kPanelTop}, "from the opposite side", painter);
+  draw_panel(shown, 1.0, {30, kBodyPanelTop}, "looking at the anchor", painter);
+  draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, "from the opposite side", painter);
   draw_colour_bar(painter, kColourBar, shown.scene);
   draw_caption(painter, {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: "
                          "not touched. Not a medical device." +

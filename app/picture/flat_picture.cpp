@@ -8,7 +8,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kPanelLeft = 90, kPanelTop = 120, kPanelWidth = 1010, kPanelHeight = 640;
+constexpr int kFlatPanelLeft = 90, kFlatPanelTop = 120, kFlatPanelWidth = 1010, kFlatPanelHeight = 640;
 
 struct Sheet2 {
   Vec2 low;
@@ -132,7 +132,7 @@ void draw_words(const Estimate& estimate, const Sheet2& sheet, const LimitContou
 }
 
 void draw_direction(QPainter& painter) {
-  const double x = 52.0, top = kPanelTop + 210.0, bottom = kPanelTop + 430.0;
+  const double x = 52.0, top = kFlatPanelTop + 210.0, bottom = kFlatPanelTop + 430.0;
   painter.setPen(QPen(kInk, 2.0));
   painter.drawLine(QPointF(x, bottom), QPointF(x, top));
   painter.drawLine(QPointF(x, top), QPointF(x - 6, top + 12));
@@ -162,14 +162,16 @@ QImage flat_picture(const Estimate& estimate, const QString& title) {
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const MapScene scene = map_scene(estimate);
-  const Sheet2 sheet = placed(estimate.setup.flat, {kPanelLeft, kPanelTop, kPanelWidth, kPanelHeight});
+  const Sheet2 sheet =
+      placed(estimate.setup.flat, {kFlatPanelLeft, kFlatPanelTop, kFlatPanelWidth, kFlatPanelHeight});
   draw_title(painter, title,
              "Predicted contact pressure on the flat layout, outer sheet towards you; x runs round the limb");
   LimitContour contour;
-  painter.drawImage(QPointF(kPanelLeft, kPanelTop), map_image(estimate, scene, sheet, contour));
+  painter.drawImage(QPointF(kFlatPanelLeft, kFlatPanelTop), map_image(estimate, scene, sheet, contour));
   draw_words(estimate, sheet, contour, painter);
   draw_direction(painter);
-  draw_scale_bar(painter, {kPanelLeft + sheet.left, kPanelTop + kPanelHeight + 24.0}, sheet.pixels_per_m);
+  draw_scale_bar(painter, {kFlatPanelLeft + sheet.left, kFlatPanelTop + kFlatPanelHeight + 24.0},
+                 sheet.pixels_per_m);
   draw_colour_bar(painter, kColourBar, scene);
   draw_caption(painter,
                {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: "

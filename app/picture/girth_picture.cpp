@@ -13,9 +13,9 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kPanelWidth = 500, kPanelHeight = 690, kPanelTop = 116;
-constexpr int kLeftPanel = 30, kWords = 545, kWordsWidth = 310, kRightPanel = 870;
-constexpr double kLift = 3.0;       // pixels: lines on the skin are not hidden by it
+constexpr int kGirthPanelWidth = 500, kGirthPanelHeight = 690, kGirthPanelTop = 116;
+constexpr int kGirthLeftPanel = 30, kWords = 545, kWordsWidth = 310, kRightPanel = 870;
+constexpr double kGirthLift = 3.0;  // pixels: lines on the skin are not hidden by it
 constexpr double kLineStep = 21.0;  // pixels between two lines of words
 const QColor kGirthLine(92, 40, 120), kSiteLine(20, 60, 90);
 
@@ -43,11 +43,11 @@ void place_views(Shown& shown) {
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
   const Vec3 size = (high - low).cwiseMax(1e-3);
   for (LimbView* view : {&shown.front, &shown.side}) {
-    view->width = kPanelWidth;
-    view->height = kPanelHeight;
+    view->width = kGirthPanelWidth;
+    view->height = kGirthPanelHeight;
     view->centre_m = shown.front.rows.transpose() * (0.5 * (low + high));
-    view->pixels_per_m = std::min(
-        {(kPanelHeight - 30) / size.y(), (kPanelWidth - 60) / size.x(), (kPanelWidth - 60) / size.z()});
+    view->pixels_per_m = std::min({(kGirthPanelHeight - 30) / size.y(), (kGirthPanelWidth - 60) / size.x(),
+                                   (kGirthPanelWidth - 60) / size.z()});
   }
 }
 
@@ -64,7 +64,8 @@ Shown shown_body(const Body& body, const std::vector<GirthMark>& girths) {
 void draw_section(const SectionLine& line, const LimbView& view, Raster& raster) {
   for (std::size_t i = line.closed ? 0 : 1; i < line.points_m.size(); ++i) {
     const std::size_t before = i > 0 ? i - 1 : line.points_m.size() - 1;
-    raster.line(view.project(line.points_m[before]), view.project(line.points_m[i]), 2.2, kGirthLine, kLift);
+    raster.line(view.project(line.points_m[before]), view.project(line.points_m[i]), 2.2, kGirthLine,
+                kGirthLift);
   }
 }
 
@@ -81,9 +82,9 @@ void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPaint
   MapLabels labels(painter);
   for (const BonySite& site : shown.body.bony_sites) {
     const RasterPoint at = view.project(site.point_m);
-    if (!raster.visible(at, 4.0 * kLift)) continue;
+    if (!raster.visible(at, 4.0 * kGirthLift)) continue;
     seen.insert(row_name(site.name));
-    const QPointF centre(left + at.x, kPanelTop + at.y);
+    const QPointF centre(left + at.x, kGirthPanelTop + at.y);
     const double radius = std::max(4.0, site.radius.si() * view.pixels_per_m);
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(kSiteLine, 1.6, Qt::DashLine));
@@ -99,15 +100,15 @@ void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPaint
 
 void draw_panel(const Shown& shown, const LimbView& view, int left, const QString& heading, QPainter& painter,
                 std::set<std::string>& seen) {
-  Raster raster(kPanelWidth, kPanelHeight, 1.0);
+  Raster raster(kGirthPanelWidth, kGirthPanelHeight, 1.0);
   draw_skin(shown.body.surface, shown.normals, view, raster);
   for (const auto& section : shown.sections)
     for (const SectionLine& line : section) draw_section(line, view, raster);
-  painter.drawImage(QPointF(left, kPanelTop), raster.image());
+  painter.drawImage(QPointF(left, kGirthPanelTop), raster.image());
   draw_sites(shown, view, raster, painter, left, seen);
   painter.setPen(kInk);
   painter.setFont(picture_font(16, true));
-  painter.drawText(QRectF(left, kPanelTop - 28, kPanelWidth, 24), Qt::AlignHCenter, heading);
+  painter.drawText(QRectF(left, kGirthPanelTop - 28, kGirthPanelWidth, 24), Qt::AlignHCenter, heading);
 }
 
 // Sites that neither view shows, so that nobody takes the picture for all of them.
@@ -140,14 +141,14 @@ QString words_of(const GirthMark& mark) {
 std::vector<double> spread(std::vector<double> heights) {
   for (std::size_t i = 1; i < heights.size(); ++i)
     heights[i] = std::max(heights[i], heights[i - 1] + kLineStep);
-  double limit = kPanelTop + kPanelHeight - 10.0;
+  double limit = kGirthPanelTop + kGirthPanelHeight - 10.0;
   for (std::size_t i = heights.size(); i-- > 0; limit -= kLineStep) heights[i] = std::min(heights[i], limit);
   return heights;
 }
 
 // From the line on each view to its words.
 void draw_leaders(const Shown& shown, std::size_t girth, double line, double words, QPainter& painter) {
-  double left = 0.0, right = kPanelWidth;
+  double left = 0.0, right = kGirthPanelWidth;
   for (const SectionLine& section : shown.sections[girth])
     for (const Vec3& point : section.points_m) {
       left = std::max(left, shown.front.project(point).x);
@@ -155,7 +156,7 @@ void draw_leaders(const Shown& shown, std::size_t girth, double line, double wor
     }
   const int words_end = kWords + kWordsWidth;
   painter.setPen(QPen(QColor(180, 160, 195), 1.0));
-  for (const auto& leader : {QPolygonF{QPointF(kLeftPanel + left + 6, line), QPointF(kWords - 40, line),
+  for (const auto& leader : {QPolygonF{QPointF(kGirthLeftPanel + left + 6, line), QPointF(kWords - 40, line),
                                        QPointF(kWords - 4, words)},
                              QPolygonF{QPointF(kRightPanel + right - 6, line), QPointF(words_end + 40, line),
                                        QPointF(words_end + 4, words)}})
@@ -167,7 +168,7 @@ void draw_words(const Shown& shown, QPainter& painter) {
   for (std::size_t i = 0; i < shown.girths.size(); ++i) {
     const Vec3 on_axis =
         shown.body.axis.origin_m + shown.girths[i].girth.station.si() * shown.body.axis.direction;
-    order.emplace_back(kPanelTop + shown.front.project(on_axis).y, i);
+    order.emplace_back(kGirthPanelTop + shown.front.project(on_axis).y, i);
   }
   std::sort(order.begin(), order.end());
   std::vector<double> lines;
@@ -195,10 +196,11 @@ QImage girth_picture(const Body& body, const std::vector<GirthMark>& girths, con
   const Shown shown = shown_body(body, girths);
   draw_title(painter, title, subtitle);
   std::set<std::string> seen;
-  draw_panel(shown, shown.front, kLeftPanel, "from angle 0°", painter, seen);
+  draw_panel(shown, shown.front, kGirthLeftPanel, "from angle 0°", painter, seen);
   draw_panel(shown, shown.side, kRightPanel, "from angle 90°", painter, seen);
   draw_words(shown, painter);
-  draw_scale_bar(painter, QPointF(kLeftPanel + 4, kPanelTop + kPanelHeight + 12), shown.front.pixels_per_m);
+  draw_scale_bar(painter, QPointF(kGirthLeftPanel + 4, kGirthPanelTop + kGirthPanelHeight + 12),
+                 shown.front.pixels_per_m);
   draw_caption(painter, caption_of(body, seen));
   painter.end();
   return image;

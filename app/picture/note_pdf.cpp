@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "app/picture/legend.hpp"
+#include "app/picture/note_picture.hpp"
 #include "app/picture/pdf_date.hpp"
 
 namespace wrapgauge {
@@ -39,7 +40,7 @@ std::unique_ptr<QTextDocument> laid_out(const Note& note, std::size_t page, cons
   document->setDefaultFont(font);
   document->setDefaultStyleSheet(style(points));
   document->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
-  document->setHtml(QString::fromStdString(note_page_html(note, page)));
+  document->setHtml(with_picture_size(note_page_html(note, page), picture));
   document->setTextWidth(width);
   return document;
 }

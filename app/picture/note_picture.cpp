@@ -159,4 +159,12 @@ QImage note_picture(const Estimate& estimate) {
   return image;
 }
 
+QString with_picture_size(const std::string& pages, const QImage& picture, int width) {
+  QString html = QString::fromStdString(pages);
+  return html.replace(QStringLiteral("width=\"%1\"").arg(kNotePictureWidth),
+                      QStringLiteral("width=\"%1\" height=\"%2\"")
+                          .arg(width)
+                          .arg(width * picture.height() / picture.width()));
+}
+
 }  // namespace wrapgauge

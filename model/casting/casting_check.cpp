@@ -7,11 +7,7 @@
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
-namespace {
-
-constexpr double kFlattening = 5e-5;  // m, of curves in layout files
-
-}  // namespace
+namespace {}  // namespace
 
 std::string place_text(const Vec2& place_m) {
   std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler

@@ -5,6 +5,8 @@
 #include <deque>
 #include <numbers>
 
+#include "model/geometry/polygon.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -13,10 +15,6 @@ namespace {
 constexpr double kClosestPoint = 0.78;
 constexpr double kClosestLine = 0.6;
 constexpr double kApexHeight = 0.866;  // of an equilateral triangle
-
-double cross(const Vec2& a, const Vec2& b) {
-  return a.x() * b.y() - a.y() * b.x();
-}
 
 // Square cells that hold point indices, for neighbours within a radius.
 class PointGrid {

@@ -39,10 +39,6 @@ class PointPool {
   std::map<std::pair<std::int64_t, std::int64_t>, std::vector<int>> cells_;
 };
 
-double cross(const Vec2& a, const Vec2& b) {
-  return a.x() * b.y() - a.y() * b.x();
-}
-
 // Where two lines cross strictly inside both; touching ends are found later as points on lines.
 std::optional<Vec2> crossing(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
   const Vec2 ab = b - a, cd = d - c;
@@ -57,11 +53,6 @@ std::optional<Vec2> crossing(const Vec2& a, const Vec2& b, const Vec2& c, const 
 bool touch(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d, double tolerance) {
   return distance_to_segment_m(a, c, d) <= tolerance || distance_to_segment_m(b, c, d) <= tolerance ||
          distance_to_segment_m(c, a, b) <= tolerance || distance_to_segment_m(d, a, b) <= tolerance;
-}
-
-bool boxes_apart(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
-  return std::max(a.x(), b.x()) < std::min(c.x(), d.x()) || std::max(c.x(), d.x()) < std::min(a.x(), b.x()) ||
-         std::max(a.y(), b.y()) < std::min(c.y(), d.y()) || std::max(c.y(), d.y()) < std::min(a.y(), b.y());
 }
 
 // Points of the pool on the line, its own ends first and last, in order along it.

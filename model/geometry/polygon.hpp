@@ -10,6 +10,17 @@ using Polygon = std::vector<Vec2>;
 // An open path, metres.
 using Polyline = std::vector<Vec2>;
 
+// Of the parallelogram that the two span, signed; > 0 when b lies to the left of a.
+inline double cross(const Vec2& a, const Vec2& b) {
+  return a.x() * b.y() - a.y() * b.x();
+}
+
+// Whether the boxes round the segments a b and c d have no point in common.
+inline bool boxes_apart(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
+  return (a.cwiseMax(b).array() < c.cwiseMin(d).array()).any() ||
+         (c.cwiseMax(d).array() < a.cwiseMin(b).array()).any();
+}
+
 double signed_area_m2(const Polygon& polygon);  // > 0 when counter-clockwise
 double perimeter_m(const Polygon& polygon);
 double length_m(const Polyline& path);

@@ -10,10 +10,6 @@ namespace {
 
 constexpr double kTolerance = 1e-7;  // 0.1 micrometres: rounding of drawn numbers, not a drawn gap
 
-double cross(const Vec2& a, const Vec2& b) {
-  return a.x() * b.y() - a.y() * b.x();
-}
-
 // Where two closed segments meet, ends included.
 std::optional<Vec2> meeting(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
   for (const Vec2& p : {c, d})
@@ -25,11 +21,6 @@ std::optional<Vec2> meeting(const Vec2& a, const Vec2& b, const Vec2& c, const V
   const double s = cross(c - a, d - c) / denominator, t = cross(c - a, b - a) / denominator;
   if (s < 0.0 || s > 1.0 || t < 0.0 || t > 1.0) return std::nullopt;
   return Vec2(a + s * (b - a));
-}
-
-bool boxes_apart(const Vec2& a, const Vec2& b, const Vec2& c, const Vec2& d) {
-  return (a.cwiseMax(b).array() < c.cwiseMin(d).array()).any() ||
-         (c.cwiseMax(d).array() < a.cwiseMin(b).array()).any();
 }
 
 Vec2 nearest_on_segment(const Vec2& p, const Vec2& a, const Vec2& b) {
@@ -69,15 +60,15 @@ std::optional<Vec2> self_crossing(const Polygon& loop) {
   return std::nullopt;
 }
 
-ClosestPlaces closest_places(const Polygon& first, const Polygon& second) {
+ClosestPlaces closest_places(const Polygon& loop, const Polygon& other) {
   ClosestPlaces best{std::numeric_limits<double>::infinity(), Vec2::Zero(), Vec2::Zero()};
   const auto consider = [&best](const Vec2& p, const Vec2& q) {
     if ((p - q).norm() < best.distance_m) best = {(p - q).norm(), p, q};
   };
-  for (std::size_t i = 0; i < first.size(); ++i)
-    for (std::size_t j = 0; j < second.size(); ++j) {
-      const Vec2 &a = first[i], &b = first[(i + 1) % first.size()];
-      const Vec2 &c = second[j], &d = second[(j + 1) % second.size()];
+  for (std::size_t i = 0; i < loop.size(); ++i)
+    for (std::size_t j = 0; j < other.size(); ++j) {
+      const Vec2 &a = loop[i], &b = loop[(i + 1) % loop.size()];
+      const Vec2 &c = other[j], &d = other[(j + 1) % other.size()];
       if (!boxes_apart(a, b, c, d))
         if (const auto p = meeting(a, b, c, d)) return {0.0, *p, *p};
       consider(a, nearest_on_segment(a, c, d));

@@ -2,14 +2,10 @@
 
 #include <Eigen/Geometry>
 
+#include "model/inflation/cross_matrix.hpp"
+
 namespace wrapgauge {
 namespace {
-
-Mat3 cross_matrix(const Vec3& v) {
-  Mat3 m;
-  m << 0, -v.z(), v.y(), v.z(), 0, -v.x(), -v.y(), v.x(), 0;
-  return m;
-}
 
 double triangle_share(const SheetMesh& sheet, const Points3& x, int t) {
   const Vec3 a = x.row(sheet.triangles(t, 0)), b = x.row(sheet.triangles(t, 1)),

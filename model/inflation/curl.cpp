@@ -3,14 +3,10 @@
 #include <Eigen/Geometry>
 #include <cmath>
 
+#include "model/inflation/cross_matrix.hpp"
+
 namespace wrapgauge {
 namespace {
-
-Mat3 cross_matrix(const Vec3& a) {
-  Mat3 matrix;
-  matrix << 0.0, -a.z(), a.y(), a.z(), 0.0, -a.x(), -a.y(), a.x(), 0.0;
-  return matrix;
-}
 
 // Area-weighted: two plates in series, each at its own rest curvature.
 double hinge_curvature(const SheetElement& one, const SheetElement& two) {

@@ -288,11 +288,23 @@ MostStretched EquilibriumSystem::most_stretched(const Points3& positions_m) cons
   return most;
 }
 
-void EquilibriumSystem::refresh(const Points3& positions_m) {
-  if (setup_.body != nullptr)
-    for (SheetPair& pair : pairs_)
-      pair.normal = setup_.body->at(positions_m.row(pair.stencil.nodes[0]).transpose()).gradient.normalized();
-  tissue_.refresh(sheet_, positions_m);
+void EquilibriumSystem::turn_pairs(const Points3& positions_m, double share) {
+  if (setup_.body == nullptr) return;
+  for (SheetPair& pair : pairs_) {
+    const Vec3 skin = positions_m.row(pair.stencil.nodes[0]).transpose();
+    const Vec3 normal = setup_.body->at(skin).gradient.normalized();
+    pair.normal = ((1.0 - share) * pair.normal + share * normal).normalized();
+  }
+}
+
+void EquilibriumSystem::refresh(const Points3& positions_m, double share) {
+  turn_pairs(positions_m, share);
+  tissue_.refresh(sheet_, positions_m, share);
+}
+
+void EquilibriumSystem::resume(const TissueContact& tissue, const Points3& positions_m) {
+  turn_pairs(positions_m, 1.0);
+  tissue_ = tissue;
 }
 
 // Two sheets that press on each other do so along the body's normal, which turns as they move along it.

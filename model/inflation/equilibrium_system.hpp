@@ -45,8 +45,11 @@ class EquilibriumSystem {
 
   MostStretched most_stretched(const Points3& positions_m) const;
 
-  // Brings what is held during a step (contact areas, normals, friction limits) to the present shape.
-  void refresh(const Points3& positions_m);
+  // Brings what is held during a step (contact areas, normals, friction limits) to the present shape, or by
+  // `share` of the way to it.
+  void refresh(const Points3& positions_m, double share = 1.0);
+  // Back to a shape and to what was held of the tissue there.
+  void resume(const TissueContact& tissue, const Points3& positions_m);
 
   // Change of the gradient along `way_m` because of what refresh() brings up to date: the part of the
   // Jacobian that the tangent leaves out. Not symmetric.
@@ -59,6 +62,7 @@ class EquilibriumSystem {
     Mat3 blocks[6];
   };
   void bind_stencils();
+  void turn_pairs(const Points3& positions_m, double share);
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
   void set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind);
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);

@@ -73,7 +73,7 @@ InflationTarget scaled(const InflationTarget& target, double fraction) {
 }  // namespace
 
 Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
-                         const InflationOptions& options, Progress& progress) {
+                         const InflationOptions& options, Progress& progress, KeptClosing* closing) {
   std::vector<InflationWaypoint> waypoints;
   for (int step = 1; step <= options.steps; ++step) {
     InflationWaypoint waypoint;
@@ -82,13 +82,13 @@ Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<Inflatio
                                                : scaled(target, static_cast<double>(step) / options.steps));
     waypoints.push_back(std::move(waypoint));
   }
-  return inflate_through(setup, waypoints, options, progress);
+  return inflate_through(setup, waypoints, options, progress, closing);
 }
 
 Result<LoadPath> inflate_through(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
-                                 const InflationOptions& options, Progress& progress) {
+                                 const InflationOptions& options, Progress& progress, KeptClosing* closing) {
   if (auto problem = waypoints_problem(setup, waypoints)) return *problem;
-  LoadStepper stepper(setup, waypoints, options, progress);
+  LoadStepper stepper(setup, waypoints, options, progress, closing);
   return stepper.run();
 }
 

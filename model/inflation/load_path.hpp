@@ -98,15 +98,20 @@ struct LoadPath {
   int factorisations = 0;                 // work done, for benchmarks
 };
 
-// In `options.steps` equal steps to the targets, one a group (index = GroupId). Problems: kNotConverged with
-// the last converged load in words, kCancelled; kBadInput when sizes do not match.
+class KeptClosing;
+
+// In `options.steps` equal steps to the targets, one a group (index = GroupId). With `closing`, of this same
+// setup and these options, a path starts from the closed shape that an earlier one found, to the same result.
+// Problems: kNotConverged with the last converged load in words, kCancelled; kBadInput when sizes do not
+// match.
 Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
-                         const InflationOptions& options = {}, Progress& progress = silent_progress());
+                         const InflationOptions& options = {}, Progress& progress = silent_progress(),
+                         KeptClosing* closing = nullptr);
 
 // Each inlet on a programme of its own: through every waypoint in order, a recorded state each, up or down;
 // `options.steps` plays no part. A group keeps to one kind of target. Problems: as above.
 Result<LoadPath> inflate_through(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
-                                 const InflationOptions& options = {},
-                                 Progress& progress = silent_progress());
+                                 const InflationOptions& options = {}, Progress& progress = silent_progress(),
+                                 KeptClosing* closing = nullptr);
 
 }  // namespace wrapgauge

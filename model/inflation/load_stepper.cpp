@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iomanip>
-#include <sstream>
 
 #include "model/inflation/coupled_equilibrium.hpp"
 
@@ -48,11 +46,12 @@ std::pair<double, double> parabola_top(const double (&x)[3], const double (&y)[3
 }  // namespace
 
 LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
-                         const InflationOptions& options, Progress& progress)
+                         const InflationOptions& options, Progress& progress, KeptClosing* closing)
     : setup_(setup),
       waypoints_(waypoints),
       options_(options),
       progress_(progress),
+      closing_(closing),
       system_(setup, options),
       factorisation_(system_.tangent()),
       last_tissue_(system_.tissue()) {
@@ -128,7 +127,7 @@ CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
 }
 
 NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
-  system_.tissue() = last_tissue_;
+  system_.resume(last_tissue_, start_m);
   newton_.volume_cap_m3 = volume_cap();
   NewtonResult result = find_coupled_equilibrium(system_, factorisation_, loads, start_m, newton_, progress_);
   if (result.converged()) {
@@ -214,7 +213,7 @@ void LoadStepper::name_overstretch() {
 }
 
 bool LoadStepper::about_to_fold() {
-  system_.tissue() = last_tissue_;
+  system_.resume(last_tissue_, last_.positions_m);
   return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
 }
 
@@ -281,42 +280,6 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
   return state;
 }
 
-Problem LoadStepper::failure() const {
-  if (last_end_ == NewtonEnd::kCancelled)
-    return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
-  std::ostringstream words;
-  if (last_end_ == NewtonEnd::kOutOfWork)
-    words << "The solver stopped after " << newton_.last_factorisation
-          << " factorisations, which is as far as it goes. ";
-  if (last_end_ == NewtonEnd::kTissueUnsettled)
-    words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
-          << " % of the deepest place in " << kTissuePasses
-          << " passes; take a finer mesh, or the foundation model. ";
-  if (!any_converged_ && last_end_ == NewtonEnd::kOverstretched)
-    return {ProblemKind::kNotConverged,
-            "Closed round the body and not inflated, a sheet is stretched beyond what its material is known "
-            "for: give "
-            "the layout a longer closing length.",
-            {}};
-  if (!any_converged_) {
-    words << "No equilibrium was found for the layout closed round the body and not inflated: check that the "
-             "closing length fits the girth.";
-    return {ProblemKind::kNotConverged, words.str(), {}};
-  }
-  const double share =
-      (static_cast<double>(reached_) + share_to_next_) / static_cast<double>(waypoints_.size());
-  words << std::fixed << "No equilibrium was found beyond " << std::setprecision(0) << 100.0 * share
-        << " % of the asked inflation; the last one that converged has";
-  for (std::size_t g = 0; g < setup_.flat.group_inlet.size(); ++g) {
-    const auto index = static_cast<Eigen::Index>(g);
-    words << (g ? ", " : " ") << "inlet '" << setup_.layout.inlets[index_of(setup_.flat.group_inlet[g])].name
-          << "' at " << std::setprecision(2) << last_.pressure_pa(index) / 1000.0 << " kPa, "
-          << std::setprecision(1) << last_.volume_m3(index) * 1e6 << " mL";
-  }
-  words << ": ask for less, or use a finer mesh.";
-  return {ProblemKind::kNotConverged, words.str(), {}};
-}
-
 bool LoadStepper::must_stop() const {
   return last_end_ == NewtonEnd::kCancelled || last_end_ == NewtonEnd::kOutOfWork;
 }
@@ -338,6 +301,17 @@ NewtonResult LoadStepper::closed_shape() {
   return closed;
 }
 
+NewtonResult LoadStepper::kept_or_closed_shape() {
+  const std::shared_ptr<const ClosedShape> kept = closing_ ? closing_->get() : nullptr;
+  if (kept) {
+    system_.resume(kept->tissue, kept->equilibrium.positions_m);
+    return kept->equilibrium;
+  }
+  NewtonResult closed = closed_shape();
+  if (closing_ && closed.converged()) closing_->keep({closed, system_.tissue()});
+  return closed;
+}
+
 // Closed round the body with empty chambers.
 bool LoadStepper::close() {
   const auto groups = static_cast<Eigen::Index>(waypoints_.front().size());
@@ -345,7 +319,7 @@ bool LoadStepper::close() {
   last_.positions_m = system_.start_m();
   if (!options_.closed_state) return true;
   progress_.report("closing", 0.0);
-  const NewtonResult closed = closed_shape();
+  const NewtonResult closed = kept_or_closed_shape();
   last_end_ = closed.end;
   if (!closed.converged()) return false;
   accept(last_.level, closed);

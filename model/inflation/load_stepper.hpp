@@ -6,6 +6,7 @@
 
 #include <optional>
 
+#include "model/inflation/kept_closing.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/newton.hpp"
 
@@ -14,7 +15,7 @@ namespace wrapgauge {
 class LoadStepper {
  public:
   LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
-              const InflationOptions& options, Progress& progress);
+              const InflationOptions& options, Progress& progress, KeptClosing* closing = nullptr);
   Result<LoadPath> run();
 
  private:
@@ -33,6 +34,7 @@ class LoadStepper {
   bool close();
   // Closed with empty chambers; if need be by way of slightly filled ones, which are smoother.
   NewtonResult closed_shape();
+  NewtonResult kept_or_closed_shape();
   bool must_stop() const;
   void record();
   // From `last_` to `level`, halving as needed; false when no equilibrium was reached there.
@@ -61,6 +63,7 @@ class LoadStepper {
   const std::vector<InflationWaypoint>& waypoints_;
   InflationOptions options_;
   Progress& progress_;
+  KeptClosing* closing_;
   EquilibriumSystem system_;
   Factorisation factorisation_;
   NewtonOptions newton_;

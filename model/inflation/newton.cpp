@@ -32,6 +32,12 @@ constexpr double kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
 constexpr int kVolumeCorrections = 8;
 constexpr double kHardlyTouches = 0.1;  // less than this share of the sheets bears the smallest pressure
+// Steps that for so many iterations bring no better balance than this share of the best one go round in
+// circles: where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of
+// its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
+// better balance for longer the solve is given up.
+constexpr int kPatience = 15, kHopeless = 60;
+constexpr double kBetter = 0.8, kSlowly = 0.3;
 constexpr int kSumSteps = 4;  // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
@@ -48,6 +54,8 @@ class NewtonSolve {
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     for (;; ++iterations_) {
       share_ = out_of_balance(now);
+      if (share_ <= options_.residual_tolerance && slowly_) catch_up(x, now);
+      watch();
       if (share_ <= options_.residual_tolerance) {
         if (!sums_met(x, now) && sum_steps_++ < kSumSteps && advance(x, now)) continue;
         if (volumes_met(now)) result.end = NewtonEnd::kConverged;
@@ -58,7 +66,7 @@ class NewtonSolve {
         result.end = NewtonEnd::kOutOfWork;
       } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
-      } else if (iterations_ < options_.max_iterations) {
+      } else if (iterations_ < options_.max_iterations && iterations_ - best_iteration_ < kHopeless) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
       }
@@ -84,8 +92,24 @@ class NewtonSolve {
   }
 
  private:
+  void watch() {
+    if (share_ < kBetter * best_share_) {
+      best_share_ = share_;
+      best_iteration_ = iterations_;
+    }
+    if (iterations_ - best_iteration_ >= kPatience) slowly_ = true;
+  }
+
+  // Balanced with areas, limits and normals that lag behind: is it with its own?
+  void catch_up(const Points3& x, Evaluation& now) {
+    system_.refresh(x);
+    now = system_.evaluate(x, loads_, TangentKind::kExact);
+    tangent_is_exact_ = true;
+    share_ = out_of_balance(now);
+  }
+
   bool near_balance() const {
-    return exact_ && share_ <= kNearShare && iterations_ >= kFirstFullStep &&
+    return exact_ && !slowly_ && share_ <= kNearShare && iterations_ >= kFirstFullStep &&
            !system_.tissue().nodes().empty();
   }
 
@@ -101,7 +125,7 @@ class NewtonSolve {
     system_.refresh(there);
     Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
     if (out_of_balance(next) > kFullStepShare * share_) {
-      system_.tissue() = kept;
+      system_.resume(kept, x);
       return false;
     }
     x = there;
@@ -141,7 +165,7 @@ class NewtonSolve {
       if (slope >= 0.0) continue;
       if (const std::optional<double> length = line_search(x, now, *direction, slope)) {
         x += *length * Eigen::Map<const Points3>(direction->data(), x.rows(), 3);
-        system_.refresh(x);
+        system_.refresh(x, slowly_ ? kSlowly : 1.0);
         now = system_.evaluate(x, loads_, TangentKind::kExact);
         tangent_is_exact_ = true;
         if (*length < 0.5)
@@ -309,9 +333,12 @@ class NewtonSolve {
   std::vector<int> filled_;
   int iterations_ = 0, corrections_ = 0, sum_steps_ = 0;
   double shift_ = kShiftFloor;
-  bool exact_ = true;             // this step's tangent is the exact one
-  bool raised_ = false;           // this step's shift had to be raised
-  double share_ = 0.0;            // out of balance now
+  bool exact_ = true;    // this step's tangent is the exact one
+  bool raised_ = false;  // this step's shift had to be raised
+  double share_ = 0.0;   // out of balance now
+  double best_share_ = std::numeric_limits<double>::infinity();
+  int best_iteration_ = 0;
+  bool slowly_ = false;           // what follows the shape does so by a part of the way
   int negative_pivots_ = 0;       // of the factors at hand
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };

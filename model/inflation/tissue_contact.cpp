@@ -2,6 +2,7 @@
 
 #include <Eigen/Geometry>
 #include <algorithm>
+#include <cmath>
 
 #include "model/geometry/polygon.hpp"
 
@@ -177,14 +178,19 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   return fit;
 }
 
-void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m) {
+void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, double share) {
   if (nodes_.empty()) return;
+  const std::vector<ContactNode> before = nodes_;
   set_areas(sheet, positions_m);
-  for (ContactNode& contact : nodes_) {
+  for (std::size_t k = 0; k < nodes_.size(); ++k) {
+    ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
-    contact.normal = body_->at(position).gradient.normalized();
-    contact.friction_limit_n =
+    const Vec3 normal = body_->at(position).gradient.normalized();
+    contact.normal = ((1.0 - share) * contact.normal + share * normal).normalized();
+    contact.area_m2 = std::lerp(before[k].area_m2, contact.area_m2, share);
+    const double limit_n =
         friction_ * contact.foundation_pa_per_m * compression_m(contact, position) * contact.area_m2;
+    contact.friction_limit_n = std::lerp(before[k].friction_limit_n, limit_n, share);
   }
 }
 

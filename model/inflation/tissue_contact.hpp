@@ -56,8 +56,8 @@ class TissueContact {
   // Coupled tissue only.
   CoupledFit coupled_fit(const Points3& positions_m) const;
 
-  // Brings area, friction limit and normal to the present shape.
-  void refresh(const SheetMesh& sheet, const Points3& positions_m);
+  // Brings area, friction limit and normal to the present shape, or by `share` of the way to it.
+  void refresh(const SheetMesh& sheet, const Points3& positions_m, double share = 1.0);
   // How the gradient (3 a sheet node) changes along `way_m` because area, normal and friction limit follow
   // the shape: what the Hessian of term() leaves out. Not symmetric.
   void add_following(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m,

@@ -5,7 +5,7 @@
 namespace wrapgauge {
 namespace {
 
-std::string quoted(const std::string& name) {
+std::string csv_field(const std::string& name) {
   std::string result = "\"";
   if (!name.empty() && std::string("=+-@").find(name[0]) != std::string::npos) result += '\'';
   for (const char c : name) {
@@ -16,7 +16,7 @@ std::string quoted(const std::string& name) {
 }
 
 std::string line(const ChamberFigures& chamber) {
-  std::string text = quoted(chamber.chamber);
+  std::string text = csv_field(chamber.chamber);
   const auto add = [&](double value, int decimals) {
     text += ',';
     text += fixed_text(value, decimals);
@@ -53,7 +53,7 @@ std::string chambers_csv(const ContactFigures& figures, const std::optional<std:
   text += limits_override ? ",limits_override\n" : "\n";
   for (const ChamberFigures& chamber : figures.chambers) {
     text += line(chamber);
-    if (limits_override) (text += ',') += quoted(*limits_override);
+    if (limits_override) (text += ',') += csv_field(*limits_override);
     text += '\n';
   }
   return text;

@@ -8,7 +8,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::size_t kMostBytes = 16u << 20;
+constexpr std::size_t kMostDxfBytes = 16u << 20;
 constexpr int kLargestCode = 1071;
 constexpr double kLargestNumber = 1e9;
 
@@ -55,7 +55,7 @@ class DxfParser {
     const std::string_view word = trimmed(take_line(rest_));
     const auto code = parse_integer(word);
     if (!code || *code < 0 || *code > kLargestCode) {
-      fail("has " + quoted(word) + " at line " + std::to_string(line) +
+      fail("has " + in_quotes(word) + " at line " + std::to_string(line) +
            ", where a group code from 0 to 1071 belongs; save it as ASCII DXF again.");
       return std::nullopt;
     }
@@ -163,7 +163,7 @@ std::string dxf_block_key(std::string_view name) {
 }
 
 Result<DxfFile> dxf_groups(std::string_view bytes, const std::string& name) {
-  if (bytes.size() > kMostBytes)
+  if (bytes.size() > kMostDxfBytes)
     return bad_input(name + " is larger than 16 MiB; save only the layout, without pictures.");
   if (bytes.find('\0') != bytes.npos)
     return bad_input(name + " holds zero bytes, so it is not an ASCII DXF; save it as ASCII DXF.");
@@ -181,7 +181,7 @@ std::optional<std::string> dxf_number_fault(const DxfEntity& entity) {
       fine = value && std::abs(*value) <= kLargestNumber;  // false for nan
     }
     if (!fine)
-      return "has " + quoted(group.value) + " at line " + std::to_string(group.line + 1) +
+      return "has " + in_quotes(group.value) + " at line " + std::to_string(group.line + 1) +
              " where a number belongs";
   }
   return std::nullopt;

@@ -144,13 +144,13 @@ class DxfWalk {
     const std::string name = entity.text(2);
     const auto found = file_.blocks.find(dxf_block_key(name));
     if (found == file_.blocks.end())
-      return leave_out(entity, "puts in " + quoted(name) + ", which is not there");
+      return leave_out(entity, "puts in " + in_quotes(name) + ", which is not there");
     const DxfBlock& block = found->second;
     constexpr int kOtherFile = 4;
     if ((block.head.whole_number(70, 0) & kOtherFile) != 0)
       return leave_out(entity, "puts in another file, which is not opened");
     if (std::find(open_.begin(), open_.end(), &block) != open_.end())
-      return leave_out(entity, "puts " + quoted(name) + " into itself");
+      return leave_out(entity, "puts " + in_quotes(name) + " into itself");
     if (open_.size() >= kDeepestBlocks)
       return fail("puts blocks into one another more than 16 deep; simplify it.");
     std::string fault;

@@ -59,7 +59,7 @@ Result<std::string> buffer_bytes(const json& buffer, std::size_t number, std::st
     return decoded(std::string_view(uri).substr(comma + 1), length, number);
   }
   if (!is_plain_name(uri))
-    return fault("buffer", number, "lies at " + wrapgauge::quoted(uri) + ", not in the folder of the scan");
+    return fault("buffer", number, "lies at " + in_quotes(uri) + ", not in the folder of the scan");
   return read_file(folder / uri);
 }
 

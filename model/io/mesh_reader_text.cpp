@@ -47,12 +47,13 @@ std::optional<std::string> coordinate_fault(std::string_view word, std::optional
   if (!value) {
     if (word.empty()) return "has fewer than three coordinates";
     const bool comma = word.find(',') != word.npos;
-    return "has " + quoted(word) + " where a number belongs" +
+    return "has " + in_quotes(word) + " where a number belongs" +
            (comma ? "; write decimal points, not commas" : "");
   }
-  if (!std::isfinite(*value)) return "has the coordinate " + quoted(word) + ", which is not a finite number";
+  if (!std::isfinite(*value))
+    return "has the coordinate " + in_quotes(word) + ", which is not a finite number";
   if (std::abs(*value) > kLargestCoordinate)
-    return "has the coordinate " + quoted(word) + ", beyond the largest that is read (1e12)";
+    return "has the coordinate " + in_quotes(word) + ", beyond the largest that is read (1e12)";
   return std::nullopt;
 }
 
@@ -62,7 +63,7 @@ std::string number_word(double value) {
   return std::string(text, end);
 }
 
-std::string quoted(std::string_view bytes) {
+std::string in_quotes(std::string_view bytes) {
   std::string text = "\"";
   for (const char c : bytes.substr(0, 24)) text += c >= 32 && c < 127 && c != '"' ? c : '?';
   return text + (bytes.size() > 24 ? "...\"" : "\"");

@@ -22,7 +22,7 @@ std::optional<std::string> coordinate_fault(std::string_view word, std::optional
 std::string number_word(double value);  // shortest text that reads back as the same number
 
 // A clipped, quoted, printable form of bytes from a file, for messages.
-std::string quoted(std::string_view bytes);
+std::string in_quotes(std::string_view bytes);
 
 // Takes the next line off `text`: ended by LF, CR LF, a lone CR or the end.
 std::string_view take_line(std::string_view& text);

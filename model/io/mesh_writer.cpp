@@ -97,7 +97,7 @@ Result<MeshFormat> mesh_format_of(const std::filesystem::path& file) {
   if (same_word(ending, ".stl")) return MeshFormat::kStl;
   if (same_word(ending, ".ply")) return MeshFormat::kPly;
   if (same_word(ending, ".vtp")) return MeshFormat::kVtp;
-  return bad_input("The file name " + wrapgauge::quoted(file.filename().string()) +
+  return bad_input("The file name " + in_quotes(file.filename().string()) +
                    " does not say what to write: end it with .obj, .stl, .ply or .vtp.");
 }
 

@@ -62,7 +62,7 @@ class ObjScan {
     if (keyword == "v") return scan_vertex(line);
     if (keyword == "f" || keyword == "fo") return scan_face(line);
     if (std::find(kIgnored.begin(), kIgnored.end(), keyword) != kIgnored.end()) return std::nullopt;
-    return fault("starts with " + quoted(keyword) + ", which is no OBJ statement");
+    return fault("starts with " + in_quotes(keyword) + ", which is no OBJ statement");
   }
 
   std::optional<Problem> scan_vertex(std::string_view line) {
@@ -89,11 +89,11 @@ class ObjScan {
     for (std::string_view word = take_word(line); !word.empty(); word = take_word(line)) {
       if (word[0] == '#') break;
       const auto index = parse_integer(word.substr(0, word.find('/')));
-      if (!index) return fault("has " + quoted(word) + " where a face corner belongs");
+      if (!index) return fault("has " + in_quotes(word) + " where a face corner belongs");
       if (*index == 0) return fault("has a face corner with index 0; OBJ counts vertices from 1");
       const long long vertex = *index > 0 ? *index : static_cast<long long>(vertices_) + 1 + *index;
       if (vertex < 1)
-        return fault("has the face corner " + quoted(word) + ", which reaches before the first vertex");
+        return fault("has the face corner " + in_quotes(word) + ", which reaches before the first vertex");
       if (vertex > highest_index_) {
         highest_index_ = vertex;
         highest_index_line_ = line_;

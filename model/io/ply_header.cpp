@@ -62,7 +62,7 @@ class HeaderReader {
     if (keyword == "element") return read_element(line);
     if (keyword == "property") return read_property(line);
     if (keyword.empty() || keyword == "comment" || keyword == "obj_info") return std::nullopt;
-    return fault("starts with " + quoted(keyword) + ", which belongs in no PLY header");
+    return fault("starts with " + in_quotes(keyword) + ", which belongs in no PLY header");
   }
 
   std::optional<Problem> read_format(std::string_view line) {
@@ -75,7 +75,7 @@ class HeaderReader {
     else if (word == "binary_big_endian")
       header_.format = PlyFormat::kBigEndian;
     else
-      return fault("names the unknown format " + quoted(word));
+      return fault("names the unknown format " + in_quotes(word));
     return std::nullopt;
   }
 
@@ -85,7 +85,7 @@ class HeaderReader {
     const std::string_view word = take_word(line);
     const auto count = parse_integer(word);
     if (element.name.empty() || !count || *count < 0)
-      return fault("has " + quoted(word) + " where the count of an element belongs");
+      return fault("has " + in_quotes(word) + " where the count of an element belongs");
     element.count = static_cast<std::uint64_t>(*count);
     header_.elements.push_back(std::move(element));
     return std::nullopt;
@@ -103,7 +103,7 @@ class HeaderReader {
       word = take_word(line);
     }
     const auto type = find_type(word);
-    if (!type) return fault("has the unknown property type " + quoted(word));
+    if (!type) return fault("has the unknown property type " + in_quotes(word));
     property.type = *type;
     property.name = take_word(line);
     header_.elements.back().properties.push_back(std::move(property));

@@ -18,7 +18,7 @@ namespace {
 
 static_assert(std::endian::native == std::endian::little, "values are written little-endian as they lie");
 
-constexpr std::uint64_t kMostCorners = 255;  // the library counts the corners of a face in one byte
+constexpr std::uint64_t kMostPlyCorners = 255;  // the library counts the corners of a face in one byte
 
 template <class T>
 double as_double(const unsigned char* bytes) {
@@ -187,10 +187,10 @@ class PlyScan {
     const PlyElement face{"face", 0, {}};
     const auto corners = values_.next(property.count_type);
     if (!corners) return fault(face, number, "");
-    if (*corners < 3.0 || *corners > static_cast<double>(kMostCorners))
+    if (*corners < 3.0 || *corners > static_cast<double>(kMostPlyCorners))
       return fault(
           face, number,
-          "has " + number_word(*corners) + " corners; a face has 3 to " + std::to_string(kMostCorners));
+          "has " + number_word(*corners) + " corners; a face has 3 to " + std::to_string(kMostPlyCorners));
     ++written_faces_;
     face_bytes_ += static_cast<char>(static_cast<unsigned char>(*corners));
     triangle_count_ += static_cast<std::uint64_t>(*corners) - 2;
@@ -226,7 +226,7 @@ class PlyScan {
   Problem fault(const PlyElement& element, std::uint64_t number, std::string what) {
     if (what.empty())
       what = values_.ended() ? "is not there or not whole: the file is cut short"
-                             : "has " + quoted(values_.word()) + " where a number belongs";
+                             : "has " + in_quotes(values_.word()) + " where a number belongs";
     const auto kind = element.name == "face" ? ProblemPlace::Kind::kFace : ProblemPlace::Kind::kVertex;
     return bad_input(
         name_ + ": " + element.name + " " + std::to_string(number) + " " + what + "; export the mesh again.",

@@ -99,7 +99,7 @@ class AsciiStl {
       } else if (same_word(word, "facet")) {
         if (auto problem = read_facet()) return *problem;
       } else {
-        return fault("is followed by " + quoted(word) + " where \"facet\" belongs");
+        return fault("is followed by " + in_quotes(word) + " where \"facet\" belongs");
       }
     }
     if (records_.count == 0) return bad_input(name_ + " holds no facets; it is not a body surface.");
@@ -112,7 +112,7 @@ class AsciiStl {
     const std::string_view word = take_word(rest_);
     if (same_word(word, wanted)) return std::nullopt;
     if (word.empty()) return fault("is the last whole one: the file is cut short");
-    return fault("is followed by " + quoted(word) + " where \"" + std::string(wanted) + "\" belongs");
+    return fault("is followed by " + in_quotes(word) + " where \"" + std::string(wanted) + "\" belongs");
   }
 
   std::optional<Problem> read_facet() {

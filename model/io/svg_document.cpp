@@ -5,10 +5,10 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::size_t kMostBytes = 16u << 20;
+constexpr std::size_t kMostSvgBytes = 16u << 20;
 
 std::optional<Problem> refused_bytes(std::string_view bytes, const std::string& name) {
-  if (bytes.size() > kMostBytes)
+  if (bytes.size() > kMostSvgBytes)
     return bad_input(name + " is larger than 16 MiB; simplify the drawing or split it.");
   if (bytes.starts_with("\x1F\x8B"))
     return bad_input(name + " is compressed; save it as plain SVG, without compression.");

@@ -54,7 +54,7 @@ std::optional<SvgBox> viewport_of(pugi::xml_node root, const std::optional<SvgBo
 Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::optional<Length> unit) {
   const auto view = view_box(root);
   if (said(root, "viewBox") && !view)
-    return bad_input(name + " has viewBox=" + quoted(root.attribute("viewBox").value()) +
+    return bad_input(name + " has viewBox=" + in_quotes(root.attribute("viewBox").value()) +
                      "; it needs four numbers, the last two above zero.");
   const auto port = viewport_of(root, view);
   SvgPage page;

@@ -115,7 +115,7 @@ class SvgWalk {
     if (!scene.style.display) return leave_out(node, "is hidden");
     const auto transform = svg_transform(node.attribute("transform").value());
     if (!transform)
-      return leave_out(node, "has transform=" + quoted(node.attribute("transform").value()) +
+      return leave_out(node, "has transform=" + in_quotes(node.attribute("transform").value()) +
                                  ", which is not a transform");
     scene.to_m = *transform * outer.to_m;
     open_.push_back(node);
@@ -170,9 +170,9 @@ class SvgWalk {
     if (link.empty()) link = node.attribute("xlink:href").value();
     if (!link.starts_with('#')) return leave_out(node, "points outside the file, which is not followed");
     const pugi::xml_node target = document_.find(link.substr(1));
-    if (!target) return leave_out(node, "points to " + quoted(link) + ", which is not there");
+    if (!target) return leave_out(node, "points to " + in_quotes(link) + ", which is not there");
     if (std::find(open_.begin(), open_.end(), target) != open_.end())
-      return leave_out(node, "repeats " + quoted(link) + " inside itself");
+      return leave_out(node, "repeats " + in_quotes(link) + " inside itself");
     const auto x = svg_length(node.attribute("x").as_string("0"), scene.viewport.width);
     const auto y = svg_length(node.attribute("y").as_string("0"), scene.viewport.height);
     if (!x || !y) return leave_out(node, "has a place that is not a length");

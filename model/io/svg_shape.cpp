@@ -37,7 +37,7 @@ class Lengths {
     if (!attribute) return std::nullopt;
     const auto value = svg_length(attribute.value(), whole);
     if (!value && fault_.empty())
-      fault_ = std::string("has ") + name + "=" + quoted(attribute.value()) + ", which is not a length";
+      fault_ = std::string("has ") + name + "=" + in_quotes(attribute.value()) + ", which is not a length";
     return value;
   }
 
@@ -121,7 +121,7 @@ std::string path_fault(std::string_view data) {
   const std::size_t at = data.find_first_not_of("MmZzLlHhVvCcSsQqTtAa0123456789eE+-., \t\r\n\f");
   if (at == data.npos) return "has path data that breaks off, or with a number too few or too many";
   return "has path data that makes no sense at character " + std::to_string(at + 1) + ", " +
-         quoted(data.substr(at, 8));
+         in_quotes(data.substr(at, 8));
 }
 
 void path_data(SvgSink& sink, std::string_view data, std::string& fault) {

@@ -108,13 +108,13 @@ void SvgStyleSheet::take_sheet(std::string_view text) {
     const std::string head = svg_trimmed(text.substr(0, end));
     const bool at_rule = head.starts_with('@'), open = end < text.size() && text[end] == '{';
     if (!open && !at_rule) {  // a lone semicolon, or text that is cut off
-      if (!head.empty()) left_out_.push_back(quoted(head));
+      if (!head.empty()) left_out_.push_back(in_quotes(head));
       text.remove_prefix(std::min(text.size(), end + 1));
       continue;
     }
     const std::size_t behind = open ? behind_block(text, end) : std::min(text.size(), end + 1);
     if (at_rule)
-      left_out_.push_back(quoted(head));
+      left_out_.push_back(in_quotes(head));
     else
       take_rule(head, text.substr(end + 1, behind - end - 1));
     text.remove_prefix(behind);
@@ -136,7 +136,7 @@ void SvgStyleSheet::take_rule(std::string_view selectors, std::string_view block
     if (read_selector(one, selector))
       selectors_.push_back(std::move(selector));
     else
-      left_out_.push_back(quoted(one));
+      left_out_.push_back(in_quotes(one));
   }
   if (selectors_.size() > before) blocks_.push_back(std::move(said));
 }

@@ -10,7 +10,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kFarthest = 0.05;  // of the longest chord: how far a left-out point may lie from its chord
+constexpr double kFarthestFromChord =
+    0.05;  // of the longest chord: how far a left-out point may lie from its chord
 constexpr double kMostTurn = 40.0 * std::numbers::pi / 180.0;  // along one chord, and at one left-out point
 constexpr double kLeastGap = 4.0;       // to another line, of how far its chord's points lie from it
 constexpr double kLeastGapShare = 0.5;  // of the gap to another part of the same line that a chord must leave
@@ -109,7 +110,7 @@ class Coarsening {
       turned += turn(run.points[i - 1], run.points[i], run.points[i + 1]);
       farthest = std::max(farthest, distance_to_segment_m(points_[run.points[i]], points_[a], points_[b]));
     }
-    return turned <= kMostTurn && farthest <= kFarthest * longest_ &&
+    return turned <= kMostTurn && farthest <= kFarthestFromChord * longest_ &&
            leaves_others_alone(run, from, to, farthest);
   }
 

@@ -7,8 +7,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::size_t kMostPoints = 20000;  // that are looked through for overlaps
-constexpr double kOverlap = 1e-8;           // m2: 0.01 mm2
+constexpr std::size_t kMostOverlapPoints = 20000;  // that are looked through for overlaps
+constexpr double kOverlap = 1e-8;                  // m2: 0.01 mm2
 
 const std::string* match_of(const DrawingRule& rule, const DrawnShape& shape) {
   if (rule.of != DrawingRule::Of::kName) {
@@ -76,7 +76,8 @@ std::vector<std::string> overlap_sentences(const Drawing& drawing, const std::ve
       closed.push_back(&drawing.shapes[i]);
       points += drawing.shapes[i].paths[0].points_m.size();
     }
-  if (points > kMostPoints) return {"Overlaps were not looked for: the drawing has more than 20 000 points."};
+  if (points > kMostOverlapPoints)
+    return {"Overlaps were not looked for: the drawing has more than 20 000 points."};
   for (std::size_t i = 0; i < closed.size(); ++i)
     for (std::size_t j = i + 1; j < closed.size(); ++j) {
       const Polygon &a = closed[i]->paths[0].points_m, &b = closed[j]->paths[0].points_m;

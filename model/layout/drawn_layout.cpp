@@ -13,8 +13,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::size_t kMostPoints = 20000;  // as in layout files
-constexpr double kFarthest = 10.0;          // m
+constexpr double kFarthestPoint = 10.0;  // m
 
 class LayoutMaker {
  public:
@@ -230,11 +229,11 @@ class LayoutMaker {
 
   void check_size() {
     if (problem_) return;
-    if (points_ > kMostPoints)
+    if (points_ > kMostLayoutPoints)
       return fail("the parts have " + std::to_string(points_) +
                   " points and 20 000 are read; simplify the curves.");
     Bounds2 box = bounds(layout_.outline_m);
-    if (box.high.maxCoeff() > kFarthest)
+    if (box.high.maxCoeff() > kFarthestPoint)
       fail("the outline measures " + fixed_text(box.high.x() / 1e-3, 1) + " by " +
            fixed_text(box.high.y() / 1e-3, 1) + " mm; check the unit (--unit).");
   }

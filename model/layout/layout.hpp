@@ -15,6 +15,9 @@
 
 namespace wrapgauge {
 
+inline constexpr std::size_t kMostLayoutPoints = 20000;  // of all its loops and lines
+inline constexpr double kFlattening = 5e-5;  // m: how far a curve and the polygon in its place may lie apart
+
 // A weld inside a chamber: a round spot, or a line of a given width.
 struct InsetSpot {
   Vec2 centre_m;

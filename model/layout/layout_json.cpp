@@ -13,9 +13,6 @@ namespace {
 
 using nlohmann::json;
 
-constexpr double kFlattening = 5e-5;  // m
-constexpr std::size_t kMostPoints = 20000;
-
 class LayoutReader {
  public:
   Result<Layout> read(const json& value, const std::string& where) {
@@ -96,8 +93,9 @@ class LayoutReader {
   // True when the drawing now has too many points.
   bool count(JsonObject& object, std::size_t more) {
     points_ += more;
-    if (points_ <= kMostPoints) return false;
-    object.fail("the drawing has more than " + std::to_string(kMostPoints) + " points; simplify its curves.");
+    if (points_ <= kMostLayoutPoints) return false;
+    object.fail("the drawing has more than " + std::to_string(kMostLayoutPoints) +
+                " points; simplify its curves.");
     return true;
   }
 

@@ -1,14 +1,11 @@
 #include "model/limits/limit_set.hpp"
 
-#include <array>
-
 #include "model/core/number_text.hpp"
 #include "model/core/time_text.hpp"
 
 namespace wrapgauge {
 namespace {
 
-constexpr std::array kSites = {SiteClass::kSoft, SiteClass::kBony, SiteClass::kCircumferential};
 constexpr std::array kUses = {UsePattern::kSustained, UsePattern::kShortHold, UsePattern::kPulse};
 
 const LimitRow* exact_row(const LimitSet& limits, SiteClass site, UsePattern use) {
@@ -46,7 +43,7 @@ std::string_view site_name(SiteClass site) {
 }
 
 std::optional<SiteClass> site_from_name(std::string_view name) {
-  for (SiteClass site : kSites)
+  for (SiteClass site : kSiteClasses)
     if (name == site_name(site)) return site;
   return std::nullopt;
 }

@@ -2,6 +2,7 @@
 // Conservative skin-pressure limits as data, each row with where it comes from. They are judgement: no row is
 // a proven threshold.
 
+#include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -14,6 +15,7 @@
 namespace wrapgauge {
 
 enum class SiteClass { kSoft, kBony, kCircumferential };
+inline constexpr std::array kSiteClasses = {SiteClass::kSoft, SiteClass::kBony, SiteClass::kCircumferential};
 enum class UsePattern { kSustained, kShortHold, kPulse };
 
 using PressureTime = Quantity<-1, 1, -1>;  // Pa s: pressure times how long it lasts

@@ -11,7 +11,6 @@ namespace {
 using nlohmann::json;
 
 constexpr NumberRange kPressure{0.1, 100.0, "kPa"};
-constexpr std::array kSites = {SiteClass::kSoft, SiteClass::kBony, SiteClass::kCircumferential};
 constexpr NumberRange kMinutes{0.1, 1440.0, "min"};
 
 bool has_row(const LimitSet& limits, SiteClass site, UsePattern use) {
@@ -68,7 +67,7 @@ void read_rows(JsonObject& table, LimitSet& limits) {
     }
     limits.rows.push_back(std::move(row).value());
   }
-  for (SiteClass site : kSites)
+  for (SiteClass site : kSiteClasses)
     for (UsePattern use : {UsePattern::kSustained, UsePattern::kShortHold})
       if (!has_row(limits, site, use) && !table.failed())
         table.fail("has no row for " + std::string(site_name(site)) + ", " + std::string(use_name(use)) +

@@ -10,8 +10,8 @@
 namespace wrapgauge {
 namespace {
 
-Result<TissueSite> site_from_json(const nlohmann::json& json, const std::string& where) {
-  JsonObject object(json, where);
+Result<TissueSite> site_from_json(const nlohmann::json& value, const std::string& where) {
+  JsonObject object(value, where);
   TissueSite site;
   site.name = object.text("name");
   site.young = object.number("young_kpa", {0.1, 1e4, "kPa"}) * kPa;

@@ -58,7 +58,7 @@ Result<Estimate> solve_prepared(const Plan& plan, const Body& body, const Resour
   Estimate estimate;
   estimate.body = body;
   take_over(ready, resources, plan, estimate);
-  auto path = inflate(estimate.setup, ready.targets, plan.solver, progress);
+  auto path = inflate(estimate.setup, ready.targets, plan.solver, progress, ready.closing.get());
   if (!path) return path.problem();
   estimate.path = std::move(path).value();
   progress.report("reading the contact", 0.0);

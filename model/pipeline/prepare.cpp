@@ -4,6 +4,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/geometry/grid_distance.hpp"
+#include "model/inflation/kept_closing.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/pipeline/no_go.hpp"
 #include "model/pipeline/region_places.hpp"
@@ -95,6 +96,7 @@ void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.start_m = prepared.wrap.worn_m;
   prepared.setup.start_outward = prepared.wrap.outward_at_worn;
   prepared.setup.friction = plan.friction;
+  prepared.closing = std::make_shared<KeptClosing>();
 }
 
 }  // namespace

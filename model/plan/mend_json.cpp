@@ -1,13 +1,11 @@
 #include "model/plan/mend_json.hpp"
 
-#include <cmath>
+#include "model/plan/plan_numbers.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using nlohmann::ordered_json;
-
-constexpr NumberRange kStation{0.0, 3000.0, "mm"};
 
 DropTable drop_table_from(JsonObject& object) {
   DropTable step;
@@ -31,11 +29,6 @@ PoseLimb pose_from(JsonObject& object) {
                                     : DistalEnd::kAsItIs;
   step.turn_deg = object.number_or("turn_deg", 0.0, {-360.0, 360.0, "degrees"});
   return step;
-}
-
-// So that writing, reading and writing again gives the same text in spite of the change of unit.
-double in_mm(Length length) {
-  return std::round(length / mm * 1e6) / 1e6;
 }
 
 ordered_json fields(const DropTable& step) {

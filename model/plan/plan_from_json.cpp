@@ -10,6 +10,7 @@
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/mend_json.hpp"
+#include "model/plan/plan_numbers.hpp"
 #include "model/plan/region_json.hpp"
 #include "model/plan/supply_json.hpp"
 
@@ -18,10 +19,8 @@ namespace {
 
 using nlohmann::json;
 
-constexpr NumberRange kCoordinate{-1e5, 1e5, "mm"};
 constexpr NumberRange kAngle{-360.0, 360.0, "degrees"};
 constexpr NumberRange kSeconds{0.0, 86400.0, "s"};
-constexpr NumberRange kDepth{0.5, 300.0, "mm"};
 
 // Reads the object under `key` with `read`; a missing one is reported unless it is optional.
 template <class Read>
@@ -43,11 +42,6 @@ void read_each(JsonObject& parent, const char* key, const Read& read) {
     read(item);
     if (auto problem = item.finish()) parent.fail(std::move(*problem));
   }
-}
-
-Vec3 point_m(JsonObject& object, const char* key) {
-  const std::vector<double> xyz = object.numbers(key, 3, kCoordinate);
-  return 1e-3 * Vec3(xyz[0], xyz[1], xyz[2]);
 }
 
 BodyFile body_file(JsonObject& object) {

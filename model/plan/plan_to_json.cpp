@@ -1,11 +1,11 @@
 #include "model/plan/plan_to_json.hpp"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/mend_json.hpp"
+#include "model/plan/plan_numbers.hpp"
 #include "model/plan/region_json.hpp"
 #include "model/plan/supply_json.hpp"
 
@@ -13,15 +13,6 @@ namespace wrapgauge {
 namespace {
 
 using nlohmann::ordered_json;
-
-// So that writing, reading and writing again gives the same text in spite of the change of unit.
-double tidy(double value) {
-  return std::round(value * 1e6) / 1e6;
-}
-
-ordered_json in_mm(const Vec3& point_m) {
-  return {tidy(1e3 * point_m.x()), tidy(1e3 * point_m.y()), tidy(1e3 * point_m.z())};
-}
 
 ordered_json body_json(const BodyFile& body) {
   ordered_json out{{"file", body.file.string()}};

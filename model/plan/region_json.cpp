@@ -1,21 +1,15 @@
 #include "model/plan/region_json.hpp"
 
 #include <algorithm>
-#include <cmath>
+
+#include "model/plan/plan_numbers.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using nlohmann::ordered_json;
 
-constexpr NumberRange kCoordinate{-1e5, 1e5, "mm"};
-constexpr NumberRange kDepth{0.5, 300.0, "mm"}, kFactor{0.05, 20.0, ""};
-constexpr NumberRange kStation{0.0, 3000.0, "mm"};
-
-Vec3 point_m(JsonObject& object, const char* key) {
-  const std::vector<double> xyz = object.numbers(key, 3, kCoordinate);
-  return 1e-3 * Vec3(xyz[0], xyz[1], xyz[2]);
-}
+constexpr NumberRange kFactor{0.05, 20.0, ""};
 
 // A form's own sites are known only when it is built, so a name may be left for later.
 NearPoint near_landmark(JsonObject& object, const std::vector<Landmark>& landmarks, bool form) {
@@ -88,14 +82,6 @@ Length radius_of(JsonObject& object, const SkinRegion& region) {
   if (object.has("radius_mm"))
     object.fail("give radius_mm or by_distance, not both: the last distance is the radius.");
   return region.by_distance.back().distance;
-}
-
-double tidy(double value) {
-  return std::round(value * 1e6) / 1e6;
-}
-
-ordered_json in_mm(const Vec3& point_m) {
-  return {tidy(1e3 * point_m.x()), tidy(1e3 * point_m.y()), tidy(1e3 * point_m.z())};
 }
 
 void write_place(const NearPoint& place, ordered_json& out) {

@@ -1,6 +1,6 @@
 #include "model/plan/supply_json.hpp"
 
-#include <cmath>
+#include "model/plan/plan_numbers.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -9,10 +9,6 @@ using nlohmann::ordered_json;
 
 constexpr NumberRange kBore{0.1, 100.0, "mm"};
 constexpr NumberRange kPressure{0.1, 1000.0, "kPa"};
-
-double tidy(double value) {
-  return std::round(value * 1e6) / 1e6;
-}
 
 template <class Read>
 void read_inner(JsonObject& parent, const char* key, const Read& read) {

@@ -22,7 +22,7 @@ Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Reso
 
 Result<LoadPath> StudyCase::inflate_to(const std::vector<InflationTarget>& targets,
                                        Progress& progress) const {
-  return inflate(prepared_.setup, targets, solver_, progress);
+  return inflate(prepared_.setup, targets, solver_, progress, prepared_.closing.get());
 }
 
 StateReading StudyCase::read(const LoadPath& path, const EquilibriumState& state) const {

@@ -7,10 +7,10 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kRadius = 0.04, kWidth = 0.06;
+constexpr double kCutRadius = 0.04, kCutWidth = 0.06;
 
 TEST(PlaneCut, ThroughAHoopCarriesTwiceItsTension) {
-  const hand_made::Worn worn = hand_made::ring(kRadius, kWidth, 1.0, 120, 8);
+  const hand_made::Worn worn = hand_made::ring(kCutRadius, kCutWidth, 1.0, 120, 8);
   const Points3& positions = worn.path.states.back().positions_m;
   // Tension T along the wrap: the nominal block is T times the deformed wrap direction of each triangle.
   SheetStress stress;
@@ -24,19 +24,19 @@ TEST(PlaneCut, ThroughAHoopCarriesTwiceItsTension) {
   const Vec3 normal(std::cos(1.2), std::sin(1.2), 0.0);
   const Vec3 force =
       tension_across_n(worn.setup.flat, worn.path.sheet, stress, positions, {Vec3::Zero(), normal});
-  EXPECT_NEAR(force.dot(normal), -2.0 * tension * kWidth, 1e-3 * 2.0 * tension * kWidth);
+  EXPECT_NEAR(force.dot(normal), -2.0 * tension * kCutWidth, 1e-3 * 2.0 * tension * kCutWidth);
   EXPECT_NEAR(force.z(), 0.0, 1e-12);
 }
 
 TEST(PlaneCut, TractionOnHalfARingIsPressureTimesDiameterTimesWidth) {
-  hand_made::Worn worn = hand_made::ring(kRadius, kWidth, 1.0, 120, 8);
+  hand_made::Worn worn = hand_made::ring(kCutRadius, kCutWidth, 1.0, 120, 8);
   hand_made::press_ring(worn, 2e3);
   const EquilibriumState& state = worn.path.states.back();
   const TriangleMesh side = skin_side(worn.setup, worn.path.sheet, state.positions_m);
   Points3 traction = state.contact_force_n;
   for (Eigen::Index v = 0; v < traction.rows(); ++v) traction.row(v) /= state.contact_area_m2[v];
   const Vec3 normal(std::cos(0.7), std::sin(0.7), 0.0);
-  const double expected = 2e3 * 2.0 * kRadius * kWidth;
+  const double expected = 2e3 * 2.0 * kCutRadius * kCutWidth;
   const Vec3 force = traction_on_half_n(side, traction, {Vec3::Zero(), normal});
   EXPECT_NEAR((force - expected * normal).norm(), 0.0, 1e-3 * expected);
 }

@@ -38,8 +38,9 @@ void JobTest::save_note(const std::string& plan_name) {
   const auto plan = root() / (plan_name + ".json"), note = root() / (plan_name + "-note.pdf");
   hand::with_answers([&] { hand::press(window_, QStringLiteral("Save the note…")); },
                      {hand::give_file(plan), hand::give_file(note)});
-  EXPECT_TRUE(window_.message().words().contains(QString::fromStdString(note.filename().string())))
-      << window_.message().words().toStdString();
+  EXPECT_TRUE(wait_until([&] {
+    return window_.message().words().contains(QString::fromStdString(note.filename().string()));
+  })) << window_.message().words().toStdString();
   const auto saved = read_file(note);
   ASSERT_TRUE(saved.ok());
   EXPECT_EQ(saved->substr(0, 5), "%PDF-");

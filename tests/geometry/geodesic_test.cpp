@@ -11,10 +11,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 double prism_girth(double radius, int around) {
-  return 2.0 * around * radius * std::sin(kPi / around);
+  return 2.0 * around * radius * std::sin(std::numbers::pi / around);
 }
 
 TEST(Geodesic, RoundAPrismComesBackAfterItsGirth) {

@@ -11,15 +11,13 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-
 TEST(PlaneSection, OfAConeIsAClosedCircleRightHandedAboutTheNormal) {
   const TriangleMesh mesh = shapes::tube(0.03, 0.05, 0.2, 360, 31);
   for (double height : {0.013, 0.1, 0.17}) {
     const auto lines = plane_section(mesh, Vec3(0, 0, height), Vec3::UnitZ());
     ASSERT_EQ(lines.size(), 1u);
     EXPECT_TRUE(lines[0].closed);
-    EXPECT_NEAR(lines[0].length().si(), 2 * kPi * (0.03 + 0.1 * height), 1e-5);
+    EXPECT_NEAR(lines[0].length().si(), 2 * std::numbers::pi * (0.03 + 0.1 * height), 1e-5);
     Vec3 area = Vec3::Zero();
     for (std::size_t i = 0; i < lines[0].points_m.size(); ++i)
       area += lines[0].points_m[i].cross(lines[0].points_m[(i + 1) % lines[0].points_m.size()]);
@@ -34,7 +32,7 @@ TEST(PlaneSection, ThroughARingOfVerticesIsThatRing) {
   ASSERT_EQ(lines.size(), 1u);
   EXPECT_TRUE(lines[0].closed);
   EXPECT_EQ(lines[0].points_m.size(), 24u);
-  EXPECT_NEAR(lines[0].length().si(), 48 * 0.04 * std::sin(kPi / 24), 1e-14);
+  EXPECT_NEAR(lines[0].length().si(), 48 * 0.04 * std::sin(std::numbers::pi / 24), 1e-14);
 }
 
 TEST(PlaneSection, AlongATubeIsTwoOpenLines) {
@@ -52,7 +50,7 @@ TEST(PlaneSection, OfASphereIsTheCircleAtThatHeight) {
   const Vec3 normal = Vec3(1, 2, 2).normalized();
   const auto lines = plane_section(mesh, 0.03 * normal, normal);
   ASSERT_EQ(lines.size(), 1u);
-  EXPECT_NEAR(lines[0].length().si(), 2 * kPi * 0.04, 3e-5);
+  EXPECT_NEAR(lines[0].length().si(), 2 * std::numbers::pi * 0.04, 3e-5);
 }
 
 TEST(PlaneSection, IsEmptyWhereThePlaneMisses) {

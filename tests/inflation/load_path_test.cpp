@@ -5,6 +5,7 @@
 
 #include <Eigen/Geometry>
 
+#include "model/inflation/kept_closing.hpp"
 #include "model/inflation/membrane_stress.hpp"
 #include "tests/inflation/small_devices.hpp"
 
@@ -63,6 +64,23 @@ TEST(LoadPath, DoesNotDependOnTheNumberOfThreads) {
     return inflate(setup, {2.0 * kPa}).value().states.back().positions_m;
   };
   EXPECT_EQ(run(1), run(2));
+}
+
+TEST(LoadPath, FromAKeptClosingIsThePathThatClosesItself) {
+  const InflationSetup setup = small::closed_cuff(0.3, 0.008);
+  KeptClosing closing;
+  const auto first = inflate(setup, {1.0 * kPa}, {}, silent_progress(), &closing);
+  ASSERT_TRUE(first);
+  ASSERT_TRUE(closing.get());
+  const auto kept = inflate(setup, {2.0 * kPa}, {}, silent_progress(), &closing);
+  const auto anew = inflate(setup, {2.0 * kPa});
+  ASSERT_TRUE(kept && anew);
+  EXPECT_LT(kept->factorisations, anew->factorisations);
+  ASSERT_EQ(kept->states.size(), anew->states.size());
+  for (std::size_t k = 0; k < kept->states.size(); ++k) {
+    EXPECT_EQ(kept->states[k].positions_m, anew->states[k].positions_m);
+    EXPECT_EQ(kept->states[k].contact_force_n, anew->states[k].contact_force_n);
+  }
 }
 
 TEST(LoadPath, TurnedWithTheLimbGivesTheSamePressure) {

@@ -10,7 +10,7 @@ namespace wrapgauge {
 namespace {
 
 // A square pad on a soft place, evenly pressed: `closed_kpa` while vented and `full_kpa` at 4 kPa inside.
-struct Case {
+struct ExposureCase {
   LimitSet limits;
   LimitInputs inputs;
   hand_made::Worn worn;
@@ -21,8 +21,8 @@ struct Case {
   }
 };
 
-Case pad(double closed_kpa, double full_kpa) {
-  Case c;
+ExposureCase pad(double closed_kpa, double full_kpa) {
+  ExposureCase c;
   const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
   EXPECT_TRUE(limits.ok());
   if (limits) c.limits = *limits;
@@ -60,7 +60,7 @@ TEST(SkinExposure, OfAnEvenlyPressedPadIsWhatTheHandSums) {
 
 // Level 0.5 lies half way between the recorded states: 1.5 x (0.4 + 2.0) / 2 = 1.8 kPa.
 TEST(SkinExposure, ReadsPressureAtALevelOffTheLoadPath) {
-  Case c = pad(0.4, 2.0);
+  ExposureCase c = pad(0.4, 2.0);
   c.inputs.programme = {{{1.0, Time(), 60.0 * second}, {0.5, Time(), 120.0 * second}}};
   EXPECT_NEAR(c.exposed()->worst.product / kPa_min, 9.0 + 6.0 * 1.8, 1e-6);
 }
@@ -73,7 +73,7 @@ TEST(SkinExposure, AsksForTheFirstCheckWhenHalfIsUsed) {
 }
 
 TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
-  const Case c = pad(1.0, 2.0);
+  const ExposureCase c = pad(1.0, 2.0);
   const auto exposed = c.exposed();
   const auto all = exposure_findings(c.limits, *exposed);
   const auto has = [&](Severity severity, const std::string& part) {
@@ -88,7 +88,7 @@ TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
 
 // Two inlets in turn: a weld between them follows whichever is higher, so it is on for twice as long.
 TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
-  Case c = pad(0.0, 2.0);
+  ExposureCase c = pad(0.0, 2.0);
   for (FlatRegion& region : c.worn.setup.flat.regions) region = {RegionKind::kWeld, 0};
   for (EquilibriumState& state : c.worn.path.states)
     state.group_pressure_pa = Eigen::VectorXd::Constant(2, state.group_pressure_pa[0]);
@@ -100,7 +100,7 @@ TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
 }
 
 TEST(SkinExposure, IsNotWorkedOutWithoutASession) {
-  Case c = pad(0.4, 2.0);
+  ExposureCase c = pad(0.4, 2.0);
   c.inputs.session.reset();
   EXPECT_FALSE(c.exposed());
 }

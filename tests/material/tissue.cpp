@@ -11,9 +11,9 @@
 namespace wrapgauge {
 namespace {
 
-const std::filesystem::path kTable = WRAPGAUGE_SOURCE_DIR "/resources/tissues.json";
+const std::filesystem::path kTissueTable = WRAPGAUGE_SOURCE_DIR "/resources/tissues.json";
 
-std::string read_message(const std::string& text) {
+std::string tissue_message(const std::string& text) {
   const auto file =
       std::filesystem::path(testing::TempDir()) / ("tissue-" + std::to_string(::getpid()) + ".json");
   std::ofstream(file) << text;
@@ -54,7 +54,7 @@ TEST(FoundationModulus, RefusesWhatIsNotALayer) {
 
 // Default rows (judgement): foundation modulus in kPa/mm, two or three digits.
 TEST(TissueTable, GivesTheFoundationOfEachSite) {
-  const auto sites = read_tissue_sites(kTable);
+  const auto sites = read_tissue_sites(kTissueTable);
   ASSERT_TRUE(sites.ok()) << sites.problem().message;
   EXPECT_EQ(sites->size(), 10u);
   for (const auto& [name, expected] : {std::pair{"upper arm relaxed", 0.83},
@@ -76,7 +76,7 @@ TEST(TissueTable, GivesTheFoundationOfEachSite) {
 }
 
 TEST(FindTissue, ListsTheKnownSitesForAnUnknownOne) {
-  const auto sites = read_tissue_sites(kTable);
+  const auto sites = read_tissue_sites(kTissueTable);
   ASSERT_TRUE(sites.ok());
   const auto neck = find_tissue(*sites, "neck");
   ASSERT_FALSE(neck.ok());
@@ -85,7 +85,7 @@ TEST(FindTissue, ListsTheKnownSitesForAnUnknownOne) {
 
 TEST(TissueReader, NamesTheSiteTheFieldAndTheNumber) {
   const auto expect = [](const std::string& site, const std::string& part) {
-    const std::string message = read_message(R"({"wrapgauge-tissues": 1, "sites": [)" + site + "]}");
+    const std::string message = tissue_message(R"({"wrapgauge-tissues": 1, "sites": [)" + site + "]}");
     EXPECT_NE(message.find(part), std::string::npos) << message;
   };
   expect(

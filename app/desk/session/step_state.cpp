@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "app/desk/session/text.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -25,10 +27,6 @@ StepState with_findings(QStringList findings) {
   return {Kind::kFindings, count == 1 ? Words::tr("1 finding") : Words::tr("%1 findings").arg(count),
           std::move(findings)};
 }
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
-
 StepState body_state(const StepInputs& in) {
   if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
   if (!in.checked) return waiting();

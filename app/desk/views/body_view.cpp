@@ -14,12 +14,13 @@
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_legend.hpp"
+#include "app/desk/views/zoom_step.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr int kNoState = -1;
-constexpr double kTurnStep_deg = 15.0, kShiftStep = 40.0, kZoomStep = 1.2;
+constexpr double kTurnStep_deg = 15.0, kShiftStep = 40.0;
 
 }  // namespace
 

@@ -7,13 +7,10 @@
 #include <cmath>
 
 #include "app/desk/views/flat_view.hpp"
+#include "app/desk/views/zoom_step.hpp"
 
 namespace wrapgauge {
-namespace {
-
-constexpr double kZoomStep = 1.2;
-
-}  // namespace
+namespace {}  // namespace
 
 void FlatView::mousePressEvent(QMouseEvent* event) {
   grips_.unchoose();

@@ -7,16 +7,13 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desk/session/text.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 enum Origin { kFromFile, kFromMeasures };
 

@@ -7,6 +7,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/desk/session/text.hpp"
 #include "app/desk/window/choice.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/job/drawing_report.hpp"
@@ -18,10 +19,6 @@
 
 namespace wrapgauge {
 namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 QString part_words(DrawnPart part) {
   switch (part) {

@@ -4,19 +4,12 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "app/desk/session/text.hpp"
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "layoutforms/layout_form.hpp"
 
 namespace wrapgauge {
-namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
-
-}  // namespace
-
 LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),

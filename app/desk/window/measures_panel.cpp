@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <array>
 
+#include "app/desk/session/text.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "bodyforms/form.hpp"
 
@@ -14,10 +15,6 @@ const Form* form_called(const std::string& name) {
   for (const Form& form : forms())
     if (form.name == name) return &form;
   return nullptr;
-}
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
 }
 
 bool is_length(const FormParameter& parameter) {

@@ -14,6 +14,20 @@
 namespace wrapgauge {
 namespace {
 
+constexpr int kNarrow = 260;  // pixels across the picture in the column
+
+// By the ending of the file.
+Result<std::monostate> write_note_file(const NoteFiles& made, const std::filesystem::path& file) {
+  const std::string ending = file.extension().string();
+  if (ending == ".pdf") return write_file_atomically(file, made.pdf);
+  if (ending != ".html" && ending != ".md")
+    return bad_input("note '" + file.filename().string() +
+                     "' ends neither in .pdf, .html nor .md: choose one.");
+  if (auto picture = write_file_atomically(file.parent_path() / kNotePicture, made.picture); !picture)
+    return picture.problem();
+  return write_file_atomically(file, ending == ".html" ? made.html : made.markdown);
+}
+
 // On any thread: the picture is painted into memory.
 MadeNote made_note(const SolvedPlan& solved) {
   MadeNote made;
@@ -22,9 +36,11 @@ MadeNote made_note(const SolvedPlan& solved) {
     made.problem = QString::fromStdString(note.problem().message);
     return made;
   }
-  made.picture = note_picture(*solved.estimate);
+  const QImage picture = note_picture(*solved.estimate);
+  made.narrow = picture.scaledToWidth(kNarrow, Qt::SmoothTransformation);
+  made.wide = picture.scaledToWidth(kNotePictureWidth, Qt::SmoothTransformation);
   for (std::size_t page = 0; page < note->pages.size(); ++page)
-    made.pages += QString::fromStdString(note_page_html(*note, page)) + QStringLiteral("<hr/>");
+    made.pages += note_page_html(*note, page) + "<hr/>";
   return made;
 }
 
@@ -75,7 +91,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     large.setWindowTitle(tr("Study note"));
     large.resize(800, 640);
     auto* text = new QTextBrowser(&large);
-    show_note(*text, 690);
+    show_note(*text, made_.wide);
     (new QVBoxLayout(&large))->addWidget(text);
     large.exec();
   });
@@ -98,7 +114,7 @@ void NoteStep::show_solved() {
                       : tr("A note is written from an estimate on the standard mesh: a preview is too coarse "
                            "for it. Esc cancels one that takes too long."));
   save_->setEnabled(ready);
-  open_->setEnabled(ready && !made_.pages.isEmpty());
+  open_->setEnabled(ready && !made_.pages.empty());
   preview_->setVisible(ready);
   const auto checked = session().last_checked();
   estimate_->setEnabled(checked && checked->can_be_solved());
@@ -116,22 +132,19 @@ void NoteStep::show_preview() {
     QMetaObject::invokeMethod(this, [this, solved, made] {
       if (solved != shown_) return;  // another result came meanwhile
       made_ = std::move(*made);
-      open_->setEnabled(save_->isEnabled() && !made_.pages.isEmpty());
-      show_note(*preview_, 260);
+      open_->setEnabled(save_->isEnabled() && !made_.pages.empty());
+      show_note(*preview_, made_.narrow);
     });
   });
 }
 
-void NoteStep::show_note(QTextBrowser& browser, int picture_width) const {
+void NoteStep::show_note(QTextBrowser& browser, const QImage& picture) const {
   browser.clear();
-  if (made_.pages.isEmpty()) return browser.setPlainText(made_.problem);
-  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture),
-                                  made_.picture.scaledToWidth(picture_width, Qt::SmoothTransformation));
+  if (made_.pages.empty()) return browser.setPlainText(made_.problem);
+  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
   // The note is printed on white, and so it is shown.
   browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
-  QString pages = made_.pages;
-  pages.replace(QStringLiteral("width=\"690\""), QStringLiteral("width=\"%1\"").arg(picture_width));
-  browser.setHtml(pages);
+  browser.setHtml(with_picture_size(made_.pages, picture, picture.width()));
 }
 
 void NoteStep::ask_where_to_save() {
@@ -142,24 +155,22 @@ void NoteStep::ask_where_to_save() {
       QFileDialog::getSaveFileName(this, tr("Save the note"), QString::fromStdString(beside.string()),
                                    tr("PDF (*.pdf);;HTML (*.html);;Markdown (*.md)"));
   if (file.isEmpty()) return;
-  const auto written = save_note(file.toStdString());
-  if (!written) return void(emit problemMet(written.problem()));
-  emit saved(file);
+  save_note(file.toStdString());
 }
 
-Result<std::monostate> NoteStep::save_note(const std::filesystem::path& file) {
+void NoteStep::save_note(const std::filesystem::path& file) {
   const auto inputs = session().note_inputs();
-  if (!inputs) return inputs.problem();
-  const auto made = make_note(*session().solved()->estimate, inputs->summary, inputs->now, inputs->extras);
-  if (!made) return made.problem();
-  const std::string ending = file.extension().string();
-  if (ending == ".pdf") return write_file_atomically(file, made->pdf);
-  if (ending != ".html" && ending != ".md")
-    return bad_input("note '" + file.filename().string() +
-                     "' ends neither in .pdf, .html nor .md: choose one.");
-  if (auto picture = write_file_atomically(file.parent_path() / kNotePicture, made->picture); !picture)
-    return picture.problem();
-  return write_file_atomically(file, ending == ".html" ? made->html : made->markdown);
+  if (!inputs) return void(emit problemMet(inputs.problem()));
+  save_->setEnabled(false);
+  maker_.start([this, file, inputs = *inputs, solved = session().solved()] {
+    const auto made = make_note(*solved->estimate, inputs.summary, inputs.now, inputs.extras);
+    const auto written = made ? write_note_file(*made, file) : Result<std::monostate>(made.problem());
+    QMetaObject::invokeMethod(this, [this, file, written] {
+      save_->setEnabled(session().state(PlanStep::kNote).kind == StepState::Kind::kReady);
+      if (!written) return void(emit problemMet(written.problem()));
+      emit saved(QString::fromStdString(file.string()));
+    });
+  });
 }
 
 }  // namespace wrapgauge

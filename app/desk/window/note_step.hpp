@@ -12,10 +12,12 @@
 
 namespace wrapgauge {
 
-// The pages as HTML and the picture they show; no pages: the problem says why.
+// The pages as HTML and the picture they show, as wide as the column and as the large window; no pages: the
+// problem says why.
 struct MadeNote {
-  QString pages, problem;
-  QImage picture;
+  std::string pages;
+  QString problem;
+  QImage narrow, wide;
 };
 
 class NoteStep : public StepForm {
@@ -25,8 +27,9 @@ class NoteStep : public StepForm {
   ~NoteStep() override;
 
   void ask_where_to_save();
-  // By the ending: .pdf, .html or .md; the last two with their picture beside them.
-  Result<std::monostate> save_note(const std::filesystem::path& file);
+  // By the ending: .pdf, .html or .md; the last two with their picture beside them. Made and written while
+  // the window answers; saved() or problemMet() tells the end.
+  void save_note(const std::filesystem::path& file);
 
  signals:
   void planFileWanted();  // a note names its plan's file: save the plan first
@@ -38,7 +41,7 @@ class NoteStep : public StepForm {
 
  private:
   void show_preview();
-  void show_note(QTextBrowser& browser, int picture_width) const;
+  void show_note(QTextBrowser& browser, const QImage& picture) const;
 
   QLineEdit* name_;
   QLabel* words_;

@@ -5,6 +5,7 @@
 #include <QSignalBlocker>
 #include <cmath>
 
+#include "app/desk/session/text.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
@@ -12,10 +13,6 @@
 
 namespace wrapgauge {
 namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 // A stretch of 5 % is 1.05 and not a digit beside it.
 double prestretch_of(const NumberField& percent) {

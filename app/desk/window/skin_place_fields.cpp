@@ -4,17 +4,10 @@
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "app/desk/session/text.hpp"
 #include "app/desk/window/skin_place_panel.hpp"
 
 namespace wrapgauge {
-namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
-
-}  // namespace
-
 void SkinPlacePanel::make_point() {
   here_ = new QPushButton(tr("Put it at the picked spot"), this);
   here_->setToolTip(tr("Click a spot on the body first."));

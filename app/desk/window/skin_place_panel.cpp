@@ -6,14 +6,12 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desk/session/text.hpp"
+
 namespace wrapgauge {
 namespace {
 
 using Kind = SkinPlace::Kind;
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 }  // namespace
 

@@ -3,15 +3,12 @@
 #include <QFormLayout>
 #include <algorithm>
 
+#include "app/desk/session/text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
-
-QString text(const std::string& words) {
-  return QString::fromStdString(words);
-}
 
 std::vector<TissueSite> tissue_table() {
   const auto folder = resource_folder();
