@@ -8,7 +8,8 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kHalvings = 6;
+constexpr double kLeastStride = 1.0 / 64.0, kStrideGrowth = 1.5,
+                 kStrideAfterFailure = 0.25;  // of the way between two waypoints
 constexpr double kJump = 3.0;                // growth of a volume that no step of pressure makes along a path
 constexpr double kPropsPa[] = {500.0, 0.0};  // fills a closed layout that does not settle when it is empty
 constexpr int kPatienceToClose = 3;          // times the iterations of a load step
@@ -150,23 +151,23 @@ void LoadStepper::accept(const Eigen::VectorXd& level, const NewtonResult& resul
 bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   const Eigen::VectorXd from = last_.level;
   share_to_next_ = 0.0;
-  double reach = 1.0;
-  for (int halving = 0; halving <= kHalvings;) {
+  while (stride_ >= kLeastStride) {
+    const double reach = std::min(1.0, share_to_next_ + stride_);
     const Eigen::VectorXd at = from + reach * (level - from);
     NewtonResult result = settle(loads_at(at), last_.positions_m);
     if (result.converged() && jumped(result)) result.end = NewtonEnd::kRanAway;
     last_end_ = result.end;
     if (must_stop()) return false;
-    if (result.converged()) {
-      accept(at, result);
-      share_to_next_ = reach;
-      if (reach >= 1.0) return true;
-      reach = 1.0;
-    } else {
-      reach = share_to_next_ + 0.5 * (reach - share_to_next_);
-      ++halving;
+    if (!result.converged()) {
+      stride_ *= 0.5;
+      continue;
     }
+    accept(at, result);
+    share_to_next_ = reach;
+    stride_ = std::min(1.0, kStrideGrowth * stride_);
+    if (reach >= 1.0) return true;
   }
+  stride_ = kStrideAfterFailure;
   return false;
 }
 

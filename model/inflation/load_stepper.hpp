@@ -37,7 +37,7 @@ class LoadStepper {
   NewtonResult kept_or_closed_shape();
   bool must_stop() const;
   void record();
-  // From `last_` to `level`, halving as needed; false when no equilibrium was reached there.
+  // From `last_` to `level`, in smaller steps as needed; false when no equilibrium was reached there.
   bool step_to(const Eigen::VectorXd& level);
   // The same with walks by volume in between; true as well when a limit point was found on the way.
   bool go_to(const Eigen::VectorXd& level);
@@ -72,6 +72,7 @@ class LoadStepper {
   int stretched_group_ = 0;     // of the last shape that was stretched too far
   std::size_t reached_ = 0;     // waypoints
   double share_to_next_ = 0.0;  // of the way from there to the next one
+  double stride_ = 1.0;         // of that way, that is tried at once: halved when it fails, then grows again
   bool any_converged_ = false;
   double last_residual_n_ = 0.0;
   int last_iterations_ = 0;

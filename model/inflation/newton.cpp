@@ -36,9 +36,10 @@ constexpr double kHardlyTouches = 0.1;  // less than this share of the sheets be
 // circles: where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of
 // its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
 // better balance for longer the solve is given up.
-constexpr int kPatience = 15, kHopeless = 60;
+constexpr int kPatience = 15;
 constexpr double kBetter = 0.8, kSlowly = 0.3;
-constexpr int kSumSteps = 4;  // beyond the nodal tolerance, so that the sums of force balance better
+constexpr double kHopeless = 0.3;  // of the iterations it may take
+constexpr int kSumSteps = 4;       // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
  public:
@@ -66,7 +67,8 @@ class NewtonSolve {
         result.end = NewtonEnd::kOutOfWork;
       } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
-      } else if (iterations_ < options_.max_iterations && iterations_ - best_iteration_ < kHopeless) {
+      } else if (iterations_ < options_.max_iterations &&
+                 iterations_ - best_iteration_ < kHopeless * options_.max_iterations) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
       }

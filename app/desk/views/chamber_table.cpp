@@ -210,18 +210,30 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   fit_cells();
 }
 
+namespace {
+
+// Of a name that may be broken between two of its words.
+int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
+  int least = metrics.horizontalAdvance(name);
+  for (qsizetype at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1))
+    least = std::min(least, std::max(metrics.horizontalAdvance(name.left(at)),
+                                     metrics.horizontalAdvance(name.mid(at + 1))));
+  return least;
+}
+
+}  // namespace
+
 // As wide as the longest line of its head and cells, in the bold of a chamber above a limit.
 int ChamberTable::wanted_width(int column) const {
-  constexpr int kBeside = 7;
+  constexpr int kBeside = 10;
   QFont bold = font();
   bold.setBold(true);
   const QFontMetrics wide(bold), plain(font());
   int width = plain.size(0, model_.headerData(column, Qt::Horizontal).toString()).width();
   for (int row = 0; row < model_.rowCount(); ++row) {
-    QString words = model_.data(model_.index(row, column)).toString();
-    // A name may be broken between its words.
-    if (column == ChamberTableModel::kChamber) words.replace(' ', '\n');
-    width = std::max(width, wide.size(0, words).width());
+    const QString words = model_.data(model_.index(row, column)).toString();
+    width = std::max(width, column == ChamberTableModel::kChamber ? width_on_two_lines(words, wide)
+                                                                  : wide.size(0, words).width());
   }
   return width + kBeside;
 }

@@ -10,6 +10,18 @@
 #include "layoutforms/layout_form.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// What a parameter's meaning says it is measured in; empty for counts and shares.
+QString unit_of(const LayoutParameter& parameter) {
+  for (const char* unit : {"N/mm", "mm"})
+    if (parameter.meaning.find(std::string(", ") + unit) != std::string::npos)
+      return QString::fromLatin1(unit);
+  return {};
+}
+
+}  // namespace
+
 LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
@@ -51,11 +63,10 @@ void LayoutDialog::rebuild() {
   about_->setText(text(form->about));
   for (const LayoutParameter& parameter : form->parameters) {
     const QString title = parameter_title(parameter.name);
-    const bool length = text(parameter.meaning).endsWith(QStringLiteral(", mm"));
-    const int decimals = parameter.whole ? 0 : length ? 1 : 2;
-    auto* field = new NumberField(title, length ? QStringLiteral("mm") : QString(),
-                                  {parameter.least, parameter.most, decimals, length ? 1.0 : 0.01}, this);
-    if (parameter.whole) field->setSingleStep(1.0);
+    const QString unit = unit_of(parameter);
+    const int decimals = parameter.whole ? 0 : unit.isEmpty() ? 2 : 1;
+    const double step = parameter.whole || unit == QStringLiteral("mm") ? 1.0 : unit.isEmpty() ? 0.01 : 0.1;
+    auto* field = new NumberField(title, unit, {parameter.least, parameter.most, decimals, step}, this);
     field->show_value(parameter.default_value);
     field->say_source(text(parameter.meaning + ". " + parameter.source));
     fields_->addRow(title, field);

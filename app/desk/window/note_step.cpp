@@ -28,6 +28,11 @@ Result<std::monostate> write_note_file(const NoteFiles& made, const std::filesys
   return write_file_atomically(file, ending == ".html" ? made.html : made.markdown);
 }
 
+// The note is printed on white, and so it is shown.
+void show_as_paper(QTextBrowser& browser) {
+  browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
+}
+
 // On any thread: the picture is painted into memory.
 MadeNote made_note(const SolvedPlan& solved) {
   MadeNote made;
@@ -59,6 +64,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   preview_->setAccessibleName(tr("Preview of the study note"));
   preview_->setObjectName(QStringLiteral("note preview"));
+  show_as_paper(*preview_);
   preview_->setMinimumHeight(320);
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
@@ -91,6 +97,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     large.setWindowTitle(tr("Study note"));
     large.resize(800, 640);
     auto* text = new QTextBrowser(&large);
+    show_as_paper(*text);
     show_note(*text, made_.wide);
     (new QVBoxLayout(&large))->addWidget(text);
     large.exec();
@@ -142,8 +149,6 @@ void NoteStep::show_note(QTextBrowser& browser, const QImage& picture) const {
   browser.clear();
   if (made_.pages.empty()) return browser.setPlainText(made_.problem);
   browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
-  // The note is printed on white, and so it is shown.
-  browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
   browser.setHtml(with_picture_size(made_.pages, picture, picture.width()));
 }
 
