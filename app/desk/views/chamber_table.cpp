@@ -225,7 +225,7 @@ int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
 
 // As wide as the longest line of its head and cells, in the bold of a chamber above a limit.
 int ChamberTable::wanted_width(int column) const {
-  constexpr int kBeside = 10;
+  constexpr int kBeside = 7, kBesideName = 10;
   QFont bold = font();
   bold.setBold(true);
   const QFontMetrics wide(bold), plain(font());
@@ -235,7 +235,7 @@ int ChamberTable::wanted_width(int column) const {
     width = std::max(width, column == ChamberTableModel::kChamber ? width_on_two_lines(words, wide)
                                                                   : wide.size(0, words).width());
   }
-  return width + kBeside;
+  return width + (column == ChamberTableModel::kChamber ? kBesideName : kBeside);
 }
 
 // Once an estimate, not once a state: measuring words costs more than drawing them. The findings take what
