@@ -12,7 +12,6 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kBodyPanelWidth = 560, kBodyPanelHeight = 690, kBodyPanelTop = 116;
-constexpr double kBodyLift = 3.0;  // pixels: lines on the skin are not hidden by it
 
 // The skin, and the worn layout laid onto it.
 struct Painted {
@@ -67,7 +66,7 @@ LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster&
     const Vec3 normal = view.rows * painted.normals_on_layout.row(v).transpose();
     RasterVertex shown{view.project(painted.on_skin_m.row(v)), shade_of(normal), pressure,
                        threshold > 0.0 ? pressure / threshold : 0.0};
-    shown.at.z += normal.z() > 0.0 ? kBodyLift : 0.0;
+    shown.at.z += normal.z() > 0.0 ? kLineLift : 0.0;
     return shown;
   };
   LimitContour contour;
@@ -76,14 +75,14 @@ LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster&
     raster.triangle(corner[0], corner[1], corner[2]);
     contour.add(corner);
   }
-  contour.draw(raster, kBodyLift);
+  contour.draw(raster, kLineLift);
   return contour;
 }
 
 void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
-                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kBodyLift);
+                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLineLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.
@@ -97,7 +96,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
     if (!contains(boundary, flat.vertices_m.row(v))) continue;
     ++inside;
     const RasterPoint at = view.project(painted.on_skin_m.row(v));
-    if (!raster.visible(at, 2.0 * kBodyLift)) continue;
+    if (!raster.visible(at, 2.0 * kLineLift)) continue;
     ++seen;
     sum += QPointF(at.x, at.y);
   }
@@ -118,7 +117,7 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
                             pixels);
     }
   for (const RasterPoint& piece : contour.middles())
-    if (raster.visible(piece, kBodyLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
+    if (raster.visible(piece, kLineLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
   label_contour(labels, pieces, names);
 }
 

@@ -14,8 +14,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kGirthPanelWidth = 500, kGirthPanelHeight = 690, kGirthPanelTop = 116;
-constexpr int kGirthLeftPanel = 30, kWords = 545, kWordsWidth = 310, kRightPanel = 870;
-constexpr double kGirthLift = 3.0;  // pixels: lines on the skin are not hidden by it
+constexpr int kLeftPanel = 30, kWords = 545, kWordsWidth = 310, kRightPanel = 870;
 constexpr double kLineStep = 21.0;  // pixels between two lines of words
 const QColor kGirthLine(92, 40, 120), kSiteLine(20, 60, 90);
 
@@ -65,7 +64,7 @@ void draw_section(const SectionLine& line, const LimbView& view, Raster& raster)
   for (std::size_t i = line.closed ? 0 : 1; i < line.points_m.size(); ++i) {
     const std::size_t before = i > 0 ? i - 1 : line.points_m.size() - 1;
     raster.line(view.project(line.points_m[before]), view.project(line.points_m[i]), 2.2, kGirthLine,
-                kGirthLift);
+                kLineLift);
   }
 }
 
@@ -82,7 +81,7 @@ void draw_sites(const Shown& shown, const LimbView& view, Raster& raster, QPaint
   MapLabels labels(painter);
   for (const BonySite& site : shown.body.bony_sites) {
     const RasterPoint at = view.project(site.point_m);
-    if (!raster.visible(at, 4.0 * kGirthLift)) continue;
+    if (!raster.visible(at, 4.0 * kLineLift)) continue;
     seen.insert(row_name(site.name));
     const QPointF centre(left + at.x, kGirthPanelTop + at.y);
     const double radius = std::max(4.0, site.radius.si() * view.pixels_per_m);
@@ -156,7 +155,7 @@ void draw_leaders(const Shown& shown, std::size_t girth, double line, double wor
     }
   const int words_end = kWords + kWordsWidth;
   painter.setPen(QPen(QColor(180, 160, 195), 1.0));
-  for (const auto& leader : {QPolygonF{QPointF(kGirthLeftPanel + left + 6, line), QPointF(kWords - 40, line),
+  for (const auto& leader : {QPolygonF{QPointF(kLeftPanel + left + 6, line), QPointF(kWords - 40, line),
                                        QPointF(kWords - 4, words)},
                              QPolygonF{QPointF(kRightPanel + right - 6, line), QPointF(words_end + 40, line),
                                        QPointF(words_end + 4, words)}})
@@ -196,10 +195,10 @@ QImage girth_picture(const Body& body, const std::vector<GirthMark>& girths, con
   const Shown shown = shown_body(body, girths);
   draw_title(painter, title, subtitle);
   std::set<std::string> seen;
-  draw_panel(shown, shown.front, kGirthLeftPanel, "from angle 0°", painter, seen);
+  draw_panel(shown, shown.front, kLeftPanel, "from angle 0°", painter, seen);
   draw_panel(shown, shown.side, kRightPanel, "from angle 90°", painter, seen);
   draw_words(shown, painter);
-  draw_scale_bar(painter, QPointF(kGirthLeftPanel + 4, kGirthPanelTop + kGirthPanelHeight + 12),
+  draw_scale_bar(painter, QPointF(kLeftPanel + 4, kGirthPanelTop + kGirthPanelHeight + 12),
                  shown.front.pixels_per_m);
   draw_caption(painter, caption_of(body, seen));
   painter.end();

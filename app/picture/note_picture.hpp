@@ -2,11 +2,10 @@
 #include <QImage>
 #include <QString>
 
+#include "model/note/note.hpp"
 #include "model/pipeline/pipeline.hpp"
 
 namespace wrapgauge {
-
-inline constexpr int kNotePictureWidth = 690;  // pixels, in the note's HTML
 
 // The picture of the study note: worn, flat, and the peak on the skin while the device fills, with the limit.
 // Its words can be read when it is printed 18 cm wide.

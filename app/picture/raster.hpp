@@ -20,6 +20,8 @@ struct RasterVertex {
   double load = 0.0;      // pressure over the pressure at which the limit is met: above 1 is hatched
 };
 
+inline constexpr double kLineLift = 3.0;  // pixels: lines on the skin are not hidden by it
+
 class Raster {
  public:
   // `top_pressure`: the pressure of the darkest colour.

@@ -7,8 +7,6 @@
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
-namespace {}  // namespace
-
 std::string place_text(const Vec2& place_m) {
   std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
   text += fixed_text(place_m.x() / 1e-3, 1);

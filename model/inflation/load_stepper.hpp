@@ -15,7 +15,7 @@ namespace wrapgauge {
 class LoadStepper {
  public:
   LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
-              const InflationOptions& options, Progress& progress, KeptClosing* closing = nullptr);
+              const InflationOptions& options, Progress& progress, KeptClosing* closing);
   Result<LoadPath> run();
 
  private:

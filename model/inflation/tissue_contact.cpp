@@ -40,13 +40,15 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
     contact.normal = body_->at(contact.grip_m).gradient.normalized();
     nodes_.push_back(contact);
   }
-  set_areas(sheet, start_m);
-  for (ContactNode& contact : nodes_)
-    contact.friction_limit_n = friction_ * kFirstPressurePa * contact.area_m2;
+  const Eigen::VectorXd area_m2 = areas_m2(sheet, start_m);
+  for (std::size_t k = 0; k < nodes_.size(); ++k) {
+    nodes_[k].area_m2 = area_m2(static_cast<Eigen::Index>(k));
+    nodes_[k].friction_limit_n = friction_ * kFirstPressurePa * nodes_[k].area_m2;
+  }
 }
 
-void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m) {
-  for (ContactNode& contact : nodes_) contact.area_m2 = 0.0;
+Eigen::VectorXd TissueContact::areas_m2(const SheetMesh& sheet, const Points3& positions_m) const {
+  Eigen::VectorXd area_m2 = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(nodes_.size()));
   for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t) {
     if (sheet.layer[t] == SheetLayer::kOuter) continue;
     const Vec3 a = positions_m.row(sheet.triangles(t, 0)), b = positions_m.row(sheet.triangles(t, 1)),
@@ -54,8 +56,9 @@ void TissueContact::set_areas(const SheetMesh& sheet, const Points3& positions_m
     const double third = (b - a).cross(c - a).norm() / 6.0;
     // Contact nodes are listed by flat vertex.
     for (int corner = 0; corner < 3; ++corner)
-      nodes_[sheet.flat_vertex[sheet.triangles(t, corner)]].area_m2 += third;
+      area_m2(sheet.flat_vertex[sheet.triangles(t, corner)]) += third;
   }
+  return area_m2;
 }
 
 Eigen::VectorXd TissueContact::area_change(const SheetMesh& sheet, const Points3& positions_m,
@@ -180,17 +183,16 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
 
 void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, double share) {
   if (nodes_.empty()) return;
-  const std::vector<ContactNode> before = nodes_;
-  set_areas(sheet, positions_m);
+  const Eigen::VectorXd area_m2 = areas_m2(sheet, positions_m);
   for (std::size_t k = 0; k < nodes_.size(); ++k) {
     ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
     const Vec3 normal = body_->at(position).gradient.normalized();
     contact.normal = ((1.0 - share) * contact.normal + share * normal).normalized();
-    contact.area_m2 = std::lerp(before[k].area_m2, contact.area_m2, share);
+    contact.area_m2 = std::lerp(contact.area_m2, area_m2(static_cast<Eigen::Index>(k)), share);
     const double limit_n =
         friction_ * contact.foundation_pa_per_m * compression_m(contact, position) * contact.area_m2;
-    contact.friction_limit_n = std::lerp(before[k].friction_limit_n, limit_n, share);
+    contact.friction_limit_n = std::lerp(contact.friction_limit_n, limit_n, share);
   }
 }
 

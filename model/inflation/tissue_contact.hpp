@@ -68,7 +68,7 @@ class TissueContact {
   Eigen::VectorXd area_change(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m) const;
   double friction_limit_n(const ContactNode& contact) const;
   FrictionTerm friction_of(const ContactNode& contact, const Vec3& position_m) const;
-  void set_areas(const SheetMesh& sheet, const Points3& positions_m);
+  Eigen::VectorXd areas_m2(const SheetMesh& sheet, const Points3& positions_m) const;  // a contact node each
   SkinPlaces places(const Points3& positions_m) const;
 
   const SignedDistance* body_;

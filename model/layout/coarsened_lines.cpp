@@ -10,8 +10,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kFarthestFromChord =
-    0.05;  // of the longest chord: how far a left-out point may lie from its chord
+constexpr double kFarthestFromChord = 0.05;  // of a left-out point, as a share of the longest chord
 constexpr double kMostTurn = 40.0 * std::numbers::pi / 180.0;  // along one chord, and at one left-out point
 constexpr double kLeastGap = 4.0;       // to another line, of how far its chord's points lie from it
 constexpr double kLeastGapShare = 0.5;  // of the gap to another part of the same line that a chord must leave

@@ -63,6 +63,7 @@ struct NoteExtras {
 };
 
 inline constexpr const char* kNotePicture = "note-pictures.png";
+inline constexpr int kNotePictureWidth = 690;  // pixels, in HTML
 
 // `inputs_now`: the input files as they are when the note is written. Problems: one of them changed since the
 // estimate or a study read it; the pressure asked for was not reached, so no figure describes the device.

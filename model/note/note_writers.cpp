@@ -82,8 +82,8 @@ struct Html {
     return out + "</table>\n";
   }
   std::string operator()(const NotePicture& picture) const {
-    return "<p><img src=\"" + picture.file + "\" width=\"690\" alt=\"" + xml_text(picture.caption) +
-           "\"></p>\n<p>" + xml_text(picture.caption) + "</p>\n";
+    return "<p><img src=\"" + picture.file + "\" width=\"" + std::to_string(kNotePictureWidth) + "\" alt=\"" +
+           xml_text(picture.caption) + "\"></p>\n<p>" + xml_text(picture.caption) + "</p>\n";
   }
 };
 

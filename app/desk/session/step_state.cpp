@@ -27,6 +27,7 @@ StepState with_findings(QStringList findings) {
   return {Kind::kFindings, count == 1 ? Words::tr("1 finding") : Words::tr("%1 findings").arg(count),
           std::move(findings)};
 }
+
 StepState body_state(const StepInputs& in) {
   if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
   if (!in.checked) return waiting();

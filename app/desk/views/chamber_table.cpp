@@ -32,6 +32,15 @@ QString short_words(const Finding* finding) {
   return severity_words(finding->severity);
 }
 
+// Width of a name that may be broken between two of its words.
+int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
+  int least = metrics.horizontalAdvance(name);
+  for (qsizetype at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1))
+    least = std::min(least, std::max(metrics.horizontalAdvance(name.left(at)),
+                                     metrics.horizontalAdvance(name.mid(at + 1))));
+  return least;
+}
+
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
 }
@@ -209,19 +218,6 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   connect(&selection, &Selection::unitChanged, this, &ChamberTable::fit_cells);
   fit_cells();
 }
-
-namespace {
-
-// Of a name that may be broken between two of its words.
-int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
-  int least = metrics.horizontalAdvance(name);
-  for (qsizetype at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1))
-    least = std::min(least, std::max(metrics.horizontalAdvance(name.left(at)),
-                                     metrics.horizontalAdvance(name.mid(at + 1))));
-  return least;
-}
-
-}  // namespace
 
 // As wide as the longest line of its head and cells, in the bold of a chamber above a limit.
 int ChamberTable::wanted_width(int column) const {

@@ -10,8 +10,6 @@
 #include "app/desk/views/zoom_step.hpp"
 
 namespace wrapgauge {
-namespace {}  // namespace
-
 void FlatView::mousePressEvent(QMouseEvent* event) {
   grips_.unchoose();
   QGraphicsView::mousePressEvent(event);
