@@ -269,6 +269,13 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   return out;
 }
 
+void EquilibriumSystem::resist_sliding(const Points3& positions_m, double share) {
+  const std::vector<ContactNode>& nodes = tissue_.nodes();
+  for (std::size_t k = 0; k < nodes.size(); ++k)
+    tangent_.add(tissue_stencils_[k].slots[0],
+                 tissue_.sliding_resistance(nodes[k], positions_m.row(nodes[k].node).transpose(), share));
+}
+
 // A fused sheet beside no chamber counts as one of the first group's.
 MostStretched EquilibriumSystem::most_stretched(const Points3& positions_m) const {
   MostStretched most;

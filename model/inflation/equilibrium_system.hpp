@@ -43,6 +43,10 @@ class EquilibriumSystem {
   // square of a volume_gradient column. kProjected: positive semi-definite parts only, and no chamber term.
   Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
 
+  // Adds to the tangent what gives sliding skin this share of the resistance it meets across its way: the
+  // tangent is no longer exact, but a step by it does not overshoot along the skin.
+  void resist_sliding(const Points3& positions_m, double share);
+
   MostStretched most_stretched(const Points3& positions_m) const;
 
   // Brings what is held during a step (contact areas, normals, friction limits) to the present shape, or by

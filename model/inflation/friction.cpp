@@ -47,6 +47,17 @@ Vec3 friction_turned(const Vec3& position_m, const Vec3& grip_m, const Vec3& nor
   return limit_n * pull_change(friction_slopes(way.norm(), elastic_slip_m), way, change);
 }
 
+Mat3 sliding_resistance(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
+                        double elastic_slip_m, double share) {
+  const Vec3 from_grip = position_m - grip_m;
+  const Vec3 way = from_grip - from_grip.dot(normal) * normal;
+  const FrictionSlopes slopes = friction_slopes(way.norm(), elastic_slip_m);
+  const double lacking = share * slopes.over_way - slopes.curvature;
+  if (lacking <= 0.0) return Mat3::Zero();
+  const Vec3 along = way.normalized();
+  return limit_n * lacking * along * along.transpose();
+}
+
 Vec3 dragged_grip(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double elastic_slip_m) {
   const Vec3 way = position_m - grip_m;
   const Vec3 tangential = way - way.dot(normal) * normal;

@@ -21,6 +21,11 @@ FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec
 Vec3 friction_turned(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
                      double elastic_slip_m, const Vec3& normal_change);
 
+// What the Hessian lacks along the way for sliding to meet `share` of the resistance that a turn of the way
+// meets. A point that slides meets none.
+Mat3 sliding_resistance(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
+                        double elastic_slip_m, double share);
+
 // Where a sliding point grips next: pulled along so that it lags by the elastic slip.
 Vec3 dragged_grip(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double elastic_slip_m);
 

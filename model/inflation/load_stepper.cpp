@@ -10,7 +10,9 @@ namespace {
 
 constexpr double kLeastStride = 1.0 / 64.0, kStrideGrowth = 1.5,
                  kStrideAfterFailure = 0.25;  // of the way between two waypoints
-constexpr double kJump = 3.0;                // growth of a volume that no step of pressure makes along a path
+constexpr double kJump = 3.0;  // growth of a volume that no step of pressure makes along a path
+constexpr double kSameWay = 1e-6,
+                 kFarthestAhead = 4.0;       // a start ahead: along the last step, times its length
 constexpr double kPropsPa[] = {500.0, 0.0};  // fills a closed layout that does not settle when it is empty
 constexpr int kPatienceToClose = 3;          // times the iterations of a load step
 // Factorisations that one path may take: at first and for each waypoint.
@@ -148,13 +150,31 @@ void LoadStepper::accept(const Eigen::VectorXd& level, const NewtonResult& resul
   any_converged_ = true;
 }
 
+double LoadStepper::share_of_last_step(const Eigen::VectorXd& level) const {
+  if (before_last_.level.size() == 0) return 0.0;
+  const Eigen::VectorXd step = last_.level - before_last_.level, next = level - last_.level;
+  const double share = step.dot(next) / step.squaredNorm();
+  return (next - share * step).norm() <= kSameWay * next.norm() ? share : 0.0;
+}
+
+Points3 LoadStepper::start_for(const std::vector<CavityLoad>& loads, double share) {
+  if (!(share > 0.0) || share > kFarthestAhead) return last_.positions_m;
+  const auto energy_j = [&](const Points3& x) {
+    system_.resume(last_tissue_, x);
+    return system_.evaluate(x, loads, TangentKind::kNone).energy_j;
+  };
+  const Points3 ahead = last_.positions_m + share * (last_.positions_m - before_last_.positions_m);
+  return energy_j(ahead) < energy_j(last_.positions_m) ? ahead : last_.positions_m;
+}
+
 bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   const Eigen::VectorXd from = last_.level;
   share_to_next_ = 0.0;
   while (stride_ >= kLeastStride) {
     const double reach = std::min(1.0, share_to_next_ + stride_);
     const Eigen::VectorXd at = from + reach * (level - from);
-    NewtonResult result = settle(loads_at(at), last_.positions_m);
+    const std::vector<CavityLoad> loads = loads_at(at);
+    NewtonResult result = settle(loads, start_for(loads, share_of_last_step(at)));
     if (result.converged() && jumped(result)) result.end = NewtonEnd::kRanAway;
     last_end_ = result.end;
     if (must_stop()) return false;

@@ -31,6 +31,10 @@ class LoadStepper {
   CavityLoad air_at(Eigen::Index group, double pushed_m3) const;
   CavityLoad liquid_at(Eigen::Index group, double volume_m3) const;
   std::vector<CavityLoad> loads_at(const Eigen::VectorXd& level) const;
+  // The way from the last level on to this one, against the last step; 0 where it leads another way.
+  double share_of_last_step(const Eigen::VectorXd& level) const;
+  // The last shape, or one that goes on by `share` of the last step, whichever lies lower in the potential.
+  Points3 start_for(const std::vector<CavityLoad>& loads, double share);
   bool close();
   // Closed with empty chambers; if need be by way of slightly filled ones, which are smoother.
   NewtonResult closed_shape();

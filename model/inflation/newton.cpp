@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "model/inflation/anderson_iteration.hpp"
+#include "model/inflation/balance.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -25,13 +26,21 @@ constexpr double kFarShare = 30.0;
 // Below this share, and after this many steps, areas and friction limits are part of the equations.
 constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
+// Below this one a start is as good as near: the next of many small loads.
+constexpr double kCloseShare = 0.05;
+// Steps with the same factors go on while each takes off its share, well below what is asked for.
+constexpr int kChordSteps = 12;
+constexpr double kChordShare = 0.7, kChordTolerance = 0.1;
+constexpr double kChordWorse = 4.0;  // times the best of them: the mixing overshoots at times
+// Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
+// one step throws the node far along the skin and the next one back. The answer is the same.
+constexpr double kSlidingShare = 0.2;
 // A full step has to bring the imbalance below this share of what it was.
 constexpr double kFullStepShare = 0.7;
 // The unsymmetric part is solved for by mixing until the step changes by less than this share of it.
 constexpr double kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
 constexpr int kVolumeCorrections = 8;
-constexpr double kHardlyTouches = 0.1;  // less than this share of the sheets bears the smallest pressure
 // Steps that for so many iterations bring no better balance than this share of the best one go round in
 // circles: where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of
 // its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
@@ -54,7 +63,7 @@ class NewtonSolve {
     NewtonResult result;
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     for (;; ++iterations_) {
-      share_ = out_of_balance(now);
+      share_ = share_of(now);
       if (share_ <= options_.residual_tolerance && slowly_) catch_up(x, now);
       watch();
       if (share_ <= options_.residual_tolerance) {
@@ -75,7 +84,7 @@ class NewtonSolve {
       break;
     }
     result.iterations = iterations_;
-    result.residual_n = largest_residual(now);
+    result.residual_n = largest_residual_n(now);
     result.positions_m = std::move(x);
     result.group_volume_m3 = now.group_volume_m3;
     result.group_pressure_pa.resize(static_cast<Eigen::Index>(loads_.size()));
@@ -94,6 +103,17 @@ class NewtonSolve {
   }
 
  private:
+  // What the factors at hand were made of, as far as what follows the volume needs it.
+  struct Fillings {
+    Eigen::MatrixXd volume_gradient_m2;
+    Eigen::VectorXd group_volume_m3;
+  };
+  struct Chord {
+    Points3 positions_m;
+    Evaluation evaluation;
+    TissueContact tissue;
+  };
+
   void watch() {
     if (share_ < kBetter * best_share_) {
       best_share_ = share_;
@@ -107,18 +127,57 @@ class NewtonSolve {
     system_.refresh(x);
     now = system_.evaluate(x, loads_, TangentKind::kExact);
     tangent_is_exact_ = true;
-    share_ = out_of_balance(now);
+    share_ = share_of(now);
   }
 
   bool near_balance() const {
-    return exact_ && !slowly_ && share_ <= kNearShare && iterations_ >= kFirstFullStep &&
-           !system_.tissue().nodes().empty();
+    const bool near = iterations_ >= kFirstFullStep ? share_ <= kNearShare : share_ <= kCloseShare;
+    return near && exact_ && !slowly_ && !system_.tissue().nodes().empty();
+  }
+
+  // Steps with the factors at hand on the equations with areas, limits and normals of their own, mixed: an
+  // evaluation and a solve each. `held` is the first one. False when they bring no better balance.
+  bool chord_steps(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
+    const TissueContact kept = system_.tissue();
+    std::optional<Chord> best;
+    double best_share = share_, last_share = share_;
+    AndersonIteration mixing(kMixingDepth);
+    Eigen::VectorXd place = Eigen::Map<const Eigen::VectorXd>(x.data(), x.size()), step = held;
+    for (int pass = 0; pass < kChordSteps; ++pass) {
+      cap(step);
+      place = mixing.next(place, place + step);
+      const Points3 there = Eigen::Map<const Points3>(place.data(), x.rows(), 3);
+      system_.refresh(there);
+      Evaluation next = system_.evaluate(there, loads_, TangentKind::kNone);
+      const double share = share_of(next);
+      const bool goes_on = share <= kChordShare * std::min(last_share, kChordWorse * best_share);
+      last_share = share;
+      const Eigen::VectorXd force = -next.gradient_n;
+      if (share < best_share) {
+        best_share = share;
+        best = Chord{there, std::move(next), system_.tissue()};
+      }
+      if (!goes_on || share <= kChordTolerance * options_.residual_tolerance) break;
+      const auto change = solve_with_fillings(force);
+      if (!change) break;
+      step = *change;
+    }
+    if (best_share > kFullStepShare * share_) {
+      system_.resume(kept, x);
+      return false;
+    }
+    x = best->positions_m;
+    now = std::move(best->evaluation);
+    system_.resume(best->tissue, x);
+    tangent_is_exact_ = false;
+    lower_shift();
+    return true;
   }
 
   // A step on the full equations: (H + E) d = -gradient, E what the gradient changes by because areas and
   // friction limits follow. `held` is the step without E. False when it brings no better balance.
   bool full_step(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
-    std::optional<Eigen::VectorXd> direction = following_direction(x, now, held);
+    std::optional<Eigen::VectorXd> direction = following_direction(x, held);
     if (!direction) return false;
     cap(*direction);
     const Eigen::Map<const Points3> step(direction->data(), x.rows(), 3);
@@ -126,7 +185,7 @@ class NewtonSolve {
     const Points3 there = x + step;
     system_.refresh(there);
     Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
-    if (out_of_balance(next) > kFullStepShare * share_) {
+    if (share_of(next) > kFullStepShare * share_) {
       system_.resume(kept, x);
       return false;
     }
@@ -138,13 +197,12 @@ class NewtonSolve {
   }
 
   // d = H^-1 (-gradient - E d); the last exact_direction(), `held`, has left the factors of H.
-  std::optional<Eigen::VectorXd> following_direction(const Points3& x, const Evaluation& now,
-                                                     const Eigen::VectorXd& held) {
+  std::optional<Eigen::VectorXd> following_direction(const Points3& x, const Eigen::VectorXd& held) {
     AndersonIteration mixing(kMixingDepth);
     Eigen::VectorXd direction = held;
     for (int pass = 0; pass < kMixingPasses; ++pass) {
       const Eigen::Map<const Points3> way(direction.data(), x.rows(), 3);
-      const auto change = solve_with_fillings(now, system_.following(x, way), negative_pivots_);
+      const auto change = solve_with_fillings(system_.following(x, way));
       if (!change) return std::nullopt;
       const Eigen::VectorXd image = held - *change;
       if ((image - direction).norm() <= kMixedEnough * held.norm()) return image;
@@ -161,7 +219,7 @@ class NewtonSolve {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (!direction) continue;
-      if (near_balance() && full_step(x, now, *direction)) return true;
+      if (near_balance() && (chord_steps(x, now, *direction) || full_step(x, now, *direction))) return true;
       cap(*direction);
       const double slope = now.gradient_n.dot(*direction);
       if (slope >= 0.0) continue;
@@ -208,22 +266,24 @@ class NewtonSolve {
   }
 
   // Exact tangent (with the chamber terms) where it is or can be made definite, else the projected one.
-  std::optional<Eigen::VectorXd> newton_direction(const Points3& x, const Evaluation& now) {
+  std::optional<Eigen::VectorXd> newton_direction(const Points3& x, Evaluation& now) {
     raised_ = false;
     exact_ = true;
     if (share_ <= kFarShare)
       if (auto direction = exact_direction(x, now)) return direction;
     exact_ = false;
-    system_.evaluate(x, loads_, TangentKind::kProjected);
+    now = system_.evaluate(x, loads_, TangentKind::kProjected);
     tangent_is_exact_ = false;
+    system_.resist_sliding(x, kSlidingShare);
     add_shift(shift_);
     if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
     return step_for(now, 0);
   }
 
-  std::optional<Eigen::VectorXd> exact_direction(const Points3& x, const Evaluation& now) {
-    if (!tangent_is_exact_) system_.evaluate(x, loads_, TangentKind::kExact);
+  std::optional<Eigen::VectorXd> exact_direction(const Points3& x, Evaluation& now) {
+    if (!tangent_is_exact_) now = system_.evaluate(x, loads_, TangentKind::kExact);
     tangent_is_exact_ = false;
+    system_.resist_sliding(x, kSlidingShare);
     add_shift(shift_);
     if (factorisation_.factor_definite(system_.tangent())) return step_for(now, 0);
     if (!filled_.empty()) {
@@ -244,27 +304,27 @@ class NewtonSolve {
   }
 
   std::optional<Eigen::VectorXd> step_for(const Evaluation& now, int negative_pivots) {
+    factored_ = {now.volume_gradient_m2, now.group_volume_m3};
     negative_pivots_ = negative_pivots;
-    return solve_with_fillings(now, -now.gradient_n, negative_pivots);
+    return solve_with_fillings(-now.gradient_n);
   }
 
   // (H + G K G^T) d = side by Woodbury. With H indefinite the sum is definite exactly when
   // K^-1 + G^T H^-1 G has as many negative eigenvalues as H has (Haynsworth's inertia formula).
-  std::optional<Eigen::VectorXd> solve_with_fillings(const Evaluation& now, const Eigen::VectorXd& side,
-                                                     int negative_pivots) {
+  std::optional<Eigen::VectorXd> solve_with_fillings(const Eigen::VectorXd& side) const {
     const auto k = static_cast<Eigen::Index>(filled_.size());
     Eigen::MatrixXd sides(side.size(), 1 + k);
     sides.col(0) = side;
-    for (Eigen::Index j = 0; j < k; ++j) sides.col(1 + j) = now.volume_gradient_m2.col(filled_[j]);
+    for (Eigen::Index j = 0; j < k; ++j) sides.col(1 + j) = factored_.volume_gradient_m2.col(filled_[j]);
     const Eigen::MatrixXd solved = factorisation_.solve(sides);
     if (k == 0) return solved.col(0);
     Eigen::MatrixXd capacitance = sides.rightCols(k).transpose() * solved.rightCols(k);
     for (Eigen::Index j = 0; j < k; ++j) {
       const int g = filled_[j];
-      capacitance(j, j) += 1.0 / loads_[g].stiffness_at(now.group_volume_m3(g));
+      capacitance(j, j) += 1.0 / loads_[g].stiffness_at(factored_.group_volume_m3(g));
     }
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(capacitance);
-    if ((eigen.eigenvalues().array() < 0.0).count() != negative_pivots) return std::nullopt;
+    if ((eigen.eigenvalues().array() < 0.0).count() != negative_pivots_) return std::nullopt;
     const Eigen::VectorXd held_back = sides.rightCols(k).transpose() * solved.col(0);
     return solved.col(0) - solved.rightCols(k) * capacitance.fullPivLu().solve(held_back);
   }
@@ -289,39 +349,11 @@ class NewtonSolve {
     return std::nullopt;
   }
 
-  double pressure_scale(const Evaluation& now) const {
-    double scale = options_.pressure_floor_pa;
-    for (std::size_t g = 0; g < loads_.size(); ++g)
-      scale = std::max(scale, std::abs(loads_[g].pressure_at(now.group_volume_m3(g))));
-    return scale;
+  double share_of(const Evaluation& now) const {
+    return out_of_balance(system_, now, loads_, options_.pressure_floor_pa);
   }
-  // Largest nodal residual against pressure x nodal area.
-  double out_of_balance(const Evaluation& now) const {
-    const double scale = pressure_scale(now);
-    double worst = 0.0;
-    for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
-      worst = std::max(worst,
-                       now.gradient_n.segment<3>(3 * node).norm() / (scale * system_.node_area_m2()(node)));
-    return std::isfinite(now.energy_j) ? worst : std::numeric_limits<double>::infinity();
-  }
-  static double largest_residual(const Evaluation& now) {
-    double residual = 0.0;
-    for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
-      residual = std::max(residual, now.gradient_n.segment<3>(3 * node).norm());
-    return residual;
-  }
-  // The sheets' own forces cancel and so do the chambers': what is left over is missing from the body's.
   bool sums_met(const Points3& x, const Evaluation& now) const {
-    const TissueContact& tissue = system_.tissue();
-    if (tissue.nodes().empty()) return true;
-    double touch = 0.0;
-    for (const ContactNode& contact : tissue.nodes())
-      touch += tissue.force_on_sheet(contact, x.row(contact.node).transpose()).norm();
-    Vec3 sum = Vec3::Zero();
-    for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
-      sum += now.gradient_n.segment<3>(3 * node);
-    const double least = kHardlyTouches * options_.pressure_floor_pa * system_.node_area_m2().sum();
-    return sum.norm() <= options_.sum_tolerance * std::max(touch, least);
+    return sum_out_of_balance(system_, now, x, options_.pressure_floor_pa) <= options_.sum_tolerance;
   }
   bool ran_away(const Evaluation& now) const {
     return !std::isfinite(now.energy_j) ||
@@ -340,7 +372,8 @@ class NewtonSolve {
   double share_ = 0.0;   // out of balance now
   double best_share_ = std::numeric_limits<double>::infinity();
   int best_iteration_ = 0;
-  bool slowly_ = false;           // what follows the shape does so by a part of the way
+  bool slowly_ = false;  // what follows the shape does so by a part of the way
+  Fillings factored_;
   int negative_pivots_ = 0;       // of the factors at hand
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };

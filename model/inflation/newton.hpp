@@ -3,8 +3,9 @@
 // exact tangent, a proximal shift, a step cap and an Armijo line search. Far from equilibrium, or where no
 // moderate shift makes the exact tangent definite, its positive semi-definite parts are used. Contact areas
 // and friction limits are brought up to date after every step, so that the equilibrium found is one with its
-// own areas and limits. They make no potential: near balance the step is that of the full, unsymmetric
-// equations, without which steps go to and fro for ever along a sheet's soft directions.
+// own areas and limits. They make no potential: near balance steps are on the full, unsymmetric equations,
+// without which they go to and fro for ever along a sheet's soft directions: first as many as help with the
+// factors of one tangent, else one with the linearised equations.
 
 #include <limits>
 

@@ -127,6 +127,14 @@ FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& positio
   return term;
 }
 
+Mat3 TissueContact::sliding_resistance(const ContactNode& contact, const Vec3& position_m,
+                                       double share) const {
+  const double limit = friction_limit_n(contact);
+  if (!(limit > 0.0)) return Mat3::Zero();
+  return wrapgauge::sliding_resistance(position_m, contact.grip_m, contact.normal, limit, kElasticSlipM,
+                                       share);
+}
+
 Vec3 TissueContact::force_on_sheet(const ContactNode& contact, const Vec3& position_m) const {
   return -term(contact, position_m, true).gradient;
 }

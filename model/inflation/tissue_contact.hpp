@@ -44,6 +44,8 @@ class TissueContact {
   const std::vector<ContactNode>& nodes() const { return nodes_; }
   // Energy, gradient and Hessian at one node: normal pressure and friction.
   FrictionTerm term(const ContactNode& node, const Vec3& position_m, bool projected) const;
+  // What the Hessian lacks at one node for sliding to meet a share of the resistance across it.
+  Mat3 sliding_resistance(const ContactNode& node, const Vec3& position_m, double share) const;
   Vec3 force_on_sheet(const ContactNode& node, const Vec3& position_m) const;
   // Compression of the node's own spring: contact pressure / foundation.
   double compression_m(const ContactNode& node, const Vec3& position_m) const;
