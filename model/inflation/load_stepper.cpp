@@ -22,7 +22,7 @@ constexpr int kVolumeSteps = 80;
 constexpr double kVolumeStep = 0.05;              // of the volume, at first and at most
 constexpr double kVolumeStepGrowth = 1.5;         // after a step that was taken
 constexpr double kLeastVolumeStep = 1.0 / 256.0;  // of the first one
-constexpr double kPressureNoise = 1e-4;           // of two equilibria solved to the tolerance
+constexpr double kPressureNoise = 1e-3;           // of two equilibria solved to the tolerance
 constexpr double kLiquidStiffness = 3000.0;       // relative rise of pressure a relative rise of volume
 
 double level_of(const InflationTarget& target) {
