@@ -31,6 +31,7 @@ constexpr double kCloseShare = 0.05;
 // Steps with the same factors go on while each takes off its share, well below what is asked for.
 constexpr int kChordSteps = 12;
 constexpr double kChordShare = 0.7, kChordTolerance = 0.1;
+constexpr int kChordPatience = 3;
 constexpr double kChordWorse = 4.0;  // times the best of them: the mixing overshoots at times
 // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
 // one step throws the node far along the skin and the next one back. The answer is the same.
@@ -47,8 +48,8 @@ constexpr int kVolumeCorrections = 8;
 // better balance for longer the solve is given up.
 constexpr int kPatience = 15;
 constexpr double kBetter = 0.8, kSlowly = 0.3;
-constexpr double kHopeless = 0.3;  // of the iterations it may take
-constexpr int kSumSteps = 4;       // beyond the nodal tolerance, so that the sums of force balance better
+constexpr double kHopeless = 0.15;  // of the iterations it may take
+constexpr int kSumSteps = 4;        // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
  public:
@@ -132,7 +133,7 @@ class NewtonSolve {
 
   bool near_balance() const {
     const bool near = iterations_ >= kFirstFullStep ? share_ <= kNearShare : share_ <= kCloseShare;
-    return near && exact_ && !slowly_ && !system_.tissue().nodes().empty();
+    return near && exact_ && !system_.tissue().nodes().empty();
   }
 
   // Steps with the factors at hand on the equations with areas, limits and normals of their own, mixed: an
@@ -140,7 +141,9 @@ class NewtonSolve {
   bool chord_steps(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
     const TissueContact kept = system_.tissue();
     std::optional<Chord> best;
-    double best_share = share_, last_share = share_;
+    double best_share = share_;
+    int last_gain = 0;  // the pass that last took off a fair share
+    double gained_share = share_;
     AndersonIteration mixing(kMixingDepth);
     Eigen::VectorXd place = Eigen::Map<const Eigen::VectorXd>(x.data(), x.size()), step = held;
     for (int pass = 0; pass < kChordSteps; ++pass) {
@@ -150,8 +153,11 @@ class NewtonSolve {
       system_.refresh(there);
       Evaluation next = system_.evaluate(there, loads_, TangentKind::kNone);
       const double share = share_of(next);
-      const bool goes_on = share <= kChordShare * std::min(last_share, kChordWorse * best_share);
-      last_share = share;
+      if (share <= kChordShare * gained_share) {
+        gained_share = share;
+        last_gain = pass;
+      }
+      const bool goes_on = share <= kChordWorse * best_share && pass - last_gain < kChordPatience;
       const Eigen::VectorXd force = -next.gradient_n;
       if (share < best_share) {
         best_share = share;
@@ -219,7 +225,8 @@ class NewtonSolve {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (!direction) continue;
-      if (near_balance() && (chord_steps(x, now, *direction) || full_step(x, now, *direction))) return true;
+      if (near_balance() && (chord_steps(x, now, *direction) || (!slowly_ && full_step(x, now, *direction))))
+        return true;
       cap(*direction);
       const double slope = now.gradient_n.dot(*direction);
       if (slope >= 0.0) continue;
