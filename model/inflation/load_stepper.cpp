@@ -12,9 +12,10 @@ constexpr double kLeastStride = 1.0 / 64.0, kStrideGrowth = 1.5,
                  kStrideAfterFailure = 0.25;  // of the way between two waypoints
 constexpr double kJump = 3.0;  // growth of a volume that no step of pressure makes along a path
 constexpr double kSameWay = 1e-6,
-                 kFarthestAhead = 4.0;       // a start ahead: along the last step, times its length
-constexpr double kPropsPa[] = {500.0, 0.0};  // fills a closed layout that does not settle when it is empty
-constexpr int kPatienceToClose = 3;          // times the iterations of a load step
+                 kFarthestAhead = 4.0;  // a start ahead: along the last step, times its length
+constexpr double kPropsPa[] = {500.0, 200.0, 50.0,
+                               0.0};  // fills a closed layout that does not settle when it is empty
+constexpr int kPatienceToClose = 3;   // times the iterations of a load step
 // Factorisations that one path may take: at first and for each waypoint.
 constexpr int kWorkToStart = 1000, kWorkToStep = 300;
 constexpr int kWalks = 3;  // by volume, a waypoint
