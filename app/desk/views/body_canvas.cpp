@@ -2,6 +2,7 @@
 
 #include "app/desk/views/gl_canvas.hpp"
 #include "app/desk/views/gl_probe.hpp"
+#include "app/desk/views/memory_canvas.hpp"
 #include "app/desk/views/raster_canvas.hpp"
 #include "app/picture/colour_map.hpp"
 
@@ -9,8 +10,9 @@ namespace wrapgauge {
 
 BodyCanvas* make_body_canvas(QWidget* parent, QString& why_software) {
   why_software = why_no_graphics();
-  if (why_software.isEmpty()) return new GlCanvas(parent);
-  return new RasterCanvas(parent);
+  if (!why_software.isEmpty()) return new RasterCanvas(parent);
+  if (graphics_are_software()) return new MemoryCanvas(parent);
+  return new GlCanvas(parent);
 }
 
 QColor surface_colour(double share, bool dimmed) {

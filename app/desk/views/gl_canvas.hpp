@@ -1,11 +1,11 @@
 #pragma once
-// A body drawn by VTK inside a Qt widget.
+// A body drawn by the graphics system inside a Qt widget.
 
 #include <QMetaObject>
 #include <QOpenGLWidget>
-#include <memory>
 
 #include "app/desk/views/body_canvas.hpp"
+#include "app/desk/views/vtk_drawing.hpp"
 
 namespace wrapgauge {
 
@@ -26,11 +26,7 @@ class GlCanvas : public QOpenGLWidget, public BodyCanvas {
   void paintGL() override;
 
  private:
-  struct Pipeline;
-  void clean_up();
-  void make_current_for_vtk();
-
-  std::unique_ptr<Pipeline> vtk_;
+  VtkDrawing drawing_;
   QMetaObject::Connection cleaning_;
 };
 

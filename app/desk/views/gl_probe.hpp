@@ -7,6 +7,9 @@ namespace wrapgauge {
 // widget where this is not empty would end the program. Asked once; the answer is kept.
 QString why_no_graphics();
 
+// Whether OpenGL is worked out by the processor. Only where why_no_graphics() is empty.
+bool graphics_are_software();
+
 // To be called before the QApplication is made.
 void choose_graphics_format();
 

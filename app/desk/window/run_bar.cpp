@@ -4,6 +4,13 @@
 #include <map>
 
 namespace wrapgauge {
+namespace {
+
+// Each change has the whole window put together anew, which costs an estimate on software graphics more than
+// a step of its solver.
+constexpr int kBetweenChanges_ms = 150;
+
+}  // namespace
 
 QString stage_words(const QString& stage) {
   const std::map<QString, QString> known{
@@ -38,11 +45,23 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   connect(&session.runner(), &EstimateRunner::busyChanged, this, &QWidget::setVisible);
   connect(&session.runner(), &EstimateRunner::progressed, this,
           [this](const QString& stage, double fraction) {
-            stage_->setText(stage_words(stage));
-            stage_->setMinimumWidth(stage_->sizeHint().width());  // the status bar would cut it
-            progress_->setValue(static_cast<int>(100.0 * fraction));
+            stage_now_ = stage;
+            fraction_now_ = fraction;
+            if (!shown_.isActive()) shown_.start();
           });
+  shown_.setSingleShot(true);
+  shown_.setInterval(kBetweenChanges_ms);
+  connect(&shown_, &QTimer::timeout, this, &RunBar::show_progress);
   hide();
+}
+
+void RunBar::show_progress() {
+  const QString words = stage_words(stage_now_);
+  if (stage_->text() != words) {
+    stage_->setText(words);
+    stage_->setMinimumWidth(stage_->sizeHint().width());  // the status bar would cut it
+  }
+  progress_->setValue(static_cast<int>(100.0 * fraction_now_));
 }
 
 }  // namespace wrapgauge

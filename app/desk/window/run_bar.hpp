@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QTimer>
 
 #include "app/desk/session/plan_session.hpp"
 
@@ -18,6 +19,11 @@ class RunBar : public QWidget {
   explicit RunBar(PlanSession& session, QWidget* parent = nullptr);
 
  private:
+  void show_progress();
+
+  QTimer shown_;  // runs while what is shown is still fresh
+  QString stage_now_;
+  double fraction_now_ = 0.0;
   QLabel* stage_;
   QProgressBar* progress_;
   QPushButton* cancel_;
