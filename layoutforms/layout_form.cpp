@@ -93,7 +93,8 @@ LayoutParameter measured_girth(std::string name, double default_mm, std::string 
           default_mm,
           60.0,
           2000.0,
-          "girth of the limb " + where + ", mm",
+          "girth of the limb " + where,
+          "mm",
           "judgement: a place to start from; measure",
           false,
           measured_at};
@@ -101,7 +102,7 @@ LayoutParameter measured_girth(std::string name, double default_mm, std::string 
 
 LayoutParameter layout_size(std::string name, double default_mm, double least, double most,
                             std::string meaning) {
-  return {std::move(name), default_mm, least, most, meaning + ", mm", "judgement", false, {}};
+  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}};
 }
 
 LayoutParameter layout_count(std::string name, int default_count, int least, int most, std::string meaning) {
@@ -110,6 +111,7 @@ LayoutParameter layout_count(std::string name, int default_count, int least, int
           static_cast<double>(least),
           static_cast<double>(most),
           std::move(meaning),
+          "",
           "judgement",
           true,
           {}};
@@ -121,7 +123,7 @@ std::vector<LayoutParameter> band_parameters() {
       layout_size("rim", 12.0, 2.0, 80.0, "width of the fused rim round the chambers"),
       layout_size("corner", 8.0, 0.0, 100.0, "radius of the chambers' corners"),
       layout_size("channel", 5.0, 1.0, 40.0, "width of the channels within a row"),
-      layout_size("overlap", 40.0, 0.0, 300.0, "length of the cloth strap beyond the closing line; 0: none")};
+      layout_size("overlap", 40.0, 0.0, 300.0, "length of the cloth strap beyond the closing line, 0: none")};
 }
 
 }  // namespace wrapgauge

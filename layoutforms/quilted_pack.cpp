@@ -52,7 +52,7 @@ LayoutFormMaker quilted_pack_layout_form() {
   return {{"quilted-pack",
            "A pack that covers part of the girth: one chamber held flat by a grid of inset spots.",
            {measured_girth("girth", 390.0, "under the pack's middle", 0.0),
-            {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "judgement", false, {}},
+            {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "", "judgement", false, {}},
             layout_size("height", 120.0, 20.0, 800.0, "extent along the limb"),
             layout_size("spacing", 26.0, 8.0, 200.0, "distance between the spots' middles, nearly"),
             layout_size("spot-radius", 4.0, 0.5, 40.0, "radius of the inset spots"),

@@ -24,7 +24,7 @@ Result<Layout> draw_graduated(const LayoutFormValues& values) {
 }
 
 LayoutParameter ease(std::string name, double value, const std::string& where) {
-  return {std::move(name), value, 0.0, 0.3, "negative ease" + where + ": flat width = girth / (1 + ease)",
+  return {std::move(name), value, 0.0, 0.3, "negative ease" + where + ": flat width = girth / (1 + ease)", "",
           "judgement",     false, {}};
 }
 
@@ -40,7 +40,8 @@ LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutPa
                     1.5,
                     0.0,
                     1000.0,
-                    "stiffness of the cloth on the outer sheet along x, N/mm; half of it across",
+                    "stiffness of the cloth on the outer sheet along x, half of it across",
+                    "N/mm",
                     "judgement",
                     false,
                     {}}},

@@ -89,9 +89,10 @@ int run_layout_make(const LayoutMakeCommand& command, Streams streams) {
 }
 
 std::string help_of(const LayoutParameter& parameter) {
-  return parameter.meaning + "; " + number_text(parameter.least) + " to " + number_text(parameter.most) +
-         ", " + (parameter.measured_at ? "from the body or " : "") + number_text(parameter.default_value) +
-         " if not given";
+  const std::string unit = parameter.unit.empty() ? "" : ", " + parameter.unit;
+  return parameter.meaning + unit + "; " + number_text(parameter.least) + " to " +
+         number_text(parameter.most) + ", " + (parameter.measured_at ? "from the body or " : "") +
+         number_text(parameter.default_value) + " if not given";
 }
 
 void add_sheet(CLI::App& command, const std::string& name, SheetOptions& options, const Sheet& sheet) {

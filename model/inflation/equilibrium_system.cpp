@@ -309,6 +309,17 @@ void EquilibriumSystem::refresh(const Points3& positions_m, double share) {
   tissue_.refresh(sheet_, positions_m, share);
 }
 
+Followers EquilibriumSystem::followers() const {
+  Followers followers{tissue_, {}};
+  for (const SheetPair& pair : pairs_) followers.pair_normals.push_back(pair.normal);
+  return followers;
+}
+
+void EquilibriumSystem::set_followers(const Followers& followers) {
+  tissue_ = followers.tissue;
+  for (std::size_t k = 0; k < pairs_.size(); ++k) pairs_[k].normal = followers.pair_normals[k];
+}
+
 void EquilibriumSystem::resume(const TissueContact& tissue, const Points3& positions_m) {
   turn_pairs(positions_m, 1.0);
   tissue_ = tissue;

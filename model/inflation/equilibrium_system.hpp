@@ -27,6 +27,12 @@ struct MostStretched {
   int group = 0;       // the chamber group it belongs to
 };
 
+// What is held during a step and brought up to date after it.
+struct Followers {
+  TissueContact tissue;  // areas, normals and friction limits
+  std::vector<Vec3> pair_normals;
+};
+
 class EquilibriumSystem {
  public:
   EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options);
@@ -52,6 +58,8 @@ class EquilibriumSystem {
   // Brings what is held during a step (contact areas, normals, friction limits) to the present shape, or by
   // `share` of the way to it.
   void refresh(const Points3& positions_m, double share = 1.0);
+  Followers followers() const;
+  void set_followers(const Followers& followers);
   // Back to a shape and to what was held of the tissue there.
   void resume(const TissueContact& tissue, const Points3& positions_m);
 

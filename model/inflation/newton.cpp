@@ -28,18 +28,17 @@ constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
 // Below this one a start is as good as near: the next of many small loads.
 constexpr double kCloseShare = 0.05;
-// Steps with the same factors go on while each takes off its share, well below what is asked for.
-constexpr int kChordSteps = 12;
-constexpr double kChordShare = 0.7, kChordTolerance = 0.1;
-constexpr int kChordPatience = 3;
-constexpr double kChordWorse = 4.0;  // times the best of them: the mixing overshoots at times
+// Steps with the same factors: at most so many, and so many without one that takes off its share. They stop
+// well below what is asked for, and at one that is worse by far than the best: the mixing overshoots at
+// times.
+constexpr int kChordSteps = 12, kChordPatience = 3;
+constexpr double kChordShare = 0.7, kChordTolerance = 0.1, kChordWorse = 4.0;
 // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
 // one step throws the node far along the skin and the next one back. The answer is the same.
 constexpr double kSlidingShare = 0.2;
-// A full step has to bring the imbalance below this share of what it was.
-constexpr double kFullStepShare = 0.7;
-// The unsymmetric part is solved for by mixing until the step changes by less than this share of it.
-constexpr double kMixedEnough = 0.02;
+// A full step has to bring the imbalance below the first share of what it was; its unsymmetric part is solved
+// for by mixing until the step changes by less than the second share of it.
+constexpr double kFullStepShare = 0.7, kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
 constexpr int kVolumeCorrections = 8;
 // Steps that for so many iterations bring no better balance than this share of the best one go round in
@@ -109,10 +108,12 @@ class NewtonSolve {
     Eigen::MatrixXd volume_gradient_m2;
     Eigen::VectorXd group_volume_m3;
   };
-  struct Chord {
+  // A shape with areas, limits and normals of its own.
+  struct Shape {
     Points3 positions_m;
     Evaluation evaluation;
-    TissueContact tissue;
+    Followers followers;
+    double share;  // out of balance
   };
 
   void watch() {
@@ -139,45 +140,51 @@ class NewtonSolve {
   // Steps with the factors at hand on the equations with areas, limits and normals of their own, mixed: an
   // evaluation and a solve each. `held` is the first one. False when they bring no better balance.
   bool chord_steps(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
-    const TissueContact kept = system_.tissue();
-    std::optional<Chord> best;
-    double best_share = share_;
+    const Followers kept = system_.followers();
+    std::optional<Shape> best;
+    double best_share = share_, gained_share = share_;
     int last_gain = 0;  // the pass that last took off a fair share
-    double gained_share = share_;
     AndersonIteration mixing(kMixingDepth);
     Eigen::VectorXd place = Eigen::Map<const Eigen::VectorXd>(x.data(), x.size()), step = held;
     for (int pass = 0; pass < kChordSteps; ++pass) {
       cap(step);
       place = mixing.next(place, place + step);
-      const Points3 there = Eigen::Map<const Points3>(place.data(), x.rows(), 3);
-      system_.refresh(there);
-      Evaluation next = system_.evaluate(there, loads_, TangentKind::kNone);
-      const double share = share_of(next);
-      if (share <= kChordShare * gained_share) {
-        gained_share = share;
+      Shape shape = shape_at(Eigen::Map<const Points3>(place.data(), x.rows(), 3), TangentKind::kNone);
+      if (shape.share <= kChordShare * gained_share) {
+        gained_share = shape.share;
         last_gain = pass;
       }
-      const bool goes_on = share <= kChordWorse * best_share && pass - last_gain < kChordPatience;
-      const Eigen::VectorXd force = -next.gradient_n;
-      if (share < best_share) {
-        best_share = share;
-        best = Chord{there, std::move(next), system_.tissue()};
+      const bool goes_on = shape.share > kChordTolerance * options_.residual_tolerance &&
+                           shape.share <= kChordWorse * best_share && pass - last_gain < kChordPatience;
+      const auto change = goes_on ? solve_with_fillings(-shape.evaluation.gradient_n) : std::nullopt;
+      if (shape.share < best_share) {
+        best_share = shape.share;
+        best = std::move(shape);
       }
-      if (!goes_on || share <= kChordTolerance * options_.residual_tolerance) break;
-      const auto change = solve_with_fillings(force);
       if (!change) break;
       step = *change;
     }
     if (best_share > kFullStepShare * share_) {
-      system_.resume(kept, x);
+      system_.set_followers(kept);
       return false;
     }
-    x = best->positions_m;
-    now = std::move(best->evaluation);
-    system_.resume(best->tissue, x);
-    tangent_is_exact_ = false;
-    lower_shift();
+    take(std::move(*best), TangentKind::kNone, x, now);
     return true;
+  }
+
+  Shape shape_at(Points3 positions_m, TangentKind kind) {
+    system_.refresh(positions_m);
+    Evaluation evaluation = system_.evaluate(positions_m, loads_, kind);
+    const double share = share_of(evaluation);
+    return {std::move(positions_m), std::move(evaluation), system_.followers(), share};
+  }
+
+  void take(Shape shape, TangentKind kind, Points3& x, Evaluation& now) {
+    tangent_is_exact_ = kind == TangentKind::kExact;
+    x = std::move(shape.positions_m);
+    now = std::move(shape.evaluation);
+    system_.set_followers(shape.followers);
+    lower_shift();
   }
 
   // A step on the full equations: (H + E) d = -gradient, E what the gradient changes by because areas and
@@ -186,19 +193,14 @@ class NewtonSolve {
     std::optional<Eigen::VectorXd> direction = following_direction(x, held);
     if (!direction) return false;
     cap(*direction);
-    const Eigen::Map<const Points3> step(direction->data(), x.rows(), 3);
-    const TissueContact kept = system_.tissue();
-    const Points3 there = x + step;
-    system_.refresh(there);
-    Evaluation next = system_.evaluate(there, loads_, TangentKind::kExact);
-    if (share_of(next) > kFullStepShare * share_) {
-      system_.resume(kept, x);
+    const Followers kept = system_.followers();
+    Shape shape =
+        shape_at(x + Eigen::Map<const Points3>(direction->data(), x.rows(), 3), TangentKind::kExact);
+    if (shape.share > kFullStepShare * share_) {
+      system_.set_followers(kept);
       return false;
     }
-    x = there;
-    now = std::move(next);
-    tangent_is_exact_ = true;
-    lower_shift();
+    take(std::move(shape), TangentKind::kExact, x, now);
     return true;
   }
 

@@ -5,6 +5,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
+#include "model/inflation/chamber_names.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -34,15 +35,6 @@ void add_tissue_strain(const LimitSet& limits, const ContactFigures& figures, st
                      percent(above ? limits.strain_limit : limits.strain_warn) + " (" + limits.strain_source +
                      "). Lower the inflation or make the chamber larger.",
                  worst->tissue_strain / limits.strain_limit});
-}
-
-std::string chambers_of(const InflationSetup& setup, GroupId group) {
-  std::string names;
-  const std::size_t count = std::min(setup.flat.chamber_group.size(), setup.layout.chambers.size());
-  for (std::size_t i = 0; i < count; ++i)
-    if (setup.flat.chamber_group[i] == group)
-      names += (names.empty() ? "'" : ", '") + setup.layout.chambers[i].name + "'";
-  return names.empty() ? "of an unnamed group" : names;
 }
 
 void add_limit_point(const InflationSetup& setup, const LoadPath& path, std::vector<Finding>& out) {

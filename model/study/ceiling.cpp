@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "model/inflation/chamber_names.hpp"
 #include "model/study/inlet_scale.hpp"
 #include "model/study/relief_valve.hpp"
 #include "model/study/staged_progress.hpp"
@@ -12,14 +13,6 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kAbove = 1.05;  // where the answer is checked from above
-
-std::string chambers_of(const InflationSetup& setup, GroupId group) {
-  std::string names;
-  for (std::size_t c = 0; c < setup.flat.chamber_group.size(); ++c)
-    if (setup.flat.chamber_group[c] == group)
-      names += (names.empty() ? "'" : ", '") + setup.layout.chambers[c].name + "'";
-  return names;
-}
 
 // One search: solves at inflations, remembers what was read where it was solved to.
 class CeilingFinder {

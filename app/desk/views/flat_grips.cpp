@@ -5,6 +5,7 @@
 #include "app/desk/views/flat_grip_item.hpp"
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/flat_words.hpp"
+#include "app/desk/views/next_in_ring.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -105,12 +106,10 @@ void FlatGrips::add_lines() {
 
 void FlatGrips::choose_next(int by) {
   if (items_.empty()) return;
-  const auto count = static_cast<int>(items_.size());
-  const auto found = std::find_if(items_.begin(), items_.end(),
-                                  [this](const FlatGripItem* item) { return item->grip() == chosen_; });
-  int next = by > 0 ? 0 : count - 1;
-  if (found != items_.end()) next = (static_cast<int>(found - items_.begin()) + by + count) % count;
-  grip(*items_[static_cast<std::size_t>(next)]);
+  const auto chosen = std::find_if(items_.begin(), items_.end(),
+                                   [this](const FlatGripItem* item) { return item->grip() == chosen_; });
+  const auto at = static_cast<std::size_t>(chosen - items_.begin());
+  grip(*items_[next_in_ring(at, items_.size(), by)]);
   dragged_ = nullptr;
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "app/desk/views/flat_view.hpp"
+#include "app/desk/views/next_in_ring.hpp"
 #include "app/desk/views/zoom_step.hpp"
 
 namespace wrapgauge {
@@ -61,11 +62,9 @@ void FlatView::tell_moved(const LayoutPart& part, const Vec2& by_m) {
 
 void FlatView::step_part(int by) {
   if (items_.empty()) return;
-  const auto count = static_cast<int>(items_.size());
-  const auto found = std::find(items_.begin(), items_.end(), chosen_item());
-  int next = by > 0 ? 0 : count - 1;
-  if (found != items_.end()) next = (static_cast<int>(found - items_.begin()) + by + count) % count;
-  choose_part(items_[static_cast<std::size_t>(next)]->part());
+  const auto chosen = std::find(items_.begin(), items_.end(), chosen_item());
+  const auto at = static_cast<std::size_t>(chosen - items_.begin());
+  choose_part(items_[next_in_ring(at, items_.size(), by)]->part());
 }
 
 void FlatView::keyPressEvent(QKeyEvent* event) {

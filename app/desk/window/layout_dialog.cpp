@@ -10,18 +10,6 @@
 #include "layoutforms/layout_form.hpp"
 
 namespace wrapgauge {
-namespace {
-
-// What a parameter's meaning says it is measured in; empty for counts and shares.
-QString unit_of(const LayoutParameter& parameter) {
-  for (const char* unit : {"N/mm", "mm"})
-    if (parameter.meaning.find(std::string(", ") + unit) != std::string::npos)
-      return QString::fromLatin1(unit);
-  return {};
-}
-
-}  // namespace
-
 LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
@@ -63,7 +51,7 @@ void LayoutDialog::rebuild() {
   about_->setText(text(form->about));
   for (const LayoutParameter& parameter : form->parameters) {
     const QString title = parameter_title(parameter.name);
-    const QString unit = unit_of(parameter);
+    const QString unit = text(parameter.unit);
     const int decimals = parameter.whole ? 0 : unit.isEmpty() ? 2 : 1;
     const double step = parameter.whole || unit == QStringLiteral("mm") ? 1.0 : unit.isEmpty() ? 0.01 : 0.1;
     auto* field = new NumberField(title, unit, {parameter.least, parameter.most, decimals, step}, this);
