@@ -20,8 +20,8 @@ struct LayoutParameter {
   double least = 0.0, most = 0.0;  // what is taken
   std::string meaning;
   std::string unit;    // empty: a count or a share
-  std::string source;              // of the default, with status
-  bool whole = false;              // a count
+  std::string source;  // of the default, with status
+  bool whole = false;  // a count
   // A girth that a body can give: where it is measured, as a share of `height` from the layout's middle,
   // towards proximal.
   std::optional<double> measured_at;

@@ -16,8 +16,7 @@ namespace {
 // the same. It cures modes that nothing holds, such as a frictionless cuff turning on a round limb, and
 // carries the step across a buckling sheet.
 constexpr double kShiftFloor = 1e-3;
-constexpr double kShiftFirstRaise = 3.0;
-constexpr double kShiftRaise = 4.0;
+constexpr double kShiftFirstRaise = 3.0, kShiftRaise = 4.0;
 constexpr double kShiftForExact = 20.0;  // above: the projected tangent is the better one
 constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
@@ -46,9 +45,8 @@ constexpr int kVolumeCorrections = 8;
 // its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
 // better balance for longer the solve is given up.
 constexpr int kPatience = 15;
-constexpr double kBetter = 0.8, kSlowly = 0.3;
-constexpr double kHopeless = 0.15;  // of the iterations it may take
-constexpr int kSumSteps = 4;        // beyond the nodal tolerance, so that the sums of force balance better
+constexpr double kBetter = 0.8, kSlowly = 0.3, kHopeless = 0.15;  // the last: of the iterations it may take
+constexpr int kSumSteps = 4;  // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
  public:
@@ -376,9 +374,8 @@ class NewtonSolve {
   std::vector<int> filled_;
   int iterations_ = 0, corrections_ = 0, sum_steps_ = 0;
   double shift_ = kShiftFloor;
-  bool exact_ = true;    // this step's tangent is the exact one
-  bool raised_ = false;  // this step's shift had to be raised
-  double share_ = 0.0;   // out of balance now
+  bool exact_ = true, raised_ = false;  // this step's tangent is the exact one, its shift had to be raised
+  double share_ = 0.0;                  // out of balance now
   double best_share_ = std::numeric_limits<double>::infinity();
   int best_iteration_ = 0;
   bool slowly_ = false;  // what follows the shape does so by a part of the way
