@@ -25,13 +25,12 @@ constexpr double kFarShare = 30.0;
 // Below this share, and after this many steps, areas and friction limits are part of the equations.
 constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
-// Below this one a start is as good as near: the next of many small loads.
-constexpr double kCloseShare = 0.05;
+constexpr double kCloseShare = 0.05;  // below it a start is as good as near: the next of many small loads
 // Steps with the same factors: at most so many, and so many without one that takes off its share. They stop
 // well below what is asked for, and at one that is worse by far than the best: the mixing overshoots at
-// times.
-constexpr int kChordSteps = 12, kChordPatience = 3;
-constexpr double kChordShare = 0.7, kChordTolerance = 0.1, kChordWorse = 4.0;
+// times. All of them have to bring the imbalance below the last share of what it was.
+constexpr int kChordSteps = 20, kChordPatience = 8;
+constexpr double kChordShare = 0.7, kChordTolerance = 0.1, kChordWorse = 4.0, kChordsShare = 0.9;
 // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
 // one step throws the node far along the skin and the next one back. The answer is the same.
 constexpr double kSlidingShare = 0.2;
@@ -162,7 +161,7 @@ class NewtonSolve {
       if (!change) break;
       step = *change;
     }
-    if (best_share > kFullStepShare * share_) {
+    if (best_share > kChordsShare * share_) {
       system_.set_followers(kept);
       return false;
     }
