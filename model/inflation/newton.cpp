@@ -45,7 +45,7 @@ constexpr int kVolumeCorrections = 8;
 // better balance for longer the solve is given up.
 constexpr int kPatience = 15;
 constexpr double kBetter = 0.8, kSlowly = 0.3, kHopeless = 0.15;  // the last: of the iterations it may take
-constexpr int kSumSteps = 4;  // beyond the nodal tolerance, so that the sums of force balance better
+constexpr int kSumSteps = 8;  // beyond the nodal tolerance, so that the sums of force balance better
 
 class NewtonSolve {
  public:
