@@ -315,8 +315,8 @@ Followers EquilibriumSystem::followers() const {
   return followers;
 }
 
-void EquilibriumSystem::set_followers(const Followers& followers) {
-  tissue_ = followers.tissue;
+void EquilibriumSystem::set_followers(Followers followers) {
+  tissue_ = std::move(followers.tissue);
   for (std::size_t k = 0; k < pairs_.size(); ++k) pairs_[k].normal = followers.pair_normals[k];
 }
 

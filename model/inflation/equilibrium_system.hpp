@@ -59,7 +59,7 @@ class EquilibriumSystem {
   // `share` of the way to it.
   void refresh(const Points3& positions_m, double share = 1.0);
   Followers followers() const;
-  void set_followers(const Followers& followers);
+  void set_followers(Followers followers);
   // Back to a shape and to what was held of the tissue there.
   void resume(const TissueContact& tissue, const Points3& positions_m);
 

@@ -22,6 +22,11 @@ Vec3 pull_change(const FrictionSlopes& slopes, const Vec3& way, const Vec3& chan
   return pull;
 }
 
+// The part of a way that lies in the skin.
+Vec3 along_skin(const Vec3& way, const Vec3& normal) {
+  return way - way.dot(normal) * normal;
+}
+
 }  // namespace
 
 FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
@@ -42,15 +47,14 @@ FrictionTerm friction_term(const Vec3& position_m, const Vec3& grip_m, const Vec
 Vec3 friction_turned(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
                      double elastic_slip_m, const Vec3& normal_change) {
   const Vec3 from_grip = position_m - grip_m;
-  const Vec3 way = from_grip - from_grip.dot(normal) * normal;
+  const Vec3 way = along_skin(from_grip, normal);
   const Vec3 change = -from_grip.dot(normal) * normal_change - from_grip.dot(normal_change) * normal;
   return limit_n * pull_change(friction_slopes(way.norm(), elastic_slip_m), way, change);
 }
 
 Mat3 sliding_resistance(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double limit_n,
                         double elastic_slip_m, double share) {
-  const Vec3 from_grip = position_m - grip_m;
-  const Vec3 way = from_grip - from_grip.dot(normal) * normal;
+  const Vec3 way = along_skin(position_m - grip_m, normal);
   const FrictionSlopes slopes = friction_slopes(way.norm(), elastic_slip_m);
   const double lacking = share * slopes.over_way - slopes.curvature;
   if (lacking <= 0.0) return Mat3::Zero();
@@ -59,8 +63,7 @@ Mat3 sliding_resistance(const Vec3& position_m, const Vec3& grip_m, const Vec3& 
 }
 
 Vec3 dragged_grip(const Vec3& position_m, const Vec3& grip_m, const Vec3& normal, double elastic_slip_m) {
-  const Vec3 way = position_m - grip_m;
-  const Vec3 tangential = way - way.dot(normal) * normal;
+  const Vec3 tangential = along_skin(position_m - grip_m, normal);
   const double length = tangential.norm();
   if (length <= elastic_slip_m) return grip_m;
   return grip_m + (1.0 - elastic_slip_m / length) * tangential;

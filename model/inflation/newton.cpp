@@ -26,8 +26,8 @@ constexpr double kFarShare = 30.0;
 constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
 constexpr double kCloseShare = 0.05;  // below it a start is as good as near: the next of many small loads
-// Steps with the same factors: at most so many, and so many without one that takes off its share. They stop
-// well below what is asked for, and at one that is worse by far than the best: the mixing overshoots at
+// Steps with the same factors: at most so many, and so many without one that takes off its share; well below
+// what is asked for they stop, and where one is worse by far than the best, for the mixing overshoots at
 // times. All of them have to bring the imbalance below the last share of what it was.
 constexpr int kChordSteps = 20, kChordPatience = 8;
 constexpr double kChordShare = 0.7, kChordTolerance = 0.1, kChordWorse = 4.0, kChordsShare = 0.9;
@@ -38,14 +38,13 @@ constexpr double kSlidingShare = 0.2;
 // for by mixing until the step changes by less than the second share of it.
 constexpr double kFullStepShare = 0.7, kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
-constexpr int kVolumeCorrections = 8;
 // Steps that for so many iterations bring no better balance than this share of the best one go round in
 // circles: where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of
 // its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
 // better balance for longer the solve is given up.
 constexpr int kPatience = 15;
 constexpr double kBetter = 0.8, kSlowly = 0.3, kHopeless = 0.15;  // the last: of the iterations it may take
-constexpr int kSumSteps = 8;  // beyond the nodal tolerance, so that the sums of force balance better
+constexpr int kVolumeCorrections = 8, kSumSteps = 8;  // steps for asked volumes, and for sums of force
 
 class NewtonSolve {
  public:
@@ -180,7 +179,7 @@ class NewtonSolve {
     tangent_is_exact_ = kind == TangentKind::kExact;
     x = std::move(shape.positions_m);
     now = std::move(shape.evaluation);
-    system_.set_followers(shape.followers);
+    system_.set_followers(std::move(shape.followers));
     lower_shift();
   }
 
@@ -271,6 +270,12 @@ class NewtonSolve {
       system_.tangent().add_diagonal(node, shift * area(node) / kShiftReferenceArea);
   }
 
+  void steady_tangent(const Points3& x) {  // so that its steps do not go too far
+    tangent_is_exact_ = false;
+    system_.resist_sliding(x, kSlidingShare);
+    add_shift(shift_);
+  }
+
   // Exact tangent (with the chamber terms) where it is or can be made definite, else the projected one.
   std::optional<Eigen::VectorXd> newton_direction(const Points3& x, Evaluation& now) {
     raised_ = false;
@@ -279,18 +284,14 @@ class NewtonSolve {
       if (auto direction = exact_direction(x, now)) return direction;
     exact_ = false;
     now = system_.evaluate(x, loads_, TangentKind::kProjected);
-    tangent_is_exact_ = false;
-    system_.resist_sliding(x, kSlidingShare);
-    add_shift(shift_);
+    steady_tangent(x);
     if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
     return step_for(now, 0);
   }
 
   std::optional<Eigen::VectorXd> exact_direction(const Points3& x, Evaluation& now) {
     if (!tangent_is_exact_) now = system_.evaluate(x, loads_, TangentKind::kExact);
-    tangent_is_exact_ = false;
-    system_.resist_sliding(x, kSlidingShare);
-    add_shift(shift_);
+    steady_tangent(x);
     if (factorisation_.factor_definite(system_.tangent())) return step_for(now, 0);
     if (!filled_.empty()) {
       const int negative = factorisation_.factor_indefinite(system_.tangent());

@@ -6,38 +6,26 @@
 #include <QOpenGLContext>
 #include <QOpenGLFramebufferObject>
 
-#include "app/desk/views/body_canvas.hpp"
+#include "app/desk/views/painted_canvas.hpp"
 #include "app/desk/views/vtk_drawing.hpp"
 
 namespace wrapgauge {
 
 // Only where why_no_graphics() is empty.
-class MemoryCanvas : public QWidget, public BodyCanvas {
+class MemoryCanvas : public PaintedCanvas {
  public:
   explicit MemoryCanvas(QWidget* parent);
   ~MemoryCanvas() override;
 
-  QWidget* widget() override { return this; }
-  void show_scene(std::shared_ptr<const BodyScene> scene) override;
-  void show_view(const LimbView& view) override;
-  void show_background(const QColor& colour) override;
-  QImage picture() override;
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-
  private:
+  QImage drawn() override;
   void make_current();
   void begin();
-  QImage drawn();
-  void redraw();
 
-  QOpenGLContext context_;
+  QOpenGLContext context_;  // valid once begun
   QOffscreenSurface surface_;
   std::unique_ptr<QOpenGLFramebufferObject> frame_;
   VtkDrawing drawing_;
-  bool begun_ = false;
-  QImage shown_;  // null: to be drawn
 };
 
 }  // namespace wrapgauge

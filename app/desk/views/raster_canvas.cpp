@@ -20,27 +20,11 @@ void draw_worn(const WornSurface& worn, const LimbView& view, Raster& raster) {
 
 }  // namespace
 
-RasterCanvas::RasterCanvas(QWidget* parent) : QWidget(parent) {}
-
-void RasterCanvas::show_scene(std::shared_ptr<const BodyScene> scene) {
-  scene_ = std::move(scene);
-  cached_ = {};
-  update();
-}
-
-void RasterCanvas::show_view(const LimbView& view) {
-  view_ = view;
-  cached_ = {};
-  update();
-}
-
-void RasterCanvas::show_background(const QColor& colour) {
-  background_ = colour;
-  update();
-}
-
-QImage RasterCanvas::drawn() const {
+QImage RasterCanvas::drawn() {
   constexpr double kLift = 2.0;
+  QImage image(device_pixels(), QImage::Format_RGB32);
+  image.fill(background_);
+  if (!scene_ || !scene_->skin) return image;
   const double ratio = devicePixelRatioF();
   LimbView view = view_;
   view.width = static_cast<int>(view.width * ratio);
@@ -55,23 +39,8 @@ QImage RasterCanvas::drawn() const {
       for (Eigen::Index k = 0; k + 1 < lines.ends_m.rows(); k += 2)
         raster.line(view.project(lines.ends_m.row(k)), view.project(lines.ends_m.row(k + 1)),
                     lines.width * ratio, lines.colour, kLift * ratio);
-  QImage image = raster.image();
-  image.setDevicePixelRatio(ratio);
+  QPainter(&image).drawImage(0, 0, raster.image());
   return image;
-}
-
-QImage RasterCanvas::picture() {
-  QImage image(size() * devicePixelRatioF(), QImage::Format_RGB32);
-  image.setDevicePixelRatio(devicePixelRatioF());
-  image.fill(background_);
-  if (!scene_ || !scene_->skin) return image;
-  if (cached_.isNull()) cached_ = drawn();
-  QPainter(&image).drawImage(0, 0, cached_);
-  return image;
-}
-
-void RasterCanvas::paintEvent(QPaintEvent*) {
-  QPainter(this).drawImage(0, 0, picture());
 }
 
 }  // namespace wrapgauge
