@@ -43,6 +43,10 @@ std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const std
   return pairs;
 }
 
+bool same_points(const Points3& a, const Points3& b) {
+  return a.rows() == b.rows() && a == b;
+}
+
 }  // namespace
 
 EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options)
@@ -156,6 +160,9 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
   for (std::size_t g = 0; g < loads.size(); ++g)
     pressure[g] = loads[g].pressure_at(
         loads[g].follows_volume() ? cavity_volume_m3(sheet_, static_cast<GroupId>(g), x) : 0.0);
+  const bool has_kind = kind == TangentKind::kNone || kind == terms_key_.kind;
+  if (has_kind && pressure == terms_key_.pressure_pa && same_points(x, terms_key_.positions_m)) return;
+  terms_key_ = {x, pressure, kind};
   const auto triangles = [&](int from, int to) {
     for (int t = from; t < to; ++t)
       set_triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
@@ -236,17 +243,26 @@ void EquilibriumSystem::add_sheet_pairs(const Points3& x, bool with_tangent, Eva
 
 void EquilibriumSystem::add_tissue(const Points3& x, TangentKind kind, Evaluation& out) {
   const std::vector<ContactNode>& nodes = tissue_.nodes();
+  const SkinSamples& samples = skin_samples(x);
   for (std::size_t k = 0; k < nodes.size(); ++k) {
-    const FrictionTerm term =
-        tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), kind == TangentKind::kProjected);
+    const FrictionTerm term = tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), samples[k],
+                                           kind == TangentKind::kProjected);
     out.energy_j += term.energy;
     out.gradient_n.segment<3>(3 * nodes[k].node) += term.gradient;
     if (kind != TangentKind::kNone) tangent_.add(tissue_stencils_[k].slots[0], term.hessian);
   }
 }
 
+const SkinSamples& EquilibriumSystem::skin_samples(const Points3& positions_m) {
+  if (!same_points(positions_m, sampled_at_m_)) {
+    samples_ = tissue_.samples(positions_m);
+    sampled_at_m_ = positions_m;
+  }
+  return samples_;
+}
+
 Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads,
-                                       TangentKind kind) {
+                                       TangentKind kind, TangentKind next) {
   Evaluation out;
   out.gradient_n = Eigen::VectorXd::Zero(3 * sheet_.node_count);
   out.group_volume_m3 = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(loads.size()));
@@ -255,7 +271,7 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
         Eigen::MatrixXd::Zero(3 * sheet_.node_count, static_cast<Eigen::Index>(loads.size()));
     tangent_.set_values(constant_tangent_);
   }
-  evaluate_triangles(positions_m, loads, kind);
+  evaluate_triangles(positions_m, loads, kind == TangentKind::kNone ? next : kind);
   add_triangles(loads, kind, out);
   add_bending_and_stitches(positions_m, out);
   add_curls(positions_m, kind, out);
@@ -297,16 +313,16 @@ MostStretched EquilibriumSystem::most_stretched(const Points3& positions_m) cons
 
 void EquilibriumSystem::turn_pairs(const Points3& positions_m, double share) {
   if (setup_.body == nullptr) return;
+  const SkinSamples& samples = skin_samples(positions_m);
   for (SheetPair& pair : pairs_) {
-    const Vec3 skin = positions_m.row(pair.stencil.nodes[0]).transpose();
-    const Vec3 normal = setup_.body->at(skin).gradient.normalized();
+    const Vec3 normal = samples[contact_of(pair)].gradient.normalized();
     pair.normal = ((1.0 - share) * pair.normal + share * normal).normalized();
   }
 }
 
 void EquilibriumSystem::refresh(const Points3& positions_m, double share) {
   turn_pairs(positions_m, share);
-  tissue_.refresh(sheet_, positions_m, share);
+  if (setup_.body != nullptr) tissue_.refresh(sheet_, positions_m, skin_samples(positions_m), share);
 }
 
 Followers EquilibriumSystem::followers() const {
@@ -326,24 +342,25 @@ void EquilibriumSystem::resume(const TissueContact& tissue, const Points3& posit
 }
 
 // Two sheets that press on each other do so along the body's normal, which turns as they move along it.
-void EquilibriumSystem::add_turning(const SheetPair& pair, const Points3& positions_m, const Points3& way_m,
+void EquilibriumSystem::add_turning(const SheetPair& pair, const SkinSamples& samples,
+                                    const Points3& positions_m, const Points3& way_m,
                                     Eigen::VectorXd& change_n) const {
-  if (setup_.body == nullptr) return;
   const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
   const Vec3 apart = (positions_m.row(outer) - positions_m.row(skin)).transpose();
   const double gap = pair.normal.dot(apart);
   if (gap >= 0.0) return;
-  const Vec3 turned =
-      normal_change(setup_.body->at(positions_m.row(skin).transpose()), way_m.row(skin).transpose());
+  const Vec3 turned = normal_change(samples[contact_of(pair)], way_m.row(skin).transpose());
   const Vec3 change = pair.stiffness_n_per_m * (turned.dot(apart) * pair.normal + gap * turned);
   change_n.segment<3>(3 * outer) += change;
   change_n.segment<3>(3 * skin) -= change;
 }
 
-Eigen::VectorXd EquilibriumSystem::following(const Points3& positions_m, const Points3& way_m) const {
+Eigen::VectorXd EquilibriumSystem::following(const Points3& positions_m, const Points3& way_m) {
   Eigen::VectorXd change = Eigen::VectorXd::Zero(3 * sheet_.node_count);
-  tissue_.add_following(sheet_, positions_m, way_m, change);
-  for (const SheetPair& pair : pairs_) add_turning(pair, positions_m, way_m, change);
+  if (setup_.body == nullptr) return change;
+  const SkinSamples& samples = skin_samples(positions_m);
+  tissue_.add_following(sheet_, positions_m, samples, way_m, change);
+  for (const SheetPair& pair : pairs_) add_turning(pair, samples, positions_m, way_m, change);
   for (int node = 0; node < sheet_.node_count; ++node)
     if (held_[node]) change.segment<3>(3 * node).setZero();
   return change;

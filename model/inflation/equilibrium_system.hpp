@@ -47,7 +47,9 @@ class EquilibriumSystem {
 
   // The tangent matrix holds everything but the rank-one terms of what follows the volume: stiffness x the
   // square of a volume_gradient column. kProjected: positive semi-definite parts only, and no chamber term.
-  Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind);
+  // `next` is what the tangent is likely to be asked for at this same shape: the sheets' part is kept.
+  Evaluation evaluate(const Points3& positions_m, const std::vector<CavityLoad>& loads, TangentKind kind,
+                      TangentKind next = TangentKind::kNone);
 
   // Adds to the tangent what gives sliding skin this share of the resistance it meets across its way: the
   // tangent is no longer exact, but a step by it does not overshoot along the skin.
@@ -65,7 +67,7 @@ class EquilibriumSystem {
 
   // Change of the gradient along `way_m` because of what refresh() brings up to date: the part of the
   // Jacobian that the tangent leaves out. Not symmetric.
-  Eigen::VectorXd following(const Points3& positions_m, const Points3& way_m) const;
+  Eigen::VectorXd following(const Points3& positions_m, const Points3& way_m);
 
  private:
   struct TriangleTerms {
@@ -73,6 +75,14 @@ class EquilibriumSystem {
     Vec3 gradient[3], volume_gradient[3];
     Mat3 blocks[6];
   };
+  // What terms_ was made for.
+  struct TermsKey {
+    Points3 positions_m;
+    std::vector<double> pressure_pa;
+    TangentKind kind = TangentKind::kNone;
+  };
+  // At the last shape asked for: a step asks several times at one.
+  const SkinSamples& skin_samples(const Points3& positions_m);
   void bind_stencils();
   void turn_pairs(const Points3& positions_m, double share);
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
@@ -81,8 +91,10 @@ class EquilibriumSystem {
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
   void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
   void add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out);
-  void add_turning(const SheetPair& pair, const Points3& positions_m, const Points3& way_m,
-                   Eigen::VectorXd& change_n) const;
+  // Contact nodes are listed by flat vertex.
+  int contact_of(const SheetPair& pair) const { return sheet_.flat_vertex[pair.stencil.nodes[0]]; }
+  void add_turning(const SheetPair& pair, const SkinSamples& samples, const Points3& positions_m,
+                   const Points3& way_m, Eigen::VectorXd& change_n) const;
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
 
   const InflationSetup& setup_;
@@ -103,6 +115,9 @@ class EquilibriumSystem {
   std::vector<int> triangle_group_;    // -1: encloses nothing
   std::vector<double> triangle_side_;  // +1 outer, -1 skin
   std::vector<TriangleTerms> terms_;
+  TermsKey terms_key_;
+  Points3 sampled_at_m_;
+  SkinSamples samples_;
   std::vector<Stencil<1>> tissue_stencils_;
   Eigen::VectorXd node_area_m2_;
   BlockMatrix tangent_;

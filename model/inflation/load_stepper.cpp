@@ -162,10 +162,11 @@ Points3 LoadStepper::start_for(const std::vector<CavityLoad>& loads, double shar
   if (!(share > 0.0) || share > kFarthestAhead) return last_.positions_m;
   const auto energy_j = [&](const Points3& x) {
     system_.resume(last_tissue_, x);
-    return system_.evaluate(x, loads, TangentKind::kNone).energy_j;
+    return system_.evaluate(x, loads, TangentKind::kNone, TangentKind::kExact).energy_j;
   };
   const Points3 ahead = last_.positions_m + share * (last_.positions_m - before_last_.positions_m);
-  return energy_j(ahead) < energy_j(last_.positions_m) ? ahead : last_.positions_m;
+  const double last_j = energy_j(last_.positions_m);  // first: the terms of the other are kept
+  return energy_j(ahead) < last_j ? ahead : last_.positions_m;
 }
 
 bool LoadStepper::step_to(const Eigen::VectorXd& level) {

@@ -350,7 +350,8 @@ class NewtonSolve {
     const double rounding = 1e-13 * (1.0 + std::abs(now.energy_j));
     double length = 1.0;
     for (int halving = 0; halving < 12; ++halving, length *= 0.5) {
-      const Evaluation trial = system_.evaluate(x + length * step, loads_, TangentKind::kNone);
+      const Evaluation trial =
+          system_.evaluate(x + length * step, loads_, TangentKind::kNone, TangentKind::kExact);
       if (trial.energy_j <= now.energy_j + 1e-4 * length * slope + rounding) return length;
     }
     return std::nullopt;

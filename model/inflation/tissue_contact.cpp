@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/core/both_at_once.hpp"
 #include "model/geometry/polygon.hpp"
 
 namespace wrapgauge {
@@ -77,15 +78,15 @@ Eigen::VectorXd TissueContact::area_change(const SheetMesh& sheet, const Points3
   return change;
 }
 
-void TissueContact::add_following(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m,
+void TissueContact::add_following(const SheetMesh& sheet, const Points3& positions_m,
+                                  const SkinSamples& samples, const Points3& way_m,
                                   Eigen::VectorXd& change_n) const {
-  if (nodes_.empty()) return;
   const Eigen::VectorXd area = area_change(sheet, positions_m, way_m);
   for (std::size_t k = 0; k < nodes_.size(); ++k) {
     const ContactNode& contact = nodes_[k];
     const Vec3 position = positions_m.row(contact.node).transpose();
-    const DistanceSample sample = body_->at(position);
-    const double gap = sample.distance_m - contact.offset_m + contact.lowering_m;
+    const DistanceSample& sample = samples[k];
+    const double gap = gap_m(contact, sample);
     const Vec3 way = way_m.row(contact.node).transpose();
     const double grown_m2 = area(static_cast<Eigen::Index>(k));
     auto change = change_n.segment<3>(3 * contact.node);
@@ -113,10 +114,24 @@ FrictionTerm TissueContact::friction_of(const ContactNode& contact, const Vec3& 
   return friction_term(position_m, contact.grip_m, contact.normal, limit, kElasticSlipM);
 }
 
+SkinSamples TissueContact::samples(const Points3& positions_m) const {
+  SkinSamples samples(nodes_.size());
+  const auto sample = [&](std::size_t from, std::size_t to) {
+    for (std::size_t k = from; k < to; ++k)
+      samples[k] = body_->at(positions_m.row(nodes_[k].node).transpose());
+  };
+  both_at_once([&] { sample(0, nodes_.size() / 2); }, [&] { sample(nodes_.size() / 2, nodes_.size()); });
+  return samples;
+}
+
 FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& position_m, bool projected) const {
+  return term(contact, position_m, body_->at(position_m), projected);
+}
+
+FrictionTerm TissueContact::term(const ContactNode& contact, const Vec3& position_m,
+                                 const DistanceSample& sample, bool projected) const {
   FrictionTerm term = friction_of(contact, position_m);
-  const DistanceSample sample = body_->at(position_m);
-  const double gap = sample.distance_m - contact.offset_m + contact.lowering_m;
+  const double gap = gap_m(contact, sample);
   const double stiffness = contact.foundation_pa_per_m * contact.area_m2;
   if (gap < 0.0 || contact.bonded) {
     term.energy += 0.5 * stiffness * gap * gap;
@@ -140,7 +155,7 @@ Vec3 TissueContact::force_on_sheet(const ContactNode& contact, const Vec3& posit
 }
 
 double TissueContact::compression_m(const ContactNode& contact, const Vec3& position_m) const {
-  return std::max(0.0, contact.offset_m - body_->at(position_m).distance_m - contact.lowering_m);
+  return std::max(0.0, -gap_m(contact, body_->at(position_m)));
 }
 
 double TissueContact::indentation_m(const ContactNode& contact, const Vec3& position_m) const {
@@ -179,8 +194,8 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   for (Eigen::Index k = 0; k < count; ++k) {
     const ContactNode& contact = nodes_[static_cast<std::size_t>(k)];
     const Vec3 position = positions_m.row(contact.node).transpose();
-    compression(k) = contact.bonded ? contact.offset_m - body_->at(position).distance_m - contact.lowering_m
-                                    : compression_m(contact, position);
+    compression(k) =
+        contact.bonded ? -gap_m(contact, body_->at(position)) : compression_m(contact, position);
     force(k) = contact.foundation_pa_per_m * contact.area_m2 * compression(k);
   }
   const Eigen::VectorXd skin = layer_->lowering_m(places(positions_m), force);
@@ -189,17 +204,17 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   return fit;
 }
 
-void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, double share) {
+void TissueContact::refresh(const SheetMesh& sheet, const Points3& positions_m, const SkinSamples& samples,
+                            double share) {
   if (nodes_.empty()) return;
   const Eigen::VectorXd area_m2 = areas_m2(sheet, positions_m);
   for (std::size_t k = 0; k < nodes_.size(); ++k) {
     ContactNode& contact = nodes_[k];
-    const Vec3 position = positions_m.row(contact.node).transpose();
-    const Vec3 normal = body_->at(position).gradient.normalized();
+    const Vec3 normal = samples[k].gradient.normalized();
     contact.normal = ((1.0 - share) * contact.normal + share * normal).normalized();
     contact.area_m2 = std::lerp(contact.area_m2, area_m2(static_cast<Eigen::Index>(k)), share);
-    const double limit_n =
-        friction_ * contact.foundation_pa_per_m * compression_m(contact, position) * contact.area_m2;
+    const double limit_n = friction_ * contact.foundation_pa_per_m *
+                           std::max(0.0, -gap_m(contact, samples[k])) * contact.area_m2;
     contact.friction_limit_n = std::lerp(contact.friction_limit_n, limit_n, share);
   }
 }

@@ -27,6 +27,8 @@ struct ContactNode {
   Vec3 grip_m = Vec3::Zero();
 };
 
+using SkinSamples = std::vector<DistanceSample>;
+
 inline constexpr double kElasticSlipM = 0.2e-3;
 
 // How the lowering that is held compares with the one that the forces in a shape cause.
@@ -42,8 +44,12 @@ class TissueContact {
                 const Points3& start_m);
 
   const std::vector<ContactNode>& nodes() const { return nodes_; }
+  // The body's signed distance at each contact node, in their order.
+  SkinSamples samples(const Points3& positions_m) const;
   // Energy, gradient and Hessian at one node: normal pressure and friction.
   FrictionTerm term(const ContactNode& node, const Vec3& position_m, bool projected) const;
+  FrictionTerm term(const ContactNode& node, const Vec3& position_m, const DistanceSample& sample,
+                    bool projected) const;
   // What the Hessian lacks at one node for sliding to meet a share of the resistance across it.
   Mat3 sliding_resistance(const ContactNode& node, const Vec3& position_m, double share) const;
   Vec3 force_on_sheet(const ContactNode& node, const Vec3& position_m) const;
@@ -59,17 +65,21 @@ class TissueContact {
   CoupledFit coupled_fit(const Points3& positions_m) const;
 
   // Brings area, friction limit and normal to the present shape, or by `share` of the way to it.
-  void refresh(const SheetMesh& sheet, const Points3& positions_m, double share = 1.0);
+  void refresh(const SheetMesh& sheet, const Points3& positions_m, const SkinSamples& samples,
+               double share = 1.0);
   // How the gradient (3 a sheet node) changes along `way_m` because area, normal and friction limit follow
   // the shape: what the Hessian of term() leaves out. Not symmetric.
-  void add_following(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m,
-                     Eigen::VectorXd& change_n) const;
+  void add_following(const SheetMesh& sheet, const Points3& positions_m, const SkinSamples& samples,
+                     const Points3& way_m, Eigen::VectorXd& change_n) const;
   void drag_grips(const Points3& positions_m);
 
  private:
   Eigen::VectorXd area_change(const SheetMesh& sheet, const Points3& positions_m, const Points3& way_m) const;
   double friction_limit_n(const ContactNode& contact) const;
   FrictionTerm friction_of(const ContactNode& contact, const Vec3& position_m) const;
+  static double gap_m(const ContactNode& contact, const DistanceSample& sample) {
+    return sample.distance_m - contact.offset_m + contact.lowering_m;
+  }
   Eigen::VectorXd areas_m2(const SheetMesh& sheet, const Points3& positions_m) const;  // a contact node each
   SkinPlaces places(const Points3& positions_m) const;
 
