@@ -1,5 +1,6 @@
 #include "model/inflation/block_matrix.hpp"
 
+#include <Eigen/Sparse>
 #include <algorithm>
 #include <cassert>
 
@@ -54,6 +55,13 @@ void BlockMatrix::add_diagonal(int node, double value) {
   // The diagonal block is the first of its block column.
   const int stride = 3 * (block_starts_[node + 1] - block_starts_[node]);
   for (int c = 0; c < 3; ++c) values_[column_starts_[3 * node] + c * stride + c] += value;
+}
+
+Eigen::MatrixXd BlockMatrix::times(const Eigen::MatrixXd& columns) const {
+  const Eigen::Map<const Eigen::SparseMatrix<double>> lower(
+      rows(), rows(), static_cast<Eigen::Index>(values_.size()), column_starts_.data(), row_indices_.data(),
+      values_.data());
+  return lower.selfadjointView<Eigen::Lower>() * columns;
 }
 
 }  // namespace wrapgauge

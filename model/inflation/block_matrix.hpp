@@ -35,7 +35,11 @@ class BlockMatrix {
     }
   }
   void add_diagonal(int node, double value);
+  Eigen::MatrixXd times(const Eigen::MatrixXd& columns) const;
 
+  // Pattern of the node blocks, lower triangle by columns.
+  const std::vector<int>& block_starts() const { return block_starts_; }
+  const std::vector<int>& block_rows() const { return block_rows_; }
   const std::vector<int>& column_starts() const { return column_starts_; }
   const std::vector<int>& row_indices() const { return row_indices_; }
   const std::vector<double>& values() const { return values_; }

@@ -15,6 +15,10 @@ extern "C" void openblas_set_num_threads(int);
 namespace wrapgauge {
 namespace {
 
+// Of a solution in single precision: what it may leave over of its side, and how often it is corrected.
+constexpr double kLeftOver = 1e-3;
+constexpr int kMostCorrections = 4;
+
 std::vector<int> ints(const void* data, std::size_t count) {
   const auto* first = static_cast<const int*>(data);
   return {first, first + count};
@@ -25,37 +29,86 @@ SupernodeLayout layout_of(const cholmod_factor& factor) {
           ints(factor.s, factor.ssize), ints(factor.px, factor.nsuper + 1), ints(factor.Perm, factor.n)};
 }
 
-// METIS seeds and draws from the C library's generator, which all threads share: two analyses at a time would
-// order the unknowns by chance and change the last digits of what is solved.
-cholmod_factor* analysed(cholmod_sparse& matrix, cholmod_common& common) {
+// A view of a symmetric pattern's lower triangle; entries above the diagonal are ignored.
+cholmod_sparse view_of(const std::vector<int>& starts, const std::vector<int>& rows, const double* values) {
+  cholmod_sparse view{};
+  view.nrow = view.ncol = starts.size() - 1;
+  view.nzmax = rows.size();
+  view.p = const_cast<int*>(starts.data());
+  view.i = const_cast<int*>(rows.data());
+  view.x = const_cast<double*>(values);
+  view.stype = -1;
+  view.itype = CHOLMOD_INT;
+  view.xtype = values ? CHOLMOD_REAL : CHOLMOD_PATTERN;
+  view.dtype = CHOLMOD_DOUBLE;
+  view.sorted = 1;
+  view.packed = 1;
+  return view;
+}
+
+// Nested dissection of the nodes, a third of the unknowns. METIS seeds and draws from the C library's
+// generator, which all threads share: two at a time would order by chance and change the last digits of what
+// is solved.
+std::vector<int> order_of_unknowns(const BlockMatrix& pattern, cholmod_common& common) {
   static std::mutex one_at_a_time;
   const std::lock_guard lock(one_at_a_time);
-  return cholmod_analyze(&matrix, &common);
+  cholmod_sparse nodes = view_of(pattern.block_starts(), pattern.block_rows(), nullptr);
+  std::vector<int> order(nodes.nrow);
+  [[maybe_unused]] const int done = cholmod_metis(&nodes, nullptr, 0, 1, order.data(), &common);
+  assert(done);
+  std::vector<int> unknowns;
+  for (int node : order)
+    for (int axis = 0; axis < 3; ++axis) unknowns.push_back(3 * node + axis);
+  return unknowns;
+}
+
+cholmod_factor* analysed(const BlockMatrix& pattern, std::vector<int>& order, cholmod_common& common) {
+  cholmod_sparse matrix = view_of(pattern.column_starts(), pattern.row_indices(), pattern.values().data());
+  return cholmod_analyze_p(&matrix, order.data(), nullptr, 0, &common);
 }
 
 }  // namespace
 
 struct Factorisation::Handles {
-  cholmod_common common{};
-  cholmod_sparse matrix{};  // a view of the BlockMatrix arrays
-  cholmod_factor* supernodal = nullptr;
-  cholmod_factor* simplicial = nullptr;
-  cholmod_factor* current = nullptr;
-  std::optional<MultifrontalCholesky> multifrontal;  // fills in the values of `supernodal`
+  enum class Factors { kNone, kSingle, kDouble, kIndefinite };
 
-  void view(const BlockMatrix& source) {
-    const auto n = static_cast<std::size_t>(source.rows());
-    matrix.nrow = matrix.ncol = n;
-    matrix.nzmax = source.values().size();
-    matrix.p = const_cast<int*>(source.column_starts().data());
-    matrix.i = const_cast<int*>(source.row_indices().data());
-    matrix.x = const_cast<double*>(source.values().data());
-    matrix.stype = -1;  // lower triangle; entries above the diagonal inside diagonal blocks are ignored
-    matrix.itype = CHOLMOD_INT;
-    matrix.xtype = CHOLMOD_REAL;
-    matrix.dtype = CHOLMOD_DOUBLE;
-    matrix.sorted = 1;
-    matrix.packed = 1;
+  cholmod_common common{};
+  std::vector<int> order;  // of the unknowns
+  cholmod_factor* simplicial = nullptr;
+  std::shared_ptr<const FrontTree> tree;
+  std::optional<MultifrontalCholesky<float>> in_single;
+  std::optional<MultifrontalCholesky<double>> in_double;
+  Factors factors = Factors::kNone;     // those at hand
+  std::optional<BlockMatrix> factored;  // by `in_single`
+  std::optional<int> corrections;       // that solutions by it need; not known before the first
+
+  bool factor_in_single(const BlockMatrix& source) {
+    in_double.reset();
+    if (!in_single) in_single.emplace(tree);
+    if (!in_single->factor(source.values())) return false;
+    if (factored)
+      factored->set_values(source.values());
+    else
+      factored = source;
+    corrections.reset();
+    factors = Factors::kSingle;
+    return true;
+  }
+
+  // Where corrections do not help; false when the matrix is not definite after all.
+  bool replaced_by_double() {
+    in_double.emplace(tree);
+    if (!in_double->factor(factored->values())) return false;
+    factors = Factors::kDouble;
+    return true;
+  }
+
+  bool factor_in_double(const BlockMatrix& source) {
+    in_single.reset();
+    if (!in_double) in_double.emplace(tree);
+    if (!in_double->factor(source.values())) return false;
+    factors = Factors::kDouble;
+    return true;
   }
 };
 
@@ -68,51 +121,48 @@ Factorisation::Factorisation(const BlockMatrix& pattern) : handles_(std::make_un
   cholmod_start(&common);
   common.print = 0;
   common.nmethods = 1;
-  common.method[0].ordering = CHOLMOD_METIS;
+  common.method[0].ordering = CHOLMOD_GIVEN;
   common.postorder = 1;
   common.supernodal = CHOLMOD_SUPERNODAL;
   common.quick_return_if_not_posdef = 1;
-  handles_->view(pattern);
-  handles_->supernodal = analysed(handles_->matrix, common);
-  assert(handles_->supernodal != nullptr);
-  cholmod_change_factor(CHOLMOD_REAL, 1, 1, 1, 1, handles_->supernodal, &common);
-  handles_->multifrontal.emplace(LowerColumns{pattern.column_starts(), pattern.row_indices()},
-                                 layout_of(*handles_->supernodal));
+  handles_->order = order_of_unknowns(pattern, common);
+  cholmod_factor* supernodal = analysed(pattern, handles_->order, common);
+  assert(supernodal != nullptr);
+  handles_->tree = std::make_shared<const FrontTree>(
+      LowerColumns{pattern.column_starts(), pattern.row_indices()}, layout_of(*supernodal));
+  cholmod_free_factor(&supernodal, &common);
 }
 
 Factorisation::~Factorisation() {
-  cholmod_free_factor(&handles_->supernodal, &handles_->common);
   cholmod_free_factor(&handles_->simplicial, &handles_->common);
   cholmod_finish(&handles_->common);
 }
 
-bool Factorisation::factor_definite(const BlockMatrix& matrix) {
+bool Factorisation::factor_definite(const BlockMatrix& matrix, Digits digits) {
   ++count_;
-  const bool definite =
-      handles_->multifrontal->factor(matrix.values(), static_cast<double*>(handles_->supernodal->x));
-  handles_->current = definite ? handles_->supernodal : nullptr;
-  return definite;
+  handles_->factors = Handles::Factors::kNone;
+  return digits == Digits::kSingle ? handles_->factor_in_single(matrix) : handles_->factor_in_double(matrix);
 }
 
 int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
   cholmod_common& common = handles_->common;
-  handles_->view(matrix);
   ++count_;
   if (handles_->simplicial == nullptr) {
     common.supernodal = CHOLMOD_SIMPLICIAL;
     common.final_ll = 0;
-    handles_->simplicial = analysed(handles_->matrix, common);
+    handles_->simplicial = analysed(matrix, handles_->order, common);
   }
   common.supernodal = CHOLMOD_SIMPLICIAL;
   common.final_ll = 0;
-  const int done = cholmod_factorize(&handles_->matrix, handles_->simplicial, &common);
+  cholmod_sparse view = view_of(matrix.column_starts(), matrix.row_indices(), matrix.values().data());
+  const int done = cholmod_factorize(&view, handles_->simplicial, &common);
   common.supernodal = CHOLMOD_SUPERNODAL;
   const cholmod_factor& factor = *handles_->simplicial;
   if (!done || common.status != CHOLMOD_OK || factor.minor != factor.n || factor.is_ll) {
-    handles_->current = nullptr;
+    handles_->factors = Handles::Factors::kNone;
     return -1;
   }
-  handles_->current = handles_->simplicial;
+  handles_->factors = Handles::Factors::kIndefinite;
   const auto* starts = static_cast<const int*>(factor.p);
   const auto* values = static_cast<const double*>(factor.x);
   int negative = 0;
@@ -120,10 +170,41 @@ int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
   return negative;
 }
 
-Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) const {
-  assert(handles_->current != nullptr);
-  if (handles_->current == handles_->supernodal)
-    return handles_->multifrontal->solve(static_cast<double*>(handles_->supernodal->x), right_hand_sides);
+Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) {
+  assert(handles_->factors != Handles::Factors::kNone);
+  switch (handles_->factors) {
+    case Handles::Factors::kSingle:
+      return solve_in_single(right_hand_sides);
+    case Handles::Factors::kIndefinite:
+      return solve_indefinite(right_hand_sides);
+    default:
+      return handles_->in_double->solve(right_hand_sides);
+  }
+}
+
+// Corrected by what is left over when the solution is put into the equations. How often, the first solution
+// with these factors tells.
+Eigen::MatrixXd Factorisation::solve_in_single(const Eigen::MatrixXd& right_hand_sides) {
+  Eigen::MatrixXd solution = handles_->in_single->solve(right_hand_sides);
+  const bool first = !handles_->corrections;
+  for (int corrections = 0; first || corrections < *handles_->corrections; ++corrections) {
+    const Eigen::MatrixXd left = right_hand_sides - handles_->factored->times(solution);
+    if (first &&
+        (left.colwise().norm().array() <= kLeftOver * right_hand_sides.colwise().norm().array()).all()) {
+      handles_->corrections = corrections;
+      break;
+    }
+    if (first && corrections == kMostCorrections) {
+      if (handles_->replaced_by_double()) return handles_->in_double->solve(right_hand_sides);
+      handles_->corrections = corrections;
+      break;
+    }
+    solution += handles_->in_single->solve(left);
+  }
+  return solution;
+}
+
+Eigen::MatrixXd Factorisation::solve_indefinite(const Eigen::MatrixXd& right_hand_sides) const {
   cholmod_dense view{};
   view.nrow = view.d = static_cast<std::size_t>(right_hand_sides.rows());
   view.ncol = static_cast<std::size_t>(right_hand_sides.cols());
@@ -131,7 +212,7 @@ Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) co
   view.x = const_cast<double*>(right_hand_sides.data());
   view.xtype = CHOLMOD_REAL;
   view.dtype = CHOLMOD_DOUBLE;
-  cholmod_dense* solution = cholmod_solve(CHOLMOD_A, handles_->current, &view, &handles_->common);
+  cholmod_dense* solution = cholmod_solve(CHOLMOD_A, handles_->simplicial, &view, &handles_->common);
   assert(solution != nullptr);
   Eigen::MatrixXd result(right_hand_sides.rows(), right_hand_sides.cols());
   std::memcpy(result.data(), solution->x, sizeof(double) * static_cast<std::size_t>(result.size()));

@@ -20,7 +20,7 @@ constexpr double kSmallestStretch = 1e-6;
 StretchFrame stretch_frame(const Mat32& f) {
   const double c11 = f.col(0).squaredNorm(), c22 = f.col(1).squaredNorm(), c12 = f.col(0).dot(f.col(1));
   // Half the angle of (c11 - c22, 2 c12), without its sine and cosine.
-  const double along = c11 - c22, across = 2.0 * c12, length = std::hypot(along, across);
+  const double along = c11 - c22, across = 2.0 * c12, length = std::sqrt(along * along + across * across);
   StretchFrame frame;
   frame.v1 = along >= 0.0 ? Vec2(length + along, across)
                           : Vec2(std::abs(across), std::copysign(length - along, across));

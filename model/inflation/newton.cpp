@@ -30,7 +30,7 @@ constexpr double kCloseShare = 0.05;  // below it a start is as good as near: th
 // what is asked for they stop, and where one is worse by far than the best, for the mixing overshoots at
 // times. All of them have to bring the imbalance below the last share of what it was.
 constexpr int kChordSteps = 20, kChordPatience = 8;
-constexpr double kChordShare = 0.7, kChordTolerance = 0.1, kChordWorse = 4.0, kChordsShare = 0.9;
+constexpr double kChordShare = 0.7, kChordTolerance = 0.3, kChordWorse = 4.0, kChordsShare = 0.9;
 // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
 // one step throws the node far along the skin and the next one back. The answer is the same.
 constexpr double kSlidingShare = 0.2;
@@ -285,14 +285,14 @@ class NewtonSolve {
     exact_ = false;
     now = system_.evaluate(x, loads_, TangentKind::kProjected);
     steady_tangent(x);
-    if (!factorisation_.factor_definite(system_.tangent())) return std::nullopt;
+    if (!factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) return std::nullopt;
     return step_for(now, 0);
   }
 
   std::optional<Eigen::VectorXd> exact_direction(const Points3& x, Evaluation& now) {
     if (!tangent_is_exact_) now = system_.evaluate(x, loads_, TangentKind::kExact);
     steady_tangent(x);
-    if (factorisation_.factor_definite(system_.tangent())) return step_for(now, 0);
+    if (factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) return step_for(now, 0);
     if (!filled_.empty()) {
       const int negative = factorisation_.factor_indefinite(system_.tangent());
       if (negative >= 0 && negative <= static_cast<int>(filled_.size()))
@@ -302,7 +302,7 @@ class NewtonSolve {
       const double next = std::max(kShiftFirstRaise, kShiftRaise * raised);
       add_shift(next - raised);
       raised = next;
-      if (!factorisation_.factor_definite(system_.tangent())) continue;
+      if (!factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) continue;
       shift_ = raised;
       raised_ = true;
       return step_for(now, 0);
