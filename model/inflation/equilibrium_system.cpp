@@ -245,8 +245,8 @@ void EquilibriumSystem::add_tissue(const Points3& x, TangentKind kind, Evaluatio
   const std::vector<ContactNode>& nodes = tissue_.nodes();
   const SkinSamples& samples = skin_samples(x);
   for (std::size_t k = 0; k < nodes.size(); ++k) {
-    const FrictionTerm term = tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), samples[k],
-                                           kind == TangentKind::kProjected);
+    const FrictionTerm term =
+        tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), samples[k], kind == TangentKind::kProjected);
     out.energy_j += term.energy;
     out.gradient_n.segment<3>(3 * nodes[k].node) += term.gradient;
     if (kind != TangentKind::kNone) tangent_.add(tissue_stencils_[k].slots[0], term.hessian);

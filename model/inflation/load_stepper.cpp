@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "model/inflation/coupled_equilibrium.hpp"
+#include "model/inflation/parabola.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -39,12 +40,9 @@ Eigen::VectorXd level_of(const InflationWaypoint& waypoint) {
   return level;
 }
 
-// Vertex of the parabola through three points, x increasing.
-std::pair<double, double> parabola_top(const double (&x)[3], const double (&y)[3]) {
-  const double d1 = (y[1] - y[0]) / (x[1] - x[0]), d2 = (y[2] - y[1]) / (x[2] - x[1]);
-  const double curvature = (d2 - d1) / (x[2] - x[0]);
-  const double top = 0.5 * (x[0] + x[1]) - d1 / (2.0 * curvature);
-  return {top, y[0] + d1 * (top - x[0]) + curvature * (top - x[0]) * (top - x[1])};
+// Another way to the same equilibrium may do better.
+bool unsettled(NewtonEnd end) {
+  return end == NewtonEnd::kTooManyIterations || end == NewtonEnd::kStalled || end == NewtonEnd::kRanAway;
 }
 
 }  // namespace
@@ -314,11 +312,12 @@ NewtonResult LoadStepper::closed_shape() {
   NewtonResult closed = settle(with(0.0), system_.start_m());
   const int patience = newton_.max_iterations;
   newton_.max_iterations = kPatienceToClose * patience;
+  Points3 from_m = closed.positions_m;
   for (double prop_pa : kPropsPa)
-    if (closed.end == NewtonEnd::kTooManyIterations || closed.end == NewtonEnd::kStalled ||
-        (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa)) {
+    if (unsettled(closed.end) || (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa)) {
       if (closed.converged()) last_tissue_ = system_.tissue();
-      closed = settle(with(prop_pa), closed.positions_m);
+      if (closed.end != NewtonEnd::kRanAway) from_m = closed.positions_m;
+      closed = settle(with(prop_pa), from_m);
     }
   newton_.max_iterations = patience;
   return closed;

@@ -3,11 +3,11 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <optional>
 
 #include "model/inflation/anderson_iteration.hpp"
 #include "model/inflation/balance.hpp"
+#include "model/inflation/following_pace.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -38,12 +38,7 @@ constexpr double kSlidingShare = 0.2;
 // for by mixing until the step changes by less than the second share of it.
 constexpr double kFullStepShare = 0.7, kMixedEnough = 0.02;
 constexpr int kMixingDepth = 8, kMixingPasses = 12;
-// Steps that for so many iterations bring no better balance than this share of the best one go round in
-// circles: where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of
-// its neighbours, and so on. Areas, limits and normals then follow by a part of the way only. Without any
-// better balance for longer the solve is given up.
-constexpr int kPatience = 15;
-constexpr double kBetter = 0.8, kSlowly = 0.3, kHopeless = 0.15;  // the last: of the iterations it may take
+constexpr double kHopeless = 0.3;  // of the iterations it may take: without better balance it is given up
 constexpr int kVolumeCorrections = 8, kSumSteps = 8;  // steps for asked volumes, and for sums of force
 
 class NewtonSolve {
@@ -60,8 +55,8 @@ class NewtonSolve {
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     for (;; ++iterations_) {
       share_ = share_of(now);
-      if (share_ <= options_.residual_tolerance && slowly_) catch_up(x, now);
-      watch();
+      if (share_ <= options_.residual_tolerance && pace_.slow()) catch_up(x, now);
+      pace_.watch(iterations_, share_);
       if (share_ <= options_.residual_tolerance) {
         if (!sums_met(x, now) && sum_steps_++ < kSumSteps && advance(x, now)) continue;
         if (volumes_met(now)) result.end = NewtonEnd::kConverged;
@@ -73,7 +68,7 @@ class NewtonSolve {
       } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
       } else if (iterations_ < options_.max_iterations &&
-                 iterations_ - best_iteration_ < kHopeless * options_.max_iterations) {
+                 pace_.without_better(iterations_) < kHopeless * options_.max_iterations) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
       }
@@ -111,14 +106,6 @@ class NewtonSolve {
     Followers followers;
     double share;  // out of balance
   };
-
-  void watch() {
-    if (share_ < kBetter * best_share_) {
-      best_share_ = share_;
-      best_iteration_ = iterations_;
-    }
-    if (iterations_ - best_iteration_ >= kPatience) slowly_ = true;
-  }
 
   // Balanced with areas, limits and normals that lag behind: is it with its own?
   void catch_up(const Points3& x, Evaluation& now) {
@@ -223,14 +210,15 @@ class NewtonSolve {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (!direction) continue;
-      if (near_balance() && (chord_steps(x, now, *direction) || (!slowly_ && full_step(x, now, *direction))))
+      if (near_balance() &&
+          (chord_steps(x, now, *direction) || (!pace_.slow() && full_step(x, now, *direction))))
         return true;
       cap(*direction);
       const double slope = now.gradient_n.dot(*direction);
       if (slope >= 0.0) continue;
       if (const std::optional<double> length = line_search(x, now, *direction, slope)) {
         x += *length * Eigen::Map<const Points3>(direction->data(), x.rows(), 3);
-        system_.refresh(x, slowly_ ? kSlowly : 1.0);
+        system_.refresh(x, pace_.share());
         now = system_.evaluate(x, loads_, TangentKind::kExact);
         tangent_is_exact_ = true;
         if (*length < 0.5)
@@ -377,9 +365,7 @@ class NewtonSolve {
   double shift_ = kShiftFloor;
   bool exact_ = true, raised_ = false;  // this step's tangent is the exact one, its shift had to be raised
   double share_ = 0.0;                  // out of balance now
-  double best_share_ = std::numeric_limits<double>::infinity();
-  int best_iteration_ = 0;
-  bool slowly_ = false;  // what follows the shape does so by a part of the way
+  FollowingPace pace_;
   Fillings factored_;
   int negative_pivots_ = 0;       // of the factors at hand
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift

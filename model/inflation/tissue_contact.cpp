@@ -194,8 +194,7 @@ CoupledFit TissueContact::coupled_fit(const Points3& positions_m) const {
   for (Eigen::Index k = 0; k < count; ++k) {
     const ContactNode& contact = nodes_[static_cast<std::size_t>(k)];
     const Vec3 position = positions_m.row(contact.node).transpose();
-    compression(k) =
-        contact.bonded ? -gap_m(contact, body_->at(position)) : compression_m(contact, position);
+    compression(k) = contact.bonded ? -gap_m(contact, body_->at(position)) : compression_m(contact, position);
     force(k) = contact.foundation_pa_per_m * contact.area_m2 * compression(k);
   }
   const Eigen::VectorXd skin = layer_->lowering_m(places(positions_m), force);
