@@ -36,11 +36,12 @@ Eigen::VectorXd filled_share(const EquilibriumState& state, const EquilibriumSta
 }
 
 Recorded recorded(const InflationSetup& setup, const LoadPath& path,
-                  const std::vector<InflationTarget>& targets) {
+                  const std::vector<InflationTarget>& targets, const Eigen::VectorXd& last_mean_1cm2_pa) {
   Recorded out;
   out.mean_1cm2_pa.resize(path.states.size());
+  out.mean_1cm2_pa.back() = last_mean_1cm2_pa;
   const auto average = [&](std::size_t first) {
-    for (std::size_t s = first; s < path.states.size(); s += 2) {
+    for (std::size_t s = first; s + 1 < path.states.size(); s += 2) {
       const TriangleMesh side = skin_side(setup, path.sheet, path.states[s].positions_m);
       out.mean_1cm2_pa[s] = disc_average_pa(side, path.states[s].contact_pressure_pa);
     }
@@ -159,13 +160,13 @@ void take_place(const InflationSetup& setup, Eigen::Index vertex, const LimitRow
 
 std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInputs& inputs,
                                           const InflationSetup& setup, const LoadPath& path,
-                                          const ContactFigures& figures) {
+                                          const ContactMap& map, const ContactFigures& figures) {
   if (!inputs.session || path.states.empty() || inputs.programme.empty()) return std::nullopt;
   std::vector<Levels> levels;
   for (const auto& steps : inputs.programme)
     levels.push_back(level_over_session(steps, inputs.session->length));
   const Levels highest = highest_level(levels);
-  const Recorded states = recorded(setup, path, inputs.targets);
+  const Recorded states = recorded(setup, path, inputs.targets, map.mean_1cm2_pa);
   const auto rows = rows_on_layout(limits, inputs, setup, path.states.back(), path.sheet, figures);
   const auto groups = group_of_vertices(setup.flat);
 

@@ -25,11 +25,11 @@ struct SkinExposure {
 };
 
 // Pressure at a level is read off the load path between its recorded states; a place under a chamber or
-// channel follows its own inlet, any other place the highest level of all. None without a session in
-// `inputs`.
+// channel follows its own inlet, any other place the highest level of all. `map`: of the last state. None
+// without a session in `inputs`.
 std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInputs& inputs,
                                           const InflationSetup& setup, const LoadPath& path,
-                                          const ContactFigures& figures);
+                                          const ContactMap& map, const ContactFigures& figures);
 
 std::vector<Finding> exposure_findings(const LimitSet& limits, const SkinExposure& exposure);
 

@@ -44,8 +44,8 @@ LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
 void hold_against_limits(const Plan& plan, const Resources& resources, Estimate& estimate) {
   estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
                                estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
-  estimate.exposure =
-      skin_exposure(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path, estimate.figures);
+  estimate.exposure = skin_exposure(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
+                                    estimate.map, estimate.figures);
   if (estimate.exposure)
     for (Finding& finding : exposure_findings(estimate.limits, *estimate.exposure))
       estimate.findings.push_back(std::move(finding));

@@ -8,6 +8,7 @@
 #include "model/layout/layout_check.hpp"
 #include "model/pipeline/no_go.hpp"
 #include "model/pipeline/region_places.hpp"
+#include "model/wrap/body_surface.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -48,12 +49,14 @@ std::optional<Problem> choose_materials(const Plan& plan, const Body& body, cons
 
 std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMeshOptions& mesh,
                               Prepared& prepared) {
-  const auto closing = resolve_closing_length(body, plan.layout, plan.placement);
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  const BodySurface surface(body);
+  const auto closing = resolve_closing_length(surface, plan.layout, plan.placement);
   if (!closing) return closing.problem();
   prepared.closing_length = *closing;
   auto flat = triangulate_layout(plan.layout, *closing, mesh);
   if (!flat) return flat.problem();
-  auto wrap = wrap_layout(body, plan.layout, *flat, plan.placement);
+  auto wrap = wrap_layout(surface, plan.layout, *flat, plan.placement);
   if (!wrap) return wrap.problem();
   prepared.setup.flat = std::move(flat).value();
   prepared.wrap = std::move(wrap).value();

@@ -50,7 +50,16 @@ void add_normals(const BodySurface& body, Wrap& wrap) {
 
 }  // namespace
 
+// A length that is given needs no surface.
 Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
+                                                     const Placement& placement) {
+  if (!layout.closure) return std::optional<Length>();
+  if (layout.closure->closing_length) return layout.closure->closing_length;
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  return resolve_closing_length(BodySurface(body), layout, placement);
+}
+
+Result<std::optional<Length>> resolve_closing_length(const BodySurface& surface, const Layout& layout,
                                                      const Placement& placement) {
   if (!layout.closure) return std::optional<Length>();
   if (layout.closure->closing_length) return layout.closure->closing_length;
@@ -58,8 +67,6 @@ Result<std::optional<Length>> resolve_closing_length(const Body& body, const Lay
   const double stretch = *layout.closure->stretch;
   if (!(stretch > -1.0) || !std::isfinite(stretch))
     return bad_input("The closure's stretch is " + number_text(stretch) + "; it must be above -1.");
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
-  const BodySurface surface(body);
   const auto anchor = find_anchor(surface, placement);
   if (!anchor) return anchor.problem();
   const auto section = closed_section(surface, anchor->place.point_m, anchor->section_normal);
@@ -70,10 +77,14 @@ Result<std::optional<Length>> resolve_closing_length(const Body& body, const Lay
 Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh,
                          const Placement& placement) {
   if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  return wrap_layout(BodySurface(body), layout, mesh, placement);
+}
+
+Result<Wrap> wrap_layout(const BodySurface& surface, const Layout& layout, const FlatMesh& mesh,
+                         const Placement& placement) {
   if (mesh.triangles.rows() == 0) return bad_input("The layout has no triangles.");
   const auto flat_point_m = layout_point(layout, placement);
   if (!flat_point_m) return flat_point_m.problem();
-  const BodySurface surface(body);
   const auto anchor = find_anchor(surface, placement);
   if (!anchor) return anchor.problem();
   auto laid = lay_out(surface, *anchor, mesh.vertices_m, *flat_point_m);

@@ -12,6 +12,8 @@
 
 namespace wrapgauge {
 
+class BodySurface;
+
 struct AnchorAtPoint {
   Vec3 point_m;  // snapped to the nearest skin point
 };
@@ -57,11 +59,16 @@ struct Wrap {
 // at the anchor.
 Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
                                                      const Placement& placement);
+Result<std::optional<Length>> resolve_closing_length(const BodySurface& surface, const Layout& layout,
+                                                     const Placement& placement);
 
 // Problems: anchor too far from the body (mm) or at a station outside it; the skin there faces along the
 // axis; the layout runs off the mesh (how many mm, past which end); for a closing layout also: a section is
 // not closed, or the wrap direction does not go round.
 Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh,
+                         const Placement& placement);
+// On a surface that was prepared before: preparing takes as long as laying.
+Result<Wrap> wrap_layout(const BodySurface& surface, const Layout& layout, const FlatMesh& mesh,
                          const Placement& placement);
 
 }  // namespace wrapgauge

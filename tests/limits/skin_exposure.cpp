@@ -17,7 +17,8 @@ struct ExposureCase {
   ContactFigures figures;
 
   std::optional<SkinExposure> exposed() const {
-    return skin_exposure(limits, inputs, worn.setup, worn.path, figures);
+    const ContactMap map = contact_map({}, worn.setup, worn.path, worn.path.states.back());
+    return skin_exposure(limits, inputs, worn.setup, worn.path, map, figures);
   }
 };
 
