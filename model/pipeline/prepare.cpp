@@ -47,10 +47,8 @@ std::optional<Problem> choose_materials(const Plan& plan, const Body& body, cons
   return take_posture(plan.posture, prepared.tissue);
 }
 
-std::optional<Problem> lay_on(const Plan& plan, const Body& body, const FlatMeshOptions& mesh,
-                              Prepared& prepared) {
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
-  const BodySurface surface(body);
+std::optional<Problem> lay_on(const Plan& plan, const Body& body, const BodySurface& surface,
+                              const FlatMeshOptions& mesh, Prepared& prepared) {
   const auto closing = resolve_closing_length(surface, plan.layout, plan.placement);
   if (!closing) return closing.problem();
   prepared.closing_length = *closing;
@@ -141,18 +139,22 @@ FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {
 }
 
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
-                         const FlatMeshOptions& mesh, DistanceBlocks* distances) {
+                         const FlatMeshOptions& mesh, const KnownBefore& known) {
   Prepared prepared;
   prepared.bony_sites = body.bony_sites;
   prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
-  if (auto problem = first_layout_problem(plan.layout)) return *problem;
+  if (!known.layout_is_sound)
+    if (auto problem = first_layout_problem(plan.layout)) return *problem;
   auto regions = placed_regions(plan, body.bony_sites);
   if (!regions) return regions.problem();
   prepared.regions = std::move(regions).value();
   if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
-  if (auto problem = lay_on(plan, body, mesh, prepared)) return *problem;
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  std::optional<BodySurface> made;
+  const BodySurface& surface = known.surface ? *known.surface : made.emplace(body);
+  if (auto problem = lay_on(plan, body, surface, mesh, prepared)) return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;
-  if (auto problem = set_up_contact(plan, body, distances, prepared)) return *problem;
+  if (auto problem = set_up_contact(plan, body, known.distances, prepared)) return *problem;
   set_up_sheets(plan, prepared);
   return prepared;
 }

@@ -20,6 +20,13 @@ struct Prepared {
   std::shared_ptr<KeptClosing> closing;  // shared by copies that differ in their targets alone
 };
 
+// Makes it quick to put one plan after another on the same body.
+struct KnownBefore {
+  DistanceBlocks* distances = nullptr;   // the distance is read on their lattice, what they lack is measured
+  const BodySurface* surface = nullptr;  // of a body of the same shape and axis
+  bool layout_is_sound = false;          // check_layout() found nothing in it
+};
+
 // Body with the plan's own tissue depth map and tissue site taken over.
 Result<Body> body_of_plan(const Plan& plan, Body body);
 
@@ -27,10 +34,9 @@ Result<Body> body_of_plan(const Plan& plan, Body body);
 FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
 
 // With the layout meshed as `mesh` says. Problems: those of the layout, the materials, the wrap, and an inlet
-// that the plan gives no pressure or volume. With `distances` the distance to the body is read on their
-// lattice and what they lack is measured: quick where one plan after another is put on the same body.
+// that the plan gives no pressure or volume.
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
-                         const FlatMeshOptions& mesh, DistanceBlocks* distances = nullptr);
+                         const FlatMeshOptions& mesh, const KnownBefore& known = {});
 
 // What the plan asks of each group's inlet: all that `prepared` takes from the inflation. Problem: an inlet
 // that is given no pressure or volume.

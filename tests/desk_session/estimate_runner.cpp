@@ -38,7 +38,7 @@ TEST_F(RunnerTest, APreviewThatKeepsHowItLiesGivesTheFiguresOfOneMadeAnew) {
   DistanceBlocks distances;
   const auto body = body_of_plan(preview, job->body);
   ASSERT_TRUE(body.ok());
-  const auto prepared = prepare(preview, *body, job->resources, mesh_of_plan(preview), &distances);
+  const auto prepared = prepare(preview, *body, job->resources, mesh_of_plan(preview), {&distances});
   ASSERT_TRUE(prepared.ok());
   const auto anew = estimate(
       preview, job->body, job->resources,

@@ -6,6 +6,7 @@
 
 #include "app/desk/session/plan_part.hpp"
 #include "app/job/casting_tables.hpp"
+#include "model/core/both_at_once.hpp"
 #include "model/layout/layout_check.hpp"
 
 namespace wrapgauge {
@@ -42,6 +43,7 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
   if (!has_body(*checked.plan)) return;
   if (earlier && earlier->body && changes.none_in({PlanPart::kBody})) {
     checked.body = earlier->body;
+    checked.surface = earlier->surface;
     checked.girths = earlier->girths;
     return;
   }
@@ -52,13 +54,13 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
   }
   checked.body = std::make_shared<const ReadBody>(std::move(read).value());
   checked.girths = girth_profile(checked.body->body);
+  if (checked.body->body.surface.faces.rows() > 0)
+    checked.surface = std::make_shared<const BodySurface>(checked.body->body);
 }
 
-void check_drawing(CheckedPlan& checked) {
+// The layout has no problem so far.
+void check_for_casting(CheckedPlan& checked) {
   const Layout& layout = checked.plan->layout;
-  if (!has_layout(*checked.plan)) return;
-  checked.layout_problems = check_layout(layout);
-  if (!checked.layout_problems.empty()) return;
   const auto tables = read_casting_tables();
   if (!tables) return;
   const auto grades = sheet_grades(layout, tables->silicones);
@@ -78,15 +80,15 @@ void find_unfed(CheckedPlan& checked) {
   }
 }
 
-void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes, Length mesh_edge,
-            DistanceBlocks& distances) {
+void lay_on(CheckedPlan& checked, bool sound, const CheckedPlan* earlier, const Changes& changes,
+            Length mesh_edge, DistanceBlocks& distances) {
   auto job = complete_job(*checked.plan, *checked.body);
   if (!job) {
     checked.limits_problem = job.problem();
     return;
   }
   checked.job = std::make_shared<const Job>(std::move(job).value());
-  if (!checked.layout_problems.empty()) return;
+  if (!sound) return;
   Plan coarse = *checked.plan;
   for (const std::string& inlet : checked.unfed) coarse.inflation.push_back({inlet, Pressure(), {}});
   coarse.mesh_edge = mesh_edge;
@@ -103,7 +105,8 @@ void lay_on(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& cha
     checked.body_problem = body.problem();
     return;
   }
-  auto prepared = prepare(coarse, *body, checked.job->resources, mesh_of_plan(coarse), &distances);
+  auto prepared = prepare(coarse, *body, checked.job->resources, mesh_of_plan(coarse),
+                          {&distances, checked.surface.get(), true});
   if (prepared)
     checked.prepared = std::make_shared<const Prepared>(std::move(prepared).value());
   else
@@ -128,9 +131,21 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
   checked.mesh_edge = mesh_edge;
   const Changes changes(*checked.plan, earlier);
   take_body(checked, earlier, changes);
-  check_drawing(checked);
   find_unfed(checked);
-  if (checked.body && has_layout(*checked.plan)) lay_on(checked, earlier, changes, mesh_edge, distances);
+  if (!has_layout(*checked.plan)) return checked;
+  checked.layout_problems = check_layout(checked.plan->layout);
+  const bool sound = checked.layout_problems.empty();
+  both_at_once(
+      [&] {
+        if (checked.body) lay_on(checked, sound, earlier, changes, mesh_edge, distances);
+      },
+      [&] {
+        if (sound) check_for_casting(checked);
+      });
+  if (!checked.layout_problems.empty()) {  // said once, where the layout is
+    checked.prepared.reset();
+    checked.wear_problem.reset();
+  }
   return checked;
 }
 

@@ -11,6 +11,7 @@
 #include "model/casting/casting_check.hpp"
 #include "model/core/result.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/wrap/body_surface.hpp"
 
 namespace wrapgauge {
 
@@ -20,8 +21,9 @@ bool has_layout(const Plan& plan);
 
 struct CheckedPlan {
   std::shared_ptr<const Plan> plan;
-  std::shared_ptr<const ReadBody> body;  // null: none yet, or it cannot be read
-  std::vector<Girth> girths;             // of the body
+  std::shared_ptr<const ReadBody> body;        // null: none yet, or it cannot be read
+  std::shared_ptr<const BodySurface> surface;  // of the body, which it refers to; null without faces
+  std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
   std::vector<Problem> layout_problems;
   std::vector<CastingFinding> casting;  // rules of thumb: nothing here keeps the plan from being solved
@@ -35,8 +37,8 @@ struct CheckedPlan {
   bool can_be_solved() const { return prepared && unfed.empty(); }
 };
 
-// `known_body`: of an earlier check, taken when the plan's body is still the same. `mesh_edge`: of the
-// layout's mesh in `prepared`. `distances`: kept from check to check.
+// `earlier`: what no change since then bears on is taken from it. `mesh_edge`: of the layout's mesh in
+// `prepared`. `distances`: kept from check to check.
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances);
 
