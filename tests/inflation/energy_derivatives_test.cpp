@@ -86,6 +86,27 @@ TEST(FullEquations, HaveTheTangentAndWhatFollowsAsTheirDerivative) {
   EXPECT_LT((change - held - following).norm(), 2e-3 * (change - held).norm());
 }
 
+// What one evaluation has made of the sheets is used again at the same shape and pressures: never seen.
+TEST(TotalPotential, IsTheSameWhateverWasAskedBefore) {
+  const InflationSetup setup = small::closed_cuff(0.3);
+  EquilibriumSystem used(setup, {});
+  const Points3 x = wobbled(0.99 * used.start_m(), 3e-4), elsewhere = wobbled(x, 1e-4);
+  const auto full = [](double pa) { return std::vector<CavityLoad>{CavityLoad::pressure(pa)}; };
+  used.evaluate(elsewhere, full(1500.0), TangentKind::kExact);
+  used.evaluate(x, full(900.0), TangentKind::kNone);
+  used.evaluate(x, full(1500.0), TangentKind::kProjected);
+  used.evaluate(x, full(1500.0), TangentKind::kNone, TangentKind::kExact);
+  for (const TangentKind kind : {TangentKind::kExact, TangentKind::kNone, TangentKind::kProjected}) {
+    EquilibriumSystem fresh(setup, {});
+    const Evaluation a = used.evaluate(x, full(1500.0), kind), b = fresh.evaluate(x, full(1500.0), kind);
+    EXPECT_EQ(a.energy_j, b.energy_j);
+    EXPECT_TRUE((a.gradient_n.array() == b.gradient_n.array()).all());
+    if (kind != TangentKind::kNone) {
+      EXPECT_EQ(used.tangent().values(), fresh.tangent().values());
+    }
+  }
+}
+
 TEST(TotalPotential, FilledWithLiquidHasItsOwnDerivatives) {
   const InflationSetup setup = small::closed_cuff(0.0);
   EquilibriumSystem system(setup, {});
