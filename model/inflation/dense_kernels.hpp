@@ -27,24 +27,19 @@ namespace wrapgauge::dense {
 
 template <class Real>
 struct Routines;
-template <>
-struct Routines<float> {
-  static constexpr auto potrf = spotrf_;
-  static constexpr auto trsm = strsm_;
-  static constexpr auto syrk = ssyrk_;
-  static constexpr auto gemm = sgemm_;
-  static constexpr auto gemv = sgemv_;
-  static constexpr auto trsv = strsv_;
-};
-template <>
-struct Routines<double> {
-  static constexpr auto potrf = dpotrf_;
-  static constexpr auto trsm = dtrsm_;
-  static constexpr auto syrk = dsyrk_;
-  static constexpr auto gemm = dgemm_;
-  static constexpr auto gemv = dgemv_;
-  static constexpr auto trsv = dtrsv_;
-};
+#define WRAPGAUGE_ROUTINES(p, real)          \
+  template <>                                \
+  struct Routines<real> {                    \
+    static constexpr auto potrf = p##potrf_; \
+    static constexpr auto trsm = p##trsm_;   \
+    static constexpr auto syrk = p##syrk_;   \
+    static constexpr auto gemm = p##gemm_;   \
+    static constexpr auto gemv = p##gemv_;   \
+    static constexpr auto trsv = p##trsv_;   \
+  };
+WRAPGAUGE_ROUTINES(s, float)
+WRAPGAUGE_ROUTINES(d, double)
+#undef WRAPGAUGE_ROUTINES
 
 // A := L of A = L L^T, n x n; false when A is not positive definite.
 template <class Real>

@@ -2188,8 +2188,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Rand auf die Haut geklebt</translation>
         </message>
         <message>
-            <source>Backing</source>
-            <translation>Rückenstoff</translation>
+            <source>Backing x, y</source>
+            <translation>Rücken x, y</translation>
         </message>
         <message>
             <source>Cloth on the outer sheet, along x; 0: none. Pulls only.</source>
@@ -2280,7 +2280,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Push on it</source>
-            <translation>Druck darauf</translation>
+            <translation>Kraft darauf</translation>
         </message>
         <message>
             <source>Force of the hand on the plunger; 50 N is a firm push (judgement).</source>
@@ -2440,6 +2440,10 @@ Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher 
     </context>
     <context>
         <name>wrapgauge::WearStep</name>
+        <message>
+            <source>whole layout</source>
+            <translation>alles</translation>
+        </message>
         <message>
             <source>Girth there %1, closing length %2; %3 would meet without stretching.</source>
             <translation>Umfang dort %1, Schließlänge %2; %3 träfe sich ohne Dehnung.</translation>
@@ -2610,7 +2614,7 @@ Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher 
         </message>
         <message>
             <source>%1 to %2</source>
-            <translation>%1 bis %2</translation>
+            <translation>%1–%2</translation>
         </message>
     </context>
     <context>
@@ -3051,11 +3055,11 @@ Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher 
         </message>
         <message>
             <source>Sheets carry no compression</source>
-            <translation>Blätter tragen keinen Druck</translation>
+            <translation>Blätter nehmen keine Stauchung auf</translation>
         </message>
         <message>
-            <source>States</source>
-            <translation>Zustände</translation>
+            <source>Steps</source>
+            <translation>Schritte</translation>
         </message>
         <message>
             <source>Mesh</source>
@@ -3074,8 +3078,8 @@ Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher 
             <translation>Festgehaltene Zustände auf dem Weg zur ganzen Füllung</translation>
         </message>
         <message>
-            <source>States of the slider between laid on and inflated; 6 when left out.</source>
-            <translation>Zustände des Reglers zwischen angelegt und gefüllt; ohne Angabe 6.</translation>
+            <source>Steps of the slider from closed to inflated; 6 when left out.</source>
+            <translation>Schritte des Reglers von geschlossen bis gefüllt; ohne Angabe 6.</translation>
         </message>
         <message>
             <source>They wrinkle at once instead of pushing back.</source>

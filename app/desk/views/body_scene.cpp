@@ -15,7 +15,7 @@ namespace {
 
 constexpr double kSurfaceLift_m = 0.8e-3, kLineLift_m = 1.4e-3, kMarkLift_m = 2.0e-3;
 const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
-const QColor kSite(0, 95, 115), kNoGo(150, 60, 0), kPicked(0, 110, 200);
+const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200);
 
 class LineMaker {
  public:

@@ -204,6 +204,7 @@ ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget
   setAlternatingRowColors(true);
   setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   horizontalHeader()->setMinimumSectionSize(10);
+  horizontalHeader()->setHighlightSections(false);  // bold words would not fit
   horizontalHeader()->setSectionResizeMode(ChamberTableModel::kFinding, QHeaderView::Stretch);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);

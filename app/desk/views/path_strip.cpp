@@ -61,8 +61,6 @@ PathStrip::PathStrip(const ShownPlan& shown, Selection& selection, QWidget* pare
       inside_(new QValueAxis(this)),
       peak_(new QValueAxis(this)) {
   slider_->setAccessibleName(tr("Recorded states of the inflation"));
-  slider_->setTickPosition(QSlider::TicksBelow);
-  slider_->setTickInterval(1);
   slider_->setPageStep(1);
   words_->setWordWrap(true);
   make_chart();

@@ -82,7 +82,7 @@ SheetFields::SheetFields(QWidget* parent)
   auto* cloth = new QHBoxLayout;
   cloth->addWidget(along_, 1);
   cloth->addWidget(across_, 1);
-  form->addRow(tr("Backing"), cloth);
+  form->addRow(tr("Backing x, y"), cloth);
   auto* stretches = new QHBoxLayout;
   stretches->addWidget(skin_stretch_, 1);
   stretches->addWidget(outer_stretch_, 1);

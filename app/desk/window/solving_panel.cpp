@@ -33,7 +33,7 @@ void SolvingPanel::make_solver(QFormLayout& form) {
   steps_ =
       new NumberField(tr("Recorded states on the way to the full inflation"), {}, {1.0, 100.0, 0, 1.0}, this);
   steps_->setObjectName(QStringLiteral("recorded states"));
-  steps_->say_source(tr("States of the slider between laid on and inflated; 6 when left out."));
+  steps_->say_source(tr("Steps of the slider from closed to inflated; 6 when left out."));
   bending_ = new QCheckBox(tr("Sheets resist bending"), this);
   slack_ = new QCheckBox(tr("Sheets carry no compression"), this);
   slack_->setToolTip(tr("They wrinkle at once instead of pushing back."));
@@ -41,7 +41,7 @@ void SolvingPanel::make_solver(QFormLayout& form) {
   compare_->setToolTip(
       tr("Solves again with compression carried the other way, and says how chambers differ; "
          "takes twice as long."));
-  form.addRow(tr("States"), steps_);
+  form.addRow(tr("Steps"), steps_);
   for (QCheckBox* box : {bending_, slack_, compare_}) form.addRow(box);
   connect(steps_, &NumberField::edited, this, [this](double value) {
     change(tr("Recorded states"), QStringLiteral("solver.steps"),

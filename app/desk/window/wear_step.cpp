@@ -225,7 +225,9 @@ void WearStep::show_quality(const Wrap& wrap) {
     const auto number = [](double value, int decimals) {
       return QString::fromStdString(fixed_text(value, decimals));
     };
-    quality_->setItem(i, 0, new QTableWidgetItem(QString::fromStdString(quality.part)));
+    const bool whole = i + 1 == quality_->rowCount();
+    const QString part = whole ? tr("whole layout") : QString::fromStdString(quality.part);
+    quality_->setItem(i, 0, new QTableWidgetItem(part));
     quality_->setItem(
         i, 1,
         new QTableWidgetItem(
