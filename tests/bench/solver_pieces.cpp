@@ -50,13 +50,14 @@ template <class Piece>
 void timed(benchmark::State& state, const Piece& piece) {
   Inflated& cuff = inflated_cuff(state.range(0));
   cuff.system.tangent().set_values(cuff.definite);
-  if (!cuff.factorisation.factor_definite(cuff.system.tangent())) state.SkipWithError("not definite");
+  if (!cuff.factorisation.factor_definite(cuff.system.tangent(), Digits::kSingle))
+    state.SkipWithError("not definite");
   for (auto _ : state) piece(cuff);
 }
 
 void factorise(benchmark::State& state) {
   timed(state, [](Inflated& cuff) {
-    benchmark::DoNotOptimize(cuff.factorisation.factor_definite(cuff.system.tangent()));
+    benchmark::DoNotOptimize(cuff.factorisation.factor_definite(cuff.system.tangent(), Digits::kSingle));
   });
 }
 void solve(benchmark::State& state) {
