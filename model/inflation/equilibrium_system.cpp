@@ -322,7 +322,7 @@ void EquilibriumSystem::turn_pairs(const Points3& positions_m, double share) {
 
 void EquilibriumSystem::refresh(const Points3& positions_m, double share) {
   turn_pairs(positions_m, share);
-  if (setup_.body != nullptr) tissue_.refresh(sheet_, positions_m, skin_samples(positions_m), share);
+  tissue_.refresh(sheet_, positions_m, skin_samples(positions_m), share);
 }
 
 Followers EquilibriumSystem::followers() const {

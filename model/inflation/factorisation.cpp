@@ -95,16 +95,7 @@ struct Factorisation::Handles {
     return true;
   }
 
-  // Where corrections do not help; false when the matrix is not definite after all.
-  bool replaced_by_double() {
-    in_double.emplace(tree);
-    if (!in_double->factor(factored->values())) return false;
-    factors = Factors::kDouble;
-    return true;
-  }
-
   bool factor_in_double(const BlockMatrix& source) {
-    in_single.reset();
     if (!in_double) in_double.emplace(tree);
     if (!in_double->factor(source.values())) return false;
     factors = Factors::kDouble;
@@ -141,7 +132,9 @@ Factorisation::~Factorisation() {
 bool Factorisation::factor_definite(const BlockMatrix& matrix, Digits digits) {
   ++count_;
   handles_->factors = Handles::Factors::kNone;
-  return digits == Digits::kSingle ? handles_->factor_in_single(matrix) : handles_->factor_in_double(matrix);
+  if (digits == Digits::kSingle) return handles_->factor_in_single(matrix);
+  handles_->in_single.reset();
+  return handles_->factor_in_double(matrix);
 }
 
 int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
@@ -183,23 +176,23 @@ Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& right_hand_sides) {
 }
 
 // Corrected by what is left over when the solution is put into the equations. How often, the first solution
-// with these factors tells.
+// with these factors tells; where corrections do not help it is in double.
 Eigen::MatrixXd Factorisation::solve_in_single(const Eigen::MatrixXd& right_hand_sides) {
-  Eigen::MatrixXd solution = handles_->in_single->solve(right_hand_sides);
-  const bool first = !handles_->corrections;
-  for (int corrections = 0; first || corrections < *handles_->corrections; ++corrections) {
-    const Eigen::MatrixXd left = right_hand_sides - handles_->factored->times(solution);
-    if (first &&
-        (left.colwise().norm().array() <= kLeftOver * right_hand_sides.colwise().norm().array()).all()) {
-      handles_->corrections = corrections;
-      break;
+  Handles& at = *handles_;
+  Eigen::MatrixXd solution = at.in_single->solve(right_hand_sides);
+  for (int corrections = 0; corrections != at.corrections; ++corrections) {
+    const Eigen::MatrixXd left = right_hand_sides - at.factored->times(solution);
+    if (!at.corrections) {
+      const auto most = kLeftOver * right_hand_sides.colwise().norm().array();
+      const bool enough = (left.colwise().norm().array() <= most).all();
+      if (!enough && corrections == kMostCorrections && at.factor_in_double(*at.factored))
+        return at.in_double->solve(right_hand_sides);
+      if (enough || corrections == kMostCorrections) {
+        at.corrections = corrections;
+        break;
+      }
     }
-    if (first && corrections == kMostCorrections) {
-      if (handles_->replaced_by_double()) return handles_->in_double->solve(right_hand_sides);
-      handles_->corrections = corrections;
-      break;
-    }
-    solution += handles_->in_single->solve(left);
+    solution += at.in_single->solve(left);
   }
   return solution;
 }
