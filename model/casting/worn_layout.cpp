@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "model/casting/casting_check_parts.hpp"
+#include "model/wrap/body_surface.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -45,11 +46,13 @@ std::string site_word(SiteKind kind) {
 }
 
 Result<WornLayout> wear_layout(const Body& body, const Layout& layout, const Placement& placement) {
-  const auto closing = resolve_closing_length(body, layout, placement);
+  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  const BodySurface surface(body);
+  const auto closing = resolve_closing_length(surface, layout, placement);
   if (!closing) return closing.problem();
   auto flat = triangulate_layout(layout, *closing, {.edge = kEdge, .seam_edge = kEdge});
   if (!flat) return flat.problem();
-  auto wrap = wrap_layout(body, layout, *flat, placement);
+  auto wrap = wrap_layout(surface, layout, *flat, placement);
   if (!wrap) return wrap.problem();
   return WornLayout{*closing, std::move(flat).value(), std::move(wrap).value()};
 }

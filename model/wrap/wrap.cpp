@@ -48,21 +48,26 @@ void add_normals(const BodySurface& body, Wrap& wrap) {
     wrap.outward_at_worn.row(vertex) = body.outward(body.nearest().at(wrap.worn_m.row(vertex)));
 }
 
+bool closes_by_girth(const Layout& layout) {
+  return layout.closure && !layout.closure->closing_length;
+}
+
+std::optional<Length> given_length(const Layout& layout) {
+  return layout.closure ? layout.closure->closing_length : std::nullopt;
+}
+
 }  // namespace
 
-// A length that is given needs no surface.
 Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
                                                      const Placement& placement) {
-  if (!layout.closure) return std::optional<Length>();
-  if (layout.closure->closing_length) return layout.closure->closing_length;
+  if (!closes_by_girth(layout)) return given_length(layout);
   if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
   return resolve_closing_length(BodySurface(body), layout, placement);
 }
 
 Result<std::optional<Length>> resolve_closing_length(const BodySurface& surface, const Layout& layout,
                                                      const Placement& placement) {
-  if (!layout.closure) return std::optional<Length>();
-  if (layout.closure->closing_length) return layout.closure->closing_length;
+  if (!closes_by_girth(layout)) return given_length(layout);
   if (!layout.closure->stretch) return bad_input("The closure gives neither a closing length nor a stretch.");
   const double stretch = *layout.closure->stretch;
   if (!(stretch > -1.0) || !std::isfinite(stretch))
