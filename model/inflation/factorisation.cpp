@@ -137,6 +137,14 @@ bool Factorisation::factor_definite(const BlockMatrix& matrix, Digits digits) {
   return handles_->factor_in_double(matrix);
 }
 
+bool Factorisation::is_definite(const BlockMatrix& matrix) {
+  ++count_;
+  handles_->factors = Handles::Factors::kNone;
+  handles_->in_single.reset();
+  handles_->in_double.reset();
+  return MultifrontalCholesky<double>(handles_->tree).is_definite(matrix.values());
+}
+
 int Factorisation::factor_indefinite(const BlockMatrix& matrix) {
   cholmod_common& common = handles_->common;
   ++count_;

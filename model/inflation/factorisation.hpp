@@ -21,6 +21,8 @@ class Factorisation {
 
   // False when the matrix is not positive definite to these digits.
   bool factor_definite(const BlockMatrix& matrix, Digits digits = Digits::kDouble);
+  // The same question in double precision, in much less room: no factors are at hand afterwards.
+  bool is_definite(const BlockMatrix& matrix);
   // LDL^T without pivoting; returns the number of negative pivots, or -1 when it broke down.
   int factor_indefinite(const BlockMatrix& matrix);
   // With the last matrix that was factored, whatever has become of it since.

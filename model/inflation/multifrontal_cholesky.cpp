@@ -9,7 +9,7 @@ namespace wrapgauge {
 
 template <class Real>
 MultifrontalCholesky<Real>::MultifrontalCholesky(std::shared_ptr<const FrontTree> tree)
-    : tree_(std::move(tree)), factor_(static_cast<std::size_t>(tree_->layout().value_start.back())) {
+    : tree_(std::move(tree)) {
   for (const Part& part : tree_->parts()) arenas_.emplace_back(part.arena_size, Real(0));
 }
 
@@ -38,14 +38,14 @@ void MultifrontalCholesky<Real>::take_over(int child, Real* block, Real* rest_of
 }
 
 template <class Real>
-bool MultifrontalCholesky<Real>::factor_front(int s, const std::vector<double>& values) {
+bool MultifrontalCholesky<Real>::factor_front(int s, const std::vector<double>& values, Real* block) {
   const FrontTree::Front& front = tree_->front(s);
   const std::vector<int>& value_start = tree_->layout().value_start;
   const int wide = tree_->columns(s), tall = tree_->height(s), n = tall - wide;
-  Real* block = factor_.data() + value_start[s];
-  std::fill(block, factor_.data() + value_start[s + 1], Real(0));
+  std::fill_n(block, value_start[s + 1] - value_start[s], Real(0));
   for (int e = front.first_entry; e < front.last_entry; ++e)
-    factor_[tree_->entries()[e].target] += static_cast<Real>(values[tree_->entries()[e].source]);
+    block[tree_->entries()[e].target - value_start[s]] +=
+        static_cast<Real>(values[tree_->entries()[e].source]);
   for (int child : front.children) take_over(child, block, nullptr, true);
   if (!dense::factor_square(wide, block, tall)) return false;
   if (n == 0) return true;
@@ -58,22 +58,45 @@ bool MultifrontalCholesky<Real>::factor_front(int s, const std::vector<double>& 
 
 template <class Real>
 void MultifrontalCholesky<Real>::factor_part(const Part& part, const std::vector<double>& values,
-                                             std::atomic<bool>& definite) {
+                                             const Columns& columns, std::atomic<bool>& definite) {
   for (int s : part.order)
-    if (!definite || !factor_front(s, values)) {
+    if (!definite || !factor_front(s, values, columns(s))) {
       definite = false;
       return;
     }
 }
 
 template <class Real>
-bool MultifrontalCholesky<Real>::factor(const std::vector<double>& values) {
+bool MultifrontalCholesky<Real>::factor_parts(const std::vector<double>& values,
+                                              const std::array<Columns, 3>& columns) {
   const std::vector<Part>& parts = tree_->parts();
   std::atomic<bool> definite = true;
-  both_at_once([&] { factor_part(parts[0], values, definite); },
-               [&] { factor_part(parts[1], values, definite); });
-  factor_part(parts[FrontTree::kTop], values, definite);
+  both_at_once([&] { factor_part(parts[0], values, columns[0], definite); },
+               [&] { factor_part(parts[1], values, columns[1], definite); });
+  factor_part(parts[FrontTree::kTop], values, columns[FrontTree::kTop], definite);
   return definite;
+}
+
+template <class Real>
+bool MultifrontalCholesky<Real>::factor(const std::vector<double>& values) {
+  const std::vector<int>& value_start = tree_->layout().value_start;
+  factor_.resize(static_cast<std::size_t>(value_start.back()));
+  const Columns own = [&](int s) { return factor_.data() + value_start[s]; };
+  return factor_parts(values, {own, own, own});
+}
+
+template <class Real>
+bool MultifrontalCholesky<Real>::is_definite(const std::vector<double>& values) {
+  const std::vector<int>& value_start = tree_->layout().value_start;
+  std::array<std::vector<Real>, 3> room;
+  std::array<Columns, 3> columns;
+  for (std::size_t p = 0; p < room.size(); ++p) {
+    int most = 0;
+    for (int s : tree_->parts()[p].order) most = std::max(most, value_start[s + 1] - value_start[s]);
+    room[p].resize(static_cast<std::size_t>(most));
+    columns[p] = [&own = room[p]](int) { return own.data(); };
+  }
+  return factor_parts(values, columns);
 }
 
 template <class Real>

@@ -6,7 +6,9 @@
 // half the time and room and keeps about six digits less the condition's.
 
 #include <Eigen/Core>
+#include <array>
 #include <atomic>
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -22,6 +24,8 @@ class MultifrontalCholesky {
   // `values`: of A, in the order of the pattern. False when A is not positive definite to this precision;
   // solve() is then of no use.
   bool factor(const std::vector<double>& values);
+  // The same answer without the factors: each front's columns are forgotten once its parent has the rest.
+  bool is_definite(const std::vector<double>& values);
 
   // A^-1 times each column of `sides`, by what factor() has found.
   Eigen::MatrixXd solve(const Eigen::MatrixXd& sides) const;
@@ -30,9 +34,13 @@ class MultifrontalCholesky {
   using Matrix = Eigen::Matrix<Real, Eigen::Dynamic, Eigen::Dynamic>;
   using Part = FrontTree::Part;
 
+  // The columns of a front: of the factor, or room that is used again.
+  using Columns = std::function<Real*(int s)>;
+  bool factor_parts(const std::vector<double>& values, const std::array<Columns, 3>& columns);
   // Stops where `definite` is found false, here or by the other thread.
-  void factor_part(const Part& part, const std::vector<double>& values, std::atomic<bool>& definite);
-  bool factor_front(int s, const std::vector<double>& values);
+  void factor_part(const Part& part, const std::vector<double>& values, const Columns& columns,
+                   std::atomic<bool>& definite);
+  bool factor_front(int s, const std::vector<double>& values, Real* block);
   void take_over(int child, Real* block, Real* rest_of_parent, bool into_columns) const;
   // L x = x and L^T x = x on the columns of a part, in the order of the factor.
   void forward(const Part& part, Matrix& x) const;
@@ -42,7 +50,7 @@ class MultifrontalCholesky {
   const Real* left_over(int s) const { return arenas_[tree_->part_of(s)].data() + tree_->front(s).left_over; }
 
   std::shared_ptr<const FrontTree> tree_;
-  std::vector<Real> factor_;               // of L, in the tree's layout
+  std::vector<Real> factor_;               // of L, in the tree's layout; none before factor()
   std::vector<std::vector<Real>> arenas_;  // what supernodes leave to their parents, a part each
 };
 

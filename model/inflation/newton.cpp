@@ -87,7 +87,7 @@ class NewtonSolve {
   bool is_stiff(const Points3& x) {
     const Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     add_shift(kShiftFloor);
-    if (factorisation_.factor_definite(system_.tangent())) return true;
+    if (factorisation_.is_definite(system_.tangent())) return true;
     const int negative = filled_.empty() ? -1 : factorisation_.factor_indefinite(system_.tangent());
     return negative >= 0 && negative <= static_cast<int>(filled_.size()) &&
            step_for(now, negative).has_value();

@@ -96,6 +96,16 @@ TEST_P(SheetFactorisation, RefusesAMatrixThatIsNotDefiniteAndGoesOnWithTheNext) 
   EXPECT_LT((back - side).norm(), 1e-10 * side.norm());
 }
 
+TEST_P(SheetFactorisation, TellsWhatIsDefiniteWithoutKeepingFactors) {
+  const BlockMatrix good = sheet_matrix(GetParam(), 0.1);
+  Factorisation factorisation(good);
+  for (double ground : {0.1, 1e-6, -1e-6, -0.5}) {
+    const BlockMatrix matrix = sheet_matrix(GetParam(), ground);
+    EXPECT_EQ(factorisation.is_definite(matrix), factorisation.factor_definite(matrix)) << ground;
+    EXPECT_EQ(factorisation.is_definite(matrix), ground > 0.0) << ground;
+  }
+}
+
 double left_over(const BlockMatrix& matrix, const Eigen::VectorXd& solved, const Eigen::VectorXd& side) {
   const Eigen::VectorXd back = eigen_matrix(matrix).selfadjointView<Eigen::Lower>() * solved;
   return (back - side).norm() / side.norm();
