@@ -1,9 +1,8 @@
-#include "app/picture/flat_picture.hpp"
-
 #include <algorithm>
 
+#include "app/picture/flat_picture.hpp"
 #include "app/picture/legend.hpp"
-#include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -58,8 +57,8 @@ QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& 
 }
 
 QString words_of(Pressure pressure, const char* before, const char* between) {
-  return QString::fromStdString(before + fixed_text(pressure / kPa, 1) + " kPa" + between +
-                                fixed_text(pressure / mmHg, 0) + " mmHg");
+  return QString::fromStdString(before + kpa_figure(pressure) + " kPa" + between + mmhg_figure(pressure) +
+                                " mmHg");
 }
 
 double widest(const QStringList& lines, int pixels) {

@@ -1,11 +1,11 @@
 #include "model/core/pressure_text.hpp"
 
-#include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 
 namespace wrapgauge {
 
 std::string pressure_text(Pressure pressure) {
-  return fixed_text(pressure / kPa, 1) + " kPa (" + fixed_text(pressure / mmHg, 0) + " mmHg)";
+  return kpa_figure(pressure) + " kPa (" + mmhg_figure(pressure) + " mmHg)";
 }
 
 }  // namespace wrapgauge

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/time_text.hpp"
 #include "model/note/cautions.hpp"
@@ -68,8 +69,8 @@ std::string band_text(const NoteExtras& extras, const std::string& chamber) {
   if (extras.bands)
     for (const NoteBand& band : extras.bands->chambers)
       if (band.chamber == chamber)
-        return fixed_text(band.peak_low / kPa, 1) + " to " + fixed_text(band.peak_high / kPa, 1) + " kPa (" +
-               fixed_text(band.peak_low / mmHg, 0) + " to " + fixed_text(band.peak_high / mmHg, 0) + " mmHg)";
+        return kpa_figure(band.peak_low) + " to " + kpa_figure(band.peak_high) + " kPa (" +
+               mmhg_figure(band.peak_low) + " to " + mmhg_figure(band.peak_high) + " mmHg)";
   return "not worked out";
 }
 

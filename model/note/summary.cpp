@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/note/cautions.hpp"
 
@@ -25,7 +26,7 @@ std::string plain(const std::string& text) {
 }
 
 std::string both_units(Pressure pressure) {
-  return fixed_text(pressure / kPa, 1) + " (" + fixed_text(pressure / mmHg, 0) + ")";
+  return kpa_figure(pressure) + " (" + mmhg_figure(pressure) + ")";
 }
 
 std::string list(const std::vector<std::string>& items) {

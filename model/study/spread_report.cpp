@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -19,8 +20,7 @@ std::string band_text(const FigureBand& band, const FigureName& figure) {
   const auto in = [&](double value) { return fixed_text(value, figure.decimals); };
   std::string text = in(band.low) + " to " + in(band.high) + unit_text(figure.unit);
   if (std::string(figure.unit) == "kPa")
-    text += " (" + fixed_text(band.low * kPa / mmHg, 0) + " to " + fixed_text(band.high * kPa / mmHg, 0) +
-            " mmHg)";
+    text += " (" + mmhg_figure(band.low * kPa) + " to " + mmhg_figure(band.high * kPa) + " mmHg)";
   return text;
 }
 

@@ -4,6 +4,7 @@
 #include <QSignalSpy>
 
 #include "model/core/number_text.hpp"
+#include "model/core/pressure_text.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
@@ -27,8 +28,7 @@ TEST(ChamberTable, HasARowForEachChamberWithTheFiguresOfTheShownState) {
       EXPECT_EQ(cell(model, row, ChamberTableModel::kChamber).toStdString(), figures.chamber);
       EXPECT_EQ(cell(model, row, ChamberTableModel::kForce).toStdString(),
                 fixed_text(figures.force / newton, 1) + " N");
-      EXPECT_EQ(cell(model, row, ChamberTableModel::kPeak).toStdString(),
-                fixed_text(figures.peak / kPa, 1) + " kPa (" + fixed_text(figures.peak / mmHg, 0) + " mmHg)");
+      EXPECT_EQ(cell(model, row, ChamberTableModel::kPeak).toStdString(), pressure_text(figures.peak));
     }
   }
 }

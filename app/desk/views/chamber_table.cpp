@@ -9,6 +9,7 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/pressure_figures.hpp"
 #include "model/io/csv_writer.hpp"
 
 namespace wrapgauge {
@@ -47,7 +48,8 @@ QString number(double value, int decimals) {
 
 // Both units one below the other; the head of the column says which.
 QString pressure_lines(Pressure pressure, PressureUnit first) {
-  const QString kilopascal = number(pressure / kPa, 1), millimetres = number(pressure / mmHg, 0);
+  const QString kilopascal = QString::fromStdString(kpa_figure(pressure)),
+                millimetres = QString::fromStdString(mmhg_figure(pressure));
   return first == PressureUnit::kKilopascal ? kilopascal + "\n(" + millimetres + ")"
                                             : millimetres + "\n(" + kilopascal + ")";
 }
