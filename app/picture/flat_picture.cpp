@@ -1,8 +1,10 @@
+#include "app/picture/flat_picture.hpp"
+
 #include <algorithm>
 
-#include "app/picture/flat_picture.hpp"
 #include "app/picture/legend.hpp"
 #include "model/core/pressure_figures.hpp"
+#include "model/geometry/innermost_point.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -95,9 +97,10 @@ void label_chamber(const ChamberFigures& figures, const QPointF& centre, const Q
 std::vector<QPointF> label_chambers(const Estimate& estimate, const Sheet2& sheet, MapLabels& labels) {
   std::vector<QPointF> centres;
   for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
-    const Bounds2 box = bounds(estimate.setup.layout.chambers[c].boundary_m);
+    const Polygon& boundary_m = estimate.setup.layout.chambers[c].boundary_m;
+    const Bounds2 box = bounds(boundary_m);
     const Vec2 size = 0.9 * sheet.pixels_per_m * (box.high - box.low);
-    centres.push_back(sheet.on_picture(0.5 * (box.low + box.high)));
+    centres.push_back(sheet.on_picture(innermost_point_m(boundary_m)));
     label_chamber(estimate.figures.chambers[c], centres.back(), {size.x(), size.y()}, labels);
   }
   return centres;
@@ -149,9 +152,8 @@ void draw_flat(const Estimate& estimate, const QRectF& area, int label_pixels, Q
   painter.drawImage(area.topLeft(), map_image(estimate, map_scene(estimate), sheet, contour));
   MapLabels labels(painter);
   for (const Chamber& chamber : estimate.setup.layout.chambers) {
-    const Bounds2 box = bounds(chamber.boundary_m);
-    labels.put(sheet.on_picture(0.5 * (box.low + box.high)), QString::fromStdString(chamber.name).split(' '),
-               label_pixels);
+    labels.put(sheet.on_picture(innermost_point_m(chamber.boundary_m)),
+               QString::fromStdString(chamber.name).split(' '), label_pixels);
   }
 }
 

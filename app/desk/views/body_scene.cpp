@@ -8,7 +8,7 @@
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/layout_lines.hpp"
 #include "app/picture/colour_map.hpp"
-#include "model/geometry/polygon.hpp"
+#include "model/geometry/innermost_point.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -121,8 +121,7 @@ void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_
 void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
                         ScenePart& part) {
   for (const Chamber& chamber : layout.chambers) {
-    const Bounds2 box = bounds(chamber.boundary_m);
-    const Vec2 middle = 0.5 * (box.low + box.high);
+    const Vec2 middle = innermost_point_m(chamber.boundary_m);
     Eigen::Index nearest = 0;
     if (flat.vertices_m.rows() == 0) return;
     (flat.vertices_m.rowwise() - middle.transpose()).rowwise().squaredNorm().minCoeff(&nearest);

@@ -104,6 +104,13 @@ void FlatGrips::add_lines() {
                : tr("Second closing line: drag it to change the stretch. What lies beyond overlaps."));
 }
 
+std::vector<QRectF> FlatGrips::line_boxes() const {
+  std::vector<QRectF> boxes;
+  for (const FlatGripItem* item : items_)
+    if (item->grip().kind != Kind::kPoint) boxes.push_back(item->sceneBoundingRect());
+  return boxes;
+}
+
 void FlatGrips::choose_next(int by) {
   if (items_.empty()) return;
   const auto chosen = std::find_if(items_.begin(), items_.end(),

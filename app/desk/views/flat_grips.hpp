@@ -34,6 +34,8 @@ class FlatGrips : public QObject {
   // Of what is chosen or dragged; empty when nothing is.
   QString words() const;
 
+  std::vector<QRectF> line_boxes() const;  // what the closing lines cover of the scene, knobs included
+
   Layout moved_layout(const LayoutGrip& grip, const Vec2& by_m) const;
 
   bool dragging() const;

@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <QPen>
 
+#include "model/geometry/innermost_point.hpp"
+
 namespace wrapgauge {
 
 QPointF on_scene(const Vec2& point_m) {
@@ -200,6 +202,7 @@ std::vector<FlatPartItem*> make_flat_items(const Layout& layout) {
     add({Kind::kChannel, k, 0}, bounds(layout.channels[k].path_m), pens.thin);
   for (std::size_t k = 0; k < layout.chambers.size(); ++k) {
     FlatPartItem* item = add({Kind::kChamber, k, 0}, bounds(layout.chambers[k].boundary_m), pens.edge);
+    item->set_label_at(on_scene(innermost_point_m(layout.chambers[k].boundary_m)));
     add_insets(layout, k, pens, item, items);
   }
   for (std::size_t k = 0; k < layout.inlets.size(); ++k) {

@@ -26,6 +26,9 @@ class FlatPartItem : public QGraphicsPathItem {
   // Corrects a wished move; called while the item is dragged.
   void set_mover(std::function<Vec2(const FlatPartItem&, const Vec2&)> mover) { mover_ = std::move(mover); }
   Vec2 moved_by_m() const { return {1e-3 * pos().x(), -1e-3 * pos().y()}; }
+  // Within a chamber, where its words stand; the item's own millimetres.
+  void set_label_at(const QPointF& place) { label_at_ = place; }
+  const QPointF& label_at() const { return label_at_; }
   void set_look(const QPen& pen, const QPen& chosen);
   void set_marked(bool marked);
 
@@ -39,6 +42,7 @@ class FlatPartItem : public QGraphicsPathItem {
   LayoutPart part_;
   Bounds2 box_m_;
   QPen chosen_;
+  QPointF label_at_;
   bool marked_ = false;
   std::function<Vec2(const FlatPartItem&, const Vec2&)> mover_;
 };

@@ -289,20 +289,38 @@ void FlatView::draw_words(QPainter& painter) {
   draw_plate(painter,
              {8.0 + 0.5 * (metrics.horizontalAdvance(line) + 10), 8.0 + 0.5 * (metrics.height() + 4)}, line,
              look, taken);
-  draw_length_scale(painter, area, 1e3 * transform().m11(), look);
+  taken.push_back(draw_length_scale(painter, area, 1e3 * transform().m11(), look));
+  draw_labels(painter, labels(std::move(taken)), look);
+}
+
+std::vector<FlatLabel> FlatView::labels(std::vector<QRectF> taken) const {
+  for (const QRectF& line : grips_.line_boxes()) taken.push_back(on_view(line));
+  QRectF material;
+  for (const FlatPartItem* item : items_)
+    material |= on_view(item->mapRectToScene(item->path().boundingRect()));
+  LabelRoom room{viewport()->rect(), material, QFontMetricsF(font()), std::move(taken)};
+  std::vector<FlatLabel> labels;
+  for (const FlatPartItem* item : items_)
+    if (item->part().kind == LayoutPart::Kind::kChamber)
+      if (auto label = place_label(labelled(*item), room)) labels.push_back(*std::move(label));
+  return labels;
+}
+
+LabelledShape FlatView::labelled(const FlatPartItem& item) const {
+  const std::size_t chamber = item.part().index;
+  const Chamber& drawn = shown_.layout()->chambers[chamber];
   const auto contact = map_->isVisible() ? shown_.contact(selection_.state()) : nullptr;
-  for (const FlatPartItem* item : items_) {
-    if (item->part().kind != LayoutPart::Kind::kChamber) continue;
-    const std::size_t chamber = item->part().index;
-    std::optional<Pressure> peak;
-    if (contact && chamber < contact->figures.chambers.size()) peak = contact->figures.chambers[chamber].peak;
-    constexpr double kBeside = 10.0;  // the plate's rim
-    const double width = item->path().boundingRect().width() * transform().m11() - kBeside;
-    const QStringList lines = chamber_lines(QString::fromStdString(shown_.layout()->chambers[chamber].name),
-                                            peak, selection_.unit(), metrics, width);
-    draw_plate(painter, mapFromScene(item->mapToScene(item->path().boundingRect().center())),
-               lines.join('\n'), look, taken);
-  }
+  std::optional<Pressure> peak;
+  if (contact && chamber < contact->figures.chambers.size()) peak = contact->figures.chambers[chamber].peak;
+  const QTransform on_view = item.sceneTransform() * viewportTransform();
+  return {on_view.map(item.path()), on_view.map(item.label_at()),
+          [&drawn, peak, unit = selection_.unit(), metrics = QFontMetricsF(font())](double width) {
+            return chamber_lines(QString::fromStdString(drawn.name), peak, unit, metrics, width);
+          }};
+}
+
+QRectF FlatView::on_view(const QRectF& scene) const {
+  return viewportTransform().mapRect(scene);
 }
 
 QImage FlatView::picture() {

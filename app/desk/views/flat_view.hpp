@@ -13,6 +13,7 @@
 
 #include "app/desk/views/flat_grips.hpp"
 #include "app/desk/views/flat_items.hpp"
+#include "app/desk/views/flat_labels.hpp"
 #include "app/desk/views/shown_plan.hpp"
 
 namespace wrapgauge {
@@ -29,6 +30,8 @@ class FlatView : public QGraphicsView {
   std::optional<LayoutPart> chosen_part() const;
   void show_all();
   QImage picture();
+  // The words of the chambers, clear of what is `taken`; pixels of the viewport.
+  std::vector<FlatLabel> labels(std::vector<QRectF> taken = {}) const;
   QSize sizeHint() const override { return {560, 480}; }
 
  signals:
@@ -65,6 +68,8 @@ class FlatView : public QGraphicsView {
   Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
   Vec2 snapped(const Bounds2& box_m, const FlatPartItem* except, const Vec2& wished_m);
   void draw_words(QPainter& painter);
+  LabelledShape labelled(const FlatPartItem& chamber) const;
+  QRectF on_view(const QRectF& scene) const;
   QString readout() const;
   FlatPartItem* chosen_item() const;
 

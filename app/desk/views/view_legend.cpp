@@ -119,7 +119,7 @@ QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScen
   return plate;
 }
 
-void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look) {
+QRectF draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look) {
   double length_mm = 0.5;
   for (const double candidate : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0})
     if (candidate * 1e-3 * pixels_per_m <= 110.0) length_mm = candidate;
@@ -137,6 +137,7 @@ void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_
   painter.drawLine(left, right);
   for (const QPointF& end : {left, right}) painter.drawLine(end - QPointF(0, 5), end + QPointF(0, 5));
   painter.drawText(QRectF(right.x() + 8, plate.top(), text + 8, plate.height()), Qt::AlignVCenter, words);
+  return plate;
 }
 
 void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,

@@ -21,8 +21,8 @@ struct LegendLook {
 QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScene& scale,
                             const LegendLook& look);
 int legend_width(const QFont& font, double view_width);
-// In the lower left corner: a round length of about 100 pixels.
-void draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look);
+// In the lower left corner: a round length of about 100 pixels; returns what it covers.
+QRectF draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look);
 // Words on a plate round `centre` unless they would run into `taken`, which they are added to.
 void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
                 std::vector<QRectF>& taken);

@@ -1,0 +1,127 @@
+#include "app/desk/views/flat_labels.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kPlateRim = 10.0;
+
+QRectF round_centre(const QPointF& centre, const QSizeF& size) {
+  return {centre - QPointF(0.5 * size.width(), 0.5 * size.height()), size};
+}
+
+QSizeF plate_size(const QStringList& lines, const QFontMetricsF& metrics) {
+  return metrics.size(0, lines.join('\n')) + QSizeF(kPlateRim, 4.0);
+}
+
+// Of a loop without holes, whatever its sense.
+double area_of(const QPainterPath& path) {
+  double twice = 0.0;
+  for (int k = 0; k + 1 < path.elementCount(); ++k) {
+    const QPointF a = path.elementAt(k), b = path.elementAt(k + 1);
+    twice += a.x() * b.y() - a.y() * b.x();
+  }
+  return 0.5 * std::abs(twice);
+}
+
+// How far the shape goes to both sides of its place for words, on the height of that.
+double width_at(const QPainterPath& path, const QPointF& inside) {
+  double left = path.boundingRect().left(), right = path.boundingRect().right();
+  for (int k = 0; k + 1 < path.elementCount(); ++k) {
+    const QPointF a = path.elementAt(k), b = path.elementAt(k + 1);
+    if ((a.y() > inside.y()) == (b.y() > inside.y())) continue;
+    const double x = a.x() + (inside.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+    (x < inside.x() ? left : right) = x < inside.x() ? std::max(left, x) : std::min(right, x);
+  }
+  return right - left;
+}
+
+bool is_free(const QRectF& plate, const LabelRoom& room) {
+  return room.view.contains(plate) &&
+         std::none_of(room.taken.begin(), room.taken.end(),
+                      [&](const QRectF& taken) { return taken.intersects(plate); });
+}
+
+// Plates round the material, those with the shortest way to the chamber first.
+std::vector<QRectF> places_beside(const QPointF& from, const QSizeF& size, const QRectF& material) {
+  constexpr double kGap = 12.0, kBetween = 6.0;
+  constexpr int kRows = 3, kAside = 3;
+  const QSizeF step = size + QSizeF(kBetween, kBetween);
+  std::vector<QPointF> centres;
+  for (int row = 0; row < kRows; ++row)
+    for (int aside = -kAside; aside <= kAside; ++aside) {
+      const double across = from.x() + 0.5 * aside * step.width(),
+                   up = from.y() + 0.5 * aside * step.height();
+      const double over = kGap + 0.5 * size.height() + row * step.height();
+      const double beside = kGap + 0.5 * size.width() + row * step.width();
+      centres.insert(centres.end(), {{across, material.top() - over},
+                                     {across, material.bottom() + over},
+                                     {material.left() - beside, up},
+                                     {material.right() + beside, up}});
+    }
+  const auto way = [&](const QPointF& centre) { return QLineF(from, centre).length(); };
+  std::stable_sort(centres.begin(), centres.end(),
+                   [&](const QPointF& a, const QPointF& b) { return way(a) < way(b) - 1e-6; });
+  std::vector<QRectF> plates;
+  for (const QPointF& centre : centres) plates.push_back(round_centre(centre, size));
+  return plates;
+}
+
+// Just within the chamber, on the way from the words to its place for them.
+QPointF end_of_leader(const QPainterPath& path, const QPointF& from, const QPointF& inside) {
+  constexpr double kWithin = 5.0;  // pixels
+  const QLineF way(from, inside);
+  for (double at = 0.0; at < way.length(); at += 1.0)
+    if (path.contains(way.pointAt(at / way.length())))
+      return way.pointAt(std::min(1.0, (at + kWithin) / way.length()));
+  return inside;
+}
+
+}  // namespace
+
+std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room) {
+  constexpr double kMostHidden = 0.45;  // of the chamber
+  const auto take = [&](FlatLabel label) {
+    room.taken.push_back(label.plate);
+    return label;
+  };
+  if (!room.view.contains(shape.inside)) return std::nullopt;
+  FlatLabel within{shape.words(width_at(shape.path, shape.inside) - kPlateRim), {}, {}};
+  within.plate = round_centre(shape.inside, plate_size(within.lines, room.metrics));
+  const bool free = is_free(within.plate, room);
+  const double hidden = within.plate.width() * within.plate.height() / std::max(1.0, area_of(shape.path));
+  if (free && hidden <= kMostHidden && shape.path.contains(within.plate)) return take(within);
+  FlatLabel beside{shape.words(room.metrics.horizontalAdvance("00.0 kPa +")), {}, {}};
+  for (const QRectF& plate :
+       places_beside(shape.inside, plate_size(beside.lines, room.metrics), room.material))
+    if (is_free(plate, room)) {
+      beside.plate = plate;
+      beside.points_at = end_of_leader(shape.path, plate.center(), shape.inside);
+      return take(beside);
+    }
+  return free ? std::optional(take(within)) : std::nullopt;
+}
+
+// All leaders first, so that none runs over words.
+void draw_labels(QPainter& painter, const std::vector<FlatLabel>& labels, const LegendLook& look) {
+  constexpr double kDot = 2.5, kLine = 1.2, kHalo = 4.0;
+  for (const FlatLabel& label : labels) {
+    if (!label.points_at) continue;
+    const QLineF leader(label.plate.center(), *label.points_at);
+    painter.setPen(QPen(look.colours.plate, kHalo));
+    painter.drawLine(leader);
+    painter.setPen(QPen(look.colours.ink, kLine));
+    painter.drawLine(leader);
+    painter.setBrush(look.colours.ink);
+    painter.drawEllipse(*label.points_at, kDot, kDot);
+  }
+  std::vector<QRectF> alone;
+  for (const FlatLabel& label : labels) {
+    draw_plate(painter, label.plate.center(), label.lines.join('\n'), look, alone);
+    alone.clear();
+  }
+}
+
+}  // namespace wrapgauge

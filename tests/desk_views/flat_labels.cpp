@@ -1,0 +1,97 @@
+#include "app/desk/views/flat_labels.hpp"
+
+#include <QTest>
+#include <cmath>
+#include <numbers>
+
+#include "app/desk/views/flat_view.hpp"
+#include "small_estimate.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct WithLabels : WithShown {
+  FlatView view{shown, selection};
+
+  std::vector<FlatLabel> labels_at(int width, int height) {
+    view.resize(width, height);
+    view.show();
+    QCoreApplication::processEvents();
+    return view.labels();
+  }
+  QRectF on_view(const Polygon& loop) const {
+    const Bounds2 box = bounds(loop);
+    return view.viewportTransform().mapRect(QRectF(on_scene(box.low), on_scene(box.high)).normalized());
+  }
+};
+
+double area(const QRectF& box) {
+  return box.isEmpty() ? 0.0 : box.width() * box.height();
+}
+
+// 330 degrees of a ring round the origin.
+Polygon open_ring(double inner_m, double outer_m) {
+  constexpr int kPieces = 66;
+  Polygon ring;
+  const auto add = [&](int k, double radius_m) {
+    const double angle = 330.0 / 180.0 * std::numbers::pi * k / kPieces;
+    ring.emplace_back(radius_m * std::cos(angle), radius_m * std::sin(angle));
+  };
+  for (int k = 0; k <= kPieces; ++k) add(k, outer_m);
+  for (int k = kPieces; k >= 0; --k) add(k, inner_m);
+  return ring;
+}
+
+std::shared_ptr<const Layout> ring_round_a_pad() {
+  auto layout = std::make_shared<Layout>();
+  layout->outline_m = box_m(-0.06, -0.06, 0.06, 0.06);
+  layout->chambers = {{"pad", box_m(-0.015, -0.015, 0.015, 0.015), {}, {}},
+                      {"ring", open_ring(0.025, 0.05), {}, {}}};
+  return layout;
+}
+
+TEST(FlatLabels, StandWithinLargeChambers) {
+  WithLabels with;
+  with.shown.show_estimate(two_chamber_estimate());
+  const auto labels = with.labels_at(700, 600);
+  ASSERT_EQ(labels.size(), 2U);
+  for (std::size_t c = 0; c < labels.size(); ++c) {
+    EXPECT_FALSE(labels[c].points_at);
+    EXPECT_TRUE(with.on_view(two_chamber_plan().layout.chambers[c].boundary_m).contains(labels[c].plate));
+  }
+}
+
+TEST(FlatLabels, LeaveSmallChambersToBeSeenAndPointAtThem) {
+  WithLabels with;
+  with.shown.show_estimate(two_chamber_estimate());
+  with.labels_at(400, 400);
+  for (int k = 0; k < 8; ++k) QTest::keyClick(&with.view, Qt::Key_Minus);
+  const auto labels = with.view.labels();
+  ASSERT_EQ(labels.size(), 2U);
+  for (std::size_t c = 0; c < labels.size(); ++c) {
+    EXPECT_FALSE(labels[0].plate.intersects(labels[1].plate));
+    for (const Chamber& chamber : two_chamber_plan().layout.chambers) {
+      const QRectF box = with.on_view(chamber.boundary_m);
+      EXPECT_LE(area(labels[c].plate & box), 0.45 * area(box)) << chamber.name << " is hidden";
+    }
+    ASSERT_TRUE(labels[c].points_at);
+    EXPECT_TRUE(
+        with.on_view(two_chamber_plan().layout.chambers[c].boundary_m).contains(*labels[c].points_at));
+    EXPECT_TRUE(labels[c].lines.last().endsWith("kPa")) << "a number without its unit";
+  }
+}
+
+TEST(FlatLabels, ARingAndThePadWithinItAreBothNamed) {
+  WithLabels with;
+  const auto layout = ring_round_a_pad();
+  with.shown.show_layout(layout);
+  const auto labels = with.labels_at(700, 700);
+  ASSERT_EQ(labels.size(), 2U);
+  EXPECT_EQ(labels[1].lines, QStringList{"ring"});
+  const QTransform back = with.view.viewportTransform().inverted();
+  const QPointF at = back.map(labels[1].plate.center());
+  EXPECT_TRUE(contains(layout->chambers[1].boundary_m, {1e-3 * at.x(), -1e-3 * at.y()}));
+}
+
+}  // namespace
+}  // namespace wrapgauge
