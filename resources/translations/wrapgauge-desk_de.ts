@@ -2041,20 +2041,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Spitze des Kontaktdrucks beim Füllen</translation>
         </message>
         <message>
-            <source>peak over 1 cm²</source>
-            <translation>Spitze über 1 cm²</translation>
-        </message>
-        <message>
-            <source>recorded states</source>
-            <translation>aufgezeichnete Zustände</translation>
-        </message>
-        <message>
-            <source>shown</source>
-            <translation>gezeigt</translation>
-        </message>
-        <message>
             <source>limit ÷ model factor</source>
             <translation>Grenzwert ÷ Modellfaktor</translation>
+        </message>
+        <message>
+            <source>limit</source>
+            <translation>Grenzwert</translation>
         </message>
         <message>
             <source>as far as it goes</source>

@@ -3,9 +3,9 @@
 #include <QChartView>
 #include <QEvent>
 #include <QGraphicsLayout>
+#include <QGraphicsSimpleTextItem>
 #include <QLabel>
 #include <QLegend>
-#include <QLegendMarker>
 #include <QLineSeries>
 #include <QScatterSeries>
 #include <QSignalBlocker>
@@ -14,7 +14,9 @@
 #include <QValueAxis>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
+#include "app/desk/views/nice_axis.hpp"
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
@@ -22,6 +24,8 @@
 
 namespace wrapgauge {
 namespace {
+
+constexpr double kShownDot = 15.0;  // across, pixels
 
 // Predicted pressure at which the limit is met where the last state presses most; 0: none is set.
 Pressure threshold_at_peak(const Estimate& estimate, const StateContact& last) {
@@ -32,16 +36,16 @@ Pressure threshold_at_peak(const Estimate& estimate, const StateContact& last) {
   return Pressure(std::isfinite(threshold) && threshold > 0.0 ? threshold : 0.0);
 }
 
-struct RoundTop {
-  double value = 1.0;
-  int ticks = 6;  // both ends included: numbers between them are round too
-};
+// What stands beside a line of the chart.
+QGraphicsSimpleTextItem* words_on(QChart* chart) {
+  auto* words = new QGraphicsSimpleTextItem(chart);
+  words->setZValue(20.0);  // over the curves
+  return words;
+}
 
-RoundTop round_top(double value) {
-  for (double step = 0.1;; step *= 10.0)
-    for (const auto& [factor, ticks] :
-         {std::pair(1.0, 6), {1.5, 4}, {2.0, 5}, {2.5, 6}, {3.0, 4}, {4.0, 5}, {5.0, 6}, {6.0, 4}, {8.0, 5}})
-      if (factor * step >= value) return {factor * step, ticks};
+// The least end of an axis on which `value` keeps `pixels` of `length` free.
+double leaving_room(double value, double pixels, double length) {
+  return value / std::max(0.5, 1.0 - pixels / std::max(1.0, length));
 }
 
 }  // namespace
@@ -88,13 +92,8 @@ void PathStrip::make_chart() {
   chart->setMargins({2, 2, 8, 2});
   chart->layout()->setContentsMargins(0, 0, 0, 0);
   chart->setBackgroundRoundness(0);
-  curve_->setName(tr("peak over 1 cm²"));
-  states_->setName(tr("recorded states"));
   states_->setMarkerSize(8.0);
-  now_->setName(tr("shown"));
-  now_->setMarkerSize(15.0);
-  limit_->setName(tr("limit ÷ model factor"));
-  holds_->setName(tr("as far as it goes"));
+  now_->setMarkerSize(kShownDot);
   for (QXYSeries* series :
        {static_cast<QXYSeries*>(limit_), static_cast<QXYSeries*>(holds_), static_cast<QXYSeries*>(curve_),
         static_cast<QXYSeries*>(states_), static_cast<QXYSeries*>(now_)})
@@ -105,11 +104,11 @@ void PathStrip::make_chart() {
     series->attachAxis(inside_);
     series->attachAxis(peak_);
   }
-  chart->legend()->setAlignment(Qt::AlignTop);
-  for (QAbstractSeries* series :
-       {static_cast<QAbstractSeries*>(curve_), static_cast<QAbstractSeries*>(states_),
-        static_cast<QAbstractSeries*>(now_)})
-    for (QLegendMarker* marker : chart->legend()->markers(series)) marker->setVisible(false);
+  for (QValueAxis* axis : {inside_, peak_}) axis->setTickType(QValueAxis::TicksDynamic);
+  chart->legend()->hide();  // the lines are named where they run
+  limit_words_ = words_on(chart);
+  holds_words_ = words_on(chart);
+  connect(chart, &QChart::plotAreaChanged, this, &PathStrip::fit_axes);
   connect(states_, &QScatterSeries::clicked, this, [this](const QPointF& at) {
     const auto points = states_->points();
     const auto found = std::find(points.begin(), points.end(), at);
@@ -132,7 +131,7 @@ void PathStrip::take_colours() {
   now_->setPen(QPen(colours.ink, 2.5));
   limit_->setPen(QPen(colours.ink, 2.0));
   holds_->setPen(QPen(colours.ink, 1.6, Qt::DashLine));
-  chart->legend()->setLabelColor(colours.ink);
+  for (QGraphicsSimpleTextItem* words : {limit_words_, holds_words_}) words->setBrush(colours.ink);
   QColor grid = colours.ink;
   grid.setAlpha(45);
   for (QValueAxis* axis : {inside_, peak_}) {
@@ -140,7 +139,6 @@ void PathStrip::take_colours() {
     axis->setTitleBrush(colours.ink);
     axis->setLinePenColor(colours.ink);
     axis->setGridLineColor(grid);
-    axis->setLabelFormat("%g");
   }
 }
 
@@ -160,41 +158,77 @@ void PathStrip::estimate_changed() {
 
 void PathStrip::draw_curve() {
   QList<QPointF> points;
-  double right = 0.0, top = 0.0;
-  for (int state = 0; state < shown_.state_count(); ++state) {
-    const auto contact = shown_.contact(state);
-    if (!contact) continue;
-    points.append({in_unit(contact->inside), in_unit(contact->figures.peak_anywhere)});
-    right = std::max(right, points.back().x());
-    top = std::max(top, points.back().y());
-  }
+  for (int state = 0; state < shown_.state_count(); ++state)
+    if (const auto contact = shown_.contact(state))
+      points.append({in_unit(contact->inside), in_unit(contact->figures.peak_anywhere)});
   curve_->replace(points);
   states_->replace(points);
-  limit_->clear();
-  holds_->clear();
   const auto& estimate = shown_.estimate();
   const auto last = shown_.contact(shown_.state_count() - 1);
-  const double limit = estimate && last ? in_unit(threshold_at_peak(*estimate, *last)) : 0.0;
+  limit_at_ = estimate && last ? in_unit(threshold_at_peak(*estimate, *last)) : 0.0;
   const auto hold = estimate ? estimate->path.limit_point : std::nullopt;
-  if (hold) right = std::max(right, in_unit(hold->pressure));
-  const RoundTop along = round_top(std::max(1.04 * right, 0.1));
-  const RoundTop up = round_top(std::max({1.1 * top, 1.1 * limit, 0.1}));
-  right = along.value;
-  top = up.value;
-  inside_->setTickCount(along.ticks);
-  up_ticks_ = up.ticks;
-  show_ticks();
-  if (limit > 0.0) limit_->replace(QList<QPointF>{{0.0, limit}, {right, limit}});
-  if (hold) holds_->replace(QList<QPointF>{{in_unit(hold->pressure), 0.0}, {in_unit(hold->pressure), top}});
-  limit_->setVisible(limit > 0.0);
-  holds_->setVisible(hold.has_value());
-  inside_->setRange(0.0, right);
-  peak_->setRange(0.0, top);
+  holds_at_ = hold ? in_unit(hold->pressure) : 0.0;
   const QString unit = selection_.unit() == PressureUnit::kKilopascal ? "kPa" : "mmHg";
   inside_->setTitleText(tr("inside, %1").arg(unit));
   peak_->setTitleText(tr("peak, %1").arg(unit));
   view_->setVisible(estimate != nullptr);
+  fit_axes();
   show_state();
+}
+
+// Round numbers as close as there is room for them, and none of the dots cut by the plot's edge. New numbers
+// may be wider or narrower and so change the plot's area, which calls this again.
+void PathStrip::fit_axes() {
+  if (std::exchange(fitting_, true)) return;
+  const QRectF plot = view_->chart()->plotArea();
+  const double line = fontMetrics().height(), dot = 0.5 * kShownDot + 2.0;
+  double right = std::max(0.1, holds_at_),
+         top = leaving_room(std::max(0.1, limit_at_), line + 4.0, plot.height());
+  for (const QPointF& point : curve_->points()) {
+    right = std::max(right, point.x());
+    top = std::max(top, leaving_room(point.y(), dot, plot.height()));
+  }
+  const auto fit = [&](QValueAxis* axis, double least_top, double length, double room) {
+    const NiceAxis nice = nice_axis(least_top, std::clamp(static_cast<int>(length / room), 1, 6));
+    const double rim = nice.top() * dot / std::max(4.0 * dot, length - 2.0 * dot);
+    axis->setLabelFormat(QStringLiteral("%.%1f").arg(nice.decimals));
+    axis->setTickInterval(nice.step);
+    axis->setRange(-rim, nice.top() + rim);
+  };
+  fit(inside_, right, plot.width(), 3.0 * line);
+  fit(peak_, top, plot.height(), 1.6 * line);
+  draw_lines();
+  fitting_ = false;
+}
+
+void PathStrip::draw_lines() {
+  limit_->setVisible(limit_at_ > 0.0);
+  limit_->replace(QList<QPointF>{{inside_->min(), limit_at_}, {inside_->max(), limit_at_}});
+  holds_->setVisible(holds_at_ > 0.0);
+  holds_->replace(QList<QPointF>{{holds_at_, peak_->min()}, {holds_at_, peak_->max()}});
+  name_lines();
+}
+
+// The limit above its left end, where the curve still lies low; how far it goes beside the foot of its line.
+void PathStrip::name_lines() {
+  constexpr double kBeside = 4.0;
+  const QRectF plot = view_->chart()->plotArea();
+  const auto name = [&](QGraphicsSimpleTextItem* words, bool visible, const QStringList& texts) {
+    words->setVisible(visible);
+    for (const QString& text : texts) {
+      words->setText(text);
+      if (words->boundingRect().width() + 2.0 * kBeside < plot.width()) return words->boundingRect();
+    }
+    return words->boundingRect();
+  };
+  const QRectF limit = name(limit_words_, limit_at_ > 0.0, {tr("limit ÷ model factor"), tr("limit")});
+  const QPointF at = view_->chart()->mapToPosition({0.0, limit_at_}, limit_);
+  limit_words_->setPos(plot.left() + kBeside, at.y() - limit.height() - 1.0);
+  const QRectF holds = name(holds_words_, holds_at_ > 0.0, {tr("as far as it goes")});
+  const QPointF foot = view_->chart()->mapToPosition({holds_at_, 0.0}, holds_);
+  const bool left = foot.x() - plot.left() > holds.width() + 2.0 * kBeside;
+  holds_words_->setPos(left ? foot.x() - holds.width() - kBeside : foot.x() + kBeside,
+                       plot.bottom() - holds.height() - 1.0);
 }
 
 void PathStrip::show_state() {
@@ -221,23 +255,14 @@ QImage PathStrip::picture() {
   return view_->grab().toImage();
 }
 
-// Where there is little room the curve takes it all; the words above say what it shows.
+// Where there is little room the names of the axes are written small.
 void PathStrip::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  inside_->setTitleVisible(roomy());
-  peak_->setTitleVisible(roomy());
-  show_ticks();
-  view_->chart()->legend()->setVisible(roomy());
-}
-
-bool PathStrip::roomy() const {
-  return height() > 15 * fontMetrics().height();
-}
-
-// Numbers that stand closer than a line of text would be cut to dots.
-void PathStrip::show_ticks() {
-  const double room = view_->chart()->plotArea().height() / std::max(1.0, 1.6 * fontMetrics().height());
-  peak_->setTickCount(room >= up_ticks_ ? up_ticks_ : room >= 3.0 ? 3 : 2);
+  const bool roomy = height() > 15 * fontMetrics().height();
+  QFont names = font();
+  names.setBold(roomy);
+  if (!roomy) names.setPointSizeF(0.85 * names.pointSizeF());
+  for (QValueAxis* axis : {inside_, peak_}) axis->setTitleFont(names);
 }
 
 void PathStrip::changeEvent(QEvent* event) {

@@ -8,6 +8,7 @@
 
 class QChart;
 class QChartView;
+class QGraphicsSimpleTextItem;
 class QLabel;
 class QLineSeries;
 class QScatterSeries;
@@ -34,8 +35,9 @@ class PathStrip : public QWidget {
   void draw_curve();
   void show_state();
   void take_colours();
-  bool roomy() const;
-  void show_ticks();
+  void fit_axes();
+  void draw_lines();
+  void name_lines();
   double in_unit(Pressure pressure) const;
 
   const ShownPlan& shown_;
@@ -46,7 +48,9 @@ class PathStrip : public QWidget {
   QLineSeries *curve_, *limit_, *holds_;
   QScatterSeries *states_, *now_;
   QValueAxis *inside_, *peak_;
-  int up_ticks_ = 6;  // that suit the numbers; fewer stand where there is no room
+  QGraphicsSimpleTextItem *limit_words_ = nullptr, *holds_words_ = nullptr;
+  double limit_at_ = 0.0, holds_at_ = 0.0;  // in the shown unit; 0: none
+  bool fitting_ = false;
 };
 
 }  // namespace wrapgauge

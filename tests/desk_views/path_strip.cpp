@@ -1,0 +1,89 @@
+#include "app/desk/views/path_strip.hpp"
+
+#include <QChart>
+#include <QChartView>
+#include <QGraphicsTextItem>
+#include <QScatterSeries>
+#include <QValueAxis>
+
+#include "app/desk/views/nice_axis.hpp"
+#include "small_estimate.hpp"
+
+namespace wrapgauge {
+namespace {
+
+TEST(NiceAxis, EndsAtARoundNumberInRoundSteps) {
+  const NiceAxis wide = nice_axis(3.2, 6), narrow = nice_axis(3.2, 2);
+  EXPECT_DOUBLE_EQ(wide.step, 1.0);
+  EXPECT_EQ(wide.steps, 4);
+  EXPECT_EQ(wide.decimals, 0);
+  EXPECT_DOUBLE_EQ(narrow.step, 2.0);
+  EXPECT_EQ(narrow.steps, 2);
+}
+
+TEST(NiceAxis, WritesAsManyDecimalsAsAnyOfItsNumbersNeeds) {
+  EXPECT_EQ(nice_axis(1.25, 5).decimals, 2);  // 0.25, 0.50 ...
+  EXPECT_EQ(nice_axis(12.0, 5).decimals, 1);  // 2.5, 5.0 ...
+  EXPECT_EQ(nice_axis(9.9, 1).decimals, 0);   // 10
+  EXPECT_EQ(nice_axis(0.99, 1).decimals, 0);  // 1
+  EXPECT_EQ(nice_axis(0.3, 3).decimals, 1);
+}
+
+TEST(NiceAxis, ReachesWhatIsAskedInNoMoreStepsThanAllowed) {
+  for (const double least_top : {0.1, 0.37, 1.0, 2.5, 2.51, 19.0, 300.0})
+    for (int most = 1; most <= 6; ++most) {
+      const NiceAxis axis = nice_axis(least_top, most);
+      EXPECT_GE(axis.top(), least_top * (1.0 - 1e-6));
+      EXPECT_LE(axis.steps, most);
+      EXPECT_LT(axis.top() - axis.step, least_top);
+    }
+}
+
+struct WithStrip : WithShown {
+  PathStrip strip{shown, selection};
+  QChart* chart = strip.findChild<QChartView*>()->chart();
+
+  bool open(int width, int height) {
+    if (!show_all_states(two_chamber_estimate())) return false;
+    strip.resize(width, height);
+    strip.show();
+    for (int k = 0; k < 5; ++k) QCoreApplication::processEvents();
+    return true;
+  }
+};
+
+TEST(PathStrip, NamesAxesAndLinesAtAnySize) {
+  for (const QSize& size : {QSize(200, 190), QSize(600, 320)}) {
+    WithStrip with;
+    ASSERT_TRUE(with.open(size.width(), size.height()));
+    for (const QAbstractAxis* axis : with.chart->axes()) {
+      EXPECT_TRUE(axis->isTitleVisible());
+      EXPECT_TRUE(axis->titleText().endsWith("kPa"));
+    }
+    for (const QGraphicsItem* item : with.chart->scene()->items())
+      if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item); text && text->isVisible())
+        EXPECT_FALSE(text->toPlainText().contains("...")) << "cut at " << size.width();
+  }
+}
+
+TEST(PathStrip, NoDotIsCutByTheEdgeOfThePlot) {
+  for (const QSize& size : {QSize(200, 190), QSize(600, 320)}) {
+    WithStrip with;
+    ASSERT_TRUE(with.open(size.width(), size.height()));
+    const QRectF plot = with.chart->plotArea();
+    int dots = 0;
+    for (QAbstractSeries* series : with.chart->series())
+      if (auto* scatter = qobject_cast<QScatterSeries*>(series))
+        for (const QPointF& point : scatter->points()) {
+          const double reach = 0.5 * scatter->markerSize();
+          const QPointF at = with.chart->mapToPosition(point, scatter);
+          EXPECT_TRUE(plot.adjusted(reach, reach, -reach, -reach).contains(at))
+              << point.x() << " " << point.y();
+          ++dots;
+        }
+    EXPECT_EQ(dots, with.shown.state_count() + 1);
+  }
+}
+
+}  // namespace
+}  // namespace wrapgauge
