@@ -69,6 +69,29 @@ TEST(ChamberTable, NeedsNoSidewaysScrollingInANarrowWindow) {
   EXPECT_GT(model->data(finding, Qt::AccessibleTextRole).toString().size(), 11);  // the whole sentence
 }
 
+TEST(ChamberTable, ShowsWholeFindingsWhereThereIsRoomForThem) {
+  WithShown with;
+  ChamberTable table(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  table.resize(900, 500);
+  table.show();
+  QCoreApplication::processEvents();
+  const int column = ChamberTableModel::kFinding;
+  for (int row = 0; row < 2; ++row) {
+    const QModelIndex cell = table.model()->index(row, column);
+    QFont drawn = table.font();
+    drawn.setBold(cell.data(Qt::FontRole).isValid());
+    const QRect needed = QFontMetrics(drawn).boundingRect(QRect(0, 0, table.columnWidth(column) - 8, 1000),
+                                                          Qt::TextWordWrap, cell.data().toString());
+    EXPECT_GE(table.rowHeight(row), needed.height());
+  }
+  const int tall = table.rowHeight(0) + table.rowHeight(1);
+  EXPECT_LE(tall, table.viewport()->height());
+  table.resize(900, 120);
+  QCoreApplication::processEvents();
+  EXPECT_LE(table.rowHeight(0) + table.rowHeight(1), tall);
+}
+
 TEST(ChamberTable, CopiesALineForEachChamberUnderTheHeadings) {
   WithShown with;
   const ChamberTableModel model(with.shown, with.selection);

@@ -240,11 +240,9 @@ int ChamberTable::wanted_width(int column) const {
 // Once an estimate, not once a state: measuring words costs more than drawing them. The findings take what
 // room is left.
 void ChamberTable::fit_cells() {
-  constexpr int kLines = 2;
   for (int c = ChamberTableModel::kChamber; c < ChamberTableModel::kFinding; ++c)
     setColumnWidth(c, wanted_width(c));
   fit_findings();
-  verticalHeader()->setDefaultSectionSize(kLines * fontMetrics().lineSpacing() + 6);
 }
 
 void ChamberTable::resizeEvent(QResizeEvent* event) {
@@ -256,6 +254,36 @@ void ChamberTable::fit_findings() {
   constexpr int kSentenceLetters = 18;
   const int room = columnWidth(ChamberTableModel::kFinding);
   model_.show_findings_short(room < kSentenceLetters * fontMetrics().averageCharWidth());
+  fit_rows();
+}
+
+// Two lines a row, then a line more for each row in turn whose sentence goes on, as long as all rows find
+// room.
+void ChamberTable::fit_rows() {
+  constexpr int kLeastLines = 2, kRim = 6;
+  const int line = fontMetrics().lineSpacing(), least = kLeastLines * line + kRim;
+  std::vector<int> wanted, height(static_cast<std::size_t>(model_.rowCount()), least);
+  for (int row = 0; row < model_.rowCount(); ++row) wanted.push_back(finding_lines(row) * line + kRim);
+  int spare = viewport()->height() - model_.rowCount() * least;
+  for (bool given = true; std::exchange(given, false);)
+    for (std::size_t row = 0; row < height.size(); ++row) {
+      if (height[row] >= wanted[row] || spare < line) continue;
+      height[row] += line;
+      spare -= line;
+      given = true;
+    }
+  verticalHeader()->setDefaultSectionSize(least);
+  for (std::size_t row = 0; row < height.size(); ++row) setRowHeight(static_cast<int>(row), height[row]);
+}
+
+int ChamberTable::finding_lines(int row) const {
+  constexpr int kBeside = 8;
+  const QModelIndex cell = model_.index(row, ChamberTableModel::kFinding);
+  const QVariant drawn = model_.data(cell, Qt::FontRole);
+  const QFontMetrics metrics(drawn.isValid() ? drawn.value<QFont>().resolve(font()) : font());
+  const QRect room(0, 0, columnWidth(ChamberTableModel::kFinding) - kBeside, 100 * metrics.lineSpacing());
+  return metrics.boundingRect(room, Qt::TextWordWrap, model_.data(cell).toString()).height() /
+         metrics.lineSpacing();
 }
 
 void ChamberTable::take_selection() {

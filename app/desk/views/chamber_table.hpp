@@ -62,6 +62,8 @@ class ChamberTable : public QTableView {
   int wanted_width(int column) const;
   void fit_cells();
   void fit_findings();
+  void fit_rows();
+  int finding_lines(int row) const;  // of its sentence, in the width there is
 
   ChamberTableModel model_;
   Selection& selection_;
