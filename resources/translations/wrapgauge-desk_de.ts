@@ -1160,12 +1160,16 @@
             <translation>Nichts ist gewählt.</translation>
         </message>
         <message>
-            <source>%1: left %2, lower edge %3, %4 × %5 mm</source>
-            <translation>%1: links %2, unterer Rand %3, %4 × %5 mm</translation>
+            <source>%1: %2 mm wide, %3 mm high</source>
+            <translation>%1: %2 mm breit, %3 mm hoch</translation>
         </message>
         <message>
-            <source>; moved by %1, %2 mm</source>
-            <translation>; verschoben um %1, %2 mm</translation>
+            <source>left edge at x %1 mm, lower edge at y %2 mm</source>
+            <translation>linker Rand bei x %1 mm, unterer Rand bei y %2 mm</translation>
+        </message>
+        <message>
+            <source>moved by x %1 mm, y %2 mm</source>
+            <translation>verschoben um x %1 mm, y %2 mm</translation>
         </message>
         <message>
             <source>No layout yet. Read a drawing or make a layout in the step Layout.</source>

@@ -57,6 +57,14 @@ TEST(FlatView, ArrowKeysMoveTheChosenPartByAMillimetre) {
   EXPECT_NEAR((moved[1][1].value<Vec2>() - Vec2(0.0, 5e-3)).norm(), 0.0, 1e-12);
 }
 
+TEST(FlatView, TellsSizeAndPlaceOfTheChosenPartWithTheirUnits) {
+  WithFlatView with;
+  with.open();
+  with.view.choose_part(LayoutPart{LayoutPart::Kind::kChamber, 1, 0});  // 3 to 30 mm, -20 to 20 mm
+  EXPECT_EQ(with.view.accessibleDescription(),
+            "chamber right: 27.0 mm wide, 40.0 mm high\nleft edge at x 3.0 mm, lower edge at y -20.0 mm");
+}
+
 TEST(FlatView, PageDownGoesThroughEveryPartAndBackToTheFirst) {
   WithFlatView with;
   with.open();

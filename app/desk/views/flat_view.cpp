@@ -249,11 +249,12 @@ QString FlatView::readout() const {
   const Vec2 by = item->moved_by_m();
   const Bounds2& box = item->box_m();
   const Vec2 low = box.low + by, size = box.high - box.low;
-  QString words = tr("%1: left %2, lower edge %3, %4 × %5 mm")
-                      .arg(flat_part_name(*shown_.layout(), item->part()), millimetres(low.x()),
-                           millimetres(low.y()), millimetres(size.x()), millimetres(size.y()));
-  if (by.norm() > 0.0) words += tr("; moved by %1, %2 mm").arg(millimetres(by.x()), millimetres(by.y()));
-  return words;
+  QStringList lines{
+      tr("%1: %2 mm wide, %3 mm high")
+          .arg(flat_part_name(*shown_.layout(), item->part()), millimetres(size.x()), millimetres(size.y())),
+      tr("left edge at x %1 mm, lower edge at y %2 mm").arg(millimetres(low.x()), millimetres(low.y()))};
+  if (by.norm() > 0.0) lines += tr("moved by x %1 mm, y %2 mm").arg(millimetres(by.x()), millimetres(by.y()));
+  return lines.join('\n');
 }
 
 void FlatView::drawForeground(QPainter* painter, const QRectF&) {
@@ -285,10 +286,10 @@ void FlatView::draw_words(QPainter& painter) {
   std::vector<QRectF> taken;
   const QString words =
       chosen_item() || grips_.chosen() ? readout() : tr("Proximal is up; x runs round the limb.");
-  const QString line = metrics.elidedText(words, Qt::ElideRight, area.width() - 32);
-  draw_plate(painter,
-             {8.0 + 0.5 * (metrics.horizontalAdvance(line) + 10), 8.0 + 0.5 * (metrics.height() + 4)}, line,
-             look, taken);
+  const QString lines = broken_lines(words, metrics, area.width() - 32.0).join('\n');
+  const QSizeF size = metrics.size(0, lines);
+  draw_plate(painter, {8.0 + 0.5 * (size.width() + 10.0), 8.0 + 0.5 * (size.height() + 4.0)}, lines, look,
+             taken);
   taken.push_back(draw_length_scale(painter, area, 1e3 * transform().m11(), look));
   draw_labels(painter, labels(std::move(taken)), look);
 }

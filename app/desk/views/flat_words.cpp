@@ -1,31 +1,32 @@
 #include "app/desk/views/flat_words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "app/desk/views/pressure_words.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
-namespace {
 
-QStringList broken(const QString& name, const QFontMetricsF& metrics, double width) {
-  if (metrics.horizontalAdvance(name) <= width) return {name};
+QStringList broken_lines(const QString& words, const QFontMetricsF& metrics, double width) {
   QStringList lines;
-  for (const QString& word : name.split(' ', Qt::SkipEmptyParts)) {
-    const QString longer = lines.isEmpty() ? word : lines.last() + ' ' + word;
-    if (!lines.isEmpty() && metrics.horizontalAdvance(longer) <= width)
-      lines.last() = longer;
-    else
-      lines += word;
+  for (const QString& line : words.split('\n')) {
+    QString filled;
+    for (const QString& word : line.split(' ', Qt::SkipEmptyParts)) {
+      const QString longer = filled.isEmpty() ? word : filled + ' ' + word;
+      if (!filled.isEmpty() && metrics.horizontalAdvance(longer) > width)
+        lines += std::exchange(filled, word);
+      else
+        filled = longer;
+    }
+    lines += filled;
   }
   return lines;
 }
 
-}  // namespace
-
 QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, PressureUnit first,
                           const QFontMetricsF& metrics, double width) {
-  QStringList lines = broken(name, metrics, width);
+  QStringList lines = broken_lines(name, metrics, width);
   if (peak) {
     const QString whole = pressure_words(*peak, first);
     QString shown = whole;
