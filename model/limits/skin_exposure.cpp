@@ -191,18 +191,18 @@ std::vector<Finding> exposure_findings(const LimitSet& limits, const SkinExposur
   std::vector<Finding> out;
   const LimitRow& row = exposure.worst_row;
   if (exposure.worst_share > 0.0)
-    out.push_back({exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote, "exposure",
-                   "Over the session of " + time_text(exposure.worst.session) +
-                       " the most pressed place, under " + exposure.worst_part + ", takes " +
-                       fixed_text(exposure.worst.product / kPa_min, 1) + " kPa min (" +
-                       fixed_text(exposure.worst.product / (mmHg * minute), 0) +
-                       " mmHg min) after the model factor, " + fixed_text(100.0 * exposure.worst_share, 0) +
-                       " % of the " + fixed_text(allowed_product(row) / kPa_min, 1) +
-                       " kPa min that limit and longest time on come to (" + row.status +
-                       "); pressure times time is bookkeeping and no proof. Look at the skin after " +
-                       time_text(exposure.first_check) + " and rest it for " +
-                       time_text(exposure.rest_after) + " or more after the session.",
-                   exposure.worst_share});
+    out.push_back(
+        {exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote, "exposure",
+         "Over the session of " + time_text(exposure.worst.session) + " the most pressed place, under " +
+             exposure.worst_part + ", takes as much pressure times time as " +
+             pressure_text(exposure.worst.product / minute) +
+             " held for one minute, after the model factor: " + fixed_text(100.0 * exposure.worst_share, 0) +
+             " % of what limit and longest time on come to (" + pressure_text(allowed_product(row) / minute) +
+             " held for one minute; " + row.status +
+             "); pressure times time is bookkeeping and no proof. Look at the skin after " +
+             time_text(exposure.first_check) + " and rest it for " + time_text(exposure.rest_after) +
+             " or more after the session.",
+         exposure.worst_share});
   if (!exposure.broken.empty()) {
     std::string words;
     for (const BrokenTime& broken : exposure.broken) words += (words.empty() ? "" : "; ") + broken.words;

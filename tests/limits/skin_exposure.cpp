@@ -84,7 +84,7 @@ TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
   };
   EXPECT_TRUE(has(Severity::kAboveLimit, "pressed for 9 min without a break where 60 s is the longest"));
   EXPECT_TRUE(has(Severity::kWarn, "still presses up to 1.5 kPa (11 mmHg)"));
-  EXPECT_TRUE(has(Severity::kNote, "takes 18.0 kPa min (135 mmHg min) after the model factor"));
+  EXPECT_TRUE(has(Severity::kNote, "as 18.0 kPa (135 mmHg) held for one minute, after the model factor"));
 }
 
 // Two inlets in turn: a weld between them follows whichever is higher, so it is on for twice as long.
