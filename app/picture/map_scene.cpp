@@ -75,8 +75,9 @@ void LimitContour::add(const std::array<RasterVertex, 3>& corner) {
 }
 
 void LimitContour::draw(Raster& raster, double lift) const {
-  for (const auto& [from, to] : pieces_) raster.line(from, to, 4.6, QColor(255, 255, 255), lift);
-  for (const auto& [from, to] : pieces_) raster.line(from, to, 2.2, QColor(20, 10, 25), lift);
+  const double halo = 4.6 * raster.pixel_ratio(), line = 2.2 * raster.pixel_ratio();
+  for (const auto& [from, to] : pieces_) raster.line(from, to, halo, QColor(255, 255, 255), lift);
+  for (const auto& [from, to] : pieces_) raster.line(from, to, line, QColor(20, 10, 25), lift);
 }
 
 std::vector<RasterPoint> LimitContour::middles() const {

@@ -41,21 +41,23 @@ PixelBox box_of(std::initializer_list<RasterPoint> points, double margin, int wi
 
 }  // namespace
 
-Raster::Raster(int width, int height, double top_pressure)
+Raster::Raster(int width, int height, double top_pressure, double pixel_ratio)
     : width_(width * kSuper),
       height_(height * kSuper),
       top_pressure_(top_pressure),
+      pixel_ratio_(pixel_ratio),
       depth_(static_cast<std::size_t>(width_) * height_, -std::numeric_limits<float>::infinity()),
       pixels_(static_cast<std::size_t>(width_) * height_, qRgba(0, 0, 0, 0)) {
   for (int i = 0; i < 256; ++i) colours_[i] = map_colour(i / 255.0).rgb();
 }
 
 QRgb Raster::surface_colour(double pressure, double load, double shade, int x, int y) const {
-  constexpr int kHatchPeriod = 20, kHatchWidth = 4;
+  const int hatch_period = static_cast<int>(20.0 * pixel_ratio_),
+            hatch_width = static_cast<int>(4.0 * pixel_ratio_);
   if (pressure <= 0.0) return shaded(qRgb(205, 205, 205), shade);
   const double share = std::clamp(pressure / top_pressure_, 0.0, 1.0);
   const QRgb colour = colours_[static_cast<std::size_t>(std::lround(255.0 * share))];
-  if (load > 1.0 && (x + y) % kHatchPeriod < kHatchWidth)
+  if (load > 1.0 && (x + y) % hatch_period < hatch_width)
     return map_lightness(share) < kDarkLightness ? qRgb(250, 250, 250) : qRgb(25, 20, 30);
   return shaded(colour, shade);
 }

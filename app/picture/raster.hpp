@@ -24,8 +24,11 @@ inline constexpr double kLineLift = 3.0;  // pixels: lines on the skin are not h
 
 class Raster {
  public:
-  // `top_pressure`: the pressure of the darkest colour.
-  Raster(int width, int height, double top_pressure);
+  // `top_pressure`: the pressure of the darkest colour. `pixel_ratio`: of a screen; hatch and limit are as
+  // much wider.
+  Raster(int width, int height, double top_pressure, double pixel_ratio = 1.0);
+
+  double pixel_ratio() const { return pixel_ratio_; }
 
   void triangle(const RasterVertex& a, const RasterVertex& b, const RasterVertex& c);
   // Drawn where it lies no deeper than `lift` pixels behind what is there already.
@@ -39,7 +42,7 @@ class Raster {
   QRgb surface_colour(double pressure, double load, double shade, int x, int y) const;
 
   int width_, height_;  // of the supersampled picture
-  double top_pressure_;
+  double top_pressure_, pixel_ratio_;
   std::vector<float> depth_;
   std::vector<QRgb> pixels_;
   std::array<QRgb, 256> colours_;

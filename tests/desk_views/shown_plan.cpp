@@ -81,6 +81,20 @@ TEST(BodyScene, AStaleEstimateIsDimmedAndGivesWayOnlyToALayoutThatLiesDifferentl
   EXPECT_EQ(layout_part(with.shown).surface->pressure_pa.size(), 0);
 }
 
+TEST(BodyScene, LinesOfTheLayoutAndOfTheLimitLieOnTheSheetAndAreLiftedTowardsTheEyeOnly) {
+  auto strict = std::make_shared<Estimate>(*two_chamber_estimate());
+  strict->limits.model_factor = 20.0;  // so that much of both chambers is above a limit
+  WithShown with;
+  ASSERT_TRUE(with.show_all_states(strict));
+  const ScenePart part = contact_part(with.shown, with.shown.state_count() - 1);
+  const SkinSurface sheet(TriangleMesh{part.surface->points_m, part.surface->triangles});
+  ASSERT_GE(part.lines.size(), 5U);  // hatch, halo and contour of the limit, parts and rim of the layout
+  for (const SceneLines& lines : part.lines) {
+    EXPECT_GT(lines.lift_m, 0.0);
+    EXPECT_LT((sheet.nearest(lines.ends_m).points_m - lines.ends_m).rowwise().norm().maxCoeff(), 1e-9);
+  }
+}
+
 TEST(BodyScene, FacesThatAProblemIsAboutAreMarkedAndThoseOfAnotherMeshAreNot) {
   WithShown with;
   with.shown.show_estimate(two_chamber_estimate());

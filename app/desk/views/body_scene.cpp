@@ -13,20 +13,22 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kSurfaceLift_m = 0.8e-3, kLineLift_m = 1.4e-3, kMarkLift_m = 2.0e-3;
+constexpr double kSurfaceLift_m = 0.8e-3;                                           // off the skin
+constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-3;  // towards the eye
 const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
 const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200);
 
 class LineMaker {
  public:
-  LineMaker(double width, const QColor& colour) : width_(width), colour_(colour) {}
+  LineMaker(double width, const QColor& colour, double lift_m)
+      : width_(width), colour_(colour), lift_m_(lift_m) {}
   void add(const Vec3& from, const Vec3& to) {
     ends_.push_back(from);
     ends_.push_back(to);
   }
   void put_into(ScenePart& part) const {
     if (ends_.empty()) return;
-    SceneLines lines{Points3(static_cast<Eigen::Index>(ends_.size()), 3), width_, colour_};
+    SceneLines lines{Points3(static_cast<Eigen::Index>(ends_.size()), 3), width_, colour_, lift_m_};
     for (std::size_t k = 0; k < ends_.size(); ++k) lines.ends_m.row(static_cast<Eigen::Index>(k)) = ends_[k];
     part.lines.push_back(std::move(lines));
   }
@@ -34,11 +36,17 @@ class LineMaker {
  private:
   double width_;
   QColor colour_;
+  double lift_m_;
   std::vector<Vec3> ends_;
 };
 
-Points3 lifted(const SkinPoints& points, double by_m) {
-  return points.points_m + by_m * points.normals;
+// Where the sheet lies: a little off the skin, which its triangles would cut through elsewhere.
+Points3 on_sheet(const SkinPoints& points) {
+  return points.points_m + kSurfaceLift_m * points.normals;
+}
+
+Points3 on_sheet(const SkinSurface& skin) {
+  return skin.mesh().vertices_m + kSurfaceLift_m * skin.normals();
 }
 
 // A closed line on the skin round a place.
@@ -55,8 +63,8 @@ void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, co
     round.row(k) =
         at.points_m.row(0) + radius_m * (std::cos(angle) * along + std::sin(angle) * across).transpose();
   }
-  const Points3 ring = lifted(skin.nearest(round), kMarkLift_m);
-  LineMaker lines(2.2, colour);
+  const Points3 ring = on_sheet(skin.nearest(round));
+  LineMaker lines(2.2, colour, kMarkLift_m);
   for (int k = 0; k < kPieces; ++k) lines.add(ring.row(k), ring.row((k + 1) % kPieces));
   lines.put_into(part);
 }
@@ -75,13 +83,13 @@ void add_sites(const ShownPlan& shown, ScenePart& part) {
 // The border of what lies within a region, edge by edge of the skin's faces.
 void add_no_go(const ShownPlan& shown, ScenePart& part) {
   const TriangleMesh& mesh = shown.skin()->mesh();
-  const Points3 on = mesh.vertices_m + kMarkLift_m * shown.skin()->normals();
+  const Points3 on = on_sheet(*shown.skin());
   for (const SkinRegion& region : shown.regions()) {
     if (!region.no_go) continue;
     Eigen::VectorXd outside(mesh.vertices_m.rows());
     for (Eigen::Index v = 0; v < outside.size(); ++v)
       outside[v] = distance_outside(region, shown.body()->axis, mesh.vertices_m.row(v)).si();
-    LineMaker lines(2.6, kNoGo);
+    LineMaker lines(2.6, kNoGo, kMarkLift_m);
     for (const LayoutLine& line : level_lines(mesh.faces, outside, 1e-6))
       lines.add(line[0].on(on), line[1].on(on));
     lines.put_into(part);
@@ -93,8 +101,8 @@ void add_no_go(const ShownPlan& shown, ScenePart& part) {
 }
 
 void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
-  const Points3 at = lifted(on_skin, kLineLift_m);
-  LineMaker rim(2.0, kRim), inner(1.2, kEdge);
+  const Points3 at = on_sheet(on_skin);
+  LineMaker rim(2.0, kRim, kLineLift_m), inner(1.2, kEdge, kLineLift_m);
   for (const LayoutEdge& edge : layout_edges(flat))
     (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
   inner.put_into(part);
@@ -102,7 +110,7 @@ void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part)
 }
 
 void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, ScenePart& part) {
-  const Points3 at = lifted(on_skin, kMarkLift_m);
+  const Points3 at = on_sheet(on_skin);
   FlatMesh alone;
   std::vector<Eigen::Index> rows;
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
@@ -113,7 +121,7 @@ void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_
   for (std::size_t k = 0; k < rows.size(); ++k)
     alone.triangles.row(static_cast<Eigen::Index>(k)) = flat.triangles.row(rows[k]);
   alone.regions.assign(rows.size(), {});
-  LineMaker lines(4.0, kPicked);
+  LineMaker lines(4.0, kPicked, kMarkLift_m);
   for (const LayoutEdge& edge : layout_edges(alone)) lines.add(at.row(edge.from), at.row(edge.to));
   lines.put_into(part);
 }
@@ -138,16 +146,16 @@ void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on
 void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa, ScenePart& part) {
   constexpr double kHatch_m = 3.0e-3;
   const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
-  const Points3 at = lifted(contact.on_skin, kLineLift_m), above = lifted(contact.on_skin, kMarkLift_m);
-  LineMaker on_dark(1.6, QColor(250, 250, 250)), on_pale(1.6, QColor(25, 20, 30)), halo(5.0, kHalo),
-      contour(2.2, kContour);
+  const Points3 at = on_sheet(contact.on_skin);
+  LineMaker on_dark(1.6, QColor(250, 250, 250), kLineLift_m), on_pale(1.6, QColor(25, 20, 30), kLineLift_m),
+      halo(5.0, kHalo, kHaloLift_m), contour(2.2, kContour, kMarkLift_m);
   for (const LayoutLine& line : hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m)) {
     const double share = line[0].on(contact.map.on_layout_pa)[0] / top_pa;
     (map_lightness(share) < kDarkLightness ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
   }
   for (const LayoutLine& line : level_lines(flat.triangles, load, 1.0)) {
     halo.add(line[0].on(at), line[1].on(at));
-    contour.add(line[0].on(above), line[1].on(above));
+    contour.add(line[0].on(at), line[1].on(at));
   }
   on_dark.put_into(part);
   on_pale.put_into(part);
@@ -165,8 +173,8 @@ bool lies_alike(const Prepared& worn, const Estimate& estimate) {
 // Faces and vertices that a problem is about; those of another mesh are left out.
 void add_marks(const ShownPlan& shown, ScenePart& part) {
   const TriangleMesh& mesh = shown.skin()->mesh();
-  const Points3 at = mesh.vertices_m + kMarkLift_m * shown.skin()->normals();
-  LineMaker lines(3.0, kNoGo);
+  const Points3 at = on_sheet(*shown.skin());
+  LineMaker lines(3.0, kNoGo, kMarkLift_m);
   for (const ProblemPlace& place : shown.marks()) {
     if (place.kind == ProblemPlace::Kind::kVertex && place.index < mesh.vertices_m.rows())
       add_ring(*shown.skin(), mesh.vertices_m.row(place.index), 3e-3, kNoGo, part);
@@ -205,7 +213,7 @@ ScenePart contact_part(const ShownPlan& shown, int state) {
   const StateContact& contact = *shown.contact(state);
   const double top_pa = shown.scale().top_pa;
   ScenePart part;
-  part.surface = WornSurface{lifted(contact.on_skin, kSurfaceLift_m),
+  part.surface = WornSurface{on_sheet(contact.on_skin),
                              contact.on_skin.normals,
                              setup.flat.triangles,
                              contact.map.on_layout_pa,
@@ -221,7 +229,7 @@ ScenePart layout_part(const ShownPlan& shown) {
   if (!shown.skin() || !shown.worn()) return part;
   const Prepared& worn = *shown.worn();
   const SkinPoints on_skin{worn.wrap.worn_m, worn.wrap.outward_at_worn};
-  part.surface = WornSurface{lifted(on_skin, kSurfaceLift_m), on_skin.normals, worn.setup.flat.triangles, {}};
+  part.surface = WornSurface{on_sheet(on_skin), on_skin.normals, worn.setup.flat.triangles, {}};
   add_layout(worn.setup.layout, worn.setup.flat, on_skin, part);
   return part;
 }

@@ -20,11 +20,13 @@ struct WornSurface {
   bool dimmed = false;          // the pressures no longer answer the plan
 };
 
-// Pieces from point to point: rows 2k and 2k + 1.
+// Pieces from point to point: rows 2k and 2k + 1. They lie on the surface they are about and are drawn nearer
+// to the eye by `lift_m`: so they stand off it nowhere, not even where it is seen from the side.
 struct SceneLines {
   Points3 ends_m;
   double width = 1.0;  // pixels
   QColor colour;
+  double lift_m = 0.0;
 };
 
 struct SceneLabel {

@@ -48,20 +48,21 @@ void FlatGripItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
   const QColor blue(0, 120, 215), violet(112, 70, 170);
   const bool lit = chosen_ || hovered_;
   const QColor colour = lit ? blue : violet;
+  const auto pen = [painter](const QPen& drawn) { painter->setPen(on_screen(drawn, *painter)); };
   painter->setBrush(lit ? blue : QColor(Qt::white));
   if (!is_line()) {
-    painter->setPen(cosmetic_pen(colour, 1.6));
+    pen(cosmetic_pen(colour, 1.6));
     painter->drawPath(path());
     return;
   }
   painter->save();
   painter->setBrush(Qt::NoBrush);
-  painter->setPen(cosmetic_pen(QColor(255, 255, 255, 190), 5.0));  // seen on a dark map too
+  pen(cosmetic_pen(QColor(255, 255, 255, 190), 5.0));  // seen on a dark map too
   painter->drawPath(path());
-  painter->setPen(cosmetic_pen(colour, lit ? 3.0 : 2.0, Qt::DashDotLine));
+  pen(cosmetic_pen(colour, lit ? 3.0 : 2.0, Qt::DashDotLine));
   painter->drawPath(path());
   painter->restore();
-  painter->setPen(cosmetic_pen(colour, 1.8));
+  pen(cosmetic_pen(colour, 1.8));
   for (const QPointF& end : {QPointF(path().elementAt(0)), QPointF(path().currentPosition())})
     painter->drawEllipse(end, kKnob_pixels * pixel_, kKnob_pixels * pixel_);
 }

@@ -18,6 +18,11 @@ QPen cosmetic_pen(const QColor& colour, double width, Qt::PenStyle style) {
   return pen;
 }
 
+QPen on_screen(QPen pen, const QPainter& painter) {
+  pen.setWidthF(pen.widthF() * painter.device()->devicePixelRatioF());
+  return pen;
+}
+
 namespace {
 
 QPainterPath path_of(const std::vector<Vec2>& points_m, bool closed) {
@@ -84,11 +89,11 @@ QPainterPath FlatPartItem::shape() const {
 
 void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
   if (marked_) {
-    painter->setPen(cosmetic_pen(QColor(200, 90, 0), 4.0, Qt::DashLine));
+    painter->setPen(on_screen(cosmetic_pen(QColor(200, 90, 0), 4.0, Qt::DashLine), *painter));
     painter->drawPath(path());
   }
   painter->setBrush(brush());
-  painter->setPen(isSelected() ? chosen_ : pen());
+  painter->setPen(on_screen(isSelected() ? chosen_ : pen(), *painter));
   painter->drawPath(path());
 }
 

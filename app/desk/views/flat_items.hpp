@@ -14,6 +14,8 @@ namespace wrapgauge {
 QPointF on_scene(const Vec2& point_m);
 // As wide in pixels at any zoom.
 QPen cosmetic_pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine);
+// Cosmetic pens count the screen's own pixels: as wide in those of the view.
+QPen on_screen(QPen pen, const QPainter& painter);
 
 class FlatPartItem : public QGraphicsPathItem {
  public:

@@ -6,7 +6,8 @@
 
 namespace wrapgauge {
 
-FlatMap flat_map(const Estimate& estimate, const StateContact& contact, double top_pa, double pixels_per_mm) {
+FlatMap flat_map(const Estimate& estimate, const StateContact& contact, double top_pa, double pixels_per_mm,
+                 double pixel_ratio) {
   const FlatMesh& flat = estimate.setup.flat;
   FlatMap map;
   if (flat.vertices_m.rows() == 0) return map;
@@ -15,7 +16,7 @@ FlatMap flat_map(const Estimate& estimate, const StateContact& contact, double t
       QRectF(1e3 * low.x(), -1e3 * high.y(), 1e3 * (high.x() - low.x()), 1e3 * (high.y() - low.y()));
   const int width = static_cast<int>(std::ceil(map.area_mm.width() * pixels_per_mm));
   const int height = static_cast<int>(std::ceil(map.area_mm.height() * pixels_per_mm));
-  Raster raster(std::max(1, width), std::max(1, height), top_pa);
+  Raster raster(std::max(1, width), std::max(1, height), top_pa, pixel_ratio);
   const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
   const double scale = 1e3 * pixels_per_mm;
   const auto vertex = [&](int v) {

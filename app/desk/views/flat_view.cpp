@@ -126,7 +126,7 @@ void FlatView::show_map() {
       const Bounds2 box = bounds(layout->outline_m);
       const double longest_mm = std::max(1.0, 1e3 * (box.high - box.low).maxCoeff());
       const FlatMap map = flat_map(*estimate, *contact, shown_.scale().top_pa,
-                                   std::min(map_scale_, kMostPixels / longest_mm));
+                                   std::min(map_scale_, kMostPixels / longest_mm), devicePixelRatioF());
       picture = QPixmap::fromImage(map.image);
       area = map.area_mm;
     }
@@ -259,7 +259,7 @@ QString FlatView::readout() const {
 
 void FlatView::drawForeground(QPainter* painter, const QRectF&) {
   const auto guide = [&](const QPointF& from, const QPointF& to) {
-    painter->setPen(cosmetic_pen(QColor(0, 120, 215), 1.0, Qt::DashLine));
+    painter->setPen(on_screen(cosmetic_pen(QColor(0, 120, 215), 1.0, Qt::DashLine), *painter));
     painter->drawLine(from, to);
   };
   const QRectF all = sceneRect();

@@ -38,7 +38,7 @@ QImage RasterCanvas::drawn() {
     for (const SceneLines& lines : part->lines)
       for (Eigen::Index k = 0; k + 1 < lines.ends_m.rows(); k += 2)
         raster.line(view.project(lines.ends_m.row(k)), view.project(lines.ends_m.row(k + 1)),
-                    lines.width * ratio, lines.colour, kLift * ratio);
+                    lines.width * ratio, lines.colour, kLift * ratio + lines.lift_m * view.pixels_per_m);
   QPainter(&image).drawImage(0, 0, raster.image());
   return image;
 }

@@ -161,21 +161,32 @@ void SceneActors::add_part(std::shared_ptr<const ScenePart> part, double pixel_r
   for (const SceneLines& lines : part->lines) {
     Surface* made = add();
     fill_lines(lines, pixel_ratio, made->data, made->mapper, made->actor);
+    made->lift_m = lines.lift_m;
+    lift(*made);
   }
   kept.part = std::move(part);
   parts_.push_back(std::move(kept));
 }
 
+// The projection is a parallel one: what is moved towards the eye is seen at the same place.
+void SceneActors::lift(Surface& surface) const {
+  const Vec3 by_m = surface.lift_m * towards_eye_;
+  surface.actor->SetPosition(by_m.x(), by_m.y(), by_m.z());
+}
+
 void SceneActors::look(const LimbView& view) {
   constexpr double kAway_m = 4.0;  // farther than any body reaches
   vtkCamera* camera = renderer_->GetActiveCamera();
-  const Vec3 eye = view.centre_m + kAway_m * view.rows.row(2).transpose();
+  towards_eye_ = view.rows.row(2).transpose();
+  const Vec3 eye = view.centre_m + kAway_m * towards_eye_;
   camera->ParallelProjectionOn();
   camera->SetFocalPoint(view.centre_m.data());
   camera->SetPosition(eye.data());
   camera->SetViewUp(view.rows(1, 0), view.rows(1, 1), view.rows(1, 2));
   camera->SetParallelScale(0.5 * view.height / view.pixels_per_m);
   camera->SetClippingRange(kAway_m - 2.0, kAway_m + 2.0);
+  for (PartActors& kept : parts_)
+    for (const auto& surface : kept.surfaces) lift(*surface);
 }
 
 void SceneActors::set_background(const QColor& colour) {

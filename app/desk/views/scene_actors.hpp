@@ -29,6 +29,7 @@ class SceneActors {
     vtkNew<vtkPolyData> data;
     vtkNew<vtkPolyDataMapper> mapper;
     vtkNew<vtkActor> actor;
+    double lift_m = 0.0;  // towards the eye
   };
   // Actors stay when a part goes out of sight: it is often shown again, as when states are scrubbed.
   struct PartActors {
@@ -38,10 +39,12 @@ class SceneActors {
   void show_skin(const BodyScene& scene);
   void add_part(std::shared_ptr<const ScenePart> part, double pixel_ratio);
   void forget_parts();
+  void lift(Surface& surface) const;
 
   vtkNew<vtkRenderer> renderer_;
   Surface skin_;
   std::vector<PartActors> parts_;
+  Vec3 towards_eye_ = Vec3::UnitZ();
   std::shared_ptr<const SkinSurface> shown_skin_;
 };
 
