@@ -114,8 +114,9 @@ void draw_labels(QPainter& painter, const std::vector<FlatLabel>& labels, const 
     painter.drawLine(leader);
     painter.setPen(QPen(look.colours.ink, kLine));
     painter.drawLine(leader);
+    painter.setPen(QPen(look.colours.plate, 0.5 * kHalo));
     painter.setBrush(look.colours.ink);
-    painter.drawEllipse(*label.points_at, kDot, kDot);
+    painter.drawEllipse(*label.points_at, kDot + 1.0, kDot + 1.0);
   }
   std::vector<QRectF> alone;
   for (const FlatLabel& label : labels) {
