@@ -2045,12 +2045,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Spitze des Kontaktdrucks beim Füllen</translation>
         </message>
         <message>
-            <source>limit ÷ model factor</source>
-            <translation>Grenzwert ÷ Modellfaktor</translation>
-        </message>
-        <message>
-            <source>limit</source>
-            <translation>Grenzwert</translation>
+            <source>limit ÷ %1</source>
+            <translation>Grenzwert ÷ %1</translation>
         </message>
         <message>
             <source>as far as it goes</source>

@@ -60,9 +60,18 @@ TEST(PathStrip, NamesAxesAndLinesAtAnySize) {
       EXPECT_TRUE(axis->isTitleVisible());
       EXPECT_TRUE(axis->titleText().endsWith("kPa"));
     }
+    QStringList lines;
+    for (const QGraphicsItem* item : with.chart->childItems())
+      if (const auto* text = dynamic_cast<const QGraphicsSimpleTextItem*>(item); text && text->isVisible()) {
+        lines += text->text();
+        EXPECT_TRUE(with.chart->plotArea().contains(text->mapRectToParent(text->boundingRect())))
+            << text->text().toStdString();
+      }
+    EXPECT_TRUE(lines.contains(QStringLiteral("limit ÷ 1.5")));
     for (const QGraphicsItem* item : with.chart->scene()->items())
-      if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item); text && text->isVisible())
+      if (const auto* text = dynamic_cast<const QGraphicsTextItem*>(item); text && text->isVisible()) {
         EXPECT_FALSE(text->toPlainText().contains("...")) << "cut at " << size.width();
+      }
   }
 }
 

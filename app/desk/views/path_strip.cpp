@@ -21,6 +21,7 @@
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/picture/colour_map.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -213,18 +214,17 @@ void PathStrip::draw_lines() {
 void PathStrip::name_lines() {
   constexpr double kBeside = 4.0;
   const QRectF plot = view_->chart()->plotArea();
-  const auto name = [&](QGraphicsSimpleTextItem* words, bool visible, const QStringList& texts) {
+  const auto name = [](QGraphicsSimpleTextItem* words, bool visible, const QString& text) {
     words->setVisible(visible);
-    for (const QString& text : texts) {
-      words->setText(text);
-      if (words->boundingRect().width() + 2.0 * kBeside < plot.width()) return words->boundingRect();
-    }
+    words->setText(text);
     return words->boundingRect();
   };
-  const QRectF limit = name(limit_words_, limit_at_ > 0.0, {tr("limit ÷ model factor"), tr("limit")});
+  const double factor = shown_.estimate() ? shown_.estimate()->limits.model_factor : 1.0;
+  const QRectF limit = name(limit_words_, limit_at_ > 0.0,
+                            tr("limit ÷ %1").arg(QString::fromStdString(fixed_text(factor, 1))));
   const QPointF at = view_->chart()->mapToPosition({0.0, limit_at_}, limit_);
   limit_words_->setPos(plot.left() + kBeside, at.y() - limit.height() - 1.0);
-  const QRectF holds = name(holds_words_, holds_at_ > 0.0, {tr("as far as it goes")});
+  const QRectF holds = name(holds_words_, holds_at_ > 0.0, tr("as far as it goes"));
   const QPointF foot = view_->chart()->mapToPosition({holds_at_, 0.0}, holds_);
   const bool left = foot.x() - plot.left() > holds.width() + 2.0 * kBeside;
   holds_words_->setPos(left ? foot.x() - holds.width() - kBeside : foot.x() + kBeside,
