@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "app/desk/views/flat_view.hpp"
+#include "app/desk/views/flat_words.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
@@ -79,6 +80,13 @@ TEST(FlatLabels, LeaveSmallChambersToBeSeenAndPointAtThem) {
         with.on_view(two_chamber_plan().layout.chambers[c].boundary_m).contains(*labels[c].points_at));
     EXPECT_TRUE(labels[c].lines.last().endsWith("kPa")) << "a number without its unit";
   }
+}
+
+TEST(FlatLabels, ALineIsNotBrokenBetweenANumberAndItsUnit) {
+  const QFontMetricsF metrics{QFont()};
+  const double width = metrics.horizontalAdvance("lower edge at y 12.0 m");
+  EXPECT_EQ(broken_lines("ring\nlower edge at y 12.0 mm", metrics, width),
+            (QStringList{"ring", "lower edge at y", QStringLiteral("12.0\u00a0mm")}));
 }
 
 TEST(FlatLabels, ARingAndThePadWithinItAreBothNamed) {

@@ -10,7 +10,8 @@ namespace wrapgauge {
 
 QStringList broken_lines(const QString& words, const QFontMetricsF& metrics, double width) {
   QStringList lines;
-  for (const QString& line : words.split('\n')) {
+  const QString held = QString(words).replace(QStringLiteral(" mm"), QStringLiteral("\u00a0mm"));
+  for (const QString& line : held.split('\n')) {
     QString filled;
     for (const QString& word : line.split(' ', Qt::SkipEmptyParts)) {
       const QString longer = filled.isEmpty() ? word : filled + ' ' + word;

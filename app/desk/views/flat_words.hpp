@@ -13,7 +13,7 @@ namespace wrapgauge {
 QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, PressureUnit first,
                           const QFontMetricsF& metrics, double width);
 
-// Broken between words where a line would be wider, and at its line ends.
+// Broken between words where a line would be wider, and at its line ends; millimetres stay with their number.
 QStringList broken_lines(const QString& words, const QFontMetricsF& metrics, double width);
 
 QString millimetres(double length_m);  // "12.3", without the unit
