@@ -82,6 +82,24 @@ TEST(FlatLabels, LeaveSmallChambersToBeSeenAndPointAtThem) {
   }
 }
 
+TEST(FlatLabels, AreBriefWhereTheyWouldHideMuchOfTheChamber) {
+  const QFontMetricsF metrics{QFont()};
+  const double wide = metrics.horizontalAdvance("2.1 kPa (16 mmHg)") + 20.0;
+  const auto lines_in = [&](const QSizeF& size) {
+    LabelledShape shape;
+    shape.path.addRect(QRectF({300.0, 300.0}, size));
+    shape.inside = shape.path.boundingRect().center();
+    shape.words = [&](double width) {
+      return chamber_lines("left", 2.1 * kPa, PressureUnit::kKilopascal, metrics, width);
+    };
+    LabelRoom room{{0.0, 0.0, 900.0, 900.0}, shape.path.boundingRect(), metrics, {}};
+    const auto label = place_label(shape, room);
+    return label && !label->points_at ? label->lines : QStringList();
+  };
+  EXPECT_EQ(lines_in({2.0 * wide, 300.0}), (QStringList{"left", "2.1 kPa (16 mmHg)"}));
+  EXPECT_EQ(lines_in({wide, 5.0 * metrics.height()}), (QStringList{"left", "2.1 kPa"}));
+}
+
 TEST(FlatLabels, ALineIsNotBrokenBetweenANumberAndItsUnit) {
   const QFontMetricsF metrics{QFont()};
   const double width = metrics.horizontalAdvance("lower edge at y 12.0 m");

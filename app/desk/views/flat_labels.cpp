@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace wrapgauge {
 namespace {
@@ -79,20 +80,29 @@ QPointF end_of_leader(const QPainterPath& path, const QPointF& from, const QPoin
   return inside;
 }
 
+FlatLabel within(const LabelledShape& shape, double width, const QFontMetricsF& metrics) {
+  FlatLabel label{shape.words(width), {}, {}};
+  label.plate = round_centre(shape.inside, plate_size(label.lines, metrics));
+  return label;
+}
+
 }  // namespace
 
 std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room) {
-  constexpr double kMostHidden = 0.45;  // of the chamber
+  constexpr double kFewHidden = 0.25, kMostHidden = 0.45;  // of the chamber
+  if (!room.view.contains(shape.inside)) return std::nullopt;
   const auto take = [&](FlatLabel label) {
     room.taken.push_back(label.plate);
     return label;
   };
-  if (!room.view.contains(shape.inside)) return std::nullopt;
-  FlatLabel within{shape.words(width_at(shape.path, shape.inside) - kPlateRim), {}, {}};
-  within.plate = round_centre(shape.inside, plate_size(within.lines, room.metrics));
-  const bool free = is_free(within.plate, room);
-  const double hidden = within.plate.width() * within.plate.height() / std::max(1.0, area_of(shape.path));
-  if (free && hidden <= kMostHidden && shape.path.contains(within.plate)) return take(within);
+  const double full = width_at(shape.path, shape.inside) - kPlateRim;
+  const double brief = std::min(full, room.metrics.horizontalAdvance("00.0 kPa +"));
+  const double area = std::max(1.0, area_of(shape.path));
+  for (const auto& [width, most] : {std::pair(full, kFewHidden), {brief, kMostHidden}}) {
+    const FlatLabel label = within(shape, width, room.metrics);
+    const bool shows = label.plate.width() * label.plate.height() <= most * area;
+    if (shows && is_free(label.plate, room) && shape.path.contains(label.plate)) return take(label);
+  }
   FlatLabel beside{shape.words(room.metrics.horizontalAdvance("00.0 kPa +")), {}, {}};
   for (const QRectF& plate :
        places_beside(shape.inside, plate_size(beside.lines, room.metrics), room.material))
@@ -101,7 +111,8 @@ std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room
       beside.points_at = end_of_leader(shape.path, plate.center(), shape.inside);
       return take(beside);
     }
-  return free ? std::optional(take(within)) : std::nullopt;
+  const FlatLabel over = within(shape, brief, room.metrics);
+  return is_free(over.plate, room) ? std::optional(take(over)) : std::nullopt;
 }
 
 // All leaders first, so that none runs over words.

@@ -31,9 +31,9 @@ struct LabelRoom {
   std::vector<QRectF> taken;  // what words keep clear of; each label is added
 };
 
-// Within the chamber where they leave most of it to be seen, else beside the material with a line to the
-// chamber. Where there is no room beside it either, they stand over the chamber after all; none: its place is
-// out of sight or other words stand there already.
+// Within the chamber where they leave most of it to be seen, in brief where they would hide much of it, else
+// beside the material with a line to the chamber. Where there is no room beside it either, they stand over
+// the chamber after all; none: its place is out of sight or other words stand there already.
 std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room);
 
 void draw_labels(QPainter& painter, const std::vector<FlatLabel>& labels, const LegendLook& look);
