@@ -641,6 +641,26 @@
             <source>Note</source>
             <translation>Bericht</translation>
         </message>
+        <message>
+            <source>needs another unit</source>
+            <translation>braucht eine andere Einheit</translation>
+        </message>
+        <message>
+            <source>needs another file</source>
+            <translation>braucht eine andere Datei</translation>
+        </message>
+        <message>
+            <source>needs other steps of mending</source>
+            <translation>braucht andere Schritte des Ausbesserns</translation>
+        </message>
+        <message>
+            <source>needs other measures</source>
+            <translation>braucht andere Maße</translation>
+        </message>
+        <message>
+            <source>needs another tissue depth</source>
+            <translation>braucht eine andere Gewebetiefe</translation>
+        </message>
     </context>
     <context>
         <name>ViewLegend</name>
@@ -2424,10 +2444,30 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1 could not be read as a body.
 %2
-Open another file in the step Body; if this is a raw scan, tick Raw scan: mend it.</source>
+%3</source>
             <translation>%1 ließ sich nicht als Körper lesen.
 %2
-Im Schritt Körper eine andere Datei öffnen; ist dies ein roher Scan, „Roher Scan: ausbessern“ ankreuzen.</translation>
+%3</translation>
+        </message>
+        <message>
+            <source>Choose another unit of the file in the step Body.</source>
+            <translation>Im Schritt Körper eine andere Einheit der Datei wählen.</translation>
+        </message>
+        <message>
+            <source>Tick Raw scan: mend it in the step Body.</source>
+            <translation>Im Schritt Körper „Roher Scan: ausbessern“ ankreuzen.</translation>
+        </message>
+        <message>
+            <source>Change the steps of mending in the step Body.</source>
+            <translation>Im Schritt Körper die Schritte des Ausbesserns ändern.</translation>
+        </message>
+        <message>
+            <source>Open another file in the step Body.</source>
+            <translation>Im Schritt Körper eine andere Datei öffnen.</translation>
+        </message>
+        <message>
+            <source>Estimate on the plan&apos;s mesh of %1, as coarse as a preview&apos;s.</source>
+            <translation>Schätzung auf dem Netz des Plans von %1, so grob wie das einer Vorschau.</translation>
         </message>
     </context>
     <context>

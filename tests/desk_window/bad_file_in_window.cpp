@@ -16,11 +16,13 @@ TEST_F(BadFile, ABadFileIsSaidInTheTerminalsWordsAndThePlanStays) {
   const auto terminal = read_body(plan);
   ASSERT_FALSE(terminal.ok());
   const StepState state = window_.session().state(PlanStep::kBody);
+  EXPECT_EQ(state.words, QStringLiteral("needs another file"));
   ASSERT_EQ(state.findings.size(), 1);
   EXPECT_EQ(state.findings[0].toStdString(), terminal.problem().message);
   const QString there = window_.views().shown().no_body();
   EXPECT_TRUE(there.startsWith(QStringLiteral("nan_vertex.obj could not be read"))) << there.toStdString();
   EXPECT_TRUE(there.contains(QString::fromStdString(terminal.problem().message)));
+  EXPECT_FALSE(there.contains(QStringLiteral("mend it"))) << "no mending brings a number back";
   picture(QStringLiteral("bad-file"));
   hand::drop(window_, root() / "holiday.txt");
   EXPECT_TRUE(window_.message().words().contains(QStringLiteral("holiday.txt")));

@@ -50,6 +50,7 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
   auto read = read_body(*checked.plan);
   if (!read) {
     checked.body_problem = read.problem();
+    checked.body_need = body_need(*checked.plan);
     return;
   }
   checked.body = std::make_shared<const ReadBody>(std::move(read).value());

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "app/desk/session/body_need.hpp"
 #include "app/job/job.hpp"
 #include "model/body/girth.hpp"
 #include "model/casting/casting_check.hpp"
@@ -25,6 +26,7 @@ struct CheckedPlan {
   std::shared_ptr<const BodySurface> surface;  // of the body, which it refers to; null without faces
   std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
+  std::optional<BodyNeed> body_need;  // of a body that cannot be read
   std::vector<Problem> layout_problems;
   std::vector<CastingFinding> casting;  // rules of thumb: nothing here keeps the plan from being solved
   std::vector<std::string> unfed;       // inlets without pressure or volume

@@ -28,11 +28,29 @@ StepState with_findings(QStringList findings) {
           std::move(findings)};
 }
 
+// A body that was read and is still not to be used has tissue depths that do not belong to it.
+QString body_need_words(const CheckedPlan& checked) {
+  if (!checked.body_need) return Words::tr("needs another tissue depth");
+  switch (*checked.body_need) {
+    case BodyNeed::kOtherUnit:
+      return Words::tr("needs another unit");
+    case BodyNeed::kMending:
+      return Words::tr("needs mending");
+    case BodyNeed::kOtherMending:
+      return Words::tr("needs other steps of mending");
+    case BodyNeed::kOtherMeasures:
+      return Words::tr("needs other measures");
+    case BodyNeed::kOtherFile:
+      break;
+  }
+  return Words::tr("needs another file");
+}
+
 StepState body_state(const StepInputs& in) {
   if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
   if (!in.checked) return waiting();
   if (in.checked->body_problem)
-    return needs(Words::tr("needs mending"), {text(in.checked->body_problem->message)});
+    return needs(body_need_words(*in.checked), {text(in.checked->body_problem->message)});
   return ready();
 }
 

@@ -42,7 +42,7 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   cancel_->setAccessibleName(tr("Cancel what is being worked out"));
   cancel_->setObjectName(QStringLiteral("cancel"));
   connect(cancel_, &QPushButton::clicked, &session, &PlanSession::cancel);
-  connect(&session.runner(), &EstimateRunner::busyChanged, this, &QWidget::setVisible);
+  connect(&session.runner(), &EstimateRunner::busyChanged, this, &RunBar::take_busy);
   connect(&session.runner(), &EstimateRunner::progressed, this,
           [this](const QString& stage, double fraction) {
             stage_now_ = stage;
@@ -55,6 +55,15 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   hide();
 }
 
+// What is done at once shows no bar: it would be gone before it is read.
+void RunBar::take_busy(bool busy) {
+  stage_now_ = QStringLiteral("checking");
+  fraction_now_ = 0.0;
+  if (busy) return shown_.start();
+  shown_.stop();
+  hide();
+}
+
 void RunBar::show_progress() {
   const QString words = stage_words(stage_now_);
   if (stage_->text() != words) {
@@ -62,6 +71,8 @@ void RunBar::show_progress() {
     stage_->setMinimumWidth(stage_->sizeHint().width());  // the status bar would cut it
   }
   progress_->setValue(static_cast<int>(100.0 * fraction_now_));
+  progress_->setVisible(fraction_now_ > 0.0);  // a check does not know how far it is
+  show();
 }
 
 }  // namespace wrapgauge

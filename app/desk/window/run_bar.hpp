@@ -19,6 +19,7 @@ class RunBar : public QWidget {
   explicit RunBar(PlanSession& session, QWidget* parent = nullptr);
 
  private:
+  void take_busy(bool busy);
   void show_progress();
 
   QTimer shown_;  // runs while what is shown is still fresh

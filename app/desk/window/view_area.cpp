@@ -15,16 +15,41 @@ QString mm_words(Length length) {
   return QString::fromStdString(number_text(length / mm, 3)) + QStringLiteral(" mm");
 }
 
+// The plan's own mesh is the standard one; it may be as coarse as a preview's.
+QString mesh_words(const SolvedPlan& solved) {
+  const Length preview = preview_edge(*solved.plan), standard = solved.plan->mesh_edge;
+  if (solved.fineness == Fineness::kPreview)
+    return ViewArea::tr("Preview on a coarse mesh of %1.").arg(mm_words(preview));
+  if (standard >= preview)
+    return ViewArea::tr("Estimate on the plan's mesh of %1, as coarse as a preview's.")
+        .arg(mm_words(standard));
+  return ViewArea::tr("Estimate on the standard mesh of %1.").arg(mm_words(standard));
+}
+
+QString what_helps(BodyNeed need) {
+  switch (need) {
+    case BodyNeed::kOtherUnit:
+      return ViewArea::tr("Choose another unit of the file in the step Body.");
+    case BodyNeed::kMending:
+      return ViewArea::tr("Tick Raw scan: mend it in the step Body.");
+    case BodyNeed::kOtherMending:
+      return ViewArea::tr("Change the steps of mending in the step Body.");
+    case BodyNeed::kOtherMeasures:
+    case BodyNeed::kOtherFile:
+      break;
+  }
+  return ViewArea::tr("Open another file in the step Body.");
+}
+
 // Empty: there is a body, or none was asked for.
 QString no_body_words(const CheckedPlan& checked) {
   if (checked.body || !checked.body_problem) return {};
   const QString why = QString::fromStdString(checked.body_problem->message);
   const auto* file = std::get_if<BodyFile>(&checked.plan->body);
   if (!file) return why;
-  return ViewArea::tr(
-             "%1 could not be read as a body.\n%2\nOpen another file in the step Body; if this is a raw "
-             "scan, tick Raw scan: mend it.")
-      .arg(QString::fromStdString(file->file.filename().string()), why);
+  const QString words = ViewArea::tr("%1 could not be read as a body.\n%2\n%3");
+  return words.arg(QString::fromStdString(file->file.filename().string()), why,
+                   what_helps(checked.body_need.value_or(BodyNeed::kOtherFile)));
 }
 
 }  // namespace
@@ -159,10 +184,7 @@ void ViewArea::show_result() {
   const QString stale = parts.isEmpty() ? QString() : tr("Older than the last change of %1.").arg(parts);
   shown_.show_stale(stale);
   if (!solved) return result_->setText(tr("Nothing estimated yet."));
-  const QString made =
-      solved->fineness == Fineness::kPreview
-          ? tr("Preview on a coarse mesh of %1.").arg(mm_words(preview_edge(*solved->plan)))
-          : tr("Estimate on the standard mesh of %1.").arg(mm_words(solved->plan->mesh_edge));
+  const QString made = mesh_words(*solved);
   QString words = stale.isEmpty() ? made : stale + QChar(' ') + made;
   if (solved->summary->limit_point)
     words += QChar(' ') + tr("Not reached: %1").arg(QString::fromStdString(*solved->summary->limit_point));
