@@ -2772,8 +2772,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Der Plan gibt %1 bis %2 mm von der Haut bis zum Knochen, eine Tiefe für jeden Punkt des Körpernetzes. Eine Zahl, die oben eingetippt wird, tritt an ihre Stelle; ohne Haken die Tiefe der Tabelle.</translation>
         </message>
         <message>
-            <source>The body has changed since this depth was given.</source>
-            <translation>Der Körper hat sich geändert, seit diese Tiefe gegeben wurde.</translation>
+            <source>This depth was given for another body.</source>
+            <translation>Diese Tiefe galt einem anderen Körper.</translation>
         </message>
     </context>
     <context>

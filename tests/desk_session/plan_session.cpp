@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include "bodyforms/form.hpp"
+#include "model/body/mend.hpp"
 #include "model/core/file.hpp"
+#include "model/io/mesh_writer.hpp"
 #include "tests/desk_session/small_plan.hpp"
 
 namespace wrapgauge {
@@ -18,6 +21,30 @@ void move_to(PlanSession& session, double station, const QString& merge = {}) {
   Plan plan = session.plan();
   plan.placement.anchor = AnchorAtStation{station * mm, 0.0};
   session.edit("Move", plan, merge);
+}
+
+// A larger flat grid under the limb, which lies along z.
+TriangleMesh on_table(TriangleMesh scan) {
+  constexpr int kAlong = 21;
+  const auto first = static_cast<int>(scan.vertices_m.rows());
+  const Vec3 low = scan.vertices_m.colwise().minCoeff();
+  Points3 points(kAlong * kAlong, 3);
+  std::vector<Eigen::RowVector3i> faces;
+  for (int i = 0; i < kAlong; ++i)
+    for (int j = 0; j < kAlong; ++j) {
+      points.row(i * kAlong + j) << -0.3 + 0.03 * i, low.y() - 0.01, -0.15 + 0.03 * j;
+      const int at = first + i * kAlong + j;
+      if (i + 1 == kAlong || j + 1 == kAlong) continue;
+      faces.push_back({at, at + 1, at + kAlong});
+      faces.push_back({at + 1, at + kAlong + 1, at + kAlong});
+    }
+  scan.vertices_m.conservativeResize(first + points.rows(), 3);
+  scan.vertices_m.bottomRows(points.rows()) = points;
+  const Eigen::Index before = scan.faces.rows();
+  scan.faces.conservativeResize(before + static_cast<Eigen::Index>(faces.size()), 3);
+  for (std::size_t f = 0; f < faces.size(); ++f)
+    scan.faces.row(before + static_cast<Eigen::Index>(f)) = faces[f];
+  return scan;
 }
 
 TEST_F(SessionTest, AnEditCanBeTakenBackAndMadeAgain) {
@@ -66,6 +93,64 @@ TEST_F(SessionTest, AnInletThatIsGoneTakesItsInflationWithIt) {
   ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
   EXPECT_EQ(session.state(PlanStep::kInflation).kind, StepState::Kind::kNeeds);
   EXPECT_TRUE(session.state(PlanStep::kInflation).words.contains("other"));
+}
+
+TEST_F(SessionTest, ABodyThatCannotBeReadSaysWhatWouldHelp) {
+  const auto words_with = [&](const BodyFile& file) {
+    Plan plan = session.plan();
+    plan.body = file;
+    session.edit("Another body", plan);
+    EXPECT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+    return session.state(PlanStep::kBody).words.toStdString();
+  };
+  open_small();
+  const Body limb = make_form("cylinder", {}).value();
+  ASSERT_TRUE(write_mesh(limb.surface, root / "limb.ply").ok());
+  EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {}}), "ready");
+  EXPECT_EQ(words_with({root / "limb.ply", LengthUnit::kMetre, {}, {}}), "needs another unit");
+  EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {CutLimb{900.0 * mm, 950.0 * mm}}}),
+            "needs other steps of mending");
+  ASSERT_TRUE(write_file_atomically(root / "words.obj", "no mesh at all\n").ok());
+  EXPECT_EQ(words_with({root / "words.obj", {}, {}, {}}), "needs another file");
+  EXPECT_EQ(words_with({root / "words.obj", {}, {}, usual_steps()}), "needs another file");
+}
+
+TEST_F(SessionTest, AScanWhoseTableIsItsLargestPieceNeedsMending) {
+  const Body limb = make_form("cylinder", {}).value();
+  ASSERT_TRUE(write_mesh(on_table(limb.surface), root / "scan.ply").ok());
+  Plan plan = session.plan();
+  plan.body = BodyFile{root / "scan.ply", {}, {}, {}};
+  session.edit("Open a mesh", plan);
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  EXPECT_EQ(session.state(PlanStep::kBody).words.toStdString(), "needs mending")
+      << session.state(PlanStep::kBody).findings.join(" ").toStdString();
+}
+
+TEST_F(SessionTest, OneDepthOfTheTissueGoesWithABodyThatChangesAndDepthsOfPointsDoNot) {
+  const auto points = [&] {
+    return static_cast<std::size_t>(session.last_checked()->body->body.surface.vertices_m.rows());
+  };
+  const auto edit = [&](const std::function<void(Plan&)>& change) {
+    Plan plan = session.plan();
+    change(plan);
+    session.edit("Edit", plan);
+    EXPECT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  };
+  const auto finer = [](Plan& plan) { std::get<BodyForm>(plan.body).parameters["edge"] = 5.5; };
+  open_small();
+  const std::size_t before = points();
+  edit([&](Plan& plan) { plan.tissue_depth_mm.assign(before, 14.0); });
+  edit(finer);
+  ASSERT_NE(points(), before);
+  EXPECT_EQ(session.plan().tissue_depth_mm, std::vector<double>(points(), 14.0));
+  EXPECT_TRUE(session.checked()->prepared);
+  session.undo_stack().undo();
+  EXPECT_EQ(session.plan().tissue_depth_mm.size(), before);
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  edit([](Plan& plan) { plan.tissue_depth_mm.front() = 9.0; });
+  edit(finer);
+  EXPECT_EQ(session.plan().tissue_depth_mm.size(), before) << "no depth is known for the new points";
+  EXPECT_EQ(session.state(PlanStep::kBody).words, "needs another tissue depth");
 }
 
 TEST_F(SessionTest, ANewPlanSaysWhatItNeeds) {

@@ -59,6 +59,31 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
     checked.surface = std::make_shared<const BodySurface>(checked.body->body);
 }
 
+std::size_t body_points(const CheckedPlan& checked) {
+  return checked.body ? static_cast<std::size_t>(checked.body->body.surface.vertices_m.rows()) : 0;
+}
+
+// None: no depth is given, or several.
+std::optional<double> one_depth_mm(const Plan& plan) {
+  const auto& depths = plan.tissue_depth_mm;
+  if (depths.empty() ||
+      std::count(depths.begin(), depths.end(), depths.front()) != static_cast<std::ptrdiff_t>(depths.size()))
+    return std::nullopt;
+  return depths.front();
+}
+
+void bring_depth_over(CheckedPlan& checked, const CheckedPlan* earlier) {
+  const auto depth = one_depth_mm(*checked.plan);
+  const std::size_t points = body_points(checked);
+  if (!depth || points == 0 || checked.plan->tissue_depth_mm.size() == points) return;
+  const bool held = earlier && one_depth_mm(*earlier->plan) == depth &&
+                    earlier->plan->tissue_depth_mm.size() == body_points(*earlier);
+  if (!held) return;
+  auto plan = std::make_shared<Plan>(*checked.plan);
+  plan->tissue_depth_mm.assign(points, *depth);
+  checked.plan = std::move(plan);
+}
+
 // The layout has no problem so far.
 void check_for_casting(CheckedPlan& checked) {
   const Layout& layout = checked.plan->layout;
@@ -128,10 +153,11 @@ bool has_layout(const Plan& plan) {
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances) {
   CheckedPlan checked;
-  checked.plan = std::move(plan);
+  checked.asked = checked.plan = std::move(plan);
   checked.mesh_edge = mesh_edge;
   const Changes changes(*checked.plan, earlier);
   take_body(checked, earlier, changes);
+  bring_depth_over(checked, earlier);
   find_unfed(checked);
   if (!has_layout(*checked.plan)) return checked;
   checked.layout_problems = check_layout(checked.plan->layout);

@@ -131,7 +131,7 @@ void EstimateRunner::deliver(const Reporter& reporter, Found found) {
 }
 
 std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_ptr<const Plan>& plan) {
-  if (last_checked_ && last_checked_->plan == plan) return last_checked_;
+  if (last_checked_ && (last_checked_->plan == plan || last_checked_->asked == plan)) return last_checked_;
   last_checked_ = std::make_shared<const CheckedPlan>(
       check_plan(plan, last_checked_.get(), preview_edge(*plan), distances_));
   return last_checked_;

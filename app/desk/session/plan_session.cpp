@@ -47,12 +47,7 @@ PlanSession::PlanSession(std::filesystem::path recovery_folder, QObject* parent)
   autosave_.setSingleShot(true);
   connect(&edited_, &QTimer::timeout, this, &PlanSession::run_after_edit);
   connect(&autosave_, &QTimer::timeout, this, &PlanSession::keep_for_recovery);
-  connect(&runner_, &EstimateRunner::checked, this, [this](std::shared_ptr<const CheckedPlan> checked) {
-    if (checked->plan != plan_) return;
-    checked_ = last_checked_ = std::move(checked);
-    emit checkedChanged();
-    emit statesChanged();
-  });
+  connect(&runner_, &EstimateRunner::checked, this, &PlanSession::take_checked);
   connect(&runner_, &EstimateRunner::solved, this, [this](std::shared_ptr<const SolvedPlan> solved) {
     solved_ = std::move(solved);
     emit solvedChanged();
@@ -95,6 +90,18 @@ void PlanSession::set_plan(std::shared_ptr<const Plan> plan) {
   edited_.start(kAfterEdit_ms);
   autosave_.start(kAutosave_ms);
   emit planChanged();
+  emit statesChanged();
+}
+
+void PlanSession::take_checked(std::shared_ptr<const CheckedPlan> checked) {
+  if (checked->asked != plan_ && checked->plan != plan_) return;
+  checked_ = last_checked_ = std::move(checked);
+  if (plan_ != checked_->plan) {
+    plan_ = checked_->plan;
+    autosave_.start(kAutosave_ms);
+    emit planChanged();
+  }
+  emit checkedChanged();
   emit statesChanged();
 }
 

@@ -82,6 +82,7 @@ class PlanSession : public QObject {
   void set_plan(std::shared_ptr<const Plan> plan);
   void reset(Plan plan, std::filesystem::path file);
   void run_after_edit();
+  void take_checked(std::shared_ptr<const CheckedPlan> checked);
   void keep_for_recovery();
 
   std::shared_ptr<const Plan> plan_;

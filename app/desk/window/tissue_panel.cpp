@@ -43,8 +43,6 @@ TissuePanel::TissuePanel(PlanSession& session, QWidget* parent)
   QFormLayout* form = column_form(this);
   make_choices(*form);
   make_numbers(*form);
-  form->addRow(depths_);
-  form->addRow(fit_depths_);
   connect_choices();
 }
 
@@ -91,6 +89,8 @@ void TissuePanel::make_numbers(QFormLayout& form) {
   form.addRow(tr("Stiffness"), stiffness_);
   form.addRow(poisson_.box, poisson_.field);
   form.addRow(depth_.box, depth_.field);
+  form.addRow(depths_);
+  form.addRow(fit_depths_);
   form.addRow(tr("Friction"), friction_);
   connect(stiffness_, &NumberField::edited, this, [this](double value) {
     change(tr("Stiffness of the tissue"), QStringLiteral("tissue.stiffness"), [&](Plan& plan) {
@@ -153,7 +153,7 @@ void TissuePanel::show_depth(std::optional<double> of_table_mm) {
             .arg(number(*least), number(*most)));
     depths_->setVisible(true);
   } else if (body_points() > 0 && depths.size() != body_points()) {
-    depths_->setText(tr("The body has changed since this depth was given."));
+    depths_->setText(tr("This depth was given for another body."));
     depths_->setVisible(true);
     fit_depths_->setVisible(true);
   }
