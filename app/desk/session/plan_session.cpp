@@ -172,7 +172,9 @@ void PlanSession::keep_for_recovery() {
 
 std::vector<PlanPart> PlanSession::stale() const {
   if (!solved_ || solved_->plan == plan_) return {};
-  return changed_parts(*solved_->plan, *plan_);
+  if (compared_.before != solved_->plan || compared_.now != plan_)
+    compared_ = {solved_->plan, plan_, changed_parts(*solved_->plan, *plan_)};
+  return compared_.changed;
 }
 
 std::shared_ptr<const Ceiling> PlanSession::ceiling() const {

@@ -96,6 +96,12 @@ class PlanSession : public QObject {
   std::shared_ptr<const SolvedPlan> solved_;
   FoundCeiling ceiling_;
   FoundAim aim_;
+  // What `stale` found last and for which two plans: every step of the window asks for it after each change.
+  struct Compared {
+    std::shared_ptr<const Plan> before, now;
+    std::vector<PlanPart> changed;
+  };
+  mutable Compared compared_;
   int merge_round_ = 0;
 };
 
