@@ -1,6 +1,9 @@
 #include "app/desk/views/layout_grip.hpp"
 
 #include <algorithm>
+#include <utility>
+
+#include "model/layout/corner_move.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -44,6 +47,10 @@ auto points_in(AnyLayout& layout, const LayoutPart& part) -> decltype(&layout.ou
   return nullptr;
 }
 
+bool is_loop(Kind kind) {
+  return kind == Kind::kOutline || kind == Kind::kChamber || kind == Kind::kStrap;
+}
+
 }  // namespace
 
 std::optional<ClosingWindow> closing_lines_of(const Layout& layout, const std::optional<Length>& worn) {
@@ -63,7 +70,11 @@ Layout with_grip_moved(Layout layout, const LayoutGrip& grip, const Vec2& by_m,
                        const std::optional<Length>& worn) {
   if (grip.kind == LayoutGrip::Kind::kPoint) {
     auto* points = points_in(layout, grip.part);
-    if (points && grip.point < points->size()) (*points)[grip.point] += by_m;
+    if (!points || grip.point >= points->size()) return layout;
+    if (is_loop(grip.part.kind))
+      *points = with_corner_moved(std::move(*points), grip.point, by_m);
+    else
+      (*points)[grip.point] += by_m;
     return layout;
   }
   if (!layout.closure) return layout;

@@ -27,9 +27,10 @@ std::optional<ClosingWindow> closing_lines_of(const Layout& layout, const std::o
 // The points of a part; none for inlets and inset spots, which are one point and are moved whole.
 const std::vector<Vec2>* points_of(const Layout& layout, const LayoutPart& part);
 
-// A point goes alone. The first closing line takes the second with it, so the closing length stays; the
-// second changes the closing length, or the stretch that gives it. The closing length stays above 1 mm and
-// the stretch within what a layout may have.
+// A point of a loop takes the rounding it belongs to along (corner_move.hpp), one of a line goes alone. The
+// first closing line takes the second with it, so the closing length stays; the second changes the closing
+// length, or the stretch that gives it. The closing length stays above 1 mm and the stretch within what a
+// layout may have.
 Layout with_grip_moved(Layout layout, const LayoutGrip& grip, const Vec2& by_m,
                        const std::optional<Length>& worn);
 
