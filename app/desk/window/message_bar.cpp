@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <algorithm>
 
 namespace wrapgauge {
 
@@ -20,6 +21,12 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), title_(new QLabel(this
   close->setAccessibleName(tr("Close this message"));
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(10, 4, 6, 4);
+  // The first line stands on the height of the button's words, however many follow.
+  const int above = std::max(0, (close->sizeHint().height() - title_->fontMetrics().height()) / 2);
+  for (QLabel* label : {title_, words_}) {
+    label->setContentsMargins(0, above, 0, 0);
+    label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+  }
   row->addWidget(title_, 0, Qt::AlignTop);
   row->addWidget(words_, 1);
   row->addWidget(close, 0, Qt::AlignTop);

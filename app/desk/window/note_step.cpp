@@ -1,10 +1,12 @@
 #include "app/desk/window/note_step.hpp"
 
+#include <QAbstractTextDocumentLayout>
 #include <QDialog>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "app/desk/window/solving_panel.hpp"
 #include "app/job/note_files.hpp"
@@ -65,7 +67,11 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   preview_->setAccessibleName(tr("Preview of the study note"));
   preview_->setObjectName(QStringLiteral("note preview"));
   show_as_paper(*preview_);
-  preview_->setMinimumHeight(320);
+  preview_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // as tall as the note: the column scrolls
+  connect(preview_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged, this,
+          [this](const QSizeF& size) {
+            preview_->setFixedHeight(static_cast<int>(std::ceil(size.height())) + 2 * preview_->frameWidth());
+          });
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
   preview_->setWordWrapMode(QTextOption::WordWrap);  // a long word in a narrow cell stays whole
