@@ -770,8 +770,8 @@
             <translation>Roher Scan: ausbessern</translation>
         </message>
         <message>
-            <source>If this is a raw scan, tick Raw scan: mend it.</source>
-            <translation>Ist es ein roher Scan, dann „Roher Scan: ausbessern“ ankreuzen.</translation>
+            <source>Mended it can be read: tick Raw scan: mend it.</source>
+            <translation>Ausgebessert lässt er sich lesen: „Roher Scan: ausbessern“ ankreuzen.</translation>
         </message>
         <message>
             <source>Unit of the body</source>
@@ -1164,6 +1164,14 @@
             <source>When casting</source>
             <translation>Beim Gießen</translation>
         </message>
+        <message>
+            <source>Model factor: predicted pressures are multiplied by it before they are held against a limit, because no measurement has confirmed them yet.</source>
+            <translation>Model factor (Modellfaktor): Mit ihm werden vorhergesagte Drücke malgenommen, bevor sie mit einem Grenzwert verglichen werden, weil noch keine Messung sie bestätigt hat.</translation>
+        </message>
+        <message>
+            <source>kPa min: pressure times how long it lasts; 2 kPa for 30 minutes are 60 kPa min.</source>
+            <translation>kPa min: Druck mal Dauer; 2 kPa für 30 Minuten sind 60 kPa min.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::FlatView</name>
@@ -1430,8 +1438,8 @@
             <translation>Andere Grenzwerte…</translation>
         </message>
         <message>
-            <source>The program's</source>
-            <translation>Die des Programms</translation>
+            <source>Default limit set</source>
+            <translation>Standard-Grenzwerte</translation>
         </message>
         <message>
             <source>Take the program's own limit set</source>
@@ -1900,6 +1908,42 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Even triangles of</source>
             <translation>Gleiche Dreiecke von</translation>
         </message>
+        <message>
+            <source>Table</source>
+            <translation>Tisch</translation>
+        </message>
+        <message>
+            <source>Loose crumbs</source>
+            <translation>Lose Krümel</translation>
+        </message>
+        <message>
+            <source>Damaged faces</source>
+            <translation>Beschädigte Flächen</translation>
+        </message>
+        <message>
+            <source>Holes</source>
+            <translation>Löcher</translation>
+        </message>
+        <message>
+            <source>Smoothing</source>
+            <translation>Glätten</translation>
+        </message>
+        <message>
+            <source>Standing upright</source>
+            <translation>Aufrecht stellen</translation>
+        </message>
+        <message>
+            <source>Part kept</source>
+            <translation>Behaltener Teil</translation>
+        </message>
+        <message>
+            <source>Left and right</source>
+            <translation>Links und rechts</translation>
+        </message>
+        <message>
+            <source>Even triangles</source>
+            <translation>Gleichmäßige Dreiecke</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::MessageBar</name>
@@ -2200,8 +2244,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Rand auf die Haut geklebt</translation>
         </message>
         <message>
-            <source>Backing x, y</source>
-            <translation>Rücken x, y</translation>
+            <source>Backing along x</source>
+            <translation>Rücken längs x</translation>
         </message>
         <message>
             <source>Cloth on the outer sheet, along x; 0: none. Pulls only.</source>
@@ -2212,8 +2256,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Stoff auf dem Außenblatt, längs y; 0: keiner. Zieht nur.</translation>
         </message>
         <message>
-            <source>Prestretch</source>
-            <translation>Vordehnung</translation>
+            <source>Skin prestretch</source>
+            <translation>Haut, Vordehnung</translation>
         </message>
         <message>
             <source>Skin sheet, stretched along x when fused</source>
@@ -2230,6 +2274,14 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Outer sheet: stretched along x by this much when it was fused; 0: not.</source>
             <translation>Außenblatt: so weit längs x gedehnt, als es verbunden wurde; 0: nicht.</translation>
+        </message>
+        <message>
+            <source>Backing along y</source>
+            <translation>Rücken längs y</translation>
+        </message>
+        <message>
+            <source>Outer prestretch</source>
+            <translation>Außen, Vordehnung</translation>
         </message>
     </context>
     <context>

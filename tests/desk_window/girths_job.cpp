@@ -1,3 +1,4 @@
+#include <QDoubleSpinBox>
 #include <QTableWidget>
 
 #include "tests/desk_window/job_fixture.hpp"
@@ -36,13 +37,19 @@ class GirthsJob : public JobTest {
       hand::type(dialog, QStringLiteral("Height"), QStringLiteral("80"));
       hand::type(dialog, QStringLiteral("Bands"), QStringLiteral("1"));
       hand::type(dialog, QStringLiteral("Chambers"), QStringLiteral("2"));
+      const auto* ease = dialog.findChildren<QDoubleSpinBox*>().last();
+      for (const auto* field : dialog.findChildren<QDoubleSpinBox*>())
+        if (field->accessibleName().startsWith(QStringLiteral("Ease"))) ease = field;
+      EXPECT_EQ(ease->text(), QStringLiteral("3.0 %"));
+      hand::type(dialog, QStringLiteral("Ease"), QStringLiteral("4"));
       take_picture(dialog, QStringLiteral("girths-2-sleeve"));
       hand::press(dialog, QStringLiteral("Make"));
     };
     hand::with_answers([this] { hand::press(window_, QStringLiteral("Make a layout from sizes")); },
                        {answer});
     ASSERT_EQ(window_.session().plan().layout.chambers.size(), 2U);
-    EXPECT_TRUE(window_.session().plan().layout.closure.has_value());
+    ASSERT_TRUE(window_.session().plan().layout.closure.has_value());
+    EXPECT_NEAR(*window_.session().plan().layout.closure->stretch, 0.04, 1e-9);
   }
 };
 

@@ -132,6 +132,30 @@ TEST_F(DemoFieldsTest, PrestretchOfEachSheetIsTypedInPercent) {
   EXPECT_EQ(plan().layout.skin_sheet.prestretch, before.skin_sheet.prestretch);
 }
 
+TEST_F(DemoFieldsTest, OnlyWhatAppliesIsOffered) {
+  open(PlanStep::kInflation);
+  const QString remove = QStringLiteral("Remove step");
+  while (!plan().inflation.front().steps.empty()) hand::press(window_, remove);
+  EXPECT_FALSE(hand::button(window_, remove)->isEnabled());
+  hand::press(window_, QStringLiteral("Add a step"));
+  EXPECT_TRUE(hand::button(window_, remove)->isEnabled());
+  open(PlanStep::kWear);
+  const auto is_there = [&](const QString& name) {
+    for (const auto* field : window_.findChildren<QDoubleSpinBox*>())
+      if (field->accessibleName().startsWith(name)) return field->isVisible();
+    return false;
+  };
+  const QString stretch = QStringLiteral("Stretch of the closure"), length = QStringLiteral("Closing length");
+  EXPECT_TRUE(is_there(stretch));
+  EXPECT_FALSE(is_there(length));
+  hand::choose(window_, QStringLiteral("How it closes"), QStringLiteral("Closed at a length"));
+  EXPECT_FALSE(is_there(stretch));
+  EXPECT_TRUE(is_there(length));
+  hand::choose(window_, QStringLiteral("How it closes"), QStringLiteral("Does not go round"));
+  EXPECT_FALSE(is_there(length));
+  EXPECT_FALSE(is_there(QStringLiteral("First closing line")));
+}
+
 TEST_F(DemoFieldsTest, ADepthOfTheTissueHoldsOnTheWholeBodyAndFollowsABodyThatChanges) {
   ASSERT_TRUE(wait_for_checks());
   open(PlanStep::kBody);

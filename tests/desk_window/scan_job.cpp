@@ -1,5 +1,6 @@
 #include <QCheckBox>
 #include <QListWidget>
+#include <QScrollBar>
 #include <QTableWidget>
 
 #include "app/desk/window/drawing_dialog.hpp"
@@ -34,7 +35,8 @@ class ScanJob : public JobTest {
     hand::press(window_, QStringLiteral("Raw scan: mend it"));
     ASSERT_TRUE(wait_for_checks());
     EXPECT_EQ(state(PlanStep::kBody), "ready");
-    EXPECT_TRUE(is_said(QStringLiteral("crumb"))) << "what mending did is not said";
+    EXPECT_TRUE(is_said(QStringLiteral("Loose crumbs: Dropped"))) << "what mending did is not said";
+    EXPECT_FALSE(is_said(QStringLiteral("decimate"))) << "a step is called as it is inside the program";
     EXPECT_GT(named<QTableWidget>(QStringLiteral("girths"))->rowCount(), 5);
     picture(QStringLiteral("walk-2-mended"));
   }
@@ -88,6 +90,7 @@ class ScanJob : public JobTest {
     ASSERT_LT(row, findings->count()) << "no finding is about a chamber";
     hand::click(*findings->viewport(), findings->visualItemRect(findings->item(row)).center());
     EXPECT_EQ(window_.views().selection().chamber(), ChamberId(1));
+    EXPECT_TRUE(is_said(QStringLiteral("Model factor: predicted pressures are multiplied")));
     picture(QStringLiteral("walk-6-findings"));
   }
 };
@@ -103,7 +106,10 @@ TEST_F(ScanJob, AForearmCuffGoesFromARawScanAndADrawingToANote) {
   inflate_it();
   read_findings();
   estimate_on(QStringLiteral("9"));
+  EXPECT_TRUE(window_.views().result_words().contains(QStringLiteral("9 mm, as coarse as a preview's")));
   picture(QStringLiteral("walk-7-note"));
+  EXPECT_EQ(named<QTextBrowser>(QStringLiteral("note preview"))->verticalScrollBar()->maximum(), 0)
+      << "the note scrolls inside the column that scrolls";
   save_note("cuff");
 }
 

@@ -199,11 +199,13 @@ void BodyStep::show_checked() {
   const auto checked = session().last_checked();
   girths_->setRowCount(0);
   QStringList words;
-  if (checked && checked->body_problem) words.push_back(text(checked->body_problem->message));
-  if (words.size() == 1 && raw_->isVisible() && !raw_->isChecked())
-    words.push_back(tr("If this is a raw scan, tick Raw scan: mend it."));
+  if (checked && checked->body_problem)
+    words.push_back(with_step_titles(text(checked->body_problem->message)));
+  if (checked && checked->body_need == BodyNeed::kMending)
+    words.push_back(tr("Mended it can be read: tick Raw scan: mend it."));
   if (checked && checked->body)
-    for (const std::string& sentence : checked->body->words) words.push_back(text(sentence));
+    for (const std::string& sentence : checked->body->words)
+      words.push_back(with_step_titles(text(sentence)));
   said_->setText(words.join(QChar('\n')));
   said_->setVisible(!words.empty());
   if (!checked || !checked->body) return;

@@ -121,13 +121,11 @@ void DrawingDialog::make_fields(const Plan& plan) {
   strap_thickness_ = new NumberField(tr("Thickness of strap cloth"), mm_unit, {0.1, 20.0, 1, 0.1}, box);
   closes_ = new QCheckBox(tr("Goes round and closes, stretched by"), box);
   stretch_ = new NumberField(tr("Stretch of the closure"), QStringLiteral("%"), {-50.0, 200.0, 1, 0.5}, box);
-  sheets_ = new SheetFields(box);
   channel_->show_value(4.0);
   inset_->show_value(3.0);
   strap_stiffness_->show_value(20.0);
   strap_thickness_->show_value(1.0);
   stretch_->show_value(2.0);
-  sheets_->show_layout(plan.layout);
   form->addRow(tr("Unit"), unit_);
   form->addRow(tr("Channel lines"), channel_);
   form->addRow(tr("Inset lines"), inset_);
@@ -135,7 +133,8 @@ void DrawingDialog::make_fields(const Plan& plan) {
   form->addRow(tr("Strap thickness"), strap_thickness_);
   form->addRow(closes_);
   form->addRow(tr("Stretch"), stretch_);
-  form->addRow(sheets_);
+  sheets_ = new SheetFields(*form);
+  sheets_->show_layout(plan.layout);
   auto* scroll = new QScrollArea(this);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);

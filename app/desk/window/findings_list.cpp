@@ -75,6 +75,21 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
   return listed;
 }
 
+QString plain_words(const std::vector<ListedFinding>& findings) {
+  const std::pair<QString, QString> known[] = {
+      {QStringLiteral("model factor"),
+       FindingsList::tr("Model factor: predicted pressures are multiplied by it before they are held against "
+                        "a limit, because no measurement has confirmed them yet.")},
+      {QStringLiteral("kPa min"), FindingsList::tr("kPa min: pressure times how long it lasts; 2 kPa for "
+                                                   "30 minutes are 60 kPa min.")}};
+  QStringList lines;
+  for (const auto& [word, meaning] : known)
+    if (std::any_of(findings.begin(), findings.end(),
+                    [&](const ListedFinding& finding) { return finding.sentence.contains(word); }))
+      lines.push_back(meaning);
+  return lines.join(QChar('\n'));
+}
+
 FindingsList::FindingsList(const QString& name, QWidget* parent) : QListWidget(parent) {
   setAccessibleName(name);
   setWordWrap(true);

@@ -3,6 +3,7 @@
 
 #include <QCheckBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -39,6 +40,7 @@ class InletFields : public QWidget {
   NumberField *volume_, *pushed_, *dead_;
   QTableWidget* table_;
   QWidget* table_box_;
+  QPushButton* remove_;
 };
 
 class InflationStep : public StepForm {

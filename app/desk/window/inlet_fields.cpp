@@ -1,7 +1,6 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QPushButton>
 #include <QSignalBlocker>
 
 #include "app/desk/window/inflation_step.hpp"
@@ -74,12 +73,12 @@ void InletFields::make_steps() {
   table_->verticalHeader()->hide();
   auto* row = new QHBoxLayout;
   auto* add = new QPushButton(tr("Add a step"), this);
-  auto* remove = new QPushButton(tr("Remove step"), this);
+  remove_ = new QPushButton(tr("Remove step"), this);
   add->setToolTip(
       tr("Without steps the inlet follows the session. Steps are repeated until the session ends; a "
          "level of 100 % is the amount above."));
   row->addWidget(add);
-  row->addWidget(remove);
+  row->addWidget(remove_);
   column->addWidget(table_);
   static_cast<QVBoxLayout*>(layout())->addWidget(table_box_);
   static_cast<QVBoxLayout*>(layout())->addLayout(row);
@@ -91,8 +90,7 @@ void InletFields::make_steps() {
     steps_.push_back({steps_.size() % 2 == 0 ? 1.0 : 0.0, 3.0 * second, 30.0 * second});
     emit edited({});
   });
-  connect(remove, &QPushButton::clicked, this, [this] {
-    if (steps_.empty()) return;
+  connect(remove_, &QPushButton::clicked, this, [this] {
     const int at = table_->currentRow();
     const auto last = static_cast<std::ptrdiff_t>(steps_.size()) - 1;
     steps_.erase(steps_.begin() + (at < 0 ? last : std::min<std::ptrdiff_t>(at, last)));
@@ -113,6 +111,7 @@ void InletFields::show_steps() {
     }
   }
   table_box_->setVisible(!steps_.empty());
+  remove_->setEnabled(!steps_.empty());
   table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + 4 +
                          table_->rowCount() * table_->verticalHeader()->defaultSectionSize());
 }

@@ -10,6 +10,31 @@
 #include "layoutforms/layout_form.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// Shares are typed in percent; everything else in the unit it has.
+bool is_share(const LayoutParameter& parameter) {
+  return parameter.unit.empty() && !parameter.whole;
+}
+
+double shown_for_one(const LayoutParameter& parameter) {
+  return is_share(parameter) ? 100.0 : 1.0;
+}
+
+NumberField* new_field(const LayoutParameter& parameter, QWidget* parent) {
+  const double scale = shown_for_one(parameter);
+  const QString unit = is_share(parameter) ? QStringLiteral("%") : text(parameter.unit);
+  const bool fine = !parameter.whole && !is_share(parameter) && parameter.unit != "mm";
+  auto* field = new NumberField(
+      parameter_title(parameter.name), unit,
+      {scale * parameter.least, scale * parameter.most, parameter.whole ? 0 : 1, fine ? 0.1 : 1.0}, parent);
+  field->show_value(scale * parameter.default_value);
+  field->say_source(text(parameter.meaning + ". " + parameter.source));
+  return field;
+}
+
+}  // namespace
+
 LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
@@ -50,14 +75,8 @@ void LayoutDialog::rebuild() {
   if (!form) return;
   about_->setText(text(form->about));
   for (const LayoutParameter& parameter : form->parameters) {
-    const QString title = parameter_title(parameter.name);
-    const QString unit = text(parameter.unit);
-    const int decimals = parameter.whole ? 0 : unit.isEmpty() ? 2 : 1;
-    const double step = parameter.whole || unit == QStringLiteral("mm") ? 1.0 : unit.isEmpty() ? 0.01 : 0.1;
-    auto* field = new NumberField(title, unit, {parameter.least, parameter.most, decimals, step}, this);
-    field->show_value(parameter.default_value);
-    field->say_source(text(parameter.meaning + ". " + parameter.source));
-    fields_->addRow(title, field);
+    NumberField* field = new_field(parameter, this);
+    fields_->addRow(parameter_title(parameter.name), field);
     fields_->labelForField(field)->setToolTip(field->toolTip());
     connect(field, &NumberField::edited, this, [this, name = parameter.name] {
       given_.insert(name);
@@ -87,8 +106,11 @@ void LayoutDialog::measure() {
 
 void LayoutDialog::try_out() {
   std::map<std::string, double> values;
-  for (const auto& [name, field] : numbers_) values[name] = field->value();
-  const auto drawn = make_layout(form_->currentData().toString().toStdString(), values);
+  const auto form = find_layout_form(form_->currentData().toString().toStdString());
+  if (!form) return;
+  for (const LayoutParameter& parameter : form->parameters)
+    values[parameter.name] = numbers_[parameter.name]->value() / shown_for_one(parameter);
+  const auto drawn = make_layout(form->name, values);
   take_->setEnabled(drawn.ok());
   if (!drawn) return outcome_->setText(text(drawn.problem().message));
   layout_ = *drawn;

@@ -17,7 +17,8 @@ LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       origin_(words_label({}, this)),
       parts_(new PartEditor(session, this)),
-      sheets_(new SheetFields(this)),
+      sheet_box_(new QWidget(this)),
+      sheets_(new SheetFields(*column_form(sheet_box_))),
       findings_(new FindingsList(tr("What the layout needs"), this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -32,7 +33,7 @@ LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
   column->addWidget(origin_);
   column->addWidget(findings_);
   column->addWidget(heading_label(tr("Sheets"), this));
-  column->addWidget(sheets_);
+  column->addWidget(sheet_box_);
   column->addWidget(heading_label(tr("Parts"), this));
   column->addWidget(parts_);
   connect(open, &QPushButton::clicked, this, &LayoutStep::ask_for_layout);
@@ -84,7 +85,7 @@ void LayoutStep::take_layout(const QString& words, Layout layout, std::optional<
 
 void LayoutStep::show_plan() {
   const bool there = has_layout(plan());
-  sheets_->setEnabled(there);
+  sheet_box_->setEnabled(there);
   sheets_->show_layout(plan().layout);
   if (!there)
     origin_->setText(

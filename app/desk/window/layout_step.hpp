@@ -28,6 +28,7 @@ class LayoutStep : public StepForm {
 
   QLabel* origin_;
   PartEditor* parts_;
+  QWidget* sheet_box_;
   SheetFields* sheets_;
   FindingsList* findings_;
 };

@@ -40,6 +40,8 @@ LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
   column->addWidget(status_);
   findings_->setObjectName(QStringLiteral("findings"));
   column->addWidget(findings_);
+  plain_words_ = words_label({}, this);
+  column->addWidget(plain_words_);
   column->addWidget(heading_label(tr("Ceiling"), this));
   column->addWidget(make_ceiling());
   column->addWidget(heading_label(tr("Aim"), this));
@@ -57,7 +59,7 @@ QWidget* LimitsStep::make_limits() {
   use_->add(tr("pulses"), int(UsePattern::kPulse));
   set_ = words_label({}, box);
   auto* own = new QPushButton(tr("Another limit set…"), box);
-  auto* shipped = new QPushButton(tr("The program's"), box);
+  auto* shipped = new QPushButton(tr("Default limit set"), box);
   shipped->setAccessibleName(tr("Take the program's own limit set"));
   reason_ = new QLineEdit(box);
   reason_->setAccessibleName(tr("Why a laxer limit set is used"));
@@ -200,7 +202,10 @@ void LimitsStep::show_solved() {
                        ? tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
                              .arg(status_words(*solved->summary))
                        : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
-  findings_->show_findings(solved ? listed_findings(*solved->estimate) : std::vector<ListedFinding>{});
+  auto listed = solved ? listed_findings(*solved->estimate) : std::vector<ListedFinding>{};
+  plain_words_->setText(plain_words(listed));
+  plain_words_->setVisible(!plain_words_->text().isEmpty());
+  findings_->show_findings(std::move(listed));
   findings_->setEnabled(session().stale().empty());
   const auto ceiling = session().ceiling();
   ceiling_->setText(ceiling ? joined(ceiling_words(*ceiling)) : QString());

@@ -32,7 +32,7 @@ class LimitsStep : public StepForm {
   void rebuild_wanted();
 
   Choice* use_;
-  QLabel *set_, *status_, *ceiling_, *aim_;
+  QLabel *set_, *status_, *plain_words_, *ceiling_, *aim_;
   QLineEdit* reason_;
   FindingsList* findings_;
   QTableWidget* wanted_;

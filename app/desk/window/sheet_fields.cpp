@@ -63,38 +63,38 @@ Sheet SheetField::sheet() const {
   return sheet;
 }
 
-SheetFields::SheetFields(QWidget* parent)
-    : QWidget(parent),
-      skin_(new SheetField(tr("Skin sheet"), this)),
-      outer_(new SheetField(tr("Outer sheet"), this)),
-      along_(new NumberField(tr("Backing cloth, stiffness along x"), QStringLiteral("N/mm"),
-                             {0.0, 1e4, 1, 1.0}, this)),
-      across_(new NumberField(tr("Backing cloth, stiffness along y"), QStringLiteral("N/mm"),
-                              {0.0, 1e4, 1, 1.0}, this)),
-      skin_stretch_(new NumberField(tr("Skin sheet, stretched along x when fused"), QStringLiteral("%"),
-                                    {0.0, 100.0, 1, 1.0}, this)),
-      outer_stretch_(new NumberField(tr("Outer sheet, stretched along x when fused"), QStringLiteral("%"),
-                                     {0.0, 100.0, 1, 1.0}, this)),
-      rim_(new QCheckBox(tr("Rim glued or taped to the skin"), this)) {
-  QFormLayout* form = column_form(this);
-  form->addRow(tr("Skin sheet"), skin_);
-  form->addRow(tr("Outer sheet"), outer_);
-  auto* cloth = new QHBoxLayout;
-  cloth->addWidget(along_, 1);
-  cloth->addWidget(across_, 1);
-  form->addRow(tr("Backing x, y"), cloth);
-  auto* stretches = new QHBoxLayout;
-  stretches->addWidget(skin_stretch_, 1);
-  stretches->addWidget(outer_stretch_, 1);
-  form->addRow(tr("Prestretch"), stretches);
-  form->addRow(rim_);
+SheetFields::SheetFields(QFormLayout& form) : QObject(form.parentWidget()) {
+  QWidget* parent = form.parentWidget();
+  const auto stiffness = [&](const QString& name) {
+    return new NumberField(name, QStringLiteral("N/mm"), {0.0, 1e4, 1, 1.0}, parent);
+  };
+  const auto stretch = [&](const QString& name) {
+    return new NumberField(name, QStringLiteral("%"), {0.0, 100.0, 1, 1.0}, parent);
+  };
+  skin_ = new SheetField(tr("Skin sheet"), parent);
+  outer_ = new SheetField(tr("Outer sheet"), parent);
+  skin_stretch_ = stretch(tr("Skin sheet, stretched along x when fused"));
+  outer_stretch_ = stretch(tr("Outer sheet, stretched along x when fused"));
+  along_ = stiffness(tr("Backing cloth, stiffness along x"));
+  across_ = stiffness(tr("Backing cloth, stiffness along y"));
+  rim_ = new QCheckBox(tr("Rim glued or taped to the skin"), parent);
   skin_stretch_->setObjectName(QStringLiteral("skin prestretch"));
   skin_stretch_->say_source(tr("Skin sheet: stretched along x by this much when it was fused; 0: not."));
   outer_stretch_->say_source(tr("Outer sheet: stretched along x by this much when it was fused; 0: not."));
   along_->say_source(tr("Cloth on the outer sheet, along x; 0: none. Pulls only."));
   across_->say_source(tr("Cloth on the outer sheet, along y; 0: none. Pulls only."));
-  connect(skin_, &SheetField::edited, this, &SheetFields::edited);
-  connect(outer_, &SheetField::edited, this, &SheetFields::edited);
+  form.addRow(tr("Skin sheet"), skin_);
+  form.addRow(tr("Skin prestretch"), skin_stretch_);
+  form.addRow(tr("Outer sheet"), outer_);
+  form.addRow(tr("Outer prestretch"), outer_stretch_);
+  form.addRow(tr("Backing along x"), along_);
+  form.addRow(tr("Backing along y"), across_);
+  form.addRow(rim_);
+  connect_fields();
+}
+
+void SheetFields::connect_fields() {
+  for (SheetField* field : {skin_, outer_}) connect(field, &SheetField::edited, this, &SheetFields::edited);
   for (NumberField* field : {along_, across_, skin_stretch_, outer_stretch_})
     connect(field, &NumberField::edited, this, &SheetFields::edited);
   connect(rim_, &QCheckBox::toggled, this, &SheetFields::edited);

@@ -7,6 +7,8 @@
 #include "app/desk/window/number_field.hpp"
 #include "model/layout/layout.hpp"
 
+class QFormLayout;
+
 namespace wrapgauge {
 
 // Hardness and thickness of one sheet; each hardness says its source on hover.
@@ -26,10 +28,11 @@ class SheetField : public QWidget {
   NumberField* thickness_;
 };
 
-class SheetFields : public QWidget {
+class SheetFields : public QObject {
   Q_OBJECT
  public:
-  explicit SheetFields(QWidget* parent = nullptr);
+  // Adds its rows to a form that has a widget, so that all fields of it begin at one edge.
+  explicit SheetFields(QFormLayout& form);
   void show_layout(const Layout& layout);
   void apply(Layout& layout) const;
 
@@ -37,6 +40,8 @@ class SheetFields : public QWidget {
   void edited();
 
  private:
+  void connect_fields();
+
   SheetField *skin_, *outer_;
   NumberField *along_, *across_, *skin_stretch_, *outer_stretch_;
   QCheckBox* rim_;

@@ -1,6 +1,5 @@
 #include "app/desk/window/wear_step.hpp"
 
-#include <QFormLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
 
@@ -101,13 +100,13 @@ void WearStep::make_closure(QLayout& column) {
       new NumberField(tr("Taper of the closing lines"), QStringLiteral("mm/mm"), {-2.0, 2.0, 3, 0.01}, this);
   stretch_->say_source(tr("The closing length is the girth at the anchor divided by 1 + stretch."));
   taper_->say_source(tr("Growth of the closing length for each millimetre towards proximal."));
-  QFormLayout* form = column_form(nullptr);
-  form->addRow(closes_);
-  form->addRow(tr("Stretch"), stretch_);
-  form->addRow(tr("Closing length"), length_);
-  form->addRow(tr("From x"), from_x_);
-  form->addRow(tr("Taper"), taper_);
-  static_cast<QVBoxLayout&>(column).addLayout(form);
+  closing_ = column_form(nullptr);
+  closing_->addRow(closes_);
+  closing_->addRow(tr("Stretch"), stretch_);
+  closing_->addRow(tr("Closing length"), length_);
+  closing_->addRow(tr("From x"), from_x_);
+  closing_->addRow(tr("Taper"), taper_);
+  static_cast<QVBoxLayout&>(column).addLayout(closing_);
 }
 
 void WearStep::connect_fields() {
@@ -169,10 +168,9 @@ void WearStep::show_closure() {
   const auto& closure = plan().layout.closure;
   const Closing closing = closing_of(closure);
   closes_->show_value(closing);
-  stretch_->setEnabled(closing == kByStretch);
-  length_->setEnabled(closing == kByLength);
-  from_x_->setEnabled(closing != kOpen);
-  taper_->setEnabled(closing != kOpen);
+  closing_->setRowVisible(stretch_, closing == kByStretch);
+  closing_->setRowVisible(length_, closing == kByLength);
+  for (NumberField* field : {from_x_, taper_}) closing_->setRowVisible(field, closing != kOpen);
   if (!closure) return;
   if (closure->stretch) stretch_->show_value(100.0 * *closure->stretch);
   if (closure->closing_length) length_->show_value(*closure->closing_length / mm);

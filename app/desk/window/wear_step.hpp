@@ -1,6 +1,7 @@
 #pragma once
 // Step Wear: where the layout lies, which way it is turned, how it closes, and how well it then goes round.
 
+#include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -35,6 +36,7 @@ class WearStep : public StepForm {
   QPushButton* here_;
   std::optional<Vec3> picked_m_;
   NumberField *station_, *angle_, *turn_, *point_x_, *point_y_;
+  QFormLayout* closing_;  // which of its rows are there goes by how it closes
   Choice* closes_;
   NumberField *stretch_, *length_, *from_x_, *taper_;
   QLabel* words_;
