@@ -874,7 +874,7 @@
         </message>
         <message>
             <source>All</source>
-            <translation>Alles</translation>
+            <translation>Ganz</translation>
         </message>
         <message>
             <source>Show all of the layout</source>
@@ -882,7 +882,7 @@
         </message>
         <message>
             <source>Place</source>
-            <translation>Platzieren</translation>
+            <translation>Setzen</translation>
         </message>
         <message>
             <source>Place the layout: click to anchor it, drag to move it along and round the body, drag with Ctrl to turn it</source>
@@ -1167,10 +1167,6 @@
         <message>
             <source>Model factor: predicted pressures are multiplied by it before they are held against a limit, because no measurement has confirmed them yet.</source>
             <translation>Model factor (Modellfaktor): Mit ihm werden vorhergesagte Drücke malgenommen, bevor sie mit einem Grenzwert verglichen werden, weil noch keine Messung sie bestätigt hat.</translation>
-        </message>
-        <message>
-            <source>kPa min: pressure times how long it lasts; 2 kPa for 30 minutes are 60 kPa min.</source>
-            <translation>kPa min: Druck mal Dauer; 2 kPa für 30 Minuten sind 60 kPa min.</translation>
         </message>
     </context>
     <context>

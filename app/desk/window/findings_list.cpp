@@ -76,18 +76,13 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
 }
 
 QString plain_words(const std::vector<ListedFinding>& findings) {
-  const std::pair<QString, QString> known[] = {
-      {QStringLiteral("model factor"),
-       FindingsList::tr("Model factor: predicted pressures are multiplied by it before they are held against "
-                        "a limit, because no measurement has confirmed them yet.")},
-      {QStringLiteral("kPa min"), FindingsList::tr("kPa min: pressure times how long it lasts; 2 kPa for "
-                                                   "30 minutes are 60 kPa min.")}};
-  QStringList lines;
-  for (const auto& [word, meaning] : known)
-    if (std::any_of(findings.begin(), findings.end(),
-                    [&](const ListedFinding& finding) { return finding.sentence.contains(word); }))
-      lines.push_back(meaning);
-  return lines.join(QChar('\n'));
+  const auto names_factor = [](const ListedFinding& finding) {
+    return finding.sentence.contains(QStringLiteral("model factor"));
+  };
+  if (std::none_of(findings.begin(), findings.end(), names_factor)) return {};
+  return FindingsList::tr(
+      "Model factor: predicted pressures are multiplied by it before they are held against a limit, because "
+      "no measurement has confirmed them yet.");
 }
 
 FindingsList::FindingsList(const QString& name, QWidget* parent) : QListWidget(parent) {
@@ -110,8 +105,10 @@ FindingsList::FindingsList(const QString& name, QWidget* parent) : QListWidget(p
 void FindingsList::show_findings(std::vector<ListedFinding> findings) {
   clear();
   findings_ = std::move(findings);
-  for (const ListedFinding& finding : findings_)
+  for (const ListedFinding& finding : findings_) {
     addItem(finding.label + QStringLiteral(": ") + finding.sentence);
+    item(count() - 1)->setToolTip(plain_words({finding}));
+  }
   setVisible(!findings_.empty());
   fit();
 }

@@ -20,7 +20,7 @@ std::vector<ListedFinding> listed_findings(const Estimate& estimate);
 // Of a drawing: what has to be mended, then what may go wrong in casting.
 std::vector<ListedFinding> listed_findings(const CheckedPlan& checked);
 
-// Words of these sentences that are not a caster's own, said plainly; a line each, none where none is used.
+// What the words in these sentences mean that are not a caster's own; empty where none is used.
 QString plain_words(const std::vector<ListedFinding>& findings);
 
 class FindingsList : public QListWidget {

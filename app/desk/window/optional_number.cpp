@@ -20,6 +20,8 @@ OptionalNumber optional_number(QWidget* parent, const QString& title, const QStr
                                const NumberField::Range& range, const QString& source,
                                const std::function<void()>& edited) {
   const OptionalNumber row{new QCheckBox(title, parent), new NumberField(title, unit, range, parent)};
+  // As tall as its row, as other labels are: a box of its own height would stand at the row's upper edge.
+  row.box->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Preferred);
   row.field->say_source(source);
   row.box->setToolTip(source);
   row.field->setEnabled(false);

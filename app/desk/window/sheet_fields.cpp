@@ -43,6 +43,7 @@ SheetField::SheetField(const QString& name, QWidget* parent)
   row->addWidget(material_, 1);
   row->addWidget(thickness_, 1);
   add_grades(*material_);
+  material_->setMinimumContentsLength(5);  // "00-30": both fit beside their name in the narrowest column
   setFocusProxy(material_);
   connect(material_, &Choice::chosen, this, &SheetField::edited);
   connect(thickness_, &NumberField::edited, this, &SheetField::edited);
