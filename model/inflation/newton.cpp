@@ -22,6 +22,8 @@ constexpr double kShiftCeiling = 1e7;
 constexpr double kShiftReferenceArea = 14e-6;
 // Out of balance by this many times the pressure: the exact tangent is hardly ever definite there.
 constexpr double kFarShare = 30.0;
+// And by this many, where a layout was laid crushed: single digits do not hold such a tangent.
+constexpr double kBeyondSingleShare = 1e6;
 // Below this share, and after this many steps, areas and friction limits are part of the equations.
 constexpr double kNearShare = 0.3;
 constexpr int kFirstFullStep = 3;
@@ -273,7 +275,8 @@ class NewtonSolve {
     exact_ = false;
     now = system_.evaluate(x, loads_, TangentKind::kProjected);
     steady_tangent(x);
-    if (!factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) return std::nullopt;
+    const Digits digits = share_ > kBeyondSingleShare ? Digits::kDouble : Digits::kSingle;
+    if (!factorisation_.factor_definite(system_.tangent(), digits)) return std::nullopt;
     return step_for(now, 0);
   }
 
