@@ -886,11 +886,11 @@
         </message>
         <message>
             <source>Place the layout: click to anchor it, drag to move it along and round the body, drag with Ctrl to turn it</source>
-            <translation>Layout anlegen: Klick verankert, Ziehen verschiebt längs und um den Körper, Ziehen mit Strg dreht</translation>
+            <translation>Layout setzen: Klick verankert, Ziehen verschiebt längs und um den Körper, Ziehen mit Strg dreht</translation>
         </message>
         <message>
             <source>Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.</source>
-            <translation>Anlegen: Klick verankert, Ziehen verschiebt, Ziehen mit Strg dreht. Esc beendet es.</translation>
+            <translation>Setzen: Klick verankert, Ziehen verschiebt, Ziehen mit Strg dreht. Esc beendet es.</translation>
         </message>
         <message>
             <source>Drawn without graphics system: %1.</source>
