@@ -16,7 +16,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr int kNarrow = 260;  // pixels across the picture in the column
+constexpr int kNarrow = 260;  // across the picture in the column, pixels of a plain screen
 
 // By the ending of the file.
 Result<std::monostate> write_note_file(const NoteFiles& made, const std::filesystem::path& file) {
@@ -35,8 +35,8 @@ void show_as_paper(QTextBrowser& browser) {
   browser.setStyleSheet(QStringLiteral("QTextBrowser { background: white; color: black; }"));
 }
 
-// On any thread: the picture is painted into memory.
-MadeNote made_note(const SolvedPlan& solved) {
+// On any thread: the picture is painted into memory, as fine as the screen shows it.
+MadeNote made_note(const SolvedPlan& solved, double pixels_per_unit) {
   MadeNote made;
   const auto note = study_note(*solved.summary, solved.summary->inputs);
   if (!note) {
@@ -44,8 +44,12 @@ MadeNote made_note(const SolvedPlan& solved) {
     return made;
   }
   const QImage picture = note_picture(*solved.estimate);
-  made.narrow = picture.scaledToWidth(kNarrow, Qt::SmoothTransformation);
-  made.wide = picture.scaledToWidth(kNotePictureWidth, Qt::SmoothTransformation);
+  const auto as_wide_as = [&](int width) {
+    return picture.scaledToWidth(static_cast<int>(std::lround(width * pixels_per_unit)),
+                                 Qt::SmoothTransformation);
+  };
+  made.narrow = as_wide_as(kNarrow);
+  made.wide = as_wide_as(kNotePictureWidth);
   for (std::size_t page = 0; page < note->pages.size(); ++page)
     made.pages += note_page_html(*note, page) + "<hr/>";
   return made;
@@ -104,7 +108,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     large.resize(800, 640);
     auto* text = new QTextBrowser(&large);
     show_as_paper(*text);
-    show_note(*text, made_.wide);
+    show_note(*text, made_.wide, kNotePictureWidth);
     (new QVBoxLayout(&large))->addWidget(text);
     large.exec();
   });
@@ -140,22 +144,22 @@ void NoteStep::show_preview() {
   made_ = {};
   open_->setEnabled(false);
   preview_->setPlainText(tr("The note is being made…"));
-  maker_.start([this, solved = shown_] {
-    auto made = std::make_shared<MadeNote>(made_note(*solved));
+  maker_.start([this, solved = shown_, pixels = devicePixelRatioF()] {
+    auto made = std::make_shared<MadeNote>(made_note(*solved, pixels));
     QMetaObject::invokeMethod(this, [this, solved, made] {
       if (solved != shown_) return;  // another result came meanwhile
       made_ = std::move(*made);
       open_->setEnabled(save_->isEnabled() && !made_.pages.empty());
-      show_note(*preview_, made_.narrow);
+      show_note(*preview_, made_.narrow, kNarrow);
     });
   });
 }
 
-void NoteStep::show_note(QTextBrowser& browser, const QImage& picture) const {
+void NoteStep::show_note(QTextBrowser& browser, const QImage& picture, int width) const {
   browser.clear();
   if (made_.pages.empty()) return browser.setPlainText(made_.problem);
   browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
-  browser.setHtml(with_picture_size(made_.pages, picture, picture.width()));
+  browser.setHtml(with_picture_size(made_.pages, picture, width));
 }
 
 void NoteStep::ask_where_to_save() {

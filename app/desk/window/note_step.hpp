@@ -41,7 +41,7 @@ class NoteStep : public StepForm {
 
  private:
   void show_preview();
-  void show_note(QTextBrowser& browser, const QImage& picture) const;
+  void show_note(QTextBrowser& browser, const QImage& picture, int width) const;
 
   QLineEdit* name_;
   QLabel* words_;
