@@ -35,6 +35,8 @@ TEST(RandomPlan, OfOneSeedIsOnePlan) {
 INSTANTIATE_TEST_SUITE_P(Slice, RandomPlans, testing::Range(1u, 7u));
 // Ends at a pressure maximum, whose contact forces once were read with the areas of the shape beyond it.
 INSTANTIATE_TEST_SUITE_P(AtAPressureMaximum, RandomPlans, testing::Values(40u));
+// Laid crushed onto the pole of a sphere, which no tangent in single precision came off.
+INSTANTIATE_TEST_SUITE_P(LaidCrushed, RandomPlans, testing::Values(390u));
 
 }  // namespace
 }  // namespace wrapgauge::random_plans
