@@ -50,7 +50,9 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
   auto read = read_body(*checked.plan);
   if (!read) {
     checked.body_problem = read.problem();
-    checked.body_need = body_need(*checked.plan);
+    const bool as_before = earlier && earlier->body_need && changes.none_in({PlanPart::kBody}) &&
+                           earlier->body_problem->message == checked.body_problem->message;
+    checked.body_need = as_before ? earlier->body_need : body_need(*checked.plan);
     return;
   }
   checked.body = std::make_shared<const ReadBody>(std::move(read).value());
