@@ -8,6 +8,7 @@
 #include <mutex>
 #include <optional>
 
+#include "model/inflation/cholmod_view.hpp"
 #include "model/inflation/multifrontal_cholesky.hpp"
 
 extern "C" void openblas_set_num_threads(int);
@@ -27,23 +28,6 @@ std::vector<int> ints(const void* data, std::size_t count) {
 SupernodeLayout layout_of(const cholmod_factor& factor) {
   return {ints(factor.super, factor.nsuper + 1), ints(factor.pi, factor.nsuper + 1),
           ints(factor.s, factor.ssize), ints(factor.px, factor.nsuper + 1), ints(factor.Perm, factor.n)};
-}
-
-// A view of a symmetric pattern's lower triangle; entries above the diagonal are ignored.
-cholmod_sparse view_of(const std::vector<int>& starts, const std::vector<int>& rows, const double* values) {
-  cholmod_sparse view{};
-  view.nrow = view.ncol = starts.size() - 1;
-  view.nzmax = rows.size();
-  view.p = const_cast<int*>(starts.data());
-  view.i = const_cast<int*>(rows.data());
-  view.x = const_cast<double*>(values);
-  view.stype = -1;
-  view.itype = CHOLMOD_INT;
-  view.xtype = values ? CHOLMOD_REAL : CHOLMOD_PATTERN;
-  view.dtype = CHOLMOD_DOUBLE;
-  view.sorted = 1;
-  view.packed = 1;
-  return view;
 }
 
 // Nested dissection of the nodes, a third of the unknowns. METIS seeds and draws from the C library's

@@ -6,6 +6,7 @@
 #include <map>
 #include <memory>
 
+#include "model/inflation/cholmod_view.hpp"
 #include "model/inflation/equilibrium_system.hpp"
 #include "model/inflation/factorisation.hpp"
 #include "tests/bench/inflated_cuff.hpp"
@@ -69,18 +70,9 @@ void factorise_by_library(benchmark::State& state) {
   common.supernodal = CHOLMOD_SUPERNODAL;
   common.nmethods = 1;
   common.method[0].ordering = CHOLMOD_METIS;
-  const BlockMatrix& tangent = inflated_cuff(state.range(0)).system.tangent();
-  cholmod_sparse matrix{};
-  matrix.nrow = matrix.ncol = tangent.column_starts().size() - 1;
-  matrix.nzmax = tangent.row_indices().size();
-  matrix.p = const_cast<int*>(tangent.column_starts().data());
-  matrix.i = const_cast<int*>(tangent.row_indices().data());
-  matrix.x = const_cast<double*>(inflated_cuff(state.range(0)).definite.data());
-  matrix.stype = -1;
-  matrix.itype = CHOLMOD_INT;
-  matrix.xtype = CHOLMOD_REAL;
-  matrix.dtype = CHOLMOD_DOUBLE;
-  matrix.sorted = matrix.packed = 1;
+  Inflated& cuff = inflated_cuff(state.range(0));
+  const BlockMatrix& tangent = cuff.system.tangent();
+  cholmod_sparse matrix = view_of(tangent.column_starts(), tangent.row_indices(), cuff.definite.data());
   cholmod_factor* factor = cholmod_analyze(&matrix, &common);
   for (auto _ : state) {
     cholmod_factorize(&matrix, factor, &common);
