@@ -1,12 +1,11 @@
 #include "app/desk/views/flat_labels.hpp"
 
 #include <QTest>
-#include <cmath>
-#include <numbers>
 
 #include "app/desk/views/flat_view.hpp"
 #include "app/desk/views/flat_words.hpp"
 #include "small_estimate.hpp"
+#include "tests/geometry/open_ring.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -30,24 +29,11 @@ double area(const QRectF& box) {
   return box.isEmpty() ? 0.0 : box.width() * box.height();
 }
 
-// 330 degrees of a ring round the origin.
-Polygon open_ring(double inner_m, double outer_m) {
-  constexpr int kPieces = 66;
-  Polygon ring;
-  const auto add = [&](int k, double radius_m) {
-    const double angle = 330.0 / 180.0 * std::numbers::pi * k / kPieces;
-    ring.emplace_back(radius_m * std::cos(angle), radius_m * std::sin(angle));
-  };
-  for (int k = 0; k <= kPieces; ++k) add(k, outer_m);
-  for (int k = kPieces; k >= 0; --k) add(k, inner_m);
-  return ring;
-}
-
 std::shared_ptr<const Layout> ring_round_a_pad() {
   auto layout = std::make_shared<Layout>();
   layout->outline_m = box_m(-0.06, -0.06, 0.06, 0.06);
   layout->chambers = {{"pad", box_m(-0.015, -0.015, 0.015, 0.015), {}, {}},
-                      {"ring", open_ring(0.025, 0.05), {}, {}}};
+                      {"ring", open_ring(0.025, 0.05, 330.0), {}, {}}};
   return layout;
 }
 

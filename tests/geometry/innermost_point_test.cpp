@@ -2,24 +2,10 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-#include <numbers>
+#include "tests/geometry/open_ring.hpp"
 
 namespace wrapgauge {
 namespace {
-
-// An open ring: 300 degrees round the origin.
-Polygon open_ring(double inner_m, double outer_m) {
-  constexpr int kPieces = 60;
-  Polygon ring;
-  const auto add = [&](int k, double radius_m) {
-    const double angle = 300.0 / 180.0 * std::numbers::pi * k / kPieces;
-    ring.emplace_back(radius_m * std::cos(angle), radius_m * std::sin(angle));
-  };
-  for (int k = 0; k <= kPieces; ++k) add(k, outer_m);
-  for (int k = kPieces; k >= 0; --k) add(k, inner_m);
-  return ring;
-}
 
 TEST(InnermostPoint, OfALongRectangleIsItsMiddle) {
   const Polygon box{{1.0, 2.0}, {9.0, 2.0}, {9.0, 4.0}, {1.0, 4.0}};
@@ -27,7 +13,7 @@ TEST(InnermostPoint, OfALongRectangleIsItsMiddle) {
 }
 
 TEST(InnermostPoint, OfARingLiesHalfwayBetweenItsEdges) {
-  const Polygon ring = open_ring(0.03, 0.05);
+  const Polygon ring = open_ring(0.03, 0.05, 300.0);
   const Vec2 point = innermost_point_m(ring);
   EXPECT_TRUE(contains(ring, point));
   EXPECT_GE(distance_to_loop_m(ring, point), 0.01 - 0.01 * 0.1);
@@ -41,7 +27,7 @@ TEST(InnermostPoint, OfAnAngleLiesInItsWideLeg) {
 }
 
 TEST(InnermostPoint, OfAThinRingLiesOnIt) {
-  const Polygon ring = open_ring(0.0495, 0.05);
+  const Polygon ring = open_ring(0.0495, 0.05, 300.0);
   EXPECT_TRUE(contains(ring, innermost_point_m(ring)));
 }
 

@@ -95,15 +95,15 @@ std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room
     room.taken.push_back(label.plate);
     return label;
   };
-  const double full = width_at(shape.path, shape.inside) - kPlateRim;
-  const double brief = std::min(full, room.metrics.horizontalAdvance("00.0 kPa +"));
+  const double one_unit = room.metrics.horizontalAdvance("00.0 kPa +");
+  const double full = width_at(shape.path, shape.inside) - kPlateRim, brief = std::min(full, one_unit);
   const double area = std::max(1.0, area_of(shape.path));
   for (const auto& [width, most] : {std::pair(full, kFewHidden), {brief, kMostHidden}}) {
     const FlatLabel label = within(shape, width, room.metrics);
     const bool shows = label.plate.width() * label.plate.height() <= most * area;
     if (shows && is_free(label.plate, room) && shape.path.contains(label.plate)) return take(label);
   }
-  FlatLabel beside{shape.words(room.metrics.horizontalAdvance("00.0 kPa +")), {}, {}};
+  FlatLabel beside{shape.words(one_unit), {}, {}};
   for (const QRectF& plate :
        places_beside(shape.inside, plate_size(beside.lines, room.metrics), room.material))
     if (is_free(plate, room)) {
