@@ -8,6 +8,7 @@
 
 #include "app/desk/views/gl_probe.hpp"
 #include "app/desk/window/main_window.hpp"
+#include "model/core/freed_memory.hpp"
 #include "model/core/version.hpp"
 
 namespace {
@@ -28,6 +29,7 @@ void take_language(QApplication& application, const QString& asked) {
 }  // namespace
 
 int main(int count, char** arguments) {
+  wrapgauge::keep_freed_memory();
   wrapgauge::choose_graphics_format();
   QApplication application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));

@@ -1,6 +1,7 @@
 #pragma once
 // Two pieces of work that do not touch each other, on two threads where a second one is free.
 
+#include <cstddef>
 #include <functional>
 
 namespace wrapgauge {
@@ -9,5 +10,8 @@ namespace wrapgauge {
 // the program; if it has not begun when `one` is done, the caller does it himself, so that a busy machine
 // costs no waiting.
 void both_at_once(const std::function<void()>& one, const std::function<void()>& other);
+
+// The same for the two halves of a row of `count` things that do not touch each other.
+void in_halves(std::size_t count, const std::function<void(std::size_t from, std::size_t to)>& work);
 
 }  // namespace wrapgauge

@@ -116,11 +116,10 @@ FrictionTerm TissueContact::friction_of(const ContactNode& contact, const Vec3& 
 
 SkinSamples TissueContact::samples(const Points3& positions_m) const {
   SkinSamples samples(nodes_.size());
-  const auto sample = [&](std::size_t from, std::size_t to) {
+  in_halves(nodes_.size(), [&](std::size_t from, std::size_t to) {
     for (std::size_t k = from; k < to; ++k)
       samples[k] = body_->at(positions_m.row(nodes_[k].node).transpose());
-  };
-  both_at_once([&] { sample(0, nodes_.size() / 2); }, [&] { sample(nodes_.size() / 2, nodes_.size()); });
+  });
   return samples;
 }
 
