@@ -11,8 +11,6 @@
 #include "model/inflation/cholmod_view.hpp"
 #include "model/inflation/multifrontal_cholesky.hpp"
 
-extern "C" void openblas_set_num_threads(int);
-
 namespace wrapgauge {
 namespace {
 
@@ -91,7 +89,6 @@ Factorisation::Factorisation(const BlockMatrix& pattern) : handles_(std::make_un
   // CHOLMOD asks for four threads whatever omp_set_num_threads says; their waits cost more than they win
   // here.
   omp_set_max_active_levels(0);
-  openblas_set_num_threads(1);
   cholmod_common& common = handles_->common;
   cholmod_start(&common);
   common.print = 0;

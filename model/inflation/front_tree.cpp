@@ -1,6 +1,7 @@
 #include "model/inflation/front_tree.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace wrapgauge {
 namespace {
@@ -31,6 +32,7 @@ void FrontTree::link_tree() {
   const std::vector<int> supernode_of = supernode_of_column(layout_);
   for (int s = 0; s < layout_.count(); ++s) {
     Front& front = fronts_[s];
+    most_rest_ = std::max(most_rest_, rest(s));
     const int* rows = layout_.rows.data() + layout_.row_start[s];
     for (int k = 0; k < columns(s); ++k) {
       const double tall = height(s) - k;
@@ -59,24 +61,33 @@ void FrontTree::map_entries(const LowerColumns& pattern) {
   const std::vector<int> supernode_of = supernode_of_column(layout_);
   std::vector<int> place_of(n);
   for (std::size_t k = 0; k < n; ++k) place_of[layout_.permutation[k]] = static_cast<int>(k);
-  for (std::size_t column = 0; column < n; ++column)
-    for (int k = pattern.starts[column]; k < pattern.starts[column + 1]; ++k) {
-      if (pattern.rows[k] < static_cast<int>(column)) continue;  // above the diagonal
-      const auto [low, high] = std::minmax(place_of[column], place_of[pattern.rows[k]]);
-      const int s = supernode_of[low];
-      const auto first = layout_.rows.begin() + layout_.row_start[s];
-      const auto last = layout_.rows.begin() + layout_.row_start[s + 1];
-      const int row = static_cast<int>(std::lower_bound(first, last, high) - first);
-      entries_.push_back({k, layout_.value_start[s] + (low - layout_.first_column[s]) * height(s) + row});
-    }
-  std::sort(entries_.begin(), entries_.end(),
-            [](const Entry& a, const Entry& b) { return a.target < b.target; });
-  int at = 0;
+  // visit(entry, its column of L)
+  const auto for_each_entry = [&](const auto& visit) {
+    for (std::size_t column = 0; column < n; ++column)
+      for (int k = pattern.starts[column]; k < pattern.starts[column + 1]; ++k)
+        if (pattern.rows[k] >= static_cast<int>(column))  // not above the diagonal
+          visit(k, std::minmax({place_of[column], place_of[pattern.rows[k]]}));
+  };
+  std::vector<int> next(n + 1, 0);  // by column of L
+  for_each_entry([&](int, const auto& places) { ++next[places.first + 1]; });
+  std::partial_sum(next.begin(), next.end(), next.begin());
   for (int s = 0; s < layout_.count(); ++s) {
-    fronts_[s].first_entry = at;
-    while (at < static_cast<int>(entries_.size()) && entries_[at].target < layout_.value_start[s + 1]) ++at;
-    fronts_[s].last_entry = at;
+    fronts_[s].first_entry = next[layout_.first_column[s]];
+    fronts_[s].last_entry = next[layout_.first_column[s + 1]];
   }
+  const std::vector<int> first = next;
+  entries_.resize(static_cast<std::size_t>(first.back()));
+  for_each_entry([&](int k, const auto& places) {
+    const auto [low, high] = places;
+    const int s = supernode_of[low];
+    const auto rows = layout_.rows.begin() + layout_.row_start[s];
+    const auto row = std::lower_bound(rows, layout_.rows.begin() + layout_.row_start[s + 1], high) - rows;
+    entries_[next[low]++] = {
+        k, layout_.value_start[s] + (low - layout_.first_column[s]) * height(s) + static_cast<int>(row)};
+  });
+  for (std::size_t column = 0; column < n; ++column)
+    std::sort(entries_.begin() + first[column], entries_.begin() + first[column + 1],
+              [](const Entry& a, const Entry& b) { return a.target < b.target; });
 }
 
 // The largest subtree gives way to its children until two even halves can be made of the subtrees.

@@ -59,6 +59,7 @@ class FrontTree {
   int columns(int s) const { return layout_.first_column[s + 1] - layout_.first_column[s]; }
   int height(int s) const { return layout_.row_start[s + 1] - layout_.row_start[s]; }
   int rest(int s) const { return height(s) - columns(s); }
+  int most_rest() const { return most_rest_; }  // of all fronts
 
  private:
   void link_tree();
@@ -71,6 +72,7 @@ class FrontTree {
   std::vector<Entry> entries_;
   std::vector<Part> parts_;
   std::vector<int> part_of_;
+  int most_rest_ = 0;
 };
 
 }  // namespace wrapgauge

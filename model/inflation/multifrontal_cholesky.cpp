@@ -3,14 +3,23 @@
 #include <algorithm>
 
 #include "model/core/both_at_once.hpp"
-#include "model/inflation/dense_kernels.hpp"
+#include "model/inflation/front_kernels.hpp"
 
 namespace wrapgauge {
+namespace {
+
+template <class Real>
+void add_rows(int count, const Real* __restrict from, Real* __restrict to) {
+  for (int i = 0; i < count; ++i) to[i] += from[i];
+}
+
+}  // namespace
 
 template <class Real>
 MultifrontalCholesky<Real>::MultifrontalCholesky(std::shared_ptr<const FrontTree> tree)
     : tree_(std::move(tree)) {
-  for (const Part& part : tree_->parts()) arenas_.emplace_back(part.arena_size, Real(0));
+  for (const Part& part : tree_->parts())
+    arenas_.push_back(std::make_unique_for_overwrite<Real[]>(part.arena_size));
 }
 
 // Adds the part of what a child left over that falls into the columns of its parent, or all beyond them.
@@ -23,6 +32,7 @@ void MultifrontalCholesky<Real>::take_over(int child, Real* block, Real* rest_of
   const auto beyond = std::lower_bound(front.in_parent.begin(), front.in_parent.end(), wide);
   const int first_beyond = static_cast<int>(beyond - front.in_parent.begin());
   const int from = into_columns ? 0 : first_beyond, to = into_columns ? first_beyond : n;
+  auto run = front.runs.begin();
   for (int j = from; j < to; ++j) {
     const Real* column = source + static_cast<std::size_t>(j) * static_cast<std::size_t>(n);
     const int at = front.in_parent[j];
@@ -30,10 +40,10 @@ void MultifrontalCholesky<Real>::take_over(int child, Real* block, Real* rest_of
         into_columns ? block + static_cast<std::size_t>(at) * static_cast<std::size_t>(tall)
                      : rest_of_parent +
                            static_cast<std::size_t>(at - wide) * static_cast<std::size_t>(tall - wide) - wide;
-    for (const FrontTree::Run& run : front.runs) {
-      const int skip = std::max(0, j - run.from);
-      for (int i = skip; i < run.length; ++i) target[run.to + i] += column[run.from + i];
-    }
+    while (run->from + run->length <= j) ++run;
+    add_rows(run->length - (j - run->from), column + j, target + at);
+    for (auto below = run + 1; below != front.runs.end(); ++below)
+      add_rows(below->length, column + below->from, target + below->to);
   }
 }
 
@@ -47,11 +57,10 @@ bool MultifrontalCholesky<Real>::factor_front(int s, const std::vector<double>& 
     block[tree_->entries()[e].target - value_start[s]] +=
         static_cast<Real>(values[tree_->entries()[e].source]);
   for (int child : front.children) take_over(child, block, nullptr, true);
-  if (!dense::factor_square(wide, block, tall)) return false;
+  if (!kernels_.factor_columns(wide, tall, block)) return false;
   if (n == 0) return true;
-  dense::divide_by_transposed(n, wide, block, tall, block + wide, tall);
   Real* rest_block = left_over(s);
-  dense::set_to_minus_square(n, wide, block + wide, tall, rest_block);
+  kernels_.set_to_minus_square(n, wide, block + wide, tall, rest_block);
   for (int child : front.children) take_over(child, nullptr, rest_block, false);
   return true;
 }
@@ -88,13 +97,13 @@ bool MultifrontalCholesky<Real>::factor(const std::vector<double>& values) {
 template <class Real>
 bool MultifrontalCholesky<Real>::is_definite(const std::vector<double>& values) {
   const std::vector<int>& value_start = tree_->layout().value_start;
-  std::array<std::vector<Real>, 3> room;
+  std::array<std::unique_ptr<Real[]>, 3> room;
   std::array<Columns, 3> columns;
   for (std::size_t p = 0; p < room.size(); ++p) {
     int most = 0;
     for (int s : tree_->parts()[p].order) most = std::max(most, value_start[s + 1] - value_start[s]);
-    room[p].resize(static_cast<std::size_t>(most));
-    columns[p] = [&own = room[p]](int) { return own.data(); };
+    room[p] = std::make_unique_for_overwrite<Real[]>(static_cast<std::size_t>(most));
+    columns[p] = [&own = room[p]](int) { return own.get(); };
   }
   return factor_parts(values, columns);
 }
@@ -102,40 +111,28 @@ bool MultifrontalCholesky<Real>::is_definite(const std::vector<double>& values) 
 template <class Real>
 void MultifrontalCholesky<Real>::forward(const Part& part, Matrix& x) const {
   const SupernodeLayout& layout = tree_->layout();
-  const int count = static_cast<int>(x.cols()), n = static_cast<int>(x.rows());
-  Matrix below;
-  for (int s : part.order) {
-    const int wide = tree_->columns(s), tall = tree_->height(s), beyond = tall - wide;
-    const Real* block = block_of(s);
-    const int* rows = layout.rows.data() + layout.row_start[s] + wide;
-    Real* own = x.data() + layout.first_column[s];
-    dense::solve_triangle("N", wide, block, tall, own, n, count);
-    if (beyond == 0) continue;
-    below.setZero(beyond, count);
-    dense::subtract_product("N", beyond, wide, block + wide, tall, own, n, below.data(), beyond, count);
-    for (int c = 0; c < count; ++c)
-      for (int i = 0; i < beyond; ++i) x(rows[i], c) += below(i, c);
-  }
+  Vector below(tree_->most_rest());
+  for (Eigen::Index side = 0; side < x.cols(); ++side)
+    for (int s : part.order) {
+      const int wide = tree_->columns(s), tall = tree_->height(s);
+      const int* rows = layout.rows.data() + layout.row_start[s] + wide;
+      below.head(tall - wide).setZero();
+      kernels_.forward(wide, tall, block_of(s), &x(layout.first_column[s], side), below.data());
+      for (int i = 0; i < tall - wide; ++i) x(rows[i], side) += below(i);
+    }
 }
 
 template <class Real>
 void MultifrontalCholesky<Real>::backward(const Part& part, Matrix& x) const {
   const SupernodeLayout& layout = tree_->layout();
-  const int count = static_cast<int>(x.cols()), n = static_cast<int>(x.rows());
-  Matrix below;
-  for (auto s = part.order.rbegin(); s != part.order.rend(); ++s) {
-    const int wide = tree_->columns(*s), tall = tree_->height(*s), beyond = tall - wide;
-    const Real* block = block_of(*s);
-    const int* rows = layout.rows.data() + layout.row_start[*s] + wide;
-    Real* own = x.data() + layout.first_column[*s];
-    if (beyond > 0) {
-      below.resize(beyond, count);
-      for (int c = 0; c < count; ++c)
-        for (int i = 0; i < beyond; ++i) below(i, c) = x(rows[i], c);
-      dense::subtract_product("T", beyond, wide, block + wide, tall, below.data(), beyond, own, n, count);
+  Vector below(tree_->most_rest());
+  for (Eigen::Index side = 0; side < x.cols(); ++side)
+    for (auto s = part.order.rbegin(); s != part.order.rend(); ++s) {
+      const int wide = tree_->columns(*s), tall = tree_->height(*s);
+      const int* rows = layout.rows.data() + layout.row_start[*s] + wide;
+      for (int i = 0; i < tall - wide; ++i) below(i) = x(rows[i], side);
+      kernels_.backward(wide, tall, block_of(*s), &x(layout.first_column[*s], side), below.data());
     }
-    dense::solve_triangle("T", wide, block, tall, own, n, count);
-  }
 }
 
 template <class Real>

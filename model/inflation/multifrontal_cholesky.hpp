@@ -1,6 +1,6 @@
 #pragma once
 // The numeric half of a sparse Cholesky factorisation A = L L^T, multifrontal on supernodes. Each supernode's
-// front takes over what its children left to it, factors its own columns densely (BLAS) and leaves the rest
+// front takes over what its children left to it, factors its own columns densely and leaves the rest
 // to its parent. Two halves of the tree are worked on at once; every front adds its children up in one order,
 // so the result does not depend on how many threads there are. In double or single precision, which takes
 // half the time and room and keeps about six digits less the condition's.
@@ -12,6 +12,7 @@
 #include <memory>
 #include <vector>
 
+#include "model/inflation/front_kernels.hpp"
 #include "model/inflation/front_tree.hpp"
 
 namespace wrapgauge {
@@ -32,6 +33,7 @@ class MultifrontalCholesky {
 
  private:
   using Matrix = Eigen::Matrix<Real, Eigen::Dynamic, Eigen::Dynamic>;
+  using Vector = Eigen::Matrix<Real, Eigen::Dynamic, 1>;
   using Part = FrontTree::Part;
 
   // The columns of a front: of the factor, or room that is used again.
@@ -46,12 +48,13 @@ class MultifrontalCholesky {
   void forward(const Part& part, Matrix& x) const;
   void backward(const Part& part, Matrix& x) const;
   const Real* block_of(int s) const { return factor_.data() + tree_->layout().value_start[s]; }
-  Real* left_over(int s) { return arenas_[tree_->part_of(s)].data() + tree_->front(s).left_over; }
-  const Real* left_over(int s) const { return arenas_[tree_->part_of(s)].data() + tree_->front(s).left_over; }
+  Real* left_over(int s) { return arenas_[tree_->part_of(s)].get() + tree_->front(s).left_over; }
+  const Real* left_over(int s) const { return arenas_[tree_->part_of(s)].get() + tree_->front(s).left_over; }
 
   std::shared_ptr<const FrontTree> tree_;
-  std::vector<Real> factor_;               // of L, in the tree's layout; none before factor()
-  std::vector<std::vector<Real>> arenas_;  // what supernodes leave to their parents, a part each
+  FrontKernels<Real> kernels_ = front_kernels<Real>().back();
+  std::vector<Real> factor_;                     // of L, in the tree's layout; none before factor()
+  std::vector<std::unique_ptr<Real[]>> arenas_;  // what supernodes leave to their parents, a part each
 };
 
 extern template class MultifrontalCholesky<float>;

@@ -11,6 +11,8 @@
 #include "model/inflation/factorisation.hpp"
 #include "tests/bench/inflated_cuff.hpp"
 
+extern "C" void openblas_set_num_threads(int);
+
 namespace wrapgauge {
 namespace {
 
@@ -65,6 +67,7 @@ void factorise(benchmark::State& state) {
 // CHOLMOD's own supernodal factors of the same matrix, in METIS's order, double precision, BLAS of one
 // thread: how fast the machine is.
 void factorise_by_library(benchmark::State& state) {
+  openblas_set_num_threads(1);
   cholmod_common common{};
   cholmod_start(&common);
   common.supernodal = CHOLMOD_SUPERNODAL;
