@@ -16,14 +16,15 @@ double triangle_share(const SheetMesh& sheet, const Points3& x, int t) {
 }  // namespace
 
 VolumeShare volume_share(const Vec3& x0, const Vec3& x1, const Vec3& x2) {
+  constexpr double kSixth = 1.0 / 6.0;
   VolumeShare share;
-  share.gradient[0] = x1.cross(x2) / 6.0;
-  share.gradient[1] = x2.cross(x0) / 6.0;
-  share.gradient[2] = x0.cross(x1) / 6.0;
+  share.gradient[0] = kSixth * x1.cross(x2);
+  share.gradient[1] = kSixth * x2.cross(x0);
+  share.gradient[2] = kSixth * x0.cross(x1);
   share.value = x0.dot(share.gradient[0]);
-  share.block10 = cross_matrix(x2) / 6.0;
-  share.block20 = -cross_matrix(x1) / 6.0;
-  share.block21 = cross_matrix(x0) / 6.0;
+  share.block10 = cross_matrix(kSixth * x2);
+  share.block20 = cross_matrix(-kSixth * x1);
+  share.block21 = cross_matrix(kSixth * x0);
   return share;
 }
 

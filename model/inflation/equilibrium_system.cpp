@@ -122,13 +122,14 @@ void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double press
   const SheetElement& element = elements_[t];
   const auto add = [&](const auto& response, const Eigen::Matrix<double, 3, 2>& shape, double measure) {
     terms.energy += measure * response.energy;
-    for (int i = 0, s = 0; i < 3; ++i) {
-      terms.gradient[i] += measure * (response.stress * shape.row(i).transpose());
-      if (kind == TangentKind::kNone) continue;
-      for (int j = 0; j <= i; ++j, ++s)
-        terms.blocks[s] +=
-            response.tangent.between(measure * shape.row(i).transpose(), shape.row(j).transpose());
-    }
+    for (int i = 0; i < 3; ++i) terms.gradient[i] += measure * (response.stress * shape.row(i).transpose());
+    if (kind == TangentKind::kNone) return;
+    const auto between = [&](int i, int j) -> Mat3 {
+      return response.tangent.between(measure * shape.row(i).transpose(), shape.row(j).transpose());
+    };
+    terms.blocks[2] += between(1, 1);
+    terms.blocks[4] += between(2, 1);
+    terms.blocks[5] += between(2, 2);
   };
   const MembraneOptions membrane{kind, options_.relaxed_compression};
   for (int k = 0; k < element.layer_count; ++k) {
@@ -141,6 +142,11 @@ void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double press
                        deformation_gradient(x, sheet_.triangles, t, element.flat_shape),
                        kind != TangentKind::kNone),
         element.flat_shape, element.flat_area_m2);
+  if (kind != TangentKind::kNone) {  // a triangle that is moved as a whole meets no resistance
+    terms.blocks[1] = -terms.blocks[2] - terms.blocks[4].transpose();
+    terms.blocks[3] = -terms.blocks[4] - terms.blocks[5];
+    terms.blocks[0] = -(terms.blocks[1] + terms.blocks[3]).transpose();
+  }
   if (triangle_group_[t] < 0) return;
   const VolumeShare share =
       volume_share(x.row(sheet_.triangles(t, 0)).transpose(), x.row(sheet_.triangles(t, 1)).transpose(),
@@ -163,12 +169,17 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
   const bool has_kind = kind == TangentKind::kNone || kind == terms_key_.kind;
   if (has_kind && pressure == terms_key_.pressure_pa && same_points(x, terms_key_.positions_m)) return;
   terms_key_ = {x, pressure, kind};
-  const auto triangles = [&](int from, int to) {
-    for (int t = from; t < to; ++t)
-      set_triangle_terms(x, t, triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]], kind);
-  };
-  const int count = static_cast<int>(terms_.size()), middle = count / 2;
-  both_at_once([&] { triangles(0, middle); }, [&] { triangles(middle, count); });
+  in_halves(terms_.size(), [&](std::size_t from, std::size_t to) {
+    for (std::size_t t = from; t < to; ++t)
+      set_triangle_terms(x, static_cast<int>(t), triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]],
+                         kind);
+  });
+}
+
+void EquilibriumSystem::set_tangent_of_triangles() {
+  tangent_.set_values(constant_tangent_);
+  for (std::size_t t = 0; t < terms_.size(); ++t)
+    for (int s = 0; s < 6; ++s) tangent_.add(triangle_stencils_[t].slots[s], terms_[t].blocks[s]);
 }
 
 void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind,
@@ -193,8 +204,6 @@ void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, Tang
       if (kind != TangentKind::kNone)
         out.volume_gradient_m2.col(group).segment<3>(3 * stencil.nodes[c]) += terms.volume_gradient[c];
     }
-    if (kind == TangentKind::kNone) continue;
-    for (int s = 0; s < 6; ++s) tangent_.add(stencil.slots[s], terms.blocks[s]);
   }
 }
 
@@ -244,9 +253,14 @@ void EquilibriumSystem::add_sheet_pairs(const Points3& x, bool with_tangent, Eva
 void EquilibriumSystem::add_tissue(const Points3& x, TangentKind kind, Evaluation& out) {
   const std::vector<ContactNode>& nodes = tissue_.nodes();
   const SkinSamples& samples = skin_samples(x);
+  tissue_terms_.resize(nodes.size());
+  in_halves(nodes.size(), [&](std::size_t from, std::size_t to) {
+    for (std::size_t k = from; k < to; ++k)
+      tissue_terms_[k] = tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), samples[k],
+                                      kind == TangentKind::kProjected);
+  });
   for (std::size_t k = 0; k < nodes.size(); ++k) {
-    const FrictionTerm term =
-        tissue_.term(nodes[k], x.row(nodes[k].node).transpose(), samples[k], kind == TangentKind::kProjected);
+    const FrictionTerm& term = tissue_terms_[k];
     out.energy_j += term.energy;
     out.gradient_n.segment<3>(3 * nodes[k].node) += term.gradient;
     if (kind != TangentKind::kNone) tangent_.add(tissue_stencils_[k].slots[0], term.hessian);
@@ -269,11 +283,16 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   if (kind != TangentKind::kNone) {
     out.volume_gradient_m2 =
         Eigen::MatrixXd::Zero(3 * sheet_.node_count, static_cast<Eigen::Index>(loads.size()));
-    tangent_.set_values(constant_tangent_);
   }
   evaluate_triangles(positions_m, loads, kind == TangentKind::kNone ? next : kind);
-  add_triangles(loads, kind, out);
-  add_bending_and_stitches(positions_m, out);
+  const auto add_sheets = [&] {
+    add_triangles(loads, kind, out);
+    add_bending_and_stitches(positions_m, out);
+  };
+  if (kind == TangentKind::kNone)
+    add_sheets();
+  else
+    both_at_once(add_sheets, [&] { set_tangent_of_triangles(); });
   add_curls(positions_m, kind, out);
   add_sheet_pairs(positions_m, kind != TangentKind::kNone, out);
   add_tissue(positions_m, kind, out);

@@ -87,6 +87,8 @@ class EquilibriumSystem {
   void turn_pairs(const Points3& positions_m, double share);
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
   void set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind);
+  void set_tangent_of_triangles();
+  // Energy, gradient and volumes.
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
   void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
@@ -116,6 +118,7 @@ class EquilibriumSystem {
   std::vector<double> triangle_side_;  // +1 outer, -1 skin
   std::vector<TriangleTerms> terms_;
   TermsKey terms_key_;
+  std::vector<FrictionTerm> tissue_terms_;  // a contact node each
   Points3 sampled_at_m_;
   SkinSamples samples_;
   std::vector<Stencil<1>> tissue_stencils_;

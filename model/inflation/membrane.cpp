@@ -28,10 +28,10 @@ StretchFrame stretch_frame(const Mat32& f) {
   frame.v2 = Vec2(-frame.v1.y(), frame.v1.x());
   const Vec3 a = f * frame.v1, b = f * frame.v2;
   frame.l1 = std::max(a.norm(), kSmallestStretch);
-  frame.u1 = a / frame.l1;
+  frame.u1 = (1.0 / frame.l1) * a;
   const Vec3 sideways = b - b.dot(frame.u1) * frame.u1;
   frame.l2 = std::max(sideways.norm(), kSmallestStretch);
-  frame.u2 = sideways / frame.l2;
+  frame.u2 = (1.0 / frame.l2) * sideways;
   frame.normal = frame.u1.cross(frame.u2);
   return frame;
 }
