@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "model/inflation/coupled_equilibrium.hpp"
-#include "model/inflation/parabola.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -207,47 +207,6 @@ std::vector<GroupId> LoadStepper::groups_by_growth(const Eigen::VectorXd& level)
   return groups;
 }
 
-// Through the last two states before the step and the one beyond it. A maximum that lies nearer than the
-// states tell apart is where the last of them is.
-void LoadStepper::name_maximum(GroupId group, const NewtonResult& beyond) {
-  const auto g = static_cast<Eigen::Index>(index_of(group));
-  const double past_m3 = beyond.group_volume_m3(g), past_pa = beyond.group_pressure_pa(g);
-  double volume = last_.volume_m3(g), pressure = last_.pressure_pa(g);
-  if (before_last_.volume_m3.size() && before_last_.volume_m3(g) < volume &&
-      before_last_.pressure_pa(g) < pressure) {
-    const auto [top_m3, top_pa] = parabola_top({before_last_.volume_m3(g), volume, past_m3},
-                                               {before_last_.pressure_pa(g), pressure, past_pa});
-    volume = top_m3, pressure = std::max(pressure, top_pa);
-  }
-  path_.limit_point =
-      LimitPoint{group, Pressure(pressure), Volume(volume), Pressure(past_pa), Volume(past_m3)};
-}
-
-void LoadStepper::name_overstretch() {
-  const auto g = static_cast<Eigen::Index>(stretched_group_);
-  path_.limit_point = LimitPoint{static_cast<GroupId>(stretched_group_),
-                                 Pressure(last_.pressure_pa(g)),
-                                 Volume(last_.volume_m3(g)),
-                                 {},
-                                 {},
-                                 LimitKind::kOverstretched};
-}
-
-bool LoadStepper::about_to_fold() {
-  system_.resume(last_tissue_, last_.positions_m);
-  return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
-}
-
-// A fold belongs to the whole sheet; the group that was filled the fastest stands for it.
-void LoadStepper::name_fold() {
-  const Eigen::VectorXd growth = last_growth_m3();
-  Eigen::Index g = 0;
-  growth.maxCoeff(&g);
-  path_.limit_point =
-      LimitPoint{static_cast<GroupId>(g), Pressure(last_.pressure_pa(g)), Volume(last_.volume_m3(g)), {}, {},
-                 LimitKind::kFolds};
-}
-
 LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa) {
   const auto g = static_cast<Eigen::Index>(index_of(group));
   double step = std::max(kVolumeStep * last_.volume_m3(g), 1e-8);
@@ -358,7 +317,7 @@ void LoadStepper::record() {
   path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_));
 }
 
-bool LoadStepper::go_to(const Eigen::VectorXd& level) {
+bool LoadStepper::walk_to(const Eigen::VectorXd& level) {
   for (int walk = 0; walk < kWalks; ++walk) {
     if (step_to(level)) return true;
     if (!any_converged_ || must_stop()) return false;
@@ -375,6 +334,15 @@ bool LoadStepper::go_to(const Eigen::VectorXd& level) {
     return true;
   }
   return false;
+}
+
+bool LoadStepper::go_to(const Eigen::VectorXd& level) {
+  if (walk_to(level)) return true;
+  if (!any_converged_ || must_stop()) return false;
+  const NewtonOptions usual = std::exchange(newton_, carefully(newton_));
+  const bool met = walk_to(level);
+  newton_ = usual;
+  return met;
 }
 
 Result<LoadPath> LoadStepper::run() {

@@ -44,6 +44,8 @@ class LoadStepper {
   // From `last_` to `level`, in smaller steps as needed; false when no equilibrium was reached there.
   bool step_to(const Eigen::VectorXd& level);
   // The same with walks by volume in between; true as well when a limit point was found on the way.
+  bool walk_to(const Eigen::VectorXd& level);
+  // The same, and where it fails once more with careful steps.
   bool go_to(const Eigen::VectorXd& level);
   void accept(const Eigen::VectorXd& level, const NewtonResult& result);
   enum class WalkEnd { kFailed, kLimitPoint, kMet };

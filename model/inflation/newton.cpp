@@ -33,9 +33,7 @@ constexpr double kCloseShare = 0.05;  // below it a start is as good as near: th
 // times. All of them have to bring the imbalance below the last share of what it was.
 constexpr int kChordSteps = 20, kChordPatience = 8;
 constexpr double kChordShare = 0.7, kChordTolerance = 0.3, kChordWorse = 4.0, kChordsShare = 0.9;
-// Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
-// one step throws the node far along the skin and the next one back. The answer is the same.
-constexpr double kSlidingShare = 0.2;
+constexpr double kCarefulCap_m = 2e-3, kCarefulSlidingShare = 0.6;
 // A full step has to bring the imbalance below the first share of what it was; its unsymmetric part is solved
 // for by mixing until the step changes by less than the second share of it.
 constexpr double kFullStepShare = 0.7, kMixedEnough = 0.02;
@@ -262,7 +260,7 @@ class NewtonSolve {
 
   void steady_tangent(const Points3& x) {  // so that its steps do not go too far
     tangent_is_exact_ = false;
-    system_.resist_sliding(x, kSlidingShare);
+    system_.resist_sliding(x, options_.sliding_share);
     add_shift(shift_);
   }
 
@@ -375,6 +373,12 @@ class NewtonSolve {
 };
 
 }  // namespace
+
+NewtonOptions carefully(NewtonOptions options) {
+  options.step_cap_m = kCarefulCap_m;
+  options.sliding_share = kCarefulSlidingShare;
+  return options;
+}
 
 NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
                               const std::vector<CavityLoad>& loads, Points3 start_m,

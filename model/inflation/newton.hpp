@@ -22,6 +22,9 @@ struct NewtonOptions {
   int max_iterations = 200;
   int last_factorisation = std::numeric_limits<int>::max();  // the count at which the work is used up
   double step_cap_m = 6e-3;
+  // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
+  // one step throws the node far along the skin and the next one back. The answer is the same.
+  double sliding_share = 0.2;
   double volume_tolerance = 1e-4;  // of the asked volume, for groups filled with liquid
   double volume_cap_m3 = 1e9;      // a group larger than this has run away
 };
@@ -36,6 +39,9 @@ enum class NewtonEnd {
   kOutOfWork,        // as many factorisations as one path may take
   kCancelled,
 };
+
+// For where these end in circles: shorter steps, and less of them along the skin.
+NewtonOptions carefully(NewtonOptions options);
 
 struct NewtonResult {
   NewtonEnd end = NewtonEnd::kTooManyIterations;
