@@ -59,10 +59,10 @@ machine=$(sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -n 1)
   echo
   echo "The demo plan from plan to contact map; how far the chambers' figures are from those of 2 mm everywhere, at most."
   echo
-  echo "| edge, mm | beside seams, mm | nodes | time, s | means apart, % | peaks over 1 cm2 apart, % |"
-  echo "|---|---|---|---|---|---|"
+  echo "| edge, mm | beside seams, mm | as far from them as, mm | nodes | time, s | means apart, % | peaks over 1 cm2 apart, % |"
+  echo "|---|---|---|---|---|---|---|"
   measure "^forearm_cuff/" > "$rows"
-  awk -F ',' '{ split($1, name, "/"); printf "| %.1f | %.1f | %d | %.2f | %.2f | %.2f |\n", name[2] / 10, name[3] / 10, $13, $3 / 1000, $12, $14 }' "$rows"
+  awk -F ',' '{ split($1, name, "/"); printf "| %.1f | %.1f | %s | %d | %.2f | %.2f | %.2f |\n", name[2] / 10, name[3] / 10, name[2] == name[3] ? "" : name[4] / 10, $13, $3 / 1000, $12, $14 }' "$rows"
   echo
   echo "## Beside a general-purpose program"
   echo
