@@ -3,9 +3,11 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QTableWidget>
+#include <QTest>
 
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/choice.hpp"
+#include "app/desk/window/number_field.hpp"
 #include "tests/desk_window/job_fixture.hpp"
 
 namespace wrapgauge {
@@ -210,6 +212,18 @@ TEST_F(DemoFieldsTest, AStrapIsAddedChosenAndChangedByNumber) {
   undo();
   undo();
   EXPECT_EQ(plan().layout.straps.size(), before);
+}
+
+TEST(NumberField, TakesAPointAndACommaForTheDecimalMarkInEveryLanguage) {
+  for (const QLocale::Language language : {QLocale::German, QLocale::English})
+    for (const char* typed : {"2.5", "2,5"}) {
+      NumberField field(QStringLiteral("pressure"), QStringLiteral("kPa"), {0.0, 100.0, 2, 0.1});
+      field.setLocale(QLocale(language));
+      field.selectAll();
+      QTest::keyClicks(&field, QString::fromLatin1(typed));
+      field.interpretText();
+      EXPECT_EQ(field.value(), 2.5) << typed << " in " << QLocale(language).name().toStdString();
+    }
 }
 
 TEST_F(PlanFieldsTest, AFieldThatIsNotTouchedKeepsEveryDigitOfThePlan) {

@@ -32,6 +32,12 @@ double NumberField::value() const {
   return now == as_shown_ ? exact_ : now;
 }
 
+QValidator::State NumberField::validate(QString& input, int& position) const {
+  const QString mark = locale().decimalPoint();
+  input.replace(QChar('.'), mark).replace(QChar(','), mark);
+  return QDoubleSpinBox::validate(input, position);
+}
+
 void NumberField::say_source(const QString& source) {
   setToolTip(source);
   setAccessibleDescription(source);

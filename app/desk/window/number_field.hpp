@@ -23,6 +23,9 @@ class NumberField : public QDoubleSpinBox {
   double value() const;
   void say_source(const QString& source);
 
+  // A point or a comma, whichever the language writes: no thousands are marked here.
+  QValidator::State validate(QString& input, int& position) const override;
+
  signals:
   void edited(double value);
 
