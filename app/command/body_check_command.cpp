@@ -24,14 +24,14 @@ struct BodyCheckCommand {
 
 void say_report(const CheckedBody& checked, std::ostream& out) {
   const BodyReport& report = checked.report;
-  out << "unit: " << report.unit.sentence << "\n";
+  out << "unit: " << english(report.unit.sentence) << "\n";
   out << "size: length " << fixed_text(report.length / mm, 1) << " mm, width "
       << fixed_text(report.width_least / mm, 1) << " to " << fixed_text(report.width_most / mm, 1) << " mm, "
       << checked.body.surface.vertices_m.rows() << " vertices, " << checked.body.surface.faces.rows()
       << " triangles\n";
-  for (const Repair& repair : report.repairs) out << "repair: " << repair.sentence << "\n";
-  for (const std::string& note : report.notes)
-    if (note != report.unit.sentence) out << "note: " << note << "\n";
+  for (const Repair& repair : report.repairs) out << "repair: " << english(repair.sentence) << "\n";
+  for (const Phrase& note : report.notes)
+    if (note != report.unit.sentence) out << "note: " << english(note) << "\n";
   out << "girths from the distal end:\n";
   for (const Girth& girth : report.girths)
     out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
@@ -55,14 +55,14 @@ std::string report_json(const CheckedBody& checked) {
   json["self_crossings"] = report.self_crossings;
   json["repairs"] = Json::array();
   for (const Repair& repair : report.repairs)
-    json["repairs"].push_back({{"count", repair.count}, {"sentence", repair.sentence}});
+    json["repairs"].push_back({{"count", repair.count}, {"sentence", english(repair.sentence)}});
   json["girths"] = Json::array();
   for (const Girth& girth : report.girths)
     json["girths"].push_back({{"station_mm", in_mm(girth.station)},
                               {"girth_mm", in_mm(girth.girth)},
                               {"bridged_mm", in_mm(girth.bridged)},
                               {"section", section_words(girth)}});
-  json["notes"] = report.notes;
+  json["notes"] = english(report.notes);
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

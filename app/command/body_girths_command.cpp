@@ -54,8 +54,8 @@ Result<std::vector<Girth>> girths_of(const BodyGirthsCommand& command, const Bod
 }
 
 void say_girths(const CheckedBody& checked, const std::vector<Girth>& girths, std::ostream& out) {
-  out << "unit: " << checked.report.unit.sentence << "\n";
-  for (const Repair& repair : checked.report.repairs) out << "repair: " << repair.sentence << "\n";
+  out << "unit: " << english(checked.report.unit.sentence) << "\n";
+  for (const Repair& repair : checked.report.repairs) out << "repair: " << english(repair.sentence) << "\n";
   out << "length: " << fixed_text(checked.report.length / mm, 1) << " mm\n";
   for (const Girth& girth : girths)
     out << "at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1) << " mm ("

@@ -58,7 +58,7 @@ std::string report_json(const MendedBody& mended, const std::vector<MendStep>& s
   const auto rounded = [](double value) { return std::round(value * 1e4) / 1e4; };
   Json json{{"wrapgauge-mend", 1}, {"mend", mend_steps_to_json(steps)}, {"reports", Json::array()}};
   for (const MendReport& report : mended.reports) {
-    Json item{{"step", report.step}, {"sentence", report.sentence}};
+    Json item{{"step", step_name(report.step)}, {"sentence", english(report.sentence)}};
     for (const MendFigure& figure : report.figures) item[figure.name] = rounded(figure.value);
     json["reports"].push_back(std::move(item));
   }
@@ -67,15 +67,16 @@ std::string report_json(const MendedBody& mended, const std::vector<MendStep>& s
     json["girths"].push_back(
         {{"station_mm", rounded(girth.station / mm)}, {"girth_mm", rounded(girth.girth / mm)}});
   json["triangles"] = mended.checked.body.surface.faces.rows();
-  json["notes"] = mended.checked.report.notes;
+  json["notes"] = english(mended.checked.report.notes);
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 void say_report(const MendedBody& mended, const std::vector<MendStep>& steps, std::ostream& out) {
-  for (const MendReport& report : mended.reports) out << report.step << ": " << report.sentence << "\n";
+  for (const MendReport& report : mended.reports)
+    out << step_name(report.step) << ": " << english(report.sentence) << "\n";
   const BodyReport& report = mended.checked.report;
-  for (const Repair& repair : report.repairs) out << "repair: " << repair.sentence << "\n";
-  for (const std::string& note : report.notes) out << "note: " << note << "\n";
+  for (const Repair& repair : report.repairs) out << "repair: " << english(repair.sentence) << "\n";
+  for (const Phrase& note : report.notes) out << "note: " << english(note) << "\n";
   out << "girths from the distal end:\n";
   for (const Girth& girth : report.girths)
     out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
@@ -149,7 +150,7 @@ int run_body_mend(const BodyMendCommand& command, Streams streams) {
   const auto mended =
       mend_body(std::move(raw).value(),
                 {command.scan.stem().string(), unit_from_name(command.unit), std::nullopt}, steps);
-  if (!mended) return say_problem(mended.problem(), streams);
+  if (!mended) return say_problem(with_step_named(mended.problem(), steps), streams);
   if (auto written = write_files(command, *mended, steps); !written)
     return say_problem(written.problem(), streams);
   if (command.json)

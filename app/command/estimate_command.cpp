@@ -57,10 +57,11 @@ void say_result(const Summary& summary, const std::filesystem::path& folder, std
   say_comparisons(summary, out);
   for (const Finding& finding : summary.findings)
     if (finding.severity != Severity::kNote)
-      out << severity_text(finding.severity) << ": " << finding.sentence << "\n";
+      out << severity_text(finding.severity) << ": " << english(finding.sentence) << "\n";
   for (const Hazard& hazard : summary.hazards)
     if (hazard.severity != Severity::kNote)
-      out << severity_text(hazard.severity) << ": " << hazard.name << ": " << hazard.sentence << "\n";
+      out << severity_text(hazard.severity) << ": " << english(hazard.name) << ": "
+          << english(hazard.sentence) << "\n";
   out << "Status: " << status_text(summary) << ".\n";
   out << "Predicted by an uncalibrated model; not a medical device. Written to " << folder.string() << "\n";
 }

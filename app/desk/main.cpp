@@ -17,6 +17,7 @@ namespace {
 void take_language(QApplication& application, const QString& asked) {
   const QString chosen = asked.isEmpty() ? QSettings().value(QStringLiteral("language")).toString() : asked;
   const QLocale locale = chosen.isEmpty() ? QLocale() : QLocale(chosen);
+  QLocale::setDefault(locale);  // numbers as its readers write them
   auto* own = new QTranslator(&application);
   if (own->load(locale, QStringLiteral("wrapgauge-desk"), QStringLiteral("_"), QStringLiteral(":/i18n")))
     QApplication::installTranslator(own);

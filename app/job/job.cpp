@@ -5,7 +5,6 @@
 
 #include "app/job/resource_folder.hpp"
 #include "bodyforms/form.hpp"
-#include "model/body/mend.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/mesh_reader.hpp"
@@ -49,10 +48,9 @@ Result<ReadBody> read_body_file(const Plan& plan, const BodyFile& wanted) {
   auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction},
                           wanted.mend);
   if (!mended) return mended.problem();
-  ReadBody read{mended->checked.body, {}, {}};
-  for (const MendReport& report : mended->reports) read.words.push_back(report.step + ": " + report.sentence);
+  ReadBody read{mended->checked.body, std::move(mended->reports), {}, {}};
   const BodyReport& report = mended->checked.report;
-  read.words.insert(read.words.end(), report.notes.begin(), report.notes.end());
+  read.words = report.notes;
   for (const Repair& repair : report.repairs) read.words.push_back(repair.sentence);
   auto input = input_file("body", file);
   if (!input) return input.problem();
@@ -60,16 +58,28 @@ Result<ReadBody> read_body_file(const Plan& plan, const BodyFile& wanted) {
   return read;
 }
 
+std::vector<std::string> english_words(const ReadBody& read) {
+  std::vector<std::string> words;
+  for (const MendReport& report : read.mending)
+    words.push_back(step_name(report.step) + ": " + english(report.sentence));
+  for (const Phrase& phrase : read.words) words.push_back(english(phrase));
+  return words;
+}
+
 Result<ReadBody> make_body_form(const BodyForm& wanted) {
   auto made = make_form(wanted.form, wanted.parameters, wanted.person);
   if (!made) return made.problem();
-  ReadBody read{std::move(made).value(), {}, {}};
+  ReadBody read{std::move(made).value(), {}, {}, {}};
   const Person& person = wanted.person;
-  read.words = {"body made from the form '" + wanted.form + "'" +
-                (person.side == BodySide::kLeft ? ", left" : "") + "; measures not given are those of " +
-                (person.sex.value_or(Sex::kMale) == Sex::kMale ? "men" : "women") + " at percentile " +
-                number_text(person.percentile.value_or(50.0), 4) + "; it brings " +
-                std::to_string(read.body.bony_sites.size()) + " places that bear less."};
+  const Phrase form = name_of(wanted.form);
+  read.words = {Phrase::worded(
+      "body made from %1; measures not given are those of %2 at percentile %3; it brings %4 places that bear "
+      "less.",
+      {person.side == BodySide::kLeft ? Phrase::worded("the form '%1', left", {form})
+                                      : Phrase::worded("the form '%1'", {form}),
+       person.sex.value_or(Sex::kMale) == Sex::kMale ? Phrase::worded("men") : Phrase::worded("women"),
+       figures_of(number_text(person.percentile.value_or(50.0), 4)),
+       figures_of(static_cast<int>(read.body.bony_sites.size()))})};
   return read;
 }
 
@@ -110,11 +120,12 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   if (auto problem = add_layout(job)) return *problem;
   if (!known_body) {
     auto read = read_body(job.plan);
-    if (!read) return read.problem();
+    const auto* file = std::get_if<BodyFile>(&job.plan.body);
+    if (!read) return file ? with_step_named(read.problem(), file->mend) : read.problem();
     known_body = std::move(read).value();
   }
   job.body = std::move(known_body->body);
-  job.body_words = std::move(known_body->words);
+  job.body_words = english_words(*known_body);
   if (known_body->input) job.inputs.push_back(*known_body->input);
   if (auto problem = read_tables(job)) return *problem;
   if (auto problem = take_own_limits(job)) return *problem;

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "model/body/mend.hpp"
 #include "model/note/summary.hpp"
 #include "model/pipeline/pipeline.hpp"
 
@@ -12,10 +13,11 @@ namespace wrapgauge {
 
 struct ReadBody {
   Body body;
-  std::vector<std::string> words;  // what reading the body had to say: unit, repairs
-  std::optional<InputFile> input;  // none: made from a form
+  std::vector<MendReport> mending;  // of a file that is mended
+  std::vector<Phrase> words;        // what else reading the body had to say: unit, repairs
+  std::optional<InputFile> input;   // none: made from a form
 };
-// The plan's file read and mended, or its form made.
+// The plan's file read and mended, or its form made. Problems of mending name their step by its place.
 Result<ReadBody> read_body(const Plan& plan);
 
 struct Job {

@@ -19,7 +19,7 @@ namespace {
 // A comment after the first line of the file, where no dash may follow a dash.
 Result<std::string> with_override(const Estimate& estimate, Result<std::string> file) {
   if (!file || !estimate.limits.override_words) return file;
-  std::string words = *estimate.limits.override_words, bytes = std::move(file).value();
+  std::string words = english(*estimate.limits.override_words), bytes = std::move(file).value();
   for (std::size_t at = 0; (at = words.find("--", at)) != std::string::npos;) words.replace(at, 2, "- -");
   return bytes.insert(bytes.find('\n') + 1, "<!-- " + words + " -->\n");
 }

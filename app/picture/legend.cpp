@@ -127,7 +127,7 @@ void draw_caption(QPainter& painter, const QStringList& lines) {
 QString override_caption(const LimitSet& limits) {
   constexpr qsizetype kLongest = 260;
   if (!limits.override_words) return {};
-  const QString words = QString::fromStdString(*limits.override_words);
+  const QString words = QString::fromStdString(english(*limits.override_words));
   return "\n" + (words.size() > kLongest ? words.left(kLongest) + "..." : words);
 }
 

@@ -7,6 +7,7 @@
 
 #include "model/body/body_axis.hpp"
 #include "model/body/self_crossing.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -14,12 +15,6 @@ namespace {
 // Judgement: the thinnest limb is far thicker than this against its longest extent; plates and drawings are
 // not.
 constexpr double kFlat = 0.02;
-
-std::string millimetres(Length length) {
-  char text[48];
-  std::snprintf(text, sizeof text, "%.1f mm", length / mm);
-  return text;
-}
 
 std::string vector_words(const Vec3& v, const char* format) {
   char text[120];
@@ -50,77 +45,87 @@ std::optional<Problem> flat_fault(const Points3& vertices, int face_count) {
                    " units; that is not a limb.");
 }
 
-std::string section_note(const Girth& girth) {
-  const std::string where = "At station " + millimetres(girth.station) + " the section ";
+Phrase section_note(const Girth& girth) {
   if (girth.kind == SectionKind::kOpen)
-    return where + "crosses an opening: its girth of " + millimetres(girth.girth) + " bridges " +
-           millimetres(girth.bridged) + " straight, so the true girth is larger.";
-  return where + "is " + std::to_string(girth.loops) + " loops; the girth given (" +
-         millimetres(girth.girth) + ") is of the longest.";
+    return Phrase::worded(
+        "At station %1 the section crosses an opening: its girth of %2 bridges %3 straight, so "
+        "the true girth is larger.",
+        {millimetres_of(girth.station), millimetres_of(girth.girth), millimetres_of(girth.bridged)});
+  return Phrase::worded(
+      "At station %1 the section is %2 loops; the girth given (%3) is of the longest.",
+      {millimetres_of(girth.station), figures_of(girth.loops), millimetres_of(girth.girth)});
 }
 
-std::string opening_note(const OpenEnd& end) {
-  const std::string size = millimetres(end.length) + " round";
-  if (end.kind == OpenEndKind::kDistal) return "The distal end is open, " + size + ".";
-  if (end.kind == OpenEndKind::kProximal) return "The proximal end is open, " + size + ".";
-  return "There is a hole in the surface, " + size + ", between stations " + millimetres(end.station_low) +
-         " and " + millimetres(end.station_high) + ".";
+Phrase opening_note(const OpenEnd& end) {
+  const Phrase length = millimetres_of(end.length);
+  if (end.kind == OpenEndKind::kDistal) return Phrase::worded("The distal end is open, %1 round.", {length});
+  if (end.kind == OpenEndKind::kProximal)
+    return Phrase::worded("The proximal end is open, %1 round.", {length});
+  return Phrase::worded("There is a hole in the surface, %1 round, between stations %2 and %3.",
+                        {length, millimetres_of(end.station_low), millimetres_of(end.station_high)});
 }
 
 // Far from the origin, small numbers are lost; said when it matters for a girth (0.01 mm on a limb of 200
 // mm).
-void note_place(const RawMesh& raw, const Body& body, double scale, std::vector<std::string>& notes) {
+void note_place(const RawMesh& raw, const Body& body, double scale, std::vector<Phrase>& notes) {
   const double size = body_length(body).si(), far = body.axis.origin_m.norm();
-  char text[200];
-  if (far > 20.0 * size) {
-    std::snprintf(
-        text, sizeof text,
-        "The body lies %.4g m from the origin of its file; points named in a plan are meant there too.", far);
-    notes.emplace_back(text);
-  }
-  if (raw.coordinate_step * scale > 5e-5 * size) {
-    std::snprintf(
-        text, sizeof text,
-        "That far from the origin the file's numbers are rounded to %.2g mm; move the body to the origin "
-        "before saving it.",
-        raw.coordinate_step * scale * 1e3);
-    notes.emplace_back(text);
-  }
+  if (far > 20.0 * size)
+    notes.push_back(Phrase::worded(
+        "The body lies %1 from the origin of its file; points named in a plan are meant there too.",
+        {figures_of(number_text(far, 4) + " m")}));
+  if (raw.coordinate_step * scale > 5e-5 * size)
+    notes.push_back(Phrase::worded(
+        "That far from the origin the file's numbers are rounded to %1; move the body to the origin before "
+        "saving it.",
+        {figures_of(number_text(raw.coordinate_step * scale * 1e3, 2) + " mm")}));
+}
+
+Phrase crossing_note(const SelfCrossing& crossing) {
+  const Phrase pairs = crossing.pairs >= 1000
+                           ? Phrase::worded("%1 pairs of faces or more", {figures_of(crossing.pairs)})
+                           : Phrase::worded("%1 pairs of faces", {figures_of(crossing.pairs)});
+  return Phrase::worded(
+      "The surface passes through itself: %1, first near %2; girths and contact there are not to be trusted.",
+      {pairs, figures_of(vector_words(crossing.at_m * 1e3, "(%.1f, %.1f, %.1f) mm"))});
 }
 
 void note_findings(const Body& body, BodyReport& report) {
   for (const OpenEnd& end : report.open_ends) report.notes.push_back(opening_note(end));
-  if (report.open_ends.empty()) report.notes.push_back("The surface is closed: it has no open ends.");
+  if (report.open_ends.empty())
+    report.notes.push_back(Phrase::worded("The surface is closed: it has no open ends."));
   const SelfCrossing crossing = find_self_crossing(body.surface);
   report.self_crossings = crossing.pairs;
-  if (crossing.pairs > 0)
-    report.notes.push_back("The surface passes through itself: " + std::to_string(crossing.pairs) +
-                           (crossing.pairs >= 1000 ? " pairs of faces or more" : " pairs of faces") +
-                           ", first near " + vector_words(crossing.at_m * 1e3, "(%.1f, %.1f, %.1f) mm") +
-                           "; girths and contact there are not to be trusted.");
+  if (crossing.pairs > 0) report.notes.push_back(crossing_note(crossing));
   for (const Girth& girth : report.girths)
     if (girth.kind == SectionKind::kOpen || girth.kind == SectionKind::kSeveralLoops)
       report.notes.push_back(section_note(girth));
 }
 
 void note_axis(const Body& body, BodyReport& report) {
-  report.notes.push_back(std::string("The long axis was ") + (report.axis_found ? "found" : "stated") + ": " +
-                         vector_words(body.axis.direction, "(%.3f, %.3f, %.3f)") +
-                         ", taken as pointing from distal to proximal" +
-                         (report.axis_found ? "; state it if that is wrong." : "."));
+  const std::vector<Phrase> direction = {figures_of(vector_words(body.axis.direction, "(%.3f, %.3f, %.3f)"))};
+  report.notes.push_back(
+      report.axis_found
+          ? Phrase::worded(
+                "The long axis was found: %1, taken as pointing from distal to proximal; state it if "
+                "that is wrong.",
+                direction)
+          : Phrase::worded("The long axis was stated: %1, taken as pointing from distal to proximal.",
+                           direction));
   // Judgement: limbs are thinner at their distal end, by more than this from one tenth to nine tenths.
   const Girth &distal = report.girths[1], &proximal = report.girths[9];
   if (report.axis_found && distal.girth > 1.1 * proximal.girth)
-    report.notes.push_back("The girth falls from " + millimetres(distal.girth) +
-                           " at the end taken as distal to " + millimetres(proximal.girth) +
-                           "; limbs mostly grow towards the trunk, so the axis may point the wrong way.");
+    report.notes.push_back(
+        Phrase::worded("The girth falls from %1 at the end taken as distal to %2; limbs mostly grow towards "
+                       "the trunk, so the "
+                       "axis may point the wrong way.",
+                       {millimetres_of(distal.girth), millimetres_of(proximal.girth)}));
 }
 
 }  // namespace
 
 Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, const BodyOptions& options) {
   if (options.unit || !raw.unit) return choose_unit(extent, options.unit);
-  return choose_unit(extent, raw.unit, "as the file's format defines it");
+  return choose_unit(extent, raw.unit, true);
 }
 
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {

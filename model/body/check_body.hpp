@@ -35,7 +35,7 @@ struct BodyReport {
   std::vector<OpenEnd> open_ends;  // distal end, proximal end, then holes, longest first
   int self_crossings = 0;          // pairs of faces that pass through each other
   std::vector<Girth> girths;       // at 5, 10, 20, ... 90, 95 % of the length
-  std::vector<std::string> notes;  // one sentence each: reading, unit, axis, ends, crossings, sections
+  std::vector<Phrase> notes;       // one sentence each: reading, unit, axis, ends, crossings, sections
 };
 
 struct CheckedBody {

@@ -45,14 +45,15 @@ Result<Mended> drop_crumbs(const Scan& scan, const DropCrumbs& options) {
   TriangleMesh rest = mesh;
   keep_faces(rest.faces, keep);
   const auto faces = static_cast<double>(mesh.faces.rows() - rest.faces.rows());
-  MendReport report{"drop crumbs",
-                    "Dropped " + fixed_text(crumbs, 0) + " loose pieces (" + fixed_text(faces, 0) +
-                        " faces, " + fixed_text(1e4 * dropped_m2, 1) + " cm²); " + fixed_text(left, 0) +
-                        " left.",
-                    {{"pieces_dropped", crumbs},
-                     {"faces_dropped", faces},
-                     {"area_dropped_mm2", 1e6 * dropped_m2},
-                     {"pieces_left", left}}};
+  MendReport report{
+      MendKind::kDropCrumbs,
+      Phrase::worded("Dropped %1 loose pieces (%2 faces, %3); %4 left.",
+                     {figures_of(fixed_text(crumbs, 0)), figures_of(fixed_text(faces, 0)),
+                      figures_of(fixed_text(1e4 * dropped_m2, 1) + " cm²"), figures_of(fixed_text(left, 0))}),
+      {{"pieces_dropped", crumbs},
+       {"faces_dropped", faces},
+       {"area_dropped_mm2", 1e6 * dropped_m2},
+       {"pieces_left", left}}};
   return Mended{with_surface(scan, std::move(rest)), std::move(report)};
 }
 

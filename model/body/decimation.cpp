@@ -48,18 +48,19 @@ Result<Mended> decimate(const Scan& scan, const Decimate& options) {
                largest = std::max(out.largest, back.largest);
   const Length edge = mean_edge(*result);
   const auto before = scan.surface.faces.rows(), after = result->faces.rows();
-  MendReport report{"decimate",
-                    "Meshed anew with edges of " + fixed_text(edge / mm, 1) +
-                        " mm on average: " + std::to_string(before) + " faces became " +
-                        std::to_string(after) + "; the surface moved by " + fixed_text(mean / mm, 3) +
-                        " mm on average, 95 % of it by less than " + fixed_text(p95 / mm, 3) + " mm, " +
-                        fixed_text(largest / mm, 2) + " mm at most.",
-                    {{"faces_before", static_cast<double>(before)},
-                     {"faces_after", static_cast<double>(after)},
-                     {"mean_edge_mm", edge / mm},
-                     {"error_mean_mm", mean / mm},
-                     {"error_percentile_95_mm", p95 / mm},
-                     {"error_largest_mm", largest / mm}}};
+  MendReport report{
+      MendKind::kDecimate,
+      Phrase::worded(
+          "Meshed anew with edges of %1 on average: %2 faces became %3; the surface moved "
+          "by %4 on average, %5 of it by less than %6, %7 at most.",
+          {millimetres_of(edge), figures_of(static_cast<int>(before)), figures_of(static_cast<int>(after)),
+           millimetres_of(mean, 3), figures_of("95 %"), millimetres_of(p95, 3), millimetres_of(largest, 2)}),
+      {{"faces_before", static_cast<double>(before)},
+       {"faces_after", static_cast<double>(after)},
+       {"mean_edge_mm", edge / mm},
+       {"error_mean_mm", mean / mm},
+       {"error_percentile_95_mm", p95 / mm},
+       {"error_largest_mm", largest / mm}}};
   return Mended{with_surface(scan, std::move(result).value()), std::move(report)};
 }
 

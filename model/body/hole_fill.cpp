@@ -53,17 +53,23 @@ struct Tally {
   Length widest_filled, widest_left;
 };
 
-std::string sentence_of(const Tally& tally, int ends, Length up_to) {
-  std::string text = "No hole was filled; ";
-  if (tally.filled > 0)
-    text = "Filled " + std::to_string(tally.filled) + (tally.filled == 1 ? " hole" : " holes") +
-           " of up to " + fixed_text(tally.widest_filled / mm, 0) + " mm across; ";
-  const int left = tally.failed + tally.too_large;
-  if (left > 0)
-    text += std::to_string(left) + " left open, the widest " + fixed_text(tally.widest_left / mm, 0) +
-            " mm across (" + std::to_string(tally.too_large) + " wider than " + fixed_text(up_to / mm, 0) +
-            " mm); ";
-  return text + std::to_string(ends) + (ends == 1 ? " open end kept." : " open ends kept.");
+Phrase filled_words(const Tally& tally) {
+  if (tally.filled == 0) return Phrase::worded("No hole was filled");
+  const Phrase widest = millimetres_of(tally.widest_filled, 0);
+  return tally.filled == 1
+             ? Phrase::worded("Filled 1 hole of up to %1 across", {widest})
+             : Phrase::worded("Filled %1 holes of up to %2 across", {figures_of(tally.filled), widest});
+}
+
+Phrase sentence_of(const Tally& tally, int ends, Length up_to) {
+  std::vector<Phrase> parts = {filled_words(tally)};
+  if (const int left = tally.failed + tally.too_large; left > 0)
+    parts.push_back(Phrase::worded("%1 left open, the widest %2 across (%3 wider than %4)",
+                                   {figures_of(left), millimetres_of(tally.widest_left, 0),
+                                    figures_of(tally.too_large), millimetres_of(up_to, 0)}));
+  parts.push_back(ends == 1 ? Phrase::worded("1 open end kept.")
+                            : Phrase::worded("%1 open ends kept.", {figures_of(ends)}));
+  return in_a_row(std::move(parts), "; ");
 }
 
 }  // namespace
@@ -89,7 +95,7 @@ Result<Mended> fill_holes(const Scan& scan, const FillHoles& options) {
     ++(small ? tally.failed : tally.too_large);
     tally.widest_left = std::max(tally.widest_left, width);
   }
-  MendReport report{"fill holes",
+  MendReport report{MendKind::kFillHoles,
                     sentence_of(tally, ends, options.up_to),
                     {{"holes_filled", static_cast<double>(tally.filled)},
                      {"widest_filled_mm", tally.widest_filled / mm},

@@ -100,16 +100,21 @@ std::optional<LengthUnit> unit_from_name(std::string_view name) {
   return std::nullopt;
 }
 
-Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated,
-                               std::string_view by) {
+Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated, bool by_format) {
   const std::optional<LengthUnit> likely = likeliest(extent);
-  const auto as = [&](LengthUnit unit) {
-    return std::string(unit_name(unit)) + " (" + with_unit(extent.along * length_of(unit).si()) + " long)";
+  const auto said = [&](LengthUnit unit) {
+    return Phrase::worded("%1 (%2 long)", {name_of(std::string(unit_name(unit))),
+                                           figures_of(with_unit(extent.along * length_of(unit).si()))});
   };
+  const auto as = [&](LengthUnit unit) { return english(said(unit)); };
   if (stated && possible(extent.along * length_of(*stated).si())) {
-    UnitChoice choice{*stated, false, "The unit is " + as(*stated) + ", " + std::string(by) + "."};
+    const std::vector<Phrase> values = {said(*stated)};
+    UnitChoice choice{*stated, false,
+                      by_format ? Phrase::worded("The unit is %1, as the file's format defines it.", values)
+                                : Phrase::worded("The unit is %1, as stated.", values)};
     if (likely && *likely != *stated)
-      choice.sentence += " From its size it could also be " + as(*likely) + ".";
+      choice.sentence =
+          in_a_row({choice.sentence, Phrase::worded("From its size it could also be %1.", {said(*likely)})});
     return choice;
   }
   const std::string size = plain(extent.along) + " units long";
@@ -121,12 +126,13 @@ Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUni
                      ", cm, " + as(LengthUnit::kMetre) + " or in; " + unread_unit(extent.along) +
                      ": save it in one of these units.");
   UnitChoice guess{*likely, true,
-                   "No unit was stated; from its size of " + plain(extent.along) + " units it was taken as " +
-                       as(*likely) + "."};
+                   Phrase::worded("No unit was stated; from its size of %1 units it was taken as %2.",
+                                  {figures_of(plain(extent.along)), said(*likely)})};
   for (const LengthUnit unit : kUnits)
     if (unit != *likely && possible(extent.along * length_of(unit).si()) &&
         strangeness(extent, unit) < strangeness(extent, *likely) + kClose)
-      guess.sentence += " It could also be " + as(unit) + ": state the unit to be sure.";
+      guess.sentence = in_a_row(
+          {guess.sentence, Phrase::worded("It could also be %1: state the unit to be sure.", {said(unit)})});
   return guess;
 }
 

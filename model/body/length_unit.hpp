@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "model/core/phrase.hpp"
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
 
@@ -25,14 +26,14 @@ struct FileExtent {
 struct UnitChoice {
   LengthUnit unit = LengthUnit::kMillimetre;
   bool guessed = false;
-  std::string sentence;  // how it was chosen, for the reader
+  Phrase sentence;  // how it was chosen, for the reader
 };
 
 // Takes a stated unit if the body is then 40 mm to 2 m long; otherwise guesses the unit that makes it most
 // like a worn limb. Problems, with the likely unit named: no unit, or not the stated one, gives a possible
 // length.
-// `by` ends the sentence about a stated unit.
+// `by_format`: stated by the format of the file, not by someone.
 Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUnit> stated,
-                               std::string_view by = "as stated");
+                               bool by_format = false);
 
 }  // namespace wrapgauge

@@ -90,13 +90,15 @@ Result<Mended> cut_limb(const Scan& scan, const CutLimb& options) {
   const Body body{"", cut.surface, cut.axis, "", {}, {}};
   const Length length = options.to - options.from;
   const Girth low = girth_at(body, 0.01 * length), high = girth_at(body, 0.99 * length);
-  MendReport report{"cut",
-                    "Cut out between stations " + mm_text(options.from) + " and " + mm_text(options.to) +
-                        ": " + mm_text(length) + " long, girth " + mm_text(low.girth) +
-                        " at its distal end and " + mm_text(high.girth) + " at its proximal end.",
-                    {{"length_mm", length / mm},
-                     {"distal_girth_mm", low.girth / mm},
-                     {"proximal_girth_mm", high.girth / mm}}};
+  MendReport report{
+      MendKind::kCut,
+      Phrase::worded("Cut out between stations %1 and %2: %3 long, girth %4 at its distal end and "
+                     "%5 at its proximal end.",
+                     {millimetres_of(options.from), millimetres_of(options.to), millimetres_of(length),
+                      millimetres_of(low.girth), millimetres_of(high.girth)}),
+      {{"length_mm", length / mm},
+       {"distal_girth_mm", low.girth / mm},
+       {"proximal_girth_mm", high.girth / mm}}};
   return Mended{std::move(cut), std::move(report)};
 }
 

@@ -80,6 +80,31 @@ Points3 turned(const Points3& points, const Mat3& rotation) {
   return points * rotation.transpose();
 }
 
+Phrase posed_words(DistalEnd end, Length distal, Length proximal) {
+  const std::vector<Phrase> girths = {millimetres_of(distal), millimetres_of(proximal)};
+  switch (end) {
+    case DistalEnd::kThin:
+      return Phrase::worded(
+          "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and "
+          "%2 in "
+          "the proximal one (the thinner end was taken as distal).",
+          girths);
+    case DistalEnd::kThick:
+      return Phrase::worded(
+          "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and "
+          "%2 in "
+          "the proximal one (the thicker end was taken as distal).",
+          girths);
+    case DistalEnd::kAsItIs:
+      break;
+  }
+  return Phrase::worded(
+      "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in "
+      "the "
+      "proximal one.",
+      girths);
+}
+
 }  // namespace
 
 Result<Mended> pose_limb(const Scan& scan, const PoseLimb& options) {
@@ -97,12 +122,8 @@ Result<Mended> pose_limb(const Scan& scan, const PoseLimb& options) {
   const bool flipped = up.dot(scan.axis.direction) < 0.0;
   const Length distal = flipped ? girths.high : girths.low, proximal = flipped ? girths.low : girths.high;
   MendReport report{
-      "pose",
-      "Posed with the axis along +z and the distal end at z = 0; mean girth " + fixed_text(distal / mm, 1) +
-          " mm in the distal third and " + fixed_text(proximal / mm, 1) + " mm in the proximal one" +
-          (options.distal == DistalEnd::kAsItIs ? "."
-           : options.distal == DistalEnd::kThin ? " (the thinner end was taken as distal)."
-                                                : " (the thicker end was taken as distal)."),
+      MendKind::kPose,
+      posed_words(options.distal, distal, proximal),
       {{"distal_mean_girth_mm", distal / mm},
        {"proximal_mean_girth_mm", proximal / mm},
        {"axis_turned_deg", std::acos(std::clamp(up.z(), -1.0, 1.0)) * 180.0 / std::numbers::pi}}};
@@ -117,7 +138,9 @@ Result<Mended> mirror_limb(const Scan& scan) {
   out.axis.origin_m.x() *= -1.0;
   out.axis.direction.x() *= -1.0;
   MendReport report{
-      "mirror", "Mirrored at x = 0: a left limb became a right one, or a right one a left one.", {}};
+      MendKind::kMirror,
+      Phrase::worded("Mirrored at x = 0: a left limb became a right one, or a right one a left one."),
+      {}};
   return Mended{std::move(out), std::move(report)};
 }
 

@@ -46,20 +46,23 @@ Result<Mended> repaired(const Scan& scan) {
   const int trimmed = trim_rims(mesh.faces);
   auto result = repair_surface({std::move(mesh.vertices_m), std::move(mesh.faces), 0.0, {}});
   if (!result) return result.problem();
-  MendReport report{"repair", "", {{"faces_trimmed", static_cast<double>(trimmed)}}};
+  std::vector<Phrase> sentences;
   if (trimmed > 0)
-    report.sentence = "Trimmed " + std::to_string(trimmed) + (trimmed == 1 ? " face" : " faces") +
-                      " hanging loosely at the rims of holes and ends.";
-  for (const Repair& repair : result->repairs)
-    report.sentence += (report.sentence.empty() ? "" : " ") + repair.sentence;
-  if (report.sentence.empty()) report.sentence = "Nothing to repair.";
+    sentences.push_back(
+        trimmed == 1 ? Phrase::worded("Trimmed 1 face hanging loosely at the rims of holes and ends.")
+                     : Phrase::worded("Trimmed %1 faces hanging loosely at the rims of holes and ends.",
+                                      {figures_of(trimmed)}));
+  for (const Repair& repair : result->repairs) sentences.push_back(repair.sentence);
+  if (sentences.empty()) sentences.push_back(Phrase::worded("Nothing to repair."));
+  MendReport report{
+      MendKind::kRepair, in_a_row(std::move(sentences)), {{"faces_trimmed", static_cast<double>(trimmed)}}};
   RepairedSurface surface = std::move(result).value();
   return Mended{with_surface(scan, {std::move(surface.vertices), std::move(surface.faces)}),
                 std::move(report)};
 }
 
-Problem at_step(std::size_t number, const MendStep& step, Problem problem) {
-  problem.message = "Step " + std::to_string(number) + " (" + step_name(step) + "): " + problem.message;
+Problem at_step(std::size_t index, Problem problem) {
+  problem.places.push_back({ProblemPlace::Kind::kMendStep, static_cast<int>(index)});
   return problem;
 }
 
@@ -88,9 +91,9 @@ std::optional<Problem> take_steps(const std::vector<MendStep>& steps, Scan& scan
       manifold = true;
     }
     auto taken = std::visit([&](const auto& step) { return take(scan, step); }, steps[i]);
-    if (auto problem = take_over(std::move(taken))) return at_step(i + 1, steps[i], *problem);
+    if (auto problem = take_over(std::move(taken))) return at_step(i, *problem);
     if (scan.surface.faces.rows() == 0)
-      return at_step(i + 1, steps[i], bad_input("nothing of the scan is left after this step."));
+      return at_step(i, bad_input("nothing of the scan is left after this step."));
   }
   return std::nullopt;
 }
@@ -106,10 +109,27 @@ Result<UnitChoice> unit_of_scan(const RawMesh& raw, const BodyOptions& options) 
 
 }  // namespace
 
-std::string step_name(const MendStep& step) {
-  constexpr const char* names[] = {"drop table", "drop crumbs", "fill holes", "smooth",
-                                   "decimate",   "cut",         "pose",       "mirror"};
-  return names[step.index()];
+MendKind kind_of(const MendStep& step) {
+  return static_cast<MendKind>(step.index());
+}
+
+std::string step_name(MendKind kind) {
+  constexpr const char* names[] = {"drop table", "drop crumbs", "fill holes", "smooth", "decimate",
+                                   "cut",        "pose",        "mirror",     "repair"};
+  return names[static_cast<std::size_t>(kind)];
+}
+
+std::optional<std::size_t> failed_step(const Problem& problem) {
+  for (const ProblemPlace& place : problem.places)
+    if (place.kind == ProblemPlace::Kind::kMendStep) return static_cast<std::size_t>(place.index);
+  return std::nullopt;
+}
+
+Problem with_step_named(Problem problem, const std::vector<MendStep>& steps) {
+  if (const auto step = failed_step(problem); step && *step < steps.size())
+    problem.message = "Step " + std::to_string(*step + 1) + " (" + step_name(kind_of(steps[*step])) +
+                      "): " + problem.message;
+  return problem;
 }
 
 Scan with_surface(const Scan& scan, TriangleMesh surface) {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "model/body/body.hpp"
+#include "model/core/phrase.hpp"
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
@@ -23,9 +24,22 @@ struct MendFigure {
   std::string name;
   double value = 0.0;
 };
+// The steps below, in their order, and the repair that some of them need (see repair_surface).
+enum class MendKind {
+  kDropTable,
+  kDropCrumbs,
+  kFillHoles,
+  kSmooth,
+  kDecimate,
+  kCut,
+  kPose,
+  kMirror,
+  kRepair
+};
+
 struct MendReport {
-  std::string step;  // as in a plan: "fill holes"
-  std::string sentence;
+  MendKind step = MendKind::kRepair;
+  Phrase sentence;
   std::vector<MendFigure> figures;
 };
 struct Mended {
@@ -67,8 +81,11 @@ struct MirrorLimb {};
 using MendStep =
     std::variant<DropTable, DropCrumbs, FillHoles, Smooth, Decimate, CutLimb, PoseLimb, MirrorLimb>;
 
-// "drop table", "drop crumbs", "fill holes", "smooth", "decimate", "cut", "pose", "mirror"
-std::string step_name(const MendStep& step);
+MendKind kind_of(const MendStep& step);
+
+// As plans and the terminal call it: "drop table", "drop crumbs", "fill holes", "smooth", "decimate", "cut",
+// "pose", "mirror", "repair".
+std::string step_name(MendKind kind);
 
 // --- the steps ---
 

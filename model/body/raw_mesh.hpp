@@ -1,10 +1,10 @@
 #pragma once
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "model/body/length_unit.hpp"
 #include "model/core/array.hpp"
+#include "model/core/phrase.hpp"
 
 namespace wrapgauge {
 
@@ -14,7 +14,7 @@ struct RawMesh {
   Triangles faces;
   double coordinate_step =
       0.0;  // distance of neighbouring numbers the file could hold here, file units; 0: fine
-  std::vector<std::string> notes;                 // what reading had to say, one sentence each
+  std::vector<Phrase> notes;                      // what reading had to say, one sentence each
   std::optional<LengthUnit> unit = std::nullopt;  // the format's own; none: the format has none
 };
 

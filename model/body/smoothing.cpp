@@ -94,8 +94,8 @@ Change change_of_sections(const Scan& scan, const TriangleMesh& smoothed) {
   return change;
 }
 
-std::string percent(double share) {
-  return fixed_text(100.0 * share, 2) + " %";
+Phrase fine_percent(double share) {
+  return figures_of(fixed_text(100.0 * share, 2) + " %");
 }
 
 }  // namespace
@@ -111,13 +111,13 @@ Result<Mended> smooth(const Scan& scan, const Smooth& options) {
   const double moved_m =
       std::sqrt((smoothed.vertices_m - scan.surface.vertices_m).rowwise().squaredNorm().mean());
   MendReport report{
-      "smooth",
-      "Smoothed in " + std::to_string(options.passes) + " passes: vertices moved by " +
-          fixed_text(1e3 * moved_m, 2) +
-          " mm (root mean square); girths, as those of circles of the sections' area, changed by " +
-          percent(change.radius_mean) + " on average and " + percent(change.radius_most) +
-          " at most; the section lines, rough before, changed by " + percent(change.girth_mean) +
-          " on average.",
+      MendKind::kSmooth,
+      Phrase::worded(
+          "Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as those of circles "
+          "of the sections' area, changed by %3 on average and %4 at most; the section lines, rough "
+          "before, changed by %5 on average.",
+          {figures_of(options.passes), millimetres_of(Length(moved_m), 2), fine_percent(change.radius_mean),
+           fine_percent(change.radius_most), fine_percent(change.girth_mean)}),
       {{"moved_rms_mm", 1e3 * moved_m},
        {"section_line_change_mean_percent", 100.0 * change.girth_mean},
        {"section_line_change_most_percent", 100.0 * change.girth_most},

@@ -9,14 +9,18 @@
 namespace wrapgauge {
 namespace {
 
-std::string counted(int count, const std::string& one, const std::string& many) {
-  return std::to_string(count) + " " + (count == 1 ? one : many);
+Phrase vertices(int count) {
+  return count == 1 ? Phrase::worded("1 vertex") : Phrase::worded("%1 vertices", {figures_of(count)});
+}
+
+Phrase faces(int count) {
+  return count == 1 ? Phrase::worded("1 face") : Phrase::worded("%1 faces", {figures_of(count)});
 }
 
 class Log {
  public:
   explicit Log(std::vector<Repair>& repairs) : repairs_(repairs) {}
-  void add(RepairKind kind, int count, std::string sentence) {
+  void add(RepairKind kind, int count, Phrase sentence) {
     if (count > 0) repairs_.push_back({kind, count, std::move(sentence)});
   }
 
@@ -27,16 +31,19 @@ class Log {
 void mend_faces(RepairedSurface& surface, Log& log) {
   const int welded = weld_vertices(surface.vertices, surface.faces);
   log.add(RepairKind::kWelded, welded,
-          "Welded " + counted(welded, "vertex", "vertices") + " onto others at the same place.");
+          Phrase::worded("Welded %1 onto others at the same place.", {vertices(welded)}));
   int doubled = remove_doubled_faces(surface.faces);
   const ThinFaceRepair thin = remove_thin_faces(surface.vertices, surface.faces);
-  log.add(
-      RepairKind::kNoArea, thin.dropped + thin.flipped,
-      "Removed " + counted(thin.dropped + thin.flipped, "face", "faces") + " without area" +
-          (thin.flipped > 0 ? ", " + std::to_string(thin.flipped) + " of them by flipping an edge." : "."));
+  const Phrase removed = faces(thin.dropped + thin.flipped);
+  log.add(RepairKind::kNoArea, thin.dropped + thin.flipped,
+          thin.flipped > 0 ? Phrase::worded("Removed %1 without area, %2 of them by flipping an edge.",
+                                            {removed, figures_of(thin.flipped)})
+                           : Phrase::worded("Removed %1 without area.", {removed}));
   doubled += remove_doubled_faces(surface.faces);
   log.add(RepairKind::kDoubled, doubled,
-          "Dropped " + counted(doubled, "face that was", "faces that were") + " there more than once.");
+          doubled == 1
+              ? Phrase::worded("Dropped 1 face that was there more than once.")
+              : Phrase::worded("Dropped %1 faces that were there more than once.", {figures_of(doubled)}));
 }
 
 void drop_unused_vertices(RepairedSurface& surface) {
@@ -54,11 +61,12 @@ void drop_unused_vertices(RepairedSurface& surface) {
 
 void choose_piece(RepairedSurface& surface, Log& log) {
   const PieceChoice choice = keep_largest_piece(surface.vertices, surface.faces);
-  const long percent = std::lround(100.0 * choice.share_of_area);
   log.add(RepairKind::kOtherPieces, choice.faces_left_out,
-          "Kept the largest of " + std::to_string(choice.pieces) + " separate pieces (" +
-              std::to_string(percent) + " % of the area) and left out the " +
-              counted(choice.faces_left_out, "face", "faces") + " of the rest.");
+          Phrase::worded("Kept the largest of %1 separate pieces (%2 of the area) and left out the %3 of the "
+                         "rest.",
+                         {figures_of(choice.pieces),
+                          figures_of(std::to_string(std::lround(100.0 * choice.share_of_area)) + " %"),
+                          faces(choice.faces_left_out)}));
 }
 
 }  // namespace
@@ -72,18 +80,18 @@ Result<RepairedSurface> repair_surface(const RawMesh& raw) {
   const Result<int> fins = cut_fins(surface.vertices, surface.faces);
   if (!fins) return fins.problem();
   log.add(RepairKind::kFin, *fins,
-          "Cut off " + counted(*fins, "face", "faces") + " hanging on edges that already joined two others.");
+          Phrase::worded("Cut off %1 hanging on edges that already joined two others.", {faces(*fins)}));
   choose_piece(surface, log);
   const int split = split_touching_vertices(surface.vertices, surface.faces);
   log.add(RepairKind::kSplitVertices, split,
-          "Split " + counted(split, "vertex", "vertices") + " where the surface touched itself at a point.");
+          Phrase::worded("Split %1 where the surface touched itself at a point.", {vertices(split)}));
   const std::optional<int> turned = turn_outward(surface.vertices, surface.faces);
   if (!turned)
     return bad_input(
         "The surface has only one side, like a twisted ring, so no outside can be told; mend it in the "
         "program that "
         "made it.");
-  log.add(RepairKind::kTurned, *turned, "Turned " + counted(*turned, "face", "faces") + " to face outward.");
+  log.add(RepairKind::kTurned, *turned, Phrase::worded("Turned %1 to face outward.", {faces(*turned)}));
   drop_unused_vertices(surface);
   return surface;
 }

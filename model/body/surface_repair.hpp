@@ -2,10 +2,10 @@
 // Makes a triangle soup one manifold surface with outward normals. Works in any unit: all tolerances are
 // relative.
 
-#include <string>
 #include <vector>
 
 #include "model/body/raw_mesh.hpp"
+#include "model/core/phrase.hpp"
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
@@ -23,7 +23,7 @@ enum class RepairKind {
 struct Repair {
   RepairKind what = RepairKind::kWelded;
   int count = 0;
-  std::string sentence;
+  Phrase sentence;
 };
 
 struct RepairedSurface {

@@ -119,12 +119,12 @@ bool wider_than_rest(const Patches& patches, const FlatPart& plane, double toler
 }
 
 MendReport none_found(const FlatPart& plane) {
-  return {
-      "drop table",
-      "No table was found: the largest flat part has " + fixed_text(100.0 * plane.share, 0) +
-          " % of the area and is too small, has parts of the scan on both sides, or does not reach out from "
-          "under the limb.",
-      {{"largest_plane_share_percent", 100.0 * plane.share}, {"faces_dropped", 0.0}}};
+  return {MendKind::kDropTable,
+          Phrase::worded(
+              "No table was found: the largest flat part has %1 of the area and is too small, has parts "
+              "of the scan on both sides, or does not reach out from under the limb.",
+              {percent_of(plane.share)}),
+          {{"largest_plane_share_percent", 100.0 * plane.share}, {"faces_dropped", 0.0}}};
 }
 
 }  // namespace
@@ -145,11 +145,13 @@ Result<Mended> drop_table(const Scan& scan, const DropTable& options) {
   if (rest.faces.rows() == 0)
     return bad_input("The scan is a flat plane and nothing else; there is no limb in it.");
   const auto dropped = static_cast<double>(scan.surface.faces.rows() - rest.faces.rows());
-  MendReport report{"drop table",
-                    "Dropped a table: a plane with " + fixed_text(100.0 * plane.share, 0) +
-                        " % of the area, " + fixed_text(dropped, 0) + " faces within " +
-                        fixed_text(options.tolerance / mm, 1) + " mm of it or beyond it.",
-                    {{"largest_plane_share_percent", 100.0 * plane.share}, {"faces_dropped", dropped}}};
+  MendReport report{
+      MendKind::kDropTable,
+      Phrase::worded(
+          "Dropped a table: a plane with %1 of the area, %2 faces within %3 of it or "
+          "beyond it.",
+          {percent_of(plane.share), figures_of(fixed_text(dropped, 0)), millimetres_of(options.tolerance)}),
+      {{"largest_plane_share_percent", 100.0 * plane.share}, {"faces_dropped", dropped}}};
   return Mended{with_surface(scan, std::move(rest)), std::move(report)};
 }
 

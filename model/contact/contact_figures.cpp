@@ -138,18 +138,20 @@ ChamberFigures chamber_figures(const Pressed& pressed, ChamberId chamber) {
 }
 
 // The part a flat vertex lies in; where several parts meet, a chamber comes before a strap before a weld.
-std::string part_at(const Pressed& pressed, int vertex) {
-  std::string part = "weld";
+// A chamber before a strap, a strap before a channel.
+Phrase part_at(const Pressed& pressed, int vertex) {
+  std::optional<std::string> strap, channel;
   for (int t = 0; t < pressed.side.faces.rows(); ++t) {
     if ((pressed.side.faces.row(t).array() != vertex).all()) continue;
     if (const auto chamber = pressed.chamber[static_cast<std::size_t>(t)])
-      return pressed.setup.layout.chambers[index_of(*chamber)].name;
+      return name_of(pressed.setup.layout.chambers[index_of(*chamber)].name);
     const FlatRegion& region = pressed.setup.flat.regions[static_cast<std::size_t>(t)];
-    if (region.kind == RegionKind::kStrap) part = pressed.setup.layout.straps[region.part].name;
-    if (region.kind == RegionKind::kChannel && part == "weld")
-      part = pressed.setup.layout.channels[region.part].name;
+    if (region.kind == RegionKind::kStrap) strap = pressed.setup.layout.straps[region.part].name;
+    if (region.kind == RegionKind::kChannel && !channel)
+      channel = pressed.setup.layout.channels[region.part].name;
   }
-  return part;
+  if (strap) return name_of(*strap);
+  return channel ? name_of(*channel) : Phrase::worded("weld");
 }
 
 void add_peak_anywhere(const Pressed& pressed, ContactFigures& figures) {

@@ -45,7 +45,7 @@ struct ContactFigures {
   std::vector<ChamberFigures> chambers;
   Pressure peak_anywhere;  // over 1 cm2, welds and straps included
   Vec3 peak_at_m = Vec3::Zero();
-  std::string peak_part;  // chamber name, "weld" or strap name
+  Phrase peak_part;  // the name of a chamber, strap or channel, or "weld"
   double share_of_girth =
       0.0;  // largest share of a girth that is pressed, 0..1, over sections along the axis
   Force total_force;

@@ -60,14 +60,14 @@ double distance_to_path(const Polyline& path, const Vec2& point) {
 }
 
 // The inset seam that a welded place belongs to, in words; none: it is no inset seam of this chamber.
-std::optional<std::string> inset_name(const Chamber& chamber, const Vec2& welded) {
-  const std::string of = " of chamber '" + chamber.name + "'";
+std::optional<Phrase> inset_name(const Chamber& chamber, const Vec2& welded) {
+  const auto numbered = [](std::size_t k) { return figures_of(static_cast<int>(k + 1)); };
   for (std::size_t k = 0; k < chamber.inset_spots.size(); ++k)
     if ((welded - chamber.inset_spots[k].centre_m).norm() < chamber.inset_spots[k].radius.si())
-      return "inset spot " + std::to_string(k + 1) + of;
+      return Phrase::worded("inset spot %1 of chamber '%2'", {numbered(k), name_of(chamber.name)});
   for (std::size_t k = 0; k < chamber.inset_lines.size(); ++k)
     if (distance_to_path(chamber.inset_lines[k].path_m, welded) < 0.5 * chamber.inset_lines[k].width.si())
-      return "inset line " + std::to_string(k + 1) + of;
+      return Phrase::worded("inset line %1 of chamber '%2'", {numbered(k), name_of(chamber.name)});
   return std::nullopt;
 }
 
@@ -75,13 +75,13 @@ SeamFigures named_seam(const InflationSetup& setup, const WeldEdge& edge) {
   const FlatRegion& region = setup.flat.regions[edge.open_triangle];
   SeamFigures seam;
   if (region.kind == RegionKind::kChannel) {
-    seam.seam = "edge of channel '" + setup.layout.channels[region.part].name + "'";
+    seam.seam = Phrase::worded("edge of channel '%1'", {name_of(setup.layout.channels[region.part].name)});
     return seam;
   }
   const Chamber& chamber = setup.layout.chambers[region.part];
   const auto inset = inset_name(chamber, middle_of(setup.flat, edge.welded_triangle));
   seam.inset = inset.has_value();
-  seam.seam = inset.value_or("edge of chamber '" + chamber.name + "'");
+  seam.seam = inset.value_or(Phrase::worded("edge of chamber '%1'", {name_of(chamber.name)}));
   return seam;
 }
 
@@ -105,10 +105,10 @@ OpenTriangles open_triangles(const SheetMesh& sheet, Eigen::Index flat_count) {
 
 void take_in(SeamFigures& seam, const WeldEdge& edge, double skin_n_per_m, double outer_n_per_m) {
   const double pull = std::max(skin_n_per_m, outer_n_per_m);
-  if (seam.sheet.empty() || pull > seam.largest.si()) {
+  if (seam.sheet == Phrase{} || pull > seam.largest.si()) {
     seam.largest = LineTension(pull);
     seam.at_flat_m = edge.middle_m;
-    seam.sheet = skin_n_per_m >= outer_n_per_m ? "skin" : "outer";
+    seam.sheet = skin_n_per_m >= outer_n_per_m ? Phrase::worded("skin") : Phrase::worded("outer");
   }
   // Sum of tension x length until the whole line is in.
   seam.mean = seam.mean + LineTension(pull * edge.length_m);
@@ -123,7 +123,7 @@ std::vector<SeamFigures> seam_figures(const InflationSetup& setup, const SheetMe
   std::map<std::string, SeamFigures> seams;
   for (const WeldEdge& edge : weld_edges(setup.flat)) {
     const SeamFigures named = named_seam(setup, edge);
-    SeamFigures& seam = seams.try_emplace(named.seam, named).first->second;
+    SeamFigures& seam = seams.try_emplace(english(named.seam), named).first->second;
     take_in(seam, edge, pull_n_per_m(stress, open.skin[edge.open_triangle], edge.outward),
             pull_n_per_m(stress, open.outer[edge.open_triangle], edge.outward));
   }

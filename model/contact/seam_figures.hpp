@@ -6,21 +6,21 @@
 // line that is bent towards the open side gathers tension: the concentration is largest over mean along the
 // line.
 
-#include <string>
 #include <vector>
 
+#include "model/core/phrase.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/membrane_stress.hpp"
 
 namespace wrapgauge {
 
 struct SeamFigures {
-  std::string seam;  // "edge of chamber 'left'", "inset spot 2 of chamber 'left'"
+  Phrase seam;  // "edge of chamber 'left'", "inset spot 2 of chamber 'left'"
   bool inset = false;
   LineTension largest, mean;  // mean over the length of the line
   double concentration = 1.0;
   Vec2 at_flat_m = Vec2::Zero();  // where the largest is
-  std::string sheet;              // that pulls hardest there: "skin" or "outer"
+  Phrase sheet;                   // that pulls hardest there: "skin" or "outer"
   Length length;
 };
 

@@ -18,7 +18,7 @@ enum class ProblemKind {
 
 // One thing to mark in a picture or list.
 struct ProblemPlace {
-  enum class Kind { kVertex, kFace, kChamber, kChannel, kInlet, kOutlinePoint, kStrap };
+  enum class Kind { kVertex, kFace, kChamber, kChannel, kInlet, kOutlinePoint, kStrap, kMendStep };
   Kind kind;
   int index;
 };

@@ -78,7 +78,8 @@ class Gatherer {
     mesh.coordinate_step = largest_ * static_cast<double>(std::numeric_limits<float>::epsilon());
     mesh.unit = LengthUnit::kMetre;
     if (other_ > 0)
-      mesh.notes.push_back("Left out " + std::to_string(other_) + " parts that are lines or points.");
+      mesh.notes.push_back(Phrase::worded("Left out %1 parts that are lines or points.",
+                                          {figures_of(std::to_string(other_))}));
     return mesh;
   }
 

@@ -165,8 +165,10 @@ Result<RawMesh> read_obj(std::string_view text, const std::string& name) {
     return bad_input(name + " holds no face that can be cut into triangles.");
   const long long missing = static_cast<long long>(scan.triangles()) - mesh.faces.rows();
   if (missing > 0)
-    mesh.notes.push_back("Polygons with corners on one line or on each other lost " +
-                         std::to_string(missing) + " triangles of no area when they were cut up.");
+    mesh.notes.push_back(
+        Phrase::worded("Polygons with corners on one line or on each other lost %1 triangles of no area when "
+                       "they were cut up.",
+                       {figures_of(std::to_string(missing))}));
   return mesh;
 }
 

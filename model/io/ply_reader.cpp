@@ -108,8 +108,8 @@ class PlyScan {
       return bad_input(name_ +
                        " describes its vertices or faces in more than one way; export the mesh again.");
     if (const std::size_t left = values_.left(); left > 0)
-      notes.push_back("After its last element the file has " + std::to_string(left) +
-                      " more bytes, which were ignored.");
+      notes.push_back(Phrase::worded("After its last element the file has %1 more bytes, which were ignored.",
+                                     {figures_of(std::to_string(left))}));
     return std::nullopt;
   }
 
@@ -123,7 +123,7 @@ class PlyScan {
   std::uint64_t triangle_count() const { return triangle_count_; }
   const Vec3& offset() const { return offset_; }
   double coordinate_step() const { return coordinate_step_; }
-  std::vector<std::string> notes;
+  std::vector<Phrase> notes;
 
  private:
   std::optional<Problem> check_elements() {

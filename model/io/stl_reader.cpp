@@ -27,7 +27,7 @@ struct Records {
   Vec3 offset = Vec3::Zero();  // taken off every corner
   std::uint32_t count = 0;
   double largest = 0.0;  // largest coordinate as in the file
-  std::vector<std::string> notes;
+  std::vector<Phrase> notes;
 };
 
 Problem facet_fault(const std::string& name, std::size_t facet, const std::string& why) {
@@ -78,8 +78,9 @@ Result<Records> check_binary(std::string_view bytes, const std::string& name, st
   }
   const std::size_t trailing = bytes.size() - kHeader - kRecord * count;
   if (trailing > 0)
-    records.notes.push_back("After its " + std::to_string(count) + " facets the file has " +
-                            std::to_string(trailing) + " more bytes, which were ignored.");
+    records.notes.push_back(
+        Phrase::worded("After its %1 facets the file has %2 more bytes, which were ignored.",
+                       {figures_of(std::to_string(count)), figures_of(std::to_string(trailing))}));
   return records;
 }
 
@@ -103,7 +104,8 @@ class AsciiStl {
       }
     }
     if (records_.count == 0) return bad_input(name_ + " holds no facets; it is not a body surface.");
-    if (!closed_) records_.notes.push_back("The file has no closing \"endsolid\"; it may be cut short.");
+    if (!closed_)
+      records_.notes.push_back(Phrase::worded("The file has no closing \"endsolid\"; it may be cut short."));
     return std::move(records_);
   }
 

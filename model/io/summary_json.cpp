@@ -51,13 +51,13 @@ Json chamber_json(const ChamberFigures& chamber) {
 Json seams_json(const ContactFigures& figures) {
   Json json = Json::array();
   for (const SeamFigures& seam : figures.seams)
-    json.push_back({{"seam", seam.seam},
+    json.push_back({{"seam", english(seam.seam)},
                     {"inset", seam.inset},
                     {"largest_N_per_mm", rounded(seam.largest / N_per_mm, 1e4)},
                     {"mean_N_per_mm", rounded(seam.mean / N_per_mm, 1e4)},
                     {"largest_over_mean", rounded(seam.concentration)},
                     {"at_flat_mm", {rounded(seam.at_flat_m.x() * 1e3), rounded(seam.at_flat_m.y() * 1e3)}},
-                    {"sheet", seam.sheet},
+                    {"sheet", english(seam.sheet)},
                     {"length_mm", rounded(seam.length / mm)}});
   return json;
 }
@@ -65,7 +65,7 @@ Json seams_json(const ContactFigures& figures) {
 Json whole_json(const ContactFigures& figures) {
   Json json;
   put_pressure(json, "peak_1cm2", figures.peak_anywhere);
-  json["peak_part"] = figures.peak_part;
+  json["peak_part"] = english(figures.peak_part);
   json["peak_at_mm"] = point_mm(figures.peak_at_m);
   json["share_of_girth"] = rounded(figures.share_of_girth);
   json["total_force_N"] = rounded(figures.total_force / newton);
@@ -75,7 +75,7 @@ Json whole_json(const ContactFigures& figures) {
 Json finding_json(const Finding& finding) {
   return {{"severity", severity_text(finding.severity)},
           {"where", finding.where},
-          {"sentence", finding.sentence},
+          {"sentence", english(finding.sentence)},
           {"share_of_limit", rounded(finding.share_of_limit)}};
 }
 
@@ -84,7 +84,7 @@ Json exposure_json(const Summary& summary) {
   if (!summary.exposure) return nullptr;
   const SkinExposure& exposure = *summary.exposure;
   Json json = {{"session_min", rounded(exposure.worst.session / minute)},
-               {"worst_part", exposure.worst_part},
+               {"worst_part", english(exposure.worst_part)},
                {"share_of_allowed", rounded(exposure.worst_share)},
                {"product_kPa_min", rounded(exposure.worst.product / kPa_min)},
                {"allowed_kPa_min", rounded(allowed_product(exposure.worst_row) / kPa_min)},
@@ -94,7 +94,7 @@ Json exposure_json(const Summary& summary) {
   json["first_check_min"] = rounded(exposure.first_check / minute);
   json["rest_after_min"] = rounded(exposure.rest_after / minute);
   json["broken"] = Json::array();
-  for (const BrokenTime& broken : exposure.broken) json["broken"].push_back(broken.words);
+  for (const BrokenTime& broken : exposure.broken) json["broken"].push_back(english(broken.words));
   return json;
 }
 
@@ -203,10 +203,10 @@ std::string summary_json(const Summary& summary) {
   for (const Finding& finding : summary.findings) json["findings"].push_back(finding_json(finding));
   json["hazards"] = Json::array();
   for (const Hazard& hazard : summary.hazards)
-    json["hazards"].push_back({{"hazard", hazard.name},
+    json["hazards"].push_back({{"hazard", english(hazard.name)},
                                {"severity", severity_text(hazard.severity)},
-                               {"sentence", hazard.sentence},
-                               {"control", hazard.control}});
+                               {"sentence", english(hazard.sentence)},
+                               {"control", english(hazard.control)}});
   put_pressure(json, "highest_relief", summary.highest_relief);
   json["model_factor"] = summary.model_factor;
   json["exposure"] = exposure_json(summary);

@@ -3,8 +3,6 @@
 #include <algorithm>
 
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
-#include "model/core/time_text.hpp"
 #include "model/limits/limit_place.hpp"
 #include "model/limits/pneumatics.hpp"
 
@@ -23,9 +21,10 @@ Pressure gauge_of(const HazardInputs& in, int group) {
   return Pressure(in.path.states.back().group_pressure_pa[group]);
 }
 
-std::string inlet_name(const HazardInputs& in, int group) {
+Phrase inlet_name(const HazardInputs& in, int group) {
   const auto inlet = index_of(in.setup.flat.group_inlet[static_cast<std::size_t>(group)]);
-  return inlet < in.setup.layout.inlets.size() ? in.setup.layout.inlets[inlet].name : "unnamed";
+  return inlet < in.setup.layout.inlets.size() ? name_of(in.setup.layout.inlets[inlet].name)
+                                               : Phrase::worded("unnamed");
 }
 
 // Strictest limit of the places that are pressed.
@@ -69,25 +68,61 @@ Risen most_risen(const HazardInputs& in, double to_c, Pressure atmosphere) {
   return most;
 }
 
-std::string risen_words(const HazardInputs& in, const Risen& risen) {
-  return "inlet '" + inlet_name(in, risen.group) + "' rises from " + pressure_text(risen.before) + " to " +
-         pressure_text(risen.after);
+Phrase not_worked_out() {
+  return Phrase::worded("Not worked out: the filling is no air.");
 }
 
-Hazard sealed_hazard(const HazardInputs& in, Hazard out, double to_c, Pressure atmosphere,
-                     const std::string& when, const std::string& rigid) {
-  if (!holds_air(in) || group_count(in) == 0) {
-    out.sentence = "Not worked out: the filling is no air.";
-    return out;
-  }
-  const Risen risen = most_risen(in, to_c, atmosphere);
-  out.sentence =
-      when + ", " + risen_words(in, risen) + "; a chamber that could not grow would gain " + rigid + ".";
-  // Contact follows the air inside, so the share of the limit grows with it.
+// Contact follows the air inside, so the share of the limit grows with it.
+Severity severity_of(const HazardInputs& in, const Risen& risen) {
   const Pressure peak = in.figures.peak_anywhere * in.limits.model_factor;
   const double grown = risen.before > Pressure() ? risen.after / risen.before : 1.0;
-  if (peak * grown > strictest_limit(in)) out.severity = Severity::kWarn;
-  return out;
+  return peak * grown > strictest_limit(in) ? Severity::kWarn : Severity::kNote;
+}
+
+// How the pressure rises, for the sentence that says when.
+std::vector<Phrase> risen_words(const HazardInputs& in, const Risen& risen, Pressure rigid) {
+  return {inlet_name(in, risen.group), figures_of(risen.before), figures_of(risen.after), figures_of(rigid)};
+}
+
+std::vector<Phrase> followed_by(std::vector<Phrase> phrases, const std::vector<Phrase>& more) {
+  phrases.insert(phrases.end(), more.begin(), more.end());
+  return phrases;
+}
+
+// What pushes hardest, and how far it gets; none: the plan names nothing.
+struct Push {
+  Pressure able;
+  Phrase words;
+};
+
+std::optional<Push> hardest_push(const Supply& supply) {
+  std::optional<Push> push;
+  if (supply.syringe) {
+    const Pressure able = syringe_pressure(*supply.syringe);
+    push = {able, Phrase::worded(
+                      "A thumb pushing %1 on a %2 syringe can reach %3",
+                      {figures_of(fixed_text(supply.syringe->thumb / newton, 0) + " N"),
+                       figures_of(fixed_text(supply.syringe->capacity / mL, 0) + " mL"), figures_of(able)})};
+  }
+  if (supply.pump_stall && (!push || *supply.pump_stall > push->able))
+    push = {*supply.pump_stall,
+            Phrase::worded("The pump can reach %1 before it stalls", {figures_of(*supply.pump_stall)})};
+  return push;
+}
+
+struct SlowestVent {
+  int group = 0;
+  VentTime vent;
+};
+
+SlowestVent slowest_vent(const HazardInputs& in) {
+  SlowestVent slowest;
+  for (int g = 0; g < group_count(in); ++g) {
+    const VentTime vent = vent_time(volume_curve(in.path, GroupId(g)), *in.supply.tubing, gauge_of(in, g),
+                                    in.limits.release.down_to);
+    if (g == 0 || vent.time > slowest.vent.time) slowest = {g, vent};
+  }
+  return slowest;
 }
 
 }  // namespace
@@ -98,107 +133,106 @@ Pressure highest_relief(const HazardInputs& in) {
 }
 
 Hazard warming_hazard(const HazardInputs& in) {
-  const Volume any = 100.0 * mL;
-  const Pressure rigid = sealed_gauge_after(rigid_volume(any), Volume(), Pressure(), kRoom_c, kSkin_c);
-  return sealed_hazard(
-      in,
-      {"Closed air that warms", Severity::kNote, "",
-       "Vent after 5 min on the skin, then set the pressure again."},
-      kSkin_c, kAtmosphere,
-      "Closed off at " + number_text(kRoom_c, 3) + " °C and warmed to " + number_text(kSkin_c, 3) + " °C",
-      pressure_text(rigid));
+  Hazard out{Phrase::worded("Closed air that warms"), Severity::kNote, not_worked_out(),
+             Phrase::worded("Vent after 5 min on the skin, then set the pressure again.")};
+  if (!holds_air(in) || group_count(in) == 0) return out;
+  const Pressure rigid = sealed_gauge_after(rigid_volume(100.0 * mL), Volume(), Pressure(), kRoom_c, kSkin_c);
+  const Risen risen = most_risen(in, kSkin_c, kAtmosphere);
+  out.severity = severity_of(in, risen);
+  out.sentence = Phrase::worded(
+      "Closed off at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could "
+      "not grow would gain %6.",
+      followed_by({figures_of(number_text(kRoom_c, 3) + " °C"), figures_of(number_text(kSkin_c, 3) + " °C")},
+                  risen_words(in, risen, rigid)));
+  return out;
 }
 
 Hazard cabin_hazard(const HazardInputs& in) {
+  Hazard out{Phrase::worded("Closed air in flight or on a mountain"), Severity::kNote, not_worked_out(),
+             Phrase::worded("Never wear it closed off in a cabin, a lift to height or a pressure chamber.")};
+  if (!holds_air(in) || group_count(in) == 0) return out;
   const Pressure rigid =
       sealed_gauge_after(rigid_volume(100.0 * mL), Volume(), Pressure(), kRoom_c, kRoom_c, kCabin);
-  return sealed_hazard(in,
-                       {"Closed air in flight or on a mountain", Severity::kNote, "",
-                        "Never wear it closed off in a cabin, a lift to height or a pressure chamber."},
-                       kRoom_c, kCabin,
-                       "Closed off on the ground and worn at " + fixed_text(kCabin / kPa, 0) + " kPa of air",
-                       pressure_text(rigid));
+  const Risen risen = most_risen(in, kRoom_c, kCabin);
+  out.severity = severity_of(in, risen);
+  out.sentence = Phrase::worded(
+      "Closed off on the ground and worn at %1 of air, inlet '%2' rises from %3 to %4; a chamber that could "
+      "not grow would gain %5.",
+      followed_by({figures_of(fixed_text(kCabin / kPa, 0) + " kPa")}, risen_words(in, risen, rigid)));
+  return out;
 }
 
 Hazard source_hazard(const HazardInputs& in) {
-  Hazard out{"A source stronger than the limit", Severity::kNote, "",
-             "Put a relief valve between source and device; watch a gauge of its own."};
-  Pressure able;
-  std::string words;
-  if (in.supply.syringe) {
-    able = syringe_pressure(*in.supply.syringe);
-    words = "A thumb pushing " + fixed_text(in.supply.syringe->thumb / newton, 0) + " N on a " +
-            fixed_text(in.supply.syringe->capacity / mL, 0) + " mL syringe can reach " + pressure_text(able);
-  }
-  if (in.supply.pump_stall && *in.supply.pump_stall > able) {
-    able = *in.supply.pump_stall;
-    words = "The pump can reach " + pressure_text(able) + " before it stalls";
-  }
-  if (words.empty()) {
-    out.severity = Severity::kWarn;
-    out.sentence = "Not worked out: the plan names neither syringe nor pump.";
-    return out;
-  }
+  Hazard out{Phrase::worded("A source stronger than the limit"), Severity::kWarn,
+             Phrase::worded("Not worked out: the plan names neither syringe nor pump."),
+             Phrase::worded("Put a relief valve between source and device; watch a gauge of its own.")};
+  const auto push = hardest_push(in.supply);
+  if (!push) return out;
   const Pressure allowed = highest_relief(in);
-  const bool beyond = able > allowed;
-  out.sentence = words +
-                 (beyond ? ", " + fixed_text(able / allowed, 0) + " times the highest relief setting of "
-                         : ", below the highest relief setting of ") +
-                 pressure_text(allowed) + ".";
-  if (beyond && !in.supply.relief) out.severity = Severity::kWarn;
+  const bool beyond = push->able > allowed;
+  out.severity = beyond && !in.supply.relief ? Severity::kWarn : Severity::kNote;
+  out.sentence =
+      beyond
+          ? Phrase::worded(
+                "%1, %2 times the highest relief setting of %3.",
+                {push->words, figures_of(fixed_text(push->able / allowed, 0)), figures_of(allowed)})
+          : Phrase::worded("%1, below the highest relief setting of %2.", {push->words, figures_of(allowed)});
   return out;
 }
 
 Hazard relief_hazard(const HazardInputs& in) {
   const Pressure allowed = highest_relief(in);
-  Hazard out{"A valve that sticks", Severity::kNote, "",
-             "Fit a mechanical relief valve and test its opening with a gauge of its own."};
-  const std::string rule = "at " + pressure_text(allowed) + " or less (" + in.limits.relief.source + ")";
+  Hazard out{Phrase::worded("A valve that sticks"),
+             Severity::kNote,
+             {},
+             Phrase::worded("Fit a mechanical relief valve and test its opening with a gauge of its own.")};
+  const Phrase rule =
+      Phrase::worded("at %1 or less (%2)", {figures_of(allowed), table_words(in.limits.relief.source)});
   if (!in.supply.relief) {
     out.severity = Severity::kWarn;
-    out.sentence = "The plan has no relief valve; it should open " + rule + ".";
-  } else if (*in.supply.relief > allowed) {
-    out.severity = Severity::kAboveLimit;
-    out.sentence =
-        "The relief valve opens at " + pressure_text(*in.supply.relief) + " but should open " + rule + ".";
-  } else {
-    out.sentence =
-        "The relief valve opens at " + pressure_text(*in.supply.relief) + "; it may open " + rule + ".";
+    out.sentence = Phrase::worded("The plan has no relief valve; it should open %1.", {rule});
+    return out;
   }
-  if (in.supply.relief && *in.supply.relief < highest_gauge(in)) {
-    out.severity = std::max(out.severity, Severity::kWarn);
-    out.sentence +=
-        " That lies below the planned " + pressure_text(highest_gauge(in)) + ", which is never reached.";
-  }
+  const Pressure opens = *in.supply.relief;
+  const std::vector<Phrase> values = {figures_of(opens), rule};
+  out.severity = opens > allowed ? Severity::kAboveLimit : Severity::kNote;
+  out.sentence = opens > allowed ? Phrase::worded("The relief valve opens at %1 but should open %2.", values)
+                                 : Phrase::worded("The relief valve opens at %1; it may open %2.", values);
+  if (opens >= highest_gauge(in)) return out;
+  out.severity = std::max(out.severity, Severity::kWarn);
+  out.sentence =
+      in_a_row({out.sentence, Phrase::worded("That lies below the planned %1, which is never reached.",
+                                             {figures_of(highest_gauge(in))})});
   return out;
 }
 
 Hazard vent_hazard(const HazardInputs& in) {
   const ReleaseRule& rule = in.limits.release;
-  Hazard out{"No way out in time", Severity::kNote, "",
-             "A quick release in the wearer's own hand that needs no power; time it."};
+  Hazard out{Phrase::worded("No way out in time"),
+             Severity::kNote,
+             {},
+             Phrase::worded("A quick release in the wearer's own hand that needs no power; time it.")};
   if (!in.supply.tubing || !holds_air(in) || group_count(in) == 0) {
+    const std::vector<Phrase> values = {figures_of(rule.down_to), figures_of(rule.within)};
     out.severity = Severity::kWarn;
-    out.sentence = "Not worked out: " +
-                   std::string(in.supply.tubing ? "the filling is no air" : "the plan gives no tubing") +
-                   "; it must fall below " + pressure_text(rule.down_to) + " within " +
-                   time_text(rule.within) + ".";
+    out.sentence =
+        in.supply.tubing
+            ? Phrase::worded("Not worked out: the filling is no air; it must fall below %1 within %2.",
+                             values)
+            : Phrase::worded("Not worked out: the plan gives no tubing; it must fall below %1 within %2.",
+                             values);
     return out;
   }
-  VentTime slowest;
-  int group = 0;
-  for (int g = 0; g < group_count(in); ++g) {
-    const VentTime vent =
-        vent_time(volume_curve(in.path, GroupId(g)), *in.supply.tubing, gauge_of(in, g), rule.down_to);
-    if (g == 0 || vent.time > slowest.time) slowest = vent, group = g;
-  }
-  out.sentence = "Through the open tube inlet '" + inlet_name(in, group) + "' falls below " +
-                 pressure_text(rule.down_to) + " in " + time_text(slowest.time) + "; " +
-                 time_text(rule.within) + " is the most (" + rule.source + ").";
-  if (slowest.reynolds > kLaminarReynolds)
-    out.sentence += " The flow starts turbulent (Reynolds number " + fixed_text(slowest.reynolds, 0) +
-                    "), so it takes longer.";
-  if (slowest.time > rule.within) out.severity = Severity::kAboveLimit;
+  const SlowestVent slowest = slowest_vent(in);
+  out.sentence =
+      Phrase::worded("Through the open tube inlet '%1' falls below %2 in %3; %4 is the most (%5).",
+                     {inlet_name(in, slowest.group), figures_of(rule.down_to), figures_of(slowest.vent.time),
+                      figures_of(rule.within), table_words(rule.source)});
+  if (slowest.vent.reynolds > kLaminarReynolds)
+    out.sentence = in_a_row(
+        {out.sentence, Phrase::worded("The flow starts turbulent (Reynolds number %1), so it takes longer.",
+                                      {figures_of(fixed_text(slowest.vent.reynolds, 0))})});
+  if (slowest.vent.time > rule.within) out.severity = Severity::kAboveLimit;
   return out;
 }
 

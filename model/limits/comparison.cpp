@@ -66,16 +66,20 @@ Result<Comparisons> read_comparisons(const std::filesystem::path& file) {
   return out;
 }
 
-std::string classes_text(const Comparisons& comparisons, Pressure pressure) {
-  std::string text;
+std::optional<Phrase> classes_words(const Comparisons& comparisons, Pressure pressure) {
+  std::vector<Phrase> classes;
   for (const CompressionClass& row : comparisons.classes) {
     if (pressure < row.low || (row.high && pressure > *row.high)) continue;
-    text += (text.empty() ? "class " : ", class ") + row.name + " of " + row.scheme + " (" +
-            fixed_text(row.low / mmHg, 0) +
-            (row.high ? " to " + fixed_text(*row.high / mmHg, 0) : std::string(" and more")) +
-            " mmHg at the " + row.place + ", " + row.status + ")";
+    const Phrase low = figures_of(fixed_text(row.low / mmHg, 0));
+    const Phrase range =
+        row.high ? Phrase::worded("%1 to %2 mmHg", {low, figures_of(fixed_text(*row.high / mmHg, 0))})
+                 : Phrase::worded("%1 and more mmHg", {low});
+    classes.push_back(Phrase::worded(
+        "class %1 of %2 (%3 at the %4, %5)",
+        {name_of(row.name), name_of(row.scheme), range, table_words(row.place), table_words(row.status)}));
   }
-  return text;
+  if (classes.empty()) return std::nullopt;
+  return in_a_row(std::move(classes), ", ");
 }
 
 }  // namespace wrapgauge

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "model/core/phrase.hpp"
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
 
@@ -34,8 +35,8 @@ struct Comparisons {
 // Problems: an unknown key, a number out of range, a class that falls.
 Result<Comparisons> read_comparisons(const std::filesystem::path& file);
 
-// Where a pressure would stand among the classes, in words: "class 1 of RAL-GZ 387 (18 to 21 mmHg) ...".
-// Empty when it lies in none.
-std::string classes_text(const Comparisons& comparisons, Pressure pressure);
+// Where a pressure would stand among the classes: "class 1 of RAL-GZ 387 (18 to 21 mmHg at the ankle, ...)".
+// None when it lies in none.
+std::optional<Phrase> classes_words(const Comparisons& comparisons, Pressure pressure);
 
 }  // namespace wrapgauge

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
-#include "model/core/time_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -87,25 +86,25 @@ std::optional<Time> time_of_product(const std::vector<PressurePoint>& over_time,
 std::vector<BrokenTime> broken_times(const Exposure& exposure, const UseTimes& times) {
   constexpr double kSlack = 1.0 + 1e-6;  // rounding is no breach
   std::vector<BrokenTime> broken;
-  const auto check = [&](TimeRule rule, double times_over, double slack, const std::string& words) {
+  const auto check = [&](TimeRule rule, double times_over, double slack, const Phrase& words) {
     if (times_over > slack) broken.push_back({rule, times_over, words});
   };
   check(TimeRule::kHold, exposure.longest_hold / times.longest_hold, kSlack,
-        "pressed for " + time_text(exposure.longest_hold) + " without a break where " +
-            time_text(times.longest_hold) + " is the longest");
+        Phrase::worded("pressed for %1 without a break where %2 is the longest",
+                       {figures_of(exposure.longest_hold), figures_of(times.longest_hold)}));
   check(TimeRule::kSession, exposure.session / times.longest_session, kSlack,
-        "a session of " + time_text(exposure.session) + " where " + time_text(times.longest_session) +
-            " is the longest");
+        Phrase::worded("a session of %1 where %2 is the longest",
+                       {figures_of(exposure.session), figures_of(times.longest_session)}));
   // One hold that fills a session shorter than the longest hold breaks neither rest nor duty.
   if (!exposure.least_off_over_on) return broken;
   const double off = *exposure.least_off_over_on;
   check(TimeRule::kOff, times.off_over_on / std::max(off, 1e-9), kSlack,
-        "let go for only " + number_text(off, 2) + " times the hold before where " +
-            number_text(times.off_over_on, 3) + " times is the least");
+        Phrase::worded("let go for only %1 times the hold before where %2 times is the least",
+                       {figures_of(number_text(off, 2)), figures_of(number_text(times.off_over_on, 3))}));
   // The last hold may end with the session, without its rest: 2 % more than the duty is no breach.
   check(TimeRule::kDuty, exposure.duty / times.largest_duty(), 1.02,
-        "pressed for " + fixed_text(100.0 * exposure.duty, 0) + " % of the time where " +
-            fixed_text(100.0 * times.largest_duty(), 0) + " % is the most");
+        Phrase::worded("pressed for %1 of the time where %2 is the most",
+                       {percent_of(exposure.duty), percent_of(times.largest_duty())}));
   return broken;
 }
 

@@ -18,11 +18,11 @@ void append(std::vector<Finding>& all, std::vector<Finding> more) {
 }
 
 Finding factor_note(const LimitSet& limits) {
-  const std::string factor = number_text(limits.model_factor, 3);
   return {Severity::kNote, "every pressure",
-          "Predicted pressures are compared with the limits after multiplying by " + factor + " (" +
-              limits.model_factor_source +
-              "); measure on a bench, with every chamber, before anyone wears it.",
+          Phrase::worded(
+              "Predicted pressures are compared with the limits after multiplying by %1 (%2); "
+              "measure on a bench, with every chamber, before anyone wears it.",
+              {figures_of(number_text(limits.model_factor, 3)), table_words(limits.model_factor_source)}),
           0.0};
 }
 
@@ -31,8 +31,9 @@ Finding time_note(const LimitSet& limits, const LimitInputs& inputs, bool circum
   const SiteClass site = circumferential ? SiteClass::kCircumferential : SiteClass::kSoft;
   const LimitRow* row = find_row(limits, site, inputs.use, Area());
   return {Severity::kNote, "time on the skin",
-          "The limits " + std::string(site_text(site)) + ", " + std::string(use_text(inputs.use)) +
-              ", hold only with these times: " + (row ? times_text(row->times) : "none given") + ".",
+          Phrase::worded("The limits %1, %2, hold only with these times: %3.",
+                         {site_words(site), use_words(inputs.use),
+                          row ? times_words(row->times) : Phrase::worded("none given")}),
           0.0};
 }
 

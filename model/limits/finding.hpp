@@ -8,6 +8,7 @@
 
 #include "model/contact/audit.hpp"
 #include "model/contact/contact_map.hpp"
+#include "model/core/phrase.hpp"
 #include "model/limits/limit_set.hpp"
 #include "model/limits/programme.hpp"
 
@@ -21,8 +22,9 @@ std::string_view severity_text(Severity severity);  // "note", "warning", "above
 struct Finding {
   Severity severity = Severity::kNote;
   std::string where;  // chamber, bony site, "whole cuff", "weld", ...
-  std::string sentence;
-  double share_of_limit = 0.0;  // after the model factor; 0 where no limit applies
+  Phrase sentence;
+  double share_of_limit = 0.0;           // after the model factor; 0 where no limit applies
+  std::optional<double> model_factor{};  // the one its sentence speaks of
 };
 
 struct LimitInputs {

@@ -4,8 +4,6 @@
 #include <limits>
 
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
-#include "model/core/time_text.hpp"
 #include "model/limits/air_hazard.hpp"
 #include "model/limits/pneumatics.hpp"
 
@@ -19,30 +17,38 @@ const ChamberFigures* largest(const HazardInputs& in, double (*figure)(const Cha
   return found;
 }
 
+Phrase millilitres(Volume volume, int decimals) {
+  return figures_of(fixed_text(volume / mL, decimals) + " mL");
+}
+
 Hazard bulge(const HazardInputs& in) {
-  Hazard out{"A bulge that runs away", Severity::kNote, "",
-             "Fill slowly; stop filling when volume grows and pressure does not."};
+  Hazard out{Phrase::worded("A bulge that runs away"), Severity::kNote,
+             Phrase::worded("There is no chamber."),
+             Phrase::worded("Fill slowly; stop filling when volume grows and pressure does not.")};
   if (in.path.limit_point && in.path.limit_point->kind == LimitKind::kRunsAway) {
     out.severity = Severity::kAboveLimit;
-    out.sentence = "The chambers hold no more than " + pressure_text(in.path.limit_point->pressure) +
-                   ", at " + fixed_text(in.path.limit_point->volume / mL, 0) +
-                   " mL; beyond that one of them balloons.";
+    out.sentence = Phrase::worded(
+        "The chambers hold no more than %1, at %2; beyond that one of them balloons.",
+        {figures_of(in.path.limit_point->pressure), millilitres(in.path.limit_point->volume, 0)});
     return out;
   }
-  const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.gauge.si(); });
-  out.sentence = most ? "No bulge ran away up to " + pressure_text(most->gauge) + " and " +
-                            fixed_text(most->volume / mL, 1) + " mL in '" + most->chamber + "'."
-                      : "There is no chamber.";
+  if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.gauge.si(); }))
+    out.sentence =
+        Phrase::worded("No bulge ran away up to %1 and %2 in '%3'.",
+                       {figures_of(most->gauge), millilitres(most->volume, 1), name_of(most->chamber)});
   return out;
 }
 
 Hazard tear(const HazardInputs& in) {
-  Hazard out{"A sheet that tears", Severity::kNote, "There is no chamber.",
-             "Burst two samples on the bench, off the body, at three times the planned pressure or more."};
+  Hazard out{
+      Phrase::worded("A sheet that tears"), Severity::kNote, Phrase::worded("There is no chamber."),
+      Phrase::worded("Burst two samples on the bench, off the body, at three times the planned pressure "
+                     "or more.")};
   if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.share_of_break; })) {
-    out.sentence = "The most stretched sheet, of '" + most->chamber + "', is at " +
-                   fixed_text(most->stretch_max, 2) + " times its length, " +
-                   fixed_text(100.0 * most->share_of_break, 0) + " % of its elongation at break.";
+    out.sentence = Phrase::worded(
+        "The most stretched sheet, of '%1', is at %2 times its length, %3 of its elongation at break.",
+        {name_of(most->chamber), figures_of(fixed_text(most->stretch_max, 2)),
+         percent_of(most->share_of_break)});
     const bool above =
         most->share_of_break > in.limits.share_of_break_limit || most->stretch_max > in.limits.stretch_limit;
     out.severity = above                                        ? Severity::kAboveLimit
@@ -54,13 +60,37 @@ Hazard tear(const HazardInputs& in) {
 
 Hazard seam(const HazardInputs& in) {
   Hazard out{
-      "A seam that opens", Severity::kNote, "There is no chamber.",
-      "Hold at 1.5 times the planned pressure for 10 min, off the body, before each new cast is worn."};
+      Phrase::worded("A seam that opens"), Severity::kNote, Phrase::worded("There is no chamber."),
+      Phrase::worded("Hold at 1.5 times the planned pressure for 10 min, off the body, before each new "
+                     "cast is worn.")};
   if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.seam_tension.si(); }))
-    out.sentence = "The first seam to watch is at '" + most->chamber + "', pulled by " +
-                   number_text(most->seam_tension / N_per_mm, 2) +
-                   " N/mm; what a fused seam holds is not known here.";
+    out.sentence = Phrase::worded(
+        "The first seam to watch is at '%1', pulled by %2; what a fused seam holds is "
+        "not known here.",
+        {name_of(most->chamber), figures_of(number_text(most->seam_tension / N_per_mm, 2) + " N/mm")});
   return out;
+}
+
+Phrase degrees(double celsius) {
+  return figures_of(number_text(celsius, 3) + " °C");
+}
+
+// How warm the filling starts and how warm the skin side may be.
+Phrase heat_words(const HeatRule& rule, const Filling& filling, bool hot, Time longest) {
+  const Phrase time =
+      filling.contact ? figures_of(*filling.contact) : Phrase::worded("a time the plan does not give");
+  const Phrase skin_side = hot ? Phrase::worded("at most %1", {degrees(rule.hot_c)})
+                               : Phrase::worded("no less than %1", {degrees(rule.cold_c)});
+  return Phrase::worded(
+      "The filling starts at %1 for %2; the skin side may be %3 for %4 (%5).",
+      {degrees(*filling.celsius), time, skin_side, figures_of(longest), table_words(rule.source)});
+}
+
+const BurnThreshold* burn_reached(const HeatRule& rule, const Filling& filling) {
+  for (const BurnThreshold& burn : rule.burn)
+    if (*filling.celsius >= burn.celsius && (!filling.contact || *filling.contact >= burn.contact))
+      return &burn;
+  return nullptr;
 }
 
 }  // namespace
@@ -74,36 +104,31 @@ Pressure highest_relief(const LimitSet& limits, Pressure strictest_limit, bool c
 }
 
 Hazard heat_hazard(const HeatRule& rule, const Filling& filling, bool sustained) {
-  Hazard out{"Heat or cold", Severity::kNote, "",
-             "Measure the skin side before wearing; cloth between pad and skin."};
-  if (!filling.celsius) {
-    out.sentence = "The plan gives no temperature, so the filling is taken to be at room temperature.";
-    return out;
-  }
+  Hazard out{
+      Phrase::worded("Heat or cold"), Severity::kNote,
+      Phrase::worded("The plan gives no temperature, so the filling is taken to be at room temperature."),
+      Phrase::worded("Measure the skin side before wearing; cloth between pad and skin.")};
+  if (!filling.celsius) return out;
   const double celsius = *filling.celsius;
   constexpr double kCool_c = 5.0;  // above the coldest: from here the time counts as time cold
   const bool hot = celsius > kSkin_c, cold = celsius < rule.cold_c + kCool_c;
   const Time longest = hot ? rule.hot_time : rule.cold_time;
-  const std::string time = filling.contact ? time_text(*filling.contact) : "a time the plan does not give";
-  out.sentence =
-      "The filling starts at " + number_text(celsius, 3) + " °C for " + time + "; the skin side may be " +
-      (hot ? "at most " + number_text(rule.hot_c, 3) : "no less than " + number_text(rule.cold_c, 3)) +
-      " °C for " + time_text(longest) + " (" + rule.source + ").";
+  std::vector<Phrase> said{heat_words(rule, filling, hot, longest)};
   const bool too_far = hot ? celsius > rule.hot_c : celsius < rule.cold_c;
   const bool too_long = (hot || cold) && (!filling.contact || *filling.contact > longest);
   if (too_far || too_long) out.severity = Severity::kAboveLimit;
-  for (const BurnThreshold& burn : rule.burn)
-    if (celsius >= burn.celsius && (!filling.contact || *filling.contact >= burn.contact)) {
-      out.severity = Severity::kStop;
-      out.sentence += " Skin burns at " + number_text(burn.celsius, 3) + " °C in " + time_text(burn.contact) +
-                      " (" + rule.burn_source + ").";
-      break;
-    }
+  if (const BurnThreshold* burn = burn_reached(rule, filling)) {
+    out.severity = Severity::kStop;
+    said.push_back(
+        Phrase::worded("Skin burns at %1 in %2 (%3).",
+                       {degrees(burn->celsius), figures_of(burn->contact), table_words(rule.burn_source)}));
+  }
   if (hot && celsius > rule.hot_stop_c) out.severity = Severity::kStop;
   if (hot && sustained) {
     out.severity = std::max(out.severity, Severity::kAboveLimit);
-    out.sentence += " Heat and held pressure together starve the skin: never both.";
+    said.push_back(Phrase::worded("Heat and held pressure together starve the skin: never both."));
   }
+  out.sentence = in_a_row(std::move(said));
   return out;
 }
 

@@ -1,7 +1,6 @@
 #pragma once
 // What else can go wrong, each hazard one sentence with its number and one that says what keeps it in check.
 
-#include <string>
 #include <vector>
 
 #include "model/limits/finding.hpp"
@@ -10,10 +9,10 @@
 namespace wrapgauge {
 
 struct Hazard {
-  std::string name;
+  Phrase name;
   Severity severity = Severity::kNote;
-  std::string sentence;  // what was worked out, or that it was not and what is missing
-  std::string control;
+  Phrase sentence;  // what was worked out, or that it was not and what is missing
+  Phrase control;
 };
 
 // Room and skin when closed air warms, and the lowest cabin pressure it may meet.

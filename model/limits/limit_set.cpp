@@ -1,7 +1,6 @@
 #include "model/limits/limit_set.hpp"
 
 #include "model/core/number_text.hpp"
-#include "model/core/time_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -23,18 +22,24 @@ const LimitRow* find_row(const LimitSet& limits, SiteClass site, UsePattern use,
   return row ? row : exact_row(limits, site, UsePattern::kSustained);
 }
 
-std::string times_text(const UseTimes& times) {
-  std::string text = "look at the skin after " + time_text(times.first_check);
-  if (times.check_every) text += " and every " + time_text(*times.check_every) + " afterwards";
-  text += ", hold for " + time_text(times.longest_hold) + " at most, ";
+Phrase times_words(const UseTimes& times) {
+  const Phrase first_check = figures_of(times.first_check);
+  std::vector<Phrase> parts = {times.check_every
+                                   ? Phrase::worded("look at the skin after %1 and every %2 afterwards",
+                                                    {first_check, figures_of(*times.check_every)})
+                                   : Phrase::worded("look at the skin after %1", {first_check})};
+  parts.push_back(Phrase::worded("hold for %1 at most", {figures_of(times.longest_hold)}));
   if (times.off_over_on > 0.0)
-    text += "then off for " + number_text(times.off_over_on, 3) + " times as long or longer, ";
-  return text + "no more than " + time_text(times.longest_session) + " in a session";
+    parts.push_back(Phrase::worded("then off for %1 times as long or longer",
+                                   {figures_of(number_text(times.off_over_on, 3))}));
+  parts.push_back(Phrase::worded("no more than %1 in a session", {figures_of(times.longest_session)}));
+  return in_a_row(std::move(parts), ", ");
 }
 
-std::string_view site_text(SiteClass site) {
-  if (site == SiteClass::kSoft) return "for a pad on a soft place";
-  return site == SiteClass::kBony ? "over bone or a nerve" : "for a cuff round the limb";
+Phrase site_words(SiteClass site) {
+  if (site == SiteClass::kSoft) return Phrase::worded("for a pad on a soft place");
+  return site == SiteClass::kBony ? Phrase::worded("over bone or a nerve")
+                                  : Phrase::worded("for a cuff round the limb");
 }
 
 std::string_view site_name(SiteClass site) {
@@ -48,9 +53,10 @@ std::optional<SiteClass> site_from_name(std::string_view name) {
   return std::nullopt;
 }
 
-std::string_view use_text(UsePattern use) {
-  if (use == UsePattern::kSustained) return "held for a session";
-  return use == UsePattern::kShortHold ? "held for a minute at most" : "in pulses of 2 s at most";
+Phrase use_words(UsePattern use) {
+  if (use == UsePattern::kSustained) return Phrase::worded("held for a session");
+  return use == UsePattern::kShortHold ? Phrase::worded("held for a minute at most")
+                                       : Phrase::worded("in pulses of 2 s at most");
 }
 
 std::string_view use_name(UsePattern use) {

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "model/core/phrase.hpp"
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
 
@@ -90,7 +91,7 @@ struct LimitSet {
   ReleaseRule release;
   HeatRule heat;
   // Set when a plan's own set is laxer than the program's and the plan says why; every output carries it.
-  std::optional<std::string> override_words;
+  std::optional<Phrase> override_words;
 };
 
 // Every site has a row for sustained use and for a short hold; a pulse row may be missing.
@@ -102,11 +103,11 @@ Result<LimitSet> read_limit_set(const std::filesystem::path& file);
 const LimitRow* find_row(const LimitSet& limits, SiteClass site, UsePattern use, Area pressed);
 
 // "look at the skin after 15 min, hold for 60 s at most, ..."
-std::string times_text(const UseTimes& times);
+Phrase times_words(const UseTimes& times);
 
-std::string_view site_text(SiteClass site);  // "for a cuff round the limb"
-std::string_view use_text(UsePattern use);   // "held for a session"
-std::string_view use_name(UsePattern use);   // as plans write it: "sustained"
+Phrase site_words(SiteClass site);          // "for a cuff round the limb"
+Phrase use_words(UsePattern use);           // "held for a session"
+std::string_view use_name(UsePattern use);  // as plans write it: "sustained"
 std::optional<UsePattern> use_from_name(std::string_view name);
 std::string_view site_name(SiteClass site);  // as limit sets write it: "soft"
 std::optional<SiteClass> site_from_name(std::string_view name);

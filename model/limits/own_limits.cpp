@@ -7,8 +7,6 @@
 #include <utility>
 
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
-#include "model/core/time_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -16,36 +14,46 @@ namespace {
 // Collects the phrases; numbers that agree to a millionth count as equal.
 class Laxer {
  public:
-  std::vector<std::string> parts;
+  std::vector<Phrase> parts;
 
-  void more(const std::string& what, double own, double shipped, const std::string& own_text,
-            const std::string& shipped_text) {
+  void more(const Phrase& what, double own, double shipped, const Phrase& own_figures,
+            const Phrase& shipped_figures) {
     if (own > shipped + 1e-6 * std::abs(shipped))
-      parts.push_back(what + " is " + own_text + " instead of " + shipped_text);
+      parts.push_back(Phrase::worded("%1 is %2 instead of %3", {what, own_figures, shipped_figures}));
   }
-  void higher(const std::string& what, Pressure own, Pressure shipped) {
-    more(what, own.si(), shipped.si(), pressure_text(own), pressure_text(shipped));
+  void higher(const Phrase& what, Pressure own, Pressure shipped) {
+    more(what, own.si(), shipped.si(), figures_of(own), figures_of(shipped));
   }
-  void longer(const std::string& what, Time own, Time shipped) {
-    more(what, own.si(), shipped.si(), time_text(own), time_text(shipped));
+  void longer(const Phrase& what, Time own, Time shipped) {
+    more(what, own.si(), shipped.si(), figures_of(own), figures_of(shipped));
   }
-  void higher(const std::string& what, double own, double shipped) {
-    more(what, own, shipped, number_text(own, 4), number_text(shipped, 4));
+  void shorter(const Phrase& what, Time own, Time shipped) {
+    more(what, -own.si(), -shipped.si(), figures_of(own), figures_of(shipped));
   }
-  void lower(const std::string& what, double own, double shipped) {
-    more(what, -own, -shipped, number_text(own, 4), number_text(shipped, 4));
+  void higher(const Phrase& what, double own, double shipped) {
+    more(what, own, shipped, figures_of(number_text(own, 4)), figures_of(number_text(shipped, 4)));
+  }
+  void lower(const Phrase& what, double own, double shipped) {
+    more(what, -own, -shipped, figures_of(number_text(own, 4)), figures_of(number_text(shipped, 4)));
   }
 };
 
-void compare_times(const std::string& row, const UseTimes& own, const UseTimes& shipped, Laxer& laxer) {
-  laxer.longer(row + ", first check", own.first_check, shipped.first_check);
+void compare_times(const Phrase& row, const UseTimes& own, const UseTimes& shipped, Laxer& laxer) {
+  laxer.longer(Phrase::worded("%1, first check", {row}), own.first_check, shipped.first_check);
   if (shipped.check_every && !own.check_every)
-    laxer.parts.push_back(row + ", checks every " + time_text(*shipped.check_every) + " are missing");
+    laxer.parts.push_back(
+        Phrase::worded("%1, checks every %2 are missing", {row, figures_of(*shipped.check_every)}));
   if (shipped.check_every && own.check_every)
-    laxer.longer(row + ", time between checks", *own.check_every, *shipped.check_every);
-  laxer.longer(row + ", hold", own.longest_hold, shipped.longest_hold);
-  laxer.lower(row + ", off over on", own.off_over_on, shipped.off_over_on);
-  laxer.longer(row + ", session", own.longest_session, shipped.longest_session);
+    laxer.longer(Phrase::worded("%1, time between checks", {row}), *own.check_every, *shipped.check_every);
+  laxer.longer(Phrase::worded("%1, hold", {row}), own.longest_hold, shipped.longest_hold);
+  laxer.lower(Phrase::worded("%1, off over on", {row}), own.off_over_on, shipped.off_over_on);
+  laxer.longer(Phrase::worded("%1, session", {row}), own.longest_session, shipped.longest_session);
+}
+
+// As limit sets write it.
+Phrase row_name(SiteClass site, UsePattern use) {
+  return Phrase::worded("row %1, %2",
+                        {table_words(std::string(site_name(site))), table_words(std::string(use_name(use)))});
 }
 
 // The rows that would hold over a small and over a large area.
@@ -58,41 +66,43 @@ void compare_rows(const LimitSet& own, const LimitSet& shipped, Laxer& laxer) {
                        *theirs = find_row(shipped, site, use, pressed);
         if (!mine || !theirs || before == std::pair(mine, theirs)) continue;
         before = {mine, theirs};
-        const std::string name = "row " + std::string(site_name(site)) + ", " + std::string(use_name(use));
-        laxer.higher(name + ", warning", mine->warn, theirs->warn);
-        laxer.higher(name + ", limit", mine->limit, theirs->limit);
-        compare_times(name, mine->times, theirs->times, laxer);
+        const Phrase row = row_name(site, use);
+        laxer.higher(Phrase::worded("%1, warning", {row}), mine->warn, theirs->warn);
+        laxer.higher(Phrase::worded("%1, limit", {row}), mine->limit, theirs->limit);
+        compare_times(row, mine->times, theirs->times, laxer);
       }
     }
 }
 
 void compare_rules(const LimitSet& own, const LimitSet& shipped, Laxer& laxer) {
-  laxer.lower("the model factor", own.model_factor, shipped.model_factor);
-  laxer.higher("the share of the girth that counts as round the limb", own.circumferential_share,
-               shipped.circumferential_share);
-  laxer.higher("the tourniquet caution", own.tourniquet_warn, shipped.tourniquet_warn);
-  laxer.higher("the tourniquet stop", own.tourniquet_stop, shipped.tourniquet_stop);
-  laxer.higher("the tissue strain warning", own.strain_warn, shipped.strain_warn);
-  laxer.higher("the tissue strain limit", own.strain_limit, shipped.strain_limit);
-  laxer.higher("the sheet stretch warning", own.stretch_warn, shipped.stretch_warn);
-  laxer.higher("the sheet stretch limit", own.stretch_limit, shipped.stretch_limit);
-  laxer.higher("the share of elongation at break", own.share_of_break_limit, shipped.share_of_break_limit);
-  laxer.higher("the pressure of a rested place", own.rest.below, shipped.rest.below);
-  laxer.more("the rest after a session", -own.rest.after_session.si(), -shipped.rest.after_session.si(),
-             time_text(own.rest.after_session), time_text(shipped.rest.after_session));
-  laxer.higher("the relief setting over the limit", own.relief.times_limit, shipped.relief.times_limit);
-  laxer.higher("the highest relief setting of a cuff", own.relief.cuff, shipped.relief.cuff);
-  laxer.higher("the highest relief setting of a pad", own.relief.pad, shipped.relief.pad);
-  laxer.longer("the release time", own.release.within, shipped.release.within);
-  laxer.higher("the pressure after release", own.release.down_to, shipped.release.down_to);
+  laxer.lower(Phrase::worded("the model factor"), own.model_factor, shipped.model_factor);
+  laxer.higher(Phrase::worded("the share of the girth that counts as round the limb"),
+               own.circumferential_share, shipped.circumferential_share);
+  laxer.higher(Phrase::worded("the tourniquet caution"), own.tourniquet_warn, shipped.tourniquet_warn);
+  laxer.higher(Phrase::worded("the tourniquet stop"), own.tourniquet_stop, shipped.tourniquet_stop);
+  laxer.higher(Phrase::worded("the tissue strain warning"), own.strain_warn, shipped.strain_warn);
+  laxer.higher(Phrase::worded("the tissue strain limit"), own.strain_limit, shipped.strain_limit);
+  laxer.higher(Phrase::worded("the sheet stretch warning"), own.stretch_warn, shipped.stretch_warn);
+  laxer.higher(Phrase::worded("the sheet stretch limit"), own.stretch_limit, shipped.stretch_limit);
+  laxer.higher(Phrase::worded("the share of elongation at break"), own.share_of_break_limit,
+               shipped.share_of_break_limit);
+  laxer.higher(Phrase::worded("the pressure of a rested place"), own.rest.below, shipped.rest.below);
+  laxer.shorter(Phrase::worded("the rest after a session"), own.rest.after_session,
+                shipped.rest.after_session);
+  laxer.higher(Phrase::worded("the relief setting over the limit"), own.relief.times_limit,
+               shipped.relief.times_limit);
+  laxer.higher(Phrase::worded("the highest relief setting of a cuff"), own.relief.cuff, shipped.relief.cuff);
+  laxer.higher(Phrase::worded("the highest relief setting of a pad"), own.relief.pad, shipped.relief.pad);
+  laxer.longer(Phrase::worded("the release time"), own.release.within, shipped.release.within);
+  laxer.higher(Phrase::worded("the pressure after release"), own.release.down_to, shipped.release.down_to);
 }
 
 void compare_heat(const HeatRule& own, const HeatRule& shipped, Laxer& laxer) {
-  laxer.higher("the hottest skin side in C", own.hot_c, shipped.hot_c);
-  laxer.higher("the hot stop in C", own.hot_stop_c, shipped.hot_stop_c);
-  laxer.lower("the coldest skin side in C", own.cold_c, shipped.cold_c);
-  laxer.longer("the time hot", own.hot_time, shipped.hot_time);
-  laxer.longer("the time cold", own.cold_time, shipped.cold_time);
+  laxer.higher(Phrase::worded("the hottest skin side in C"), own.hot_c, shipped.hot_c);
+  laxer.higher(Phrase::worded("the hot stop in C"), own.hot_stop_c, shipped.hot_stop_c);
+  laxer.lower(Phrase::worded("the coldest skin side in C"), own.cold_c, shipped.cold_c);
+  laxer.longer(Phrase::worded("the time hot"), own.hot_time, shipped.hot_time);
+  laxer.longer(Phrase::worded("the time cold"), own.cold_time, shipped.cold_time);
 }
 
 std::string lower_case(std::string text) {
@@ -114,7 +124,7 @@ std::optional<Problem> refused_row(const LimitSet& own, const Comparisons& compa
 
 }  // namespace
 
-std::vector<std::string> laxer_parts(const LimitSet& own, const LimitSet& shipped) {
+std::vector<Phrase> laxer_parts(const LimitSet& own, const LimitSet& shipped) {
   Laxer laxer;
   compare_rows(own, shipped, laxer);
   compare_rules(own, shipped, laxer);
@@ -125,7 +135,7 @@ std::vector<std::string> laxer_parts(const LimitSet& own, const LimitSet& shippe
 Result<LimitSet> own_limit_set(LimitSet own, const LimitSet& shipped, const Comparisons& comparisons,
                                const std::optional<std::string>& reason) {
   if (auto problem = refused_row(own, comparisons)) return *problem;
-  const std::vector<std::string> parts = laxer_parts(own, shipped);
+  std::vector<Phrase> parts = laxer_parts(own, shipped);
   if (parts.empty()) {
     if (reason)
       return bad_input("The plan gives a reason to override limits but its set '" + own.name +
@@ -134,13 +144,13 @@ Result<LimitSet> own_limit_set(LimitSet own, const LimitSet& shipped, const Comp
   }
   const std::string more = parts.size() > 1 ? " (and " + std::to_string(parts.size() - 1) + " more)" : "";
   if (!reason)
-    return bad_input("The limit set '" + own.name + "' is laxer than the program's: " + parts.front() + more +
+    return bad_input("The limit set '" + own.name +
+                     "' is laxer than the program's: " + english(parts.front()) + more +
                      ". Make it as strict or stricter, or write the reason into the plan as "
                      "limits.override_reason.");
-  std::string all;
-  for (const std::string& part : parts) all += (all.empty() ? "" : "; ") + part;
-  own.override_words = "Limits of the program were overridden by the set '" + own.name + "' (" + all +
-                       "). Reason given in the plan: " + *reason;
+  own.override_words = Phrase::worded(
+      "Limits of the program were overridden by the set '%1' (%2). Reason given in the plan: %3",
+      {name_of(own.name), in_a_row(std::move(parts), "; "), name_of(*reason)});
   return own;
 }
 

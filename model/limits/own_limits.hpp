@@ -11,7 +11,7 @@
 namespace wrapgauge {
 
 // What `own` allows beyond `shipped`, one phrase each with both numbers; empty: it is nowhere laxer.
-std::vector<std::string> laxer_parts(const LimitSet& own, const LimitSet& shipped);
+std::vector<Phrase> laxer_parts(const LimitSet& own, const LimitSet& shipped);
 
 // `own`, ready to be used. With a reason, laxer parts are let through and `override_words` is set.
 // Problems: a row taken from a source that is no limit for held pressure (no reason helps); laxer parts and

@@ -3,60 +3,71 @@
 #include <algorithm>
 
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
 #include "model/limits/limit_place.hpp"
 
 namespace wrapgauge {
 namespace {
 
-std::string words_of(const BonySite* site) {
-  return site && !site->words.empty() ? " " + site->words : "";
+// What to mind at the site comes after the advice.
+Phrase with_words_of(const BonySite* site, Phrase advice) {
+  if (!site || site->words.empty()) return advice;
+  return in_a_row({std::move(advice), table_words(site->words)});
 }
 
-std::string advice_for(const PlaceLimit& place) {
+Phrase advice_for(const PlaceLimit& place) {
   if (place.row->site == SiteClass::kBony) {
     const BonySite* site = place.bony_site;
     if (!site || site->kind == SiteKind::kBone)
-      return "Move the chamber off this place, lay a weld over it or lower the inflation." + words_of(site);
-    return "Move the device off this place or lower the inflation." + words_of(site);
+      return with_words_of(
+          site,
+          Phrase::worded("Move the chamber off this place, lay a weld over it or lower the inflation."));
+    return with_words_of(site, Phrase::worded("Move the device off this place or lower the inflation."));
   }
   if (place.row->site == SiteClass::kCircumferential)
-    return "Lower the inflation, loosen the closure or press on less of the girth.";
-  return "Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.";
+    return Phrase::worded("Lower the inflation, loosen the closure or press on less of the girth.");
+  return Phrase::worded(
+      "Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.");
 }
 
-std::string limit_words(const PlaceLimit& place, Pressure value) {
+// "4.0 kPa (30 mmHg) for a pad on a soft place, held for a session (judgement, ...)"
+Phrase limit_words(const PlaceLimit& place) {
   const LimitRow& row = *place.row;
-  const std::string site = place.bony_site ? " ('" + place.bony_site->name + "')" : "";
-  return pressure_text(value) + " " + std::string(site_text(row.site)) + site + ", " +
-         std::string(use_text(row.use)) + " (" + row.status + ", " + row.source + ")";
+  const Phrase site =
+      place.bony_site ? Phrase::worded("%1 ('%2')", {site_words(row.site), name_of(place.bony_site->name)})
+                      : site_words(row.site);
+  return Phrase::worded("%1 %2, %3 (%4, %5)", {figures_of(row.limit), site, use_words(row.use),
+                                               table_words(row.status), table_words(row.source)});
+}
+
+// How `raised` stands to the row, after "with the model factor that is 6.3 kPa".
+Phrase verdict(const PlaceLimit& place, Pressure raised) {
+  const LimitRow& row = *place.row;
+  if (raised > row.limit)
+    return Phrase::worded("above the limit of %1. %2", {limit_words(place), advice_for(place)});
+  if (raised > row.warn)
+    return Phrase::worded("above the warning at %1 and below the limit of %2. %3",
+                          {figures_of(row.warn), limit_words(place), advice_for(place)});
+  return Phrase::worded("%1 of the limit of %2.", {percent_of(raised / row.limit), limit_words(place)});
 }
 
 // `subject` begins the sentence: "Chamber 'left'".
-Finding against_row(const std::string& subject, const std::string& where, Pressure predicted,
+Finding against_row(const Phrase& subject, const std::string& where, Pressure predicted,
                     const PlaceLimit& place, double factor) {
   const LimitRow& row = *place.row;
   const Pressure raised = predicted * factor;
-  Finding finding{Severity::kNote, where, "", raised / row.limit};
-  if (predicted <= Pressure()) {
-    finding.sentence = subject + " is not predicted to touch the skin.";
-    return finding;
-  }
-  finding.sentence = subject + " is predicted to press " + pressure_text(predicted) +
-                     " at its highest square centimetre; with the model factor " + number_text(factor, 3) +
-                     " that is " + pressure_text(raised) + ", ";
-  if (raised > row.limit) {
-    finding.severity = Severity::kAboveLimit;
-    finding.sentence += "above the limit of " + limit_words(place, row.limit) + ". " + advice_for(place);
-  } else if (raised > row.warn) {
-    finding.severity = Severity::kWarn;
-    finding.sentence += "above the warning at " + pressure_text(row.warn) + " and below the limit of " +
-                        limit_words(place, row.limit) + ". " + advice_for(place);
-  } else {
-    finding.sentence += fixed_text(100.0 * finding.share_of_limit, 0) + " % of the limit of " +
-                        limit_words(place, row.limit) + ".";
-  }
-  return finding;
+  if (predicted <= Pressure())
+    return {Severity::kNote, where, Phrase::worded("%1 is not predicted to touch the skin.", {subject}),
+            raised / row.limit};
+  const Severity severity = raised > row.limit  ? Severity::kAboveLimit
+                            : raised > row.warn ? Severity::kWarn
+                                                : Severity::kNote;
+  return {
+      severity, where,
+      Phrase::worded("%1 is predicted to press %2 at its highest square centimetre; with the model factor "
+                     "%3 that is %4, %5",
+                     {subject, figures_of(predicted), figures_of(number_text(factor, 3)), figures_of(raised),
+                      verdict(place, raised)}),
+      raised / row.limit, factor};
 }
 
 bool is_chamber(const ContactFigures& figures, const std::string& name) {
@@ -77,16 +88,17 @@ Pressure peak_on(const BonySite& site, const LoadPath& path, const EquilibriumSt
 Finding tourniquet_finding(const LimitSet& limits, Pressure predicted) {
   const Pressure raised = predicted * limits.model_factor;
   const bool stop = raised > limits.tourniquet_stop;
-  const Pressure line = stop ? limits.tourniquet_stop : limits.tourniquet_warn;
-  return {stop ? Severity::kStop : Severity::kWarn, "whole cuff",
-          "The cuff goes round the limb and is predicted to press up to " + pressure_text(predicted) +
-              "; with the model factor " + number_text(limits.model_factor, 3) + " that is " +
-              pressure_text(raised) + ", above the tourniquet " + (stop ? "stop of " : "caution at ") +
-              pressure_text(line) + " (" + limits.tourniquet_source +
-              "): it may stop the blood that flows back from the limb. Do not wear it like this; lower the "
-              "inflation "
-              "or press on less of the girth.",
-          raised / limits.tourniquet_stop};
+  const Phrase line =
+      stop ? Phrase::worded("above the tourniquet stop of %1", {figures_of(limits.tourniquet_stop)})
+           : Phrase::worded("above the tourniquet caution at %1", {figures_of(limits.tourniquet_warn)});
+  return {
+      stop ? Severity::kStop : Severity::kWarn, "whole cuff",
+      Phrase::worded("The cuff goes round the limb and is predicted to press up to %1; with the model "
+                     "factor %2 that is %3, %4 (%5): it may stop the blood that flows back from the limb. "
+                     "Do not wear it like this; lower the inflation or press on less of the girth.",
+                     {figures_of(predicted), figures_of(number_text(limits.model_factor, 3)),
+                      figures_of(raised), line, table_words(limits.tourniquet_source)}),
+      raised / limits.tourniquet_stop, limits.model_factor};
 }
 
 // The two chambers between which the mean pressure rises most towards the trunk (+y of the layout).
@@ -125,20 +137,21 @@ std::vector<Finding> pressure_findings(const LimitSet& limits, const LimitInputs
   const LimitPlaces places(limits, inputs.use, inputs.bony_sites, figures.share_of_girth);
   const Area unknown_area(1.0);  // a square metre: rows for small pads do not hold
   std::vector<Finding> out;
-  const auto add = [&](const std::string& subject, const std::string& where, Pressure peak,
-                       PlaceLimit place) {
+  const auto add = [&](const Phrase& subject, const std::string& where, Pressure peak, PlaceLimit place) {
     if (place.row) out.push_back(against_row(subject, where, peak, place, limits.model_factor));
   };
   for (const ChamberFigures& chamber : figures.chambers)
-    add("Chamber '" + chamber.chamber + "'", chamber.chamber, chamber.peak,
+    add(Phrase::worded("Chamber '%1'", {name_of(chamber.chamber)}), chamber.chamber, chamber.peak,
         places.at(chamber.peak_at_m, chamber.contact_area));
-  if (figures.peak_anywhere > Pressure() && !is_chamber(figures, figures.peak_part))
-    add("The part '" + figures.peak_part + "'", figures.peak_part, figures.peak_anywhere,
+  const std::string peak_part = english(figures.peak_part);
+  if (figures.peak_anywhere > Pressure() && !is_chamber(figures, peak_part))
+    add(Phrase::worded("The part '%1'", {figures.peak_part}), peak_part, figures.peak_anywhere,
         places.at(figures.peak_at_m, unknown_area));
   for (const BonySite& site : inputs.bony_sites) {
     const Pressure peak = peak_on(site, path, state, map);
     if (peak > Pressure())
-      add("The device over '" + site.name + "'", site.name, peak, places.at(site.point_m, unknown_area));
+      add(Phrase::worded("The device over '%1'", {name_of(site.name)}), site.name, peak,
+          places.at(site.point_m, unknown_area));
   }
   return out;
 }
@@ -153,11 +166,11 @@ std::vector<Finding> cuff_findings(const LimitSet& limits, const InflationSetup&
   if (rise.distal) {
     out.push_back(
         {Severity::kWarn, "whole cuff",
-         "The mean pressure rises towards the trunk, from " + pressure_text(rise.distal->mean) +
-             " under chamber '" + rise.distal->chamber + "' to " + pressure_text(rise.proximal->mean) +
-             " under chamber '" + rise.proximal->chamber +
-             "', which hinders the blood that flows back (common practice, no source). Inflate the chamber "
-             "nearer the trunk less.",
+         Phrase::worded("The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under "
+                        "chamber '%4', which hinders the blood that flows back (common practice, no source). "
+                        "Inflate the chamber nearer the trunk less.",
+                        {figures_of(rise.distal->mean), name_of(rise.distal->chamber),
+                         figures_of(rise.proximal->mean), name_of(rise.proximal->chamber)}),
          0.0});
   }
   return out;

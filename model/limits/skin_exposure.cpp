@@ -8,8 +8,6 @@
 #include "model/contact/skin_side.hpp"
 #include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
-#include "model/core/time_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -109,24 +107,24 @@ std::vector<PressurePoint> pressures_over_time(const Recorded& recorded, Eigen::
   return points;
 }
 
-std::string part_of(const InflationSetup& setup, int vertex) {
+Phrase part_of(const InflationSetup& setup, int vertex) {
   const FlatMesh& flat = setup.flat;
   for (std::size_t t = 0; t < flat.regions.size(); ++t) {
     if ((flat.triangles.row(static_cast<Eigen::Index>(t)).array() != vertex).all()) continue;
     const FlatRegion& region = flat.regions[t];
     const auto part = static_cast<std::size_t>(region.part);
     if (region.kind == RegionKind::kChamber && part < setup.layout.chambers.size())
-      return "chamber '" + setup.layout.chambers[part].name + "'";
+      return Phrase::worded("chamber '%1'", {name_of(setup.layout.chambers[part].name)});
     if (region.kind == RegionKind::kChannel && part < setup.layout.channels.size())
-      return "channel '" + setup.layout.channels[part].name + "'";
+      return Phrase::worded("channel '%1'", {name_of(setup.layout.channels[part].name)});
   }
-  return "a weld or strap";
+  return Phrase::worded("a weld or strap");
 }
 
 // Each rule once, where it is broken worst.
-void add_broken(const std::vector<BrokenTime>& here, const std::string& part, SkinExposure& out) {
+void add_broken(const std::vector<BrokenTime>& here, const Phrase& part, SkinExposure& out) {
   for (BrokenTime broken : here) {
-    broken.words += " (under " + part + ")";
+    broken.words = Phrase::worded("%1 (under %2)", {broken.words, part});
     const auto known = std::find_if(out.broken.begin(), out.broken.end(),
                                     [&](const BrokenTime& other) { return other.rule == broken.rule; });
     if (known == out.broken.end())
@@ -154,6 +152,25 @@ void take_place(const InflationSetup& setup, Eigen::Index vertex, const LimitRow
   out.worst = here;
   out.worst_row = row;
   out.worst_part = part_of(setup, static_cast<int>(vertex));
+}
+
+// A minute at this pressure comes to as much.
+Phrase held_for_a_minute(PressureTime product) {
+  return figures_of(product / minute);
+}
+
+Finding product_finding(const LimitSet& limits, const SkinExposure& exposure) {
+  return {exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote, "exposure",
+          Phrase::worded(
+              "Over the session of %1 the most pressed place, under %2, takes as much pressure times time "
+              "as %3 held for one minute, after the model factor: %4 of what limit and longest time on "
+              "come to (%5 held for one minute; %6); pressure times time is bookkeeping and no proof. "
+              "Look at the skin after %7 and rest it for %8 or more after the session.",
+              {figures_of(exposure.worst.session), exposure.worst_part,
+               held_for_a_minute(exposure.worst.product), percent_of(exposure.worst_share),
+               held_for_a_minute(allowed_product(exposure.worst_row)), table_words(exposure.worst_row.status),
+               figures_of(exposure.first_check), figures_of(exposure.rest_after)}),
+          exposure.worst_share, limits.model_factor};
 }
 
 }  // namespace
@@ -189,35 +206,25 @@ std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInp
 
 std::vector<Finding> exposure_findings(const LimitSet& limits, const SkinExposure& exposure) {
   std::vector<Finding> out;
-  const LimitRow& row = exposure.worst_row;
-  if (exposure.worst_share > 0.0)
-    out.push_back(
-        {exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote, "exposure",
-         "Over the session of " + time_text(exposure.worst.session) + " the most pressed place, under " +
-             exposure.worst_part + ", takes as much pressure times time as " +
-             pressure_text(exposure.worst.product / minute) +
-             " held for one minute, after the model factor: " + fixed_text(100.0 * exposure.worst_share, 0) +
-             " % of what limit and longest time on come to (" + pressure_text(allowed_product(row) / minute) +
-             " held for one minute; " + row.status +
-             "); pressure times time is bookkeeping and no proof. Look at the skin after " +
-             time_text(exposure.first_check) + " and rest it for " + time_text(exposure.rest_after) +
-             " or more after the session.",
-         exposure.worst_share});
+  if (exposure.worst_share > 0.0) out.push_back(product_finding(limits, exposure));
   if (!exposure.broken.empty()) {
-    std::string words;
-    for (const BrokenTime& broken : exposure.broken) words += (words.empty() ? "" : "; ") + broken.words;
+    std::vector<Phrase> words;
+    for (const BrokenTime& broken : exposure.broken) words.push_back(broken.words);
     out.push_back({Severity::kAboveLimit, "exposure",
-                   "The session does not keep the times of the limits: " + words +
-                       ". Hold for a shorter time, rest longer or open the closure in between.",
+                   Phrase::worded("The session does not keep the times of the limits: %1. Hold for a shorter "
+                                  "time, rest longer or open the closure in between.",
+                                  {in_a_row(std::move(words), "; ")}),
                    0.0});
   }
   if (exposure.still_pressed > limits.rest.below)
-    out.push_back({Severity::kWarn, "exposure",
-                   "With every inlet vented the closed device still presses up to " +
-                       pressure_text(exposure.still_pressed) + " after the model factor, more than the " +
-                       pressure_text(limits.rest.below) + " of a rested place (" + limits.rest.source +
-                       "): venting alone is no rest there. Close it more loosely or open it in between.",
-                   0.0});
+    out.push_back(
+        {Severity::kWarn, "exposure",
+         Phrase::worded("With every inlet vented the closed device still presses up to %1 after the model "
+                        "factor, more than the %2 of a rested place (%3): venting alone is no rest there. "
+                        "Close it more loosely or open it in between.",
+                        {figures_of(exposure.still_pressed), figures_of(limits.rest.below),
+                         table_words(limits.rest.source)}),
+         0.0, limits.model_factor});
   return out;
 }
 

@@ -2,7 +2,6 @@
 // Exposure of every place under the device over the planned session.
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "model/contact/contact_map.hpp"
@@ -15,7 +14,7 @@ struct SkinExposure {
   Eigen::VectorXd product_pa_s;  // a flat vertex each, after the model factor
   Eigen::VectorXd share;         // of what the row there allows
   double worst_share = 0.0;      // at the place below
-  std::string worst_part;        // "chamber 'left'", "weld or strap"
+  Phrase worst_part;             // "chamber 'left'", "weld or strap"
   LimitRow worst_row;
   Exposure worst;
   std::vector<BrokenTime> broken;  // of the rows' times, each rule where it is broken worst

@@ -104,7 +104,7 @@ std::string pressures_text(const Summary& summary, const NoteExtras& extras) {
   std::string text;
   if (left_out > 0) text += std::to_string(left_out) + " less pressed chambers stand in summary.md only. ";
   text += "The highest pressure anywhere is " + pressure_text(summary.figures.peak_anywhere) + ", under '" +
-          summary.figures.peak_part + "'. The model is not calibrated, so peak times " +
+          english(summary.figures.peak_part) + "'. The model is not calibrated, so peak times " +
           number_text(summary.model_factor, 3) + " is held against the limits. ";
   text += summary.mesh_error
               ? "A coarser mesh moves the peak by " +
@@ -118,8 +118,8 @@ std::string pressures_text(const Summary& summary, const NoteExtras& extras) {
 NoteTable limits_table(const Summary& summary) {
   NoteTable table{{"Place", "Warning", "Limit", "How long", "Status and source"}, {}, {16, 12, 12, 32, 28}};
   for (const LimitRow& row : summary.rows_in_use)
-    table.rows.push_back({std::string(site_text(row.site)), pressure_text(row.warn), pressure_text(row.limit),
-                          times_text(row.times), row.status + "; " + row.source});
+    table.rows.push_back({english(site_words(row.site)), pressure_text(row.warn), pressure_text(row.limit),
+                          english(times_words(row.times)), row.status + "; " + row.source});
   return table;
 }
 
@@ -158,7 +158,7 @@ NoteList findings_list(const Summary& summary) {
     }
     std::string mark(severity_text(finding.severity));
     mark[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(mark[0])));
-    list.items.push_back(mark + ": " + without_source(finding.sentence));
+    list.items.push_back(mark + ": " + without_source(english(finding.sentence)));
   }
   if (!left_out.empty()) {
     std::string words;

@@ -12,7 +12,8 @@ namespace {
 NoteTable hazards_table(const Summary& summary) {
   NoteTable table{{"Hazard", "Worked out", "What keeps it in check"}, {}, {18, 48, 34}};
   for (const Hazard& hazard : summary.hazards)
-    table.rows.push_back({hazard.name, without_source(hazard.sentence), hazard.control});
+    table.rows.push_back(
+        {english(hazard.name), without_source(english(hazard.sentence)), english(hazard.control)});
   table.rows.push_back(
       {"Rub and pinch at seams", "Not worked out.",
        "No seam or fold on a joint crease; a thin cloth sleeve; look at the skin there first."});

@@ -45,7 +45,7 @@ std::string findings_section(const Summary& summary) {
   std::string text = "## Findings\n\n";
   if (summary.limit_point) text += "- **Not reached** " + plain(*summary.limit_point) + "\n";
   for (const Finding& finding : summary.findings)
-    text += "- " + finding_mark(finding.severity) + plain(finding.sentence) + "\n";
+    text += "- " + finding_mark(finding.severity) + plain(english(finding.sentence)) + "\n";
   if (summary.findings.empty())
     text += "- Nothing predicted is above a limit of the set. That is no proof that it does no harm.\n";
   return text;
@@ -55,7 +55,8 @@ std::string hazards_section(const Summary& summary) {
   std::string text = "## Other hazards\n\n";
   for (const Hazard& hazard : summary.hazards)
     text += "- " + (hazard.severity == Severity::kNote ? "" : finding_mark(hazard.severity)) +
-            plain(hazard.name) + ": " + plain(hazard.sentence) + " Control: " + plain(hazard.control) + "\n";
+            plain(english(hazard.name)) + ": " + plain(english(hazard.sentence)) +
+            " Control: " + plain(english(hazard.control)) + "\n";
   return text;
 }
 
@@ -84,7 +85,7 @@ std::string pressures_section(const Summary& summary) {
       "indentation, mm |\n|---|---|---|---|---|---|---|---|---|\n";
   for (const ChamberFigures& chamber : summary.figures.chambers) text += chamber_row(chamber);
   text += "\nHighest anywhere over 1 cm²: " + pressure_text(summary.figures.peak_anywhere) + ", at " +
-          plain(summary.figures.peak_part) + ". Pressed share of the girth: up to " +
+          plain(english(summary.figures.peak_part)) + ". Pressed share of the girth: up to " +
           fixed_text(100.0 * summary.figures.share_of_girth, 0) +
           " %. Mean = contact force over the chamber's area as drawn.\n\n";
   text += mesh_error_words(summary) + " The model is not calibrated: " + fixed_text(summary.model_factor, 1) +
@@ -101,10 +102,10 @@ std::string seams_section(const ContactFigures& figures) {
       "|\n|---|---|---|---|---|---|\n";
   for (std::size_t k = 0; k < std::min(kShown, figures.seams.size()); ++k) {
     const SeamFigures& seam = figures.seams[k];
-    text += "| " + plain(seam.seam) + " | " + number_text(seam.largest / N_per_mm, 2) + " | " +
+    text += "| " + plain(english(seam.seam)) + " | " + number_text(seam.largest / N_per_mm, 2) + " | " +
             number_text(seam.mean / N_per_mm, 2) + " | " + fixed_text(seam.concentration, 1) + " | " +
             fixed_text(seam.at_flat_m.x() * 1e3, 0) + ", " + fixed_text(seam.at_flat_m.y() * 1e3, 0) + " | " +
-            seam.sheet + " |\n";
+            english(seam.sheet) + " |\n";
   }
   return text + "\nWhat a seam holds is not known here: they are ranked by tension alone.\n\n";
 }

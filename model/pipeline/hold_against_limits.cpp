@@ -1,7 +1,5 @@
 #include "model/pipeline/hold_against_limits.hpp"
 
-#include "model/core/pressure_text.hpp"
-
 namespace wrapgauge {
 namespace {
 
@@ -23,13 +21,13 @@ std::optional<Finding> class_note(const Comparisons& comparisons, const Estimate
   const ChamberFigures* highest = nullptr;
   for (const ChamberFigures& chamber : estimate.figures.chambers)
     if (!highest || chamber.mean > highest->mean) highest = &chamber;
-  const std::string classes = highest ? classes_text(comparisons, highest->mean) : "";
-  if (classes.empty()) return std::nullopt;
+  const auto classes = highest ? classes_words(comparisons, highest->mean) : std::nullopt;
+  if (!classes) return std::nullopt;
   return Finding{
       Severity::kNote, "compression classes",
-      "For comparison only: the highest mean, " + pressure_text(highest->mean) + " under chamber '" +
-          highest->chamber + "', would lie in " + classes +
-          ". Class numbers differ by country: read mmHg; a class is prescribed and is no limit here.",
+      Phrase::worded("For comparison only: the highest mean, %1 under chamber '%2', would lie in %3. Class "
+                     "numbers differ by country: read mmHg; a class is prescribed and is no limit here.",
+                     {figures_of(highest->mean), name_of(highest->chamber), *classes}),
       0.0};
 }
 

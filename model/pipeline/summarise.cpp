@@ -94,7 +94,7 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
                   std::string(posture_name(plan.posture.value_or(Posture::kRelaxed))) +
                   "; bone, muscle tone, clothing and movement are not modelled. The "
                   "overlapping tail of a closure is left out.");
-  words.push_back("Limits: " + estimate.limits.name + "; " + std::string(use_text(plan.use)) + ".");
+  words.push_back("Limits: " + estimate.limits.name + "; " + english(use_words(plan.use)) + ".");
   return words;
 }
 
@@ -184,11 +184,11 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.hazards = estimate.hazards;
   summary.highest_relief = estimate.highest_relief;
   summary.limits_name = estimate.limits.name;
-  summary.use = use_text(plan.use);
+  summary.use = english(use_words(plan.use));
   summary.rows_in_use = rows_in_use(estimate);
   summary.release = estimate.limits.release;
   summary.session = plan.session;
-  summary.limits_override = estimate.limits.override_words;
+  summary.limits_override = english(estimate.limits.override_words);
   summary.quality = estimate.wrap.quality;
   summary.closure = estimate.wrap.closure;
   return summary;

@@ -78,7 +78,7 @@ MendStep mend_step_from_json(JsonObject& object) {
 ordered_json mend_steps_to_json(const std::vector<MendStep>& steps) {
   ordered_json out = ordered_json::array();
   for (const MendStep& step : steps) {
-    ordered_json item{{"step", step_name(step)}};
+    ordered_json item{{"step", step_name(kind_of(step))}};
     item.update(std::visit([](const auto& one) { return fields(one); }, step));
     out.push_back(std::move(item));
   }

@@ -177,7 +177,7 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
   ceiling.edge = plan.mesh_edge;
   ceiling.model_factor = resources.limits.model_factor;
   ceiling.spread_factor = options.spread_factor;
-  ceiling.limits_override = resources.limits.override_words;
+  ceiling.limits_override = english(resources.limits.override_words);
 
   StagedProgress all_progress(progress, "all inlets together: ");
   CeilingFinder finder(*study, std::nullopt, options, all_progress);

@@ -116,7 +116,7 @@ Result<Spread> spread_of(const SpreadJob& job, const SpreadRuns& runs) {
   spread.plan = job.plan.name;
   spread.inputs_hash = job.inputs_hash;
   spread.seed = job.table.seed;
-  spread.limits_override = job.resources.limits.override_words;
+  spread.limits_override = english(job.resources.limits.override_words);
   spread.runs = static_cast<int>(runs.runs.size()) - runs.nominals;
   spread.preview_edge = runs.runs.front().edge;
   spread.fine_edge = job.plan.mesh_edge;

@@ -42,7 +42,7 @@ StateReading StudyCase::read(const LoadPath& path, const EquilibriumState& state
     all.insert(all.end(), more.begin(), more.end());
   for (const Finding& finding : all)
     if (finding.share_of_limit > reading.nearest.share)
-      reading.nearest = {finding.share_of_limit, finding.where, finding.sentence};
+      reading.nearest = {finding.share_of_limit, finding.where, english(finding.sentence)};
   return reading;
 }
 

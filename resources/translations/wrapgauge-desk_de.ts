@@ -1166,7 +1166,7 @@
         </message>
         <message>
             <source>Model factor: predicted pressures are multiplied by it before they are held against a limit, because no measurement has confirmed them yet.</source>
-            <translation>Model factor (Modellfaktor): Mit ihm werden vorhergesagte Drücke malgenommen, bevor sie mit einem Grenzwert verglichen werden, weil noch keine Messung sie bestätigt hat.</translation>
+            <translation>Modellfaktor: Mit ihm werden vorhergesagte Drücke malgenommen, bevor sie mit einem Grenzwert verglichen werden, weil noch keine Messung sie bestätigt hat.</translation>
         </message>
     </context>
     <context>
@@ -1903,42 +1903,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Even triangles of</source>
             <translation>Gleiche Dreiecke von</translation>
-        </message>
-        <message>
-            <source>Table</source>
-            <translation>Tisch</translation>
-        </message>
-        <message>
-            <source>Loose crumbs</source>
-            <translation>Lose Krümel</translation>
-        </message>
-        <message>
-            <source>Damaged faces</source>
-            <translation>Beschädigte Flächen</translation>
-        </message>
-        <message>
-            <source>Holes</source>
-            <translation>Löcher</translation>
-        </message>
-        <message>
-            <source>Smoothing</source>
-            <translation>Glätten</translation>
-        </message>
-        <message>
-            <source>Standing upright</source>
-            <translation>Aufrecht stellen</translation>
-        </message>
-        <message>
-            <source>Part kept</source>
-            <translation>Behaltener Teil</translation>
-        </message>
-        <message>
-            <source>Left and right</source>
-            <translation>Links und rechts</translation>
-        </message>
-        <message>
-            <source>Even triangles</source>
-            <translation>Gleichmäßige Dreiecke</translation>
         </message>
     </context>
     <context>
@@ -3270,6 +3234,1112 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>landmark</source>
             <translation>Landmarke</translation>
+        </message>
+    </context>
+    <context>
+        <name>MendWords</name>
+        <message>
+            <source>Table</source>
+            <translation>Tisch</translation>
+        </message>
+        <message>
+            <source>Loose crumbs</source>
+            <translation>Lose Krümel</translation>
+        </message>
+        <message>
+            <source>Holes</source>
+            <translation>Löcher</translation>
+        </message>
+        <message>
+            <source>Smoothing</source>
+            <translation>Glätten</translation>
+        </message>
+        <message>
+            <source>Even triangles</source>
+            <translation>Gleichmäßige Dreiecke</translation>
+        </message>
+        <message>
+            <source>Part kept</source>
+            <translation>Behaltener Teil</translation>
+        </message>
+        <message>
+            <source>Standing upright</source>
+            <translation>Aufrecht stellen</translation>
+        </message>
+        <message>
+            <source>Left and right</source>
+            <translation>Links und rechts</translation>
+        </message>
+        <message>
+            <source>Damaged faces</source>
+            <translation>Beschädigte Flächen</translation>
+        </message>
+        <message>
+            <source>Step %1 (%2): %3</source>
+            <translation>Schritt %1 (%2): %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::Phrase</name>
+        <message>
+            <source>confirmed</source>
+            <translation>bestätigt</translation>
+        </message>
+        <message>
+            <source>from memory</source>
+            <translation>aus dem Gedächtnis</translation>
+        </message>
+        <message>
+            <source>judgement</source>
+            <translation>Einschätzung</translation>
+        </message>
+        <message>
+            <source>derived</source>
+            <translation>abgeleitet</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <translation>übliche Praxis</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <translation>weich</translation>
+        </message>
+        <message>
+            <source>bony</source>
+            <translation>knochig</translation>
+        </message>
+        <message>
+            <source>circumferential</source>
+            <translation>umlaufend</translation>
+        </message>
+        <message>
+            <source>sustained</source>
+            <translation>gehalten</translation>
+        </message>
+        <message>
+            <source>short hold</source>
+            <translation>kurz gehalten</translation>
+        </message>
+        <message>
+            <source>pulse</source>
+            <translation>Puls</translation>
+        </message>
+        <message>
+            <source>ankle</source>
+            <translation>Knöchel</translation>
+        </message>
+        <message>
+            <source>judgement: the model has not been calibrated against pressure readings</source>
+            <translation>Einschätzung: das Modell ist nicht an Druckmessungen kalibriert</translation>
+        </message>
+        <message>
+            <source>chosen below Landis 1930, Linder-Ganz et al. 2006 and Miller &amp; Seale 1985</source>
+            <translation>unter Landis 1930, Linder-Ganz et al. 2006 und Miller &amp; Seale 1985 gewählt</translation>
+        </message>
+        <message>
+            <source>half of the soft row; Sacks et al. and Daly et al. 1976 on skin blood flow (authors from memory)</source>
+            <translation>die Hälfte der weichen Zeile; Sacks et al. und Daly et al. 1976 zur Hautdurchblutung (Autoren aus dem Gedächtnis)</translation>
+        </message>
+        <message>
+            <source>chosen below Partsch &amp; Partsch 2005</source>
+            <translation>unter Partsch &amp; Partsch 2005 gewählt</translation>
+        </message>
+        <message>
+            <source>chosen below Lundborg et al. 1982 and Miller &amp; Seale 1985</source>
+            <translation>unter Lundborg et al. 1982 und Miller &amp; Seale 1985 gewählt</translation>
+        </message>
+        <message>
+            <source>half of the soft row</source>
+            <translation>die Hälfte der weichen Zeile</translation>
+        </message>
+        <message>
+            <source>chosen below the 40 mmHg of an upper-arm cuff in venous occlusion plethysmography, read on a secondary page</source>
+            <translation>unter den 40 mmHg einer Oberarmmanschette bei der Venenverschluss-Plethysmographie gewählt, auf einer Sekundärseite gelesen</translation>
+        </message>
+        <message>
+            <source>chosen below Johansson, Hagg &amp; Fischer 2002</source>
+            <translation>unter Johansson, Hagg &amp; Fischer 2002 gewählt</translation>
+        </message>
+        <message>
+            <source>judgement, venous return stops at 40 mmHg in laboratory use, read on a secondary page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982</source>
+            <translation>Einschätzung, der venöse Rückstrom steht im Labor bei 40 mmHg, auf einer Sekundärseite gelesen; bei 60 mmHg kam in Lundborg et al. 1982 schnell eine Empfindungsblockade</translation>
+        </message>
+        <message>
+            <source>judgement, share of tissue compressed predicts lost skin blood flow better than load does in Sacks et al., authors from memory; the figures themselves are judgement</source>
+            <translation>Einschätzung, der Anteil des zusammengedrückten Gewebes sagt in Sacks et al., Autoren aus dem Gedächtnis, die verlorene Hautdurchblutung besser vorher als die Last; die Zahlen selbst sind Einschätzung</translation>
+        </message>
+        <message>
+            <source>judgement, working stretch of cast silicone walls, no source</source>
+            <translation>Einschätzung, Arbeitsdehnung gegossener Silikonwände, keine Quelle</translation>
+        </message>
+        <message>
+            <source>judgement, a place counts as rested below the warning of the strictest sustained row; skin is looked at again 30 min after a session in common nursing practice, from memory</source>
+            <translation>Einschätzung, eine Stelle gilt unter der Warnung der strengsten gehaltenen Zeile als entlastet; in üblicher Pflegepraxis wird die Haut 30 min nach einer Sitzung noch einmal angesehen, aus dem Gedächtnis</translation>
+        </message>
+        <message>
+            <source>judgement, one stuck valve must not lead past the tourniquet stop round a limb, nor far past the limit anywhere</source>
+            <translation>Einschätzung, ein klemmendes Ventil darf um ein Glied nicht über den Abschnürungs-Stopp führen und nirgends weit über den Grenzwert</translation>
+        </message>
+        <message>
+            <source>judgement, a wearer who wants out does not wait, no source</source>
+            <translation>Einschätzung, wer heraus will, wartet nicht, keine Quelle</translation>
+        </message>
+        <message>
+            <source>judgement, 41 C for applied parts in IEC 60601-1, second edition, read on a secondary page; pain from cold at 15 C of skin in ISO 13732-3 work; the times are judgement</source>
+            <translation>Einschätzung, 41 °C für Anwendungsteile in IEC 60601-1, zweite Ausgabe, auf einer Sekundärseite gelesen; Kälteschmerz bei 15 °C Hauttemperatur in Arbeiten zu ISO 13732-3; die Zeiten sind Einschätzung</translation>
+        </message>
+        <message>
+            <source>from memory, burn thresholds of ISO 13732-1:2006, any material, healthy skin, not for the head nor for a tenth of the body or more</source>
+            <translation>aus dem Gedächtnis, Verbrennungsschwellen aus ISO 13732-1:2006, jedes Material, gesunde Haut, nicht für den Kopf und nicht für ein Zehntel des Körpers oder mehr</translation>
+        </message>
+        <message>
+            <source>Pressed here the sole goes numb.</source>
+            <translation>Druck hier macht die Sohle taub.</translation>
+        </message>
+        <message>
+            <source>The superficial peroneal nerve comes under the skin here.</source>
+            <translation>Hier kommt der oberflächliche Wadenbeinnerv unter die Haut.</translation>
+        </message>
+        <message>
+            <source>Bone behind, skin in front: pressed here the foot drops. Keep devices below it.</source>
+            <translation>Knochen dahinter, Haut davor: Druck hier lässt den Fuß hängen. Geräte darunter halten.</translation>
+        </message>
+        <message>
+            <source>Bone behind, skin in front: pressed here the foot drops. No band, edge or strap on it.</source>
+            <translation>Knochen dahinter, Haut davor: Druck hier lässt den Fuß hängen. Kein Band, keine Kante, kein Gurt darauf.</translation>
+        </message>
+        <message>
+            <source>Pressed here the palm and thumb go numb: no closing edge or weld on it.</source>
+            <translation>Druck hier macht Handfläche und Daumen taub: keine Schließkante und keine verbundene Stelle darauf.</translation>
+        </message>
+        <message>
+            <source>Pressed here the little finger goes numb.</source>
+            <translation>Druck hier macht den kleinen Finger taub.</translation>
+        </message>
+        <message>
+            <source>Tight bands above the wrist numb the back of the thumb.</source>
+            <translation>Enge Bänder über dem Handgelenk machen den Daumenrücken taub.</translation>
+        </message>
+        <message>
+            <source>The nerve comes out of its groove behind the elbow here.</source>
+            <translation>Hier kommt der Nerv hinter dem Ellbogen aus seiner Rinne.</translation>
+        </message>
+        <message>
+            <source>Bone and tendons.</source>
+            <translation>Knochen und Sehnen.</translation>
+        </message>
+        <message>
+            <source>Keep clear of brows and eyes.</source>
+            <translation>Von Brauen und Augen fernhalten.</translation>
+        </message>
+        <message>
+            <source>The way of the leg's blood back: nothing firm here, least of all with the knee bent.</source>
+            <translation>Der Weg des Beinbluts zurück: hier nichts Festes, am wenigsten bei gebeugtem Knie.</translation>
+        </message>
+        <message>
+            <source>Tight edges here numb the outer thigh.</source>
+            <translation>Enge Kanten hier machen den äußeren Oberschenkel taub.</translation>
+        </message>
+        <message>
+            <source>The way of the leg's blood back: no firm band here.</source>
+            <translation>Der Weg des Beinbluts zurück: hier kein festes Band.</translation>
+        </message>
+        <message>
+            <source>Waist and hip bands press it against the bone.</source>
+            <translation>Bänder um Taille und Hüfte drücken ihn gegen den Knochen.</translation>
+        </message>
+        <message>
+            <source>Leave room to breathe.</source>
+            <translation>Platz zum Atmen lassen.</translation>
+        </message>
+        <message>
+            <source>Behind the medial epicondyle, between bone and skin: nothing may press here.</source>
+            <translation>Hinter dem inneren Epikondylus, zwischen Knochen und Haut: hier darf nichts drücken.</translation>
+        </message>
+        <message>
+            <source>It winds round the humerus; a band or edge here can drop the wrist.</source>
+            <translation>Er windet sich um den Oberarmknochen; ein Band oder eine Kante hier kann die Hand hängen lassen.</translation>
+        </message>
+        <message>
+            <source>In the groove on the inner side.</source>
+            <translation>In der Rinne an der Innenseite.</translation>
+        </message>
+        <message>
+            <source>Where the pulse is felt.</source>
+            <translation>Wo man den Puls fühlt.</translation>
+        </message>
+        <message>
+            <source>body made from %1; measures not given are those of %2 at percentile %3; it brings %4 places that bear less.</source>
+            <translation>Körper aus %1; nicht angegebene Maße sind die von %2 beim Perzentil %3; er bringt %4 Stellen mit, die weniger vertragen.</translation>
+        </message>
+        <message>
+            <source>the form '%1', left</source>
+            <translation>der Form „%1“, links</translation>
+        </message>
+        <message>
+            <source>the form '%1'</source>
+            <translation>der Form „%1“</translation>
+        </message>
+        <message>
+            <source>men</source>
+            <translation>Männern</translation>
+        </message>
+        <message>
+            <source>women</source>
+            <translation>Frauen</translation>
+        </message>
+        <message>
+            <source>At station %1 the section crosses an opening: its girth of %2 bridges %3 straight, so the true girth is larger.</source>
+            <translation>An der Station %1 läuft der Schnitt über eine Öffnung: sein Umfang von %2 überbrückt %3 gerade, der wahre Umfang ist also größer.</translation>
+        </message>
+        <message>
+            <source>At station %1 the section is %2 loops; the girth given (%3) is of the longest.</source>
+            <translation>An der Station %1 besteht der Schnitt aus %2 Schleifen; der angegebene Umfang (%3) ist der der längsten.</translation>
+        </message>
+        <message>
+            <source>The distal end is open, %1 round.</source>
+            <translation>Das distale Ende ist offen, %1 ringsum.</translation>
+        </message>
+        <message>
+            <source>The proximal end is open, %1 round.</source>
+            <translation>Das proximale Ende ist offen, %1 ringsum.</translation>
+        </message>
+        <message>
+            <source>There is a hole in the surface, %1 round, between stations %2 and %3.</source>
+            <translation>In der Oberfläche ist ein Loch, %1 ringsum, zwischen den Stationen %2 und %3.</translation>
+        </message>
+        <message>
+            <source>The body lies %1 from the origin of its file; points named in a plan are meant there too.</source>
+            <translation>Der Körper liegt %1 vom Ursprung seiner Datei; auch die Punkte eines Plans sind dort gemeint.</translation>
+        </message>
+        <message>
+            <source>That far from the origin the file's numbers are rounded to %1; move the body to the origin before saving it.</source>
+            <translation>So weit vom Ursprung sind die Zahlen der Datei auf %1 gerundet; den Körper vor dem Speichern zum Ursprung schieben.</translation>
+        </message>
+        <message>
+            <source>%1 pairs of faces or more</source>
+            <translation>%1 Flächenpaare oder mehr</translation>
+        </message>
+        <message>
+            <source>%1 pairs of faces</source>
+            <translation>%1 Flächenpaare</translation>
+        </message>
+        <message>
+            <source>The surface passes through itself: %1, first near %2; girths and contact there are not to be trusted.</source>
+            <translation>Die Oberfläche durchdringt sich selbst: %1, zuerst nahe %2; Umfängen und Kontakt dort ist nicht zu trauen.</translation>
+        </message>
+        <message>
+            <source>The surface is closed: it has no open ends.</source>
+            <translation>Die Oberfläche ist geschlossen: sie hat keine offenen Enden.</translation>
+        </message>
+        <message>
+            <source>The long axis was found: %1, taken as pointing from distal to proximal; state it if that is wrong.</source>
+            <translation>Die Längsachse wurde gefunden: %1, als von distal nach proximal genommen; angeben, wenn das falsch ist.</translation>
+        </message>
+        <message>
+            <source>The long axis was stated: %1, taken as pointing from distal to proximal.</source>
+            <translation>Die Längsachse wurde angegeben: %1, als von distal nach proximal genommen.</translation>
+        </message>
+        <message>
+            <source>The girth falls from %1 at the end taken as distal to %2; limbs mostly grow towards the trunk, so the axis may point the wrong way.</source>
+            <translation>Der Umfang fällt von %1 am Ende, das als distal genommen wurde, auf %2; Glieder werden zum Rumpf hin meist dicker, die Achse zeigt also vielleicht verkehrt herum.</translation>
+        </message>
+        <message>
+            <source>Dropped %1 loose pieces (%2 faces, %3); %4 left.</source>
+            <translation>%1 lose Stücke entfernt (%2 Flächen, %3); %4 übrig.</translation>
+        </message>
+        <message>
+            <source>Meshed anew with edges of %1 on average: %2 faces became %3; the surface moved by %4 on average, %5 of it by less than %6, %7 at most.</source>
+            <translation>Neu vernetzt mit Kanten von %1 im Mittel: aus %2 Flächen wurden %3; die Oberfläche verschob sich um %4 im Mittel, %5 von ihr um weniger als %6, höchstens um %7.</translation>
+        </message>
+        <message>
+            <source>No hole was filled</source>
+            <translation>Kein Loch wurde gefüllt</translation>
+        </message>
+        <message>
+            <source>Filled 1 hole of up to %1 across</source>
+            <translation>1 Loch von bis zu %1 Weite gefüllt</translation>
+        </message>
+        <message>
+            <source>Filled %1 holes of up to %2 across</source>
+            <translation>%1 Löcher von bis zu %2 Weite gefüllt</translation>
+        </message>
+        <message>
+            <source>%1 left open, the widest %2 across (%3 wider than %4)</source>
+            <translation>%1 offen gelassen, das weiteste %2 weit (%3 weiter als %4)</translation>
+        </message>
+        <message>
+            <source>1 open end kept.</source>
+            <translation>1 offenes Ende behalten.</translation>
+        </message>
+        <message>
+            <source>%1 open ends kept.</source>
+            <translation>%1 offene Enden behalten.</translation>
+        </message>
+        <message>
+            <source>%1 (%2 long)</source>
+            <translation>%1 (%2 lang)</translation>
+        </message>
+        <message>
+            <source>The unit is %1, as the file's format defines it.</source>
+            <translation>Die Einheit ist %1, wie das Format der Datei sie festlegt.</translation>
+        </message>
+        <message>
+            <source>The unit is %1, as stated.</source>
+            <translation>Die Einheit ist %1, wie angegeben.</translation>
+        </message>
+        <message>
+            <source>From its size it could also be %1.</source>
+            <translation>Der Größe nach könnte es auch %1 sein.</translation>
+        </message>
+        <message>
+            <source>No unit was stated; from its size of %1 units it was taken as %2.</source>
+            <translation>Keine Einheit angegeben; nach der Größe von %1 Einheiten wurde %2 genommen.</translation>
+        </message>
+        <message>
+            <source>It could also be %1: state the unit to be sure.</source>
+            <translation>Es könnte auch %1 sein: die Einheit angeben, um sicherzugehen.</translation>
+        </message>
+        <message>
+            <source>Cut out between stations %1 and %2: %3 long, girth %4 at its distal end and %5 at its proximal end.</source>
+            <translation>Zwischen den Stationen %1 und %2 ausgeschnitten: %3 lang, Umfang %4 am distalen und %5 am proximalen Ende.</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in the proximal one (the thinner end was taken as distal).</source>
+            <translation>Aufgestellt mit der Achse längs +z und dem distalen Ende bei z = 0; mittlerer Umfang %1 im distalen Drittel und %2 im proximalen (das dünnere Ende gilt als distal).</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in the proximal one (the thicker end was taken as distal).</source>
+            <translation>Aufgestellt mit der Achse längs +z und dem distalen Ende bei z = 0; mittlerer Umfang %1 im distalen Drittel und %2 im proximalen (das dickere Ende gilt als distal).</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in the proximal one.</source>
+            <translation>Aufgestellt mit der Achse längs +z und dem distalen Ende bei z = 0; mittlerer Umfang %1 im distalen Drittel und %2 im proximalen.</translation>
+        </message>
+        <message>
+            <source>Mirrored at x = 0: a left limb became a right one, or a right one a left one.</source>
+            <translation>Bei x = 0 gespiegelt: ein linkes Glied wurde ein rechtes oder ein rechtes ein linkes.</translation>
+        </message>
+        <message>
+            <source>Trimmed 1 face hanging loosely at the rims of holes and ends.</source>
+            <translation>1 Fläche abgeschnitten, die lose an den Rändern von Löchern und Enden hing.</translation>
+        </message>
+        <message>
+            <source>Trimmed %1 faces hanging loosely at the rims of holes and ends.</source>
+            <translation>%1 Flächen abgeschnitten, die lose an den Rändern von Löchern und Enden hingen.</translation>
+        </message>
+        <message>
+            <source>Nothing to repair.</source>
+            <translation>Nichts zu reparieren.</translation>
+        </message>
+        <message>
+            <source>Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as those of circles of the sections' area, changed by %3 on average and %4 at most; the section lines, rough before, changed by %5 on average.</source>
+            <translation>In %1 Durchgängen geglättet: Eckpunkte um %2 verschoben (quadratisches Mittel); Umfänge, als die von Kreisen mit der Fläche der Schnitte, im Mittel um %3 und höchstens um %4 geändert; die vorher rauen Schnittlinien im Mittel um %5 geändert.</translation>
+        </message>
+        <message>
+            <source>1 vertex</source>
+            <translation>1 Eckpunkt</translation>
+        </message>
+        <message>
+            <source>%1 vertices</source>
+            <translation>%1 Eckpunkte</translation>
+        </message>
+        <message>
+            <source>1 face</source>
+            <translation>1 Fläche</translation>
+        </message>
+        <message>
+            <source>%1 faces</source>
+            <translation>%1 Flächen</translation>
+        </message>
+        <message>
+            <source>Welded %1 onto others at the same place.</source>
+            <translation>%1 mit anderen an derselben Stelle verbunden.</translation>
+        </message>
+        <message>
+            <source>Removed %1 without area, %2 of them by flipping an edge.</source>
+            <translation>%1 ohne Inhalt entfernt, %2 davon durch Umklappen einer Kante.</translation>
+        </message>
+        <message>
+            <source>Removed %1 without area.</source>
+            <translation>%1 ohne Inhalt entfernt.</translation>
+        </message>
+        <message>
+            <source>Dropped 1 face that was there more than once.</source>
+            <translation>1 Fläche entfernt, die mehrfach da war.</translation>
+        </message>
+        <message>
+            <source>Dropped %1 faces that were there more than once.</source>
+            <translation>%1 Flächen entfernt, die mehrfach da waren.</translation>
+        </message>
+        <message>
+            <source>Kept the largest of %1 separate pieces (%2 of the area) and left out the %3 of the rest.</source>
+            <translation>Das größte von %1 getrennten Stücken (%2 des Inhalts) behalten und die übrigen (%3) weggelassen.</translation>
+        </message>
+        <message>
+            <source>Cut off %1 hanging on edges that already joined two others.</source>
+            <translation>%1 abgeschnitten, wo Kanten schon zwei andere verbanden.</translation>
+        </message>
+        <message>
+            <source>Split %1 where the surface touched itself at a point.</source>
+            <translation>%1 aufgetrennt, wo die Oberfläche sich selbst in einem Punkt berührte.</translation>
+        </message>
+        <message>
+            <source>Turned %1 to face outward.</source>
+            <translation>%1 nach außen gedreht.</translation>
+        </message>
+        <message>
+            <source>No table was found: the largest flat part has %1 of the area and is too small, has parts of the scan on both sides, or does not reach out from under the limb.</source>
+            <translation>Kein Tisch gefunden: der größte ebene Teil hat %1 der Fläche und ist zu klein, hat Teile des Scans auf beiden Seiten oder ragt nicht unter dem Glied hervor.</translation>
+        </message>
+        <message>
+            <source>Dropped a table: a plane with %1 of the area, %2 faces within %3 of it or beyond it.</source>
+            <translation>Ein Tisch entfernt: eine Ebene mit %1 der Fläche, %2 Flächen bis %3 davon entfernt oder dahinter.</translation>
+        </message>
+        <message>
+            <source>weld</source>
+            <translation>verbundene Stelle</translation>
+        </message>
+        <message>
+            <source>inset spot %1 of chamber '%2'</source>
+            <translation>Innennaht-Punkt %1 der Kammer „%2“</translation>
+        </message>
+        <message>
+            <source>inset line %1 of chamber '%2'</source>
+            <translation>Innennaht-Linie %1 der Kammer „%2“</translation>
+        </message>
+        <message>
+            <source>edge of channel '%1'</source>
+            <translation>Rand des Kanals „%1“</translation>
+        </message>
+        <message>
+            <source>edge of chamber '%1'</source>
+            <translation>Rand der Kammer „%1“</translation>
+        </message>
+        <message>
+            <source>skin</source>
+            <translation>Hautblatt</translation>
+        </message>
+        <message>
+            <source>outer</source>
+            <translation>Außenblatt</translation>
+        </message>
+        <message>
+            <source>Left out %1 parts that are lines or points.</source>
+            <translation>%1 Teile weggelassen, die Linien oder Punkte sind.</translation>
+        </message>
+        <message>
+            <source>Polygons with corners on one line or on each other lost %1 triangles of no area when they were cut up.</source>
+            <translation>Vielecke mit Ecken auf einer Linie oder aufeinander verloren beim Zerlegen %1 Dreiecke ohne Inhalt.</translation>
+        </message>
+        <message>
+            <source>After its last element the file has %1 more bytes, which were ignored.</source>
+            <translation>Nach ihrem letzten Element hat die Datei noch %1 Bytes, die übergangen wurden.</translation>
+        </message>
+        <message>
+            <source>After its %1 facets the file has %2 more bytes, which were ignored.</source>
+            <translation>Nach ihren %1 Dreiecken hat die Datei noch %2 Bytes, die übergangen wurden.</translation>
+        </message>
+        <message>
+            <source>The file has no closing "endsolid"; it may be cut short.</source>
+            <translation>Der Datei fehlt das abschließende „endsolid“; vielleicht ist sie abgeschnitten.</translation>
+        </message>
+        <message>
+            <source>unnamed</source>
+            <translation>ohne Namen</translation>
+        </message>
+        <message>
+            <source>Not worked out: the filling is no air.</source>
+            <translation>Nicht berechnet: die Füllung ist keine Luft.</translation>
+        </message>
+        <message>
+            <source>A thumb pushing %1 on a %2 syringe can reach %3</source>
+            <translation>Ein Daumen, der mit %1 auf eine %2-Spritze drückt, erreicht %3</translation>
+        </message>
+        <message>
+            <source>The pump can reach %1 before it stalls</source>
+            <translation>Die Pumpe erreicht %1, bevor sie stehen bleibt</translation>
+        </message>
+        <message>
+            <source>Closed air that warms</source>
+            <translation>Eingeschlossene Luft, die sich erwärmt</translation>
+        </message>
+        <message>
+            <source>Vent after 5 min on the skin, then set the pressure again.</source>
+            <translation>Nach 5 min auf der Haut entlüften, dann den Druck neu einstellen.</translation>
+        </message>
+        <message>
+            <source>Closed off at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could not grow would gain %6.</source>
+            <translation>Bei %1 verschlossen und auf %2 erwärmt, steigt Einlass „%3“ von %4 auf %5; eine Kammer, die nicht wachsen kann, gewänne %6.</translation>
+        </message>
+        <message>
+            <source>Closed air in flight or on a mountain</source>
+            <translation>Eingeschlossene Luft im Flug oder auf einem Berg</translation>
+        </message>
+        <message>
+            <source>Never wear it closed off in a cabin, a lift to height or a pressure chamber.</source>
+            <translation>Nie verschlossen in einer Flugzeugkabine, bei einer Auffahrt in die Höhe oder in einer Druckkammer tragen.</translation>
+        </message>
+        <message>
+            <source>Closed off on the ground and worn at %1 of air, inlet '%2' rises from %3 to %4; a chamber that could not grow would gain %5.</source>
+            <translation>Am Boden verschlossen und bei %1 Luftdruck getragen, steigt Einlass „%2“ von %3 auf %4; eine Kammer, die nicht wachsen kann, gewänne %5.</translation>
+        </message>
+        <message>
+            <source>A source stronger than the limit</source>
+            <translation>Eine Quelle, die stärker ist als der Grenzwert</translation>
+        </message>
+        <message>
+            <source>Not worked out: the plan names neither syringe nor pump.</source>
+            <translation>Nicht berechnet: der Plan nennt weder Spritze noch Pumpe.</translation>
+        </message>
+        <message>
+            <source>Put a relief valve between source and device; watch a gauge of its own.</source>
+            <translation>Ein Überdruckventil zwischen Quelle und Gerät setzen; ein eigenes Manometer beobachten.</translation>
+        </message>
+        <message>
+            <source>%1, %2 times the highest relief setting of %3.</source>
+            <translation>%1, das %2-Fache der höchsten Einstellung des Überdruckventils von %3.</translation>
+        </message>
+        <message>
+            <source>%1, below the highest relief setting of %2.</source>
+            <translation>%1, unter der höchsten Einstellung des Überdruckventils von %2.</translation>
+        </message>
+        <message>
+            <source>A valve that sticks</source>
+            <translation>Ein Ventil, das klemmt</translation>
+        </message>
+        <message>
+            <source>Fit a mechanical relief valve and test its opening with a gauge of its own.</source>
+            <translation>Ein mechanisches Überdruckventil einbauen und sein Öffnen mit einem eigenen Manometer prüfen.</translation>
+        </message>
+        <message>
+            <source>at %1 or less (%2)</source>
+            <translation>bei höchstens %1 (%2)</translation>
+        </message>
+        <message>
+            <source>The plan has no relief valve; it should open %1.</source>
+            <translation>Der Plan hat kein Überdruckventil; es sollte %1 öffnen.</translation>
+        </message>
+        <message>
+            <source>The relief valve opens at %1 but should open %2.</source>
+            <translation>Das Überdruckventil öffnet bei %1, sollte aber %2 öffnen.</translation>
+        </message>
+        <message>
+            <source>The relief valve opens at %1; it may open %2.</source>
+            <translation>Das Überdruckventil öffnet bei %1; es darf %2 öffnen.</translation>
+        </message>
+        <message>
+            <source>That lies below the planned %1, which is never reached.</source>
+            <translation>Das liegt unter den geplanten %1, die nie erreicht werden.</translation>
+        </message>
+        <message>
+            <source>No way out in time</source>
+            <translation>Kein Weg heraus zur rechten Zeit</translation>
+        </message>
+        <message>
+            <source>A quick release in the wearer's own hand that needs no power; time it.</source>
+            <translation>Ein Schnellablass in der eigenen Hand der tragenden Person, der keinen Strom braucht; die Zeit messen.</translation>
+        </message>
+        <message>
+            <source>Not worked out: the filling is no air; it must fall below %1 within %2.</source>
+            <translation>Nicht berechnet: die Füllung ist keine Luft; der Druck muss innerhalb von %2 unter %1 fallen.</translation>
+        </message>
+        <message>
+            <source>Not worked out: the plan gives no tubing; it must fall below %1 within %2.</source>
+            <translation>Nicht berechnet: der Plan nennt keinen Schlauch; der Druck muss innerhalb von %2 unter %1 fallen.</translation>
+        </message>
+        <message>
+            <source>Through the open tube inlet '%1' falls below %2 in %3; %4 is the most (%5).</source>
+            <translation>Durch den offenen Schlauch fällt Einlass „%1“ in %3 unter %2; %4 ist das Höchste (%5).</translation>
+        </message>
+        <message>
+            <source>The flow starts turbulent (Reynolds number %1), so it takes longer.</source>
+            <translation>Die Strömung beginnt turbulent (Reynoldszahl %1), es dauert also länger.</translation>
+        </message>
+        <message>
+            <source>%1 to %2 mmHg</source>
+            <translation>%1 bis %2 mmHg</translation>
+        </message>
+        <message>
+            <source>%1 and more mmHg</source>
+            <translation>%1 mmHg und mehr</translation>
+        </message>
+        <message>
+            <source>class %1 of %2 (%3 at the %4, %5)</source>
+            <translation>Klasse %1 nach %2 (%3 am %4, %5)</translation>
+        </message>
+        <message>
+            <source>above the limit of %1</source>
+            <translation>über dem Grenzwert von %1</translation>
+        </message>
+        <message>
+            <source>above the warning of %1</source>
+            <translation>über der Warnung bei %1</translation>
+        </message>
+        <message>
+            <source>Under chamber '%1' the tissue is predicted to be compressed by %2 of its depth (%3), %4 (%5). Lower the inflation or make the chamber larger.</source>
+            <translation>Unter Kammer „%1“ wird das Gewebe voraussichtlich um %2 seiner Tiefe zusammengedrückt (%3), %4 (%5). Weniger aufblasen oder die Kammer größer machen.</translation>
+        </message>
+        <message>
+            <source>Above %1 and %2 in chamber %3 a sheet folds. No shape with its folds was found, and every figure here belongs to the last smooth one. Ask for less, close it less tightly or take a thicker sheet.</source>
+            <translation>Über %1 und %2 in Kammer %3 faltet sich ein Blatt. Eine Form mit seinen Falten wurde nicht gefunden, und jede Zahl hier gehört zur letzten glatten. Weniger verlangen, lockerer schließen oder ein dickeres Blatt nehmen.</translation>
+        </message>
+        <message>
+            <source>Above %1 and %2 a sheet of chamber %3 is stretched further than its material is known for, and every figure here belongs to the last equilibrium before. Ask for less, take a thicker or stiffer sheet or add inset seams.</source>
+            <translation>Über %1 und %2 ist ein Blatt der Kammer %3 weiter gedehnt, als sein Material bekannt ist, und jede Zahl hier gehört zum letzten Gleichgewicht davor. Weniger verlangen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Chamber %3 runs away above %1, reached at %2: the pressure asked for has no equilibrium, and every figure here belongs to that last one. Ask for less, fill by volume, take a thicker or stiffer sheet or add inset seams.</source>
+            <translation>Kammer %3 läuft über %1 davon, erreicht bei %2: der verlangte Druck hat kein Gleichgewicht, und jede Zahl hier gehört zum letzten davor. Weniger verlangen, nach Volumen füllen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>the limit of %1 of elongation at break</source>
+            <translation>dem Grenzwert von %1 der Bruchdehnung</translation>
+        </message>
+        <message>
+            <source>the limit of stretch %1</source>
+            <translation>dem Grenzwert der Dehnung %1</translation>
+        </message>
+        <message>
+            <source>the warning at stretch %1</source>
+            <translation>der Warnung bei der Dehnung %1</translation>
+        </message>
+        <message>
+            <source>A sheet of chamber '%1' is predicted to stretch to %2 times its length, %3 of its elongation at break, above %4 (%5). Lower the inflation, take a thicker sheet or add inset seams.</source>
+            <translation>Ein Blatt der Kammer „%1“ wird voraussichtlich auf das %2-Fache seiner Länge gedehnt, %3 seiner Bruchdehnung, über %4 (%5). Weniger aufblasen, ein dickeres Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>the %1 with %2 in the %3 sheet, at x %4 y %5 of the layout, %6 times the mean along it</source>
+            <translation>%1 mit %2 im %3, bei x %4 y %5 des Layouts, dem %6-Fachen ihres Mittels</translation>
+        </message>
+        <message>
+            <source>The seam that is pulled hardest is %1; of the inset seams it is %2; what a seam holds is not known here, so they are ranked by tension alone: burst a sample on the bench before anyone wears it.</source>
+            <translation>Am stärksten gezogen wird diese Naht: %1; unter den Innennähten diese: %2; was eine Naht hält, ist hier nicht bekannt, sie sind also nur nach der Spannung geordnet: auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>The seam that is pulled hardest is %1; what a seam holds is not known here, so they are ranked by tension alone: burst a sample on the bench before anyone wears it.</source>
+            <translation>Am stärksten gezogen wird diese Naht: %1; was eine Naht hält, ist hier nicht bekannt, sie sind also nur nach der Spannung geordnet: auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>The largest tension at a seam is %1, at chamber '%2'; what a seam holds is not known here, so burst a sample on the bench before anyone wears it.</source>
+            <translation>Die größte Spannung an einer Naht ist %1, an Kammer „%2“; was eine Naht hält, ist hier nicht bekannt, also auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>away from the trunk</source>
+            <translation>vom Rumpf weg</translation>
+        </message>
+        <message>
+            <source>towards the trunk</source>
+            <translation>zum Rumpf hin</translation>
+        </message>
+        <message>
+            <source>, which is less: it will creep. Anchor it or choose a less tapered place.</source>
+            <translation>, was weniger ist: es wird wandern. Es verankern oder eine weniger kegelige Stelle wählen.</translation>
+        </message>
+        <message>
+            <source>; a sweaty or moving skin may hold less, so watch whether it creeps.</source>
+            <translation>; schwitzende oder bewegte Haut hält vielleicht weniger, also beobachten, ob es wandert.</translation>
+        </message>
+        <message>
+            <source>Contact pressure alone pushes the device %1 with %2, and friction %3 on %4 of contact can hold %5%6</source>
+            <translation>Der Kontaktdruck allein schiebt das Gerät mit %2 %1, und die Reibung %3 bei %4 Kontaktkraft kann %5 halten%6</translation>
+        </message>
+        <message>
+            <source>Contact forces, sheet tensions and chamber pressures balance only to %1, where 2 % is asked for, so the figures are rougher than shown. Solve with a finer mesh.</source>
+            <translation>Kontaktkräfte, Blattspannungen und Kammerdrücke gleichen sich nur auf %1 aus, verlangt sind 2 %; die Zahlen sind also gröber als gezeigt. Mit einem feineren Netz rechnen.</translation>
+        </message>
+        <message>
+            <source>Nothing in the plan holds the device on the body, neither a closing nor a glued or taped rim, so it is shown lying loose and presses with next to nothing. Whatever holds it in use makes it press harder than shown: put that into the plan.</source>
+            <translation>Nichts im Plan hält das Gerät am Körper, weder ein Verschluss noch ein geklebter Rand; es ist also lose liegend gezeigt und drückt mit fast nichts. Was immer es im Gebrauch hält, lässt es stärker drücken als gezeigt: das in den Plan aufnehmen.</translation>
+        </message>
+        <message>
+            <source>A sheet is pushed together so far that it is about to fold. It is shown smooth; a fold presses in a line, harder than the figures here. Lower the inflation, close it less tightly or take a thicker sheet, and look for folds on the bench.</source>
+            <translation>Ein Blatt wird so weit zusammengeschoben, dass es sich gleich faltet. Es ist glatt gezeigt; eine Falte drückt in einer Linie, stärker als die Zahlen hier. Weniger aufblasen, lockerer schließen oder ein dickeres Blatt nehmen und auf dem Prüfstand nach Falten sehen.</translation>
+        </message>
+        <message>
+            <source>pressed for %1 without a break where %2 is the longest</source>
+            <translation>%1 ohne Pause gedrückt, wo %2 das Längste ist</translation>
+        </message>
+        <message>
+            <source>a session of %1 where %2 is the longest</source>
+            <translation>eine Sitzung von %1, wo %2 das Längste ist</translation>
+        </message>
+        <message>
+            <source>let go for only %1 times the hold before where %2 times is the least</source>
+            <translation>nur das %1-Fache des vorigen Haltens losgelassen, wo das %2-Fache das Wenigste ist</translation>
+        </message>
+        <message>
+            <source>pressed for %1 of the time where %2 is the most</source>
+            <translation>%1 der Zeit gedrückt, wo %2 das Meiste ist</translation>
+        </message>
+        <message>
+            <source>Predicted pressures are compared with the limits after multiplying by %1 (%2); measure on a bench, with every chamber, before anyone wears it.</source>
+            <translation>Vorhergesagte Drücke werden mit %1 malgenommen mit den Grenzwerten verglichen (%2); auf dem Prüfstand mit jeder Kammer messen, bevor jemand das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>The limits %1, %2, hold only with these times: %3.</source>
+            <translation>Die Grenzwerte %1, %2, gelten nur mit diesen Zeiten: %3.</translation>
+        </message>
+        <message>
+            <source>none given</source>
+            <translation>keine angegeben</translation>
+        </message>
+        <message>
+            <source>A bulge that runs away</source>
+            <translation>Eine Wölbung, die davonläuft</translation>
+        </message>
+        <message>
+            <source>There is no chamber.</source>
+            <translation>Es gibt keine Kammer.</translation>
+        </message>
+        <message>
+            <source>Fill slowly; stop filling when volume grows and pressure does not.</source>
+            <translation>Langsam füllen; aufhören, wenn das Volumen wächst und der Druck nicht.</translation>
+        </message>
+        <message>
+            <source>The chambers hold no more than %1, at %2; beyond that one of them balloons.</source>
+            <translation>Die Kammern halten nicht mehr als %1, bei %2; darüber bläht sich eine von ihnen auf.</translation>
+        </message>
+        <message>
+            <source>No bulge ran away up to %1 and %2 in '%3'.</source>
+            <translation>Bis %1 und %2 in „%3“ lief keine Wölbung davon.</translation>
+        </message>
+        <message>
+            <source>A sheet that tears</source>
+            <translation>Ein Blatt, das reißt</translation>
+        </message>
+        <message>
+            <source>Burst two samples on the bench, off the body, at three times the planned pressure or more.</source>
+            <translation>Zwei Muster auf dem Prüfstand bersten lassen, nicht am Körper, beim Dreifachen des geplanten Drucks oder mehr.</translation>
+        </message>
+        <message>
+            <source>The most stretched sheet, of '%1', is at %2 times its length, %3 of its elongation at break.</source>
+            <translation>Das am stärksten gedehnte Blatt, das von „%1“, ist beim %2-Fachen seiner Länge, %3 seiner Bruchdehnung.</translation>
+        </message>
+        <message>
+            <source>A seam that opens</source>
+            <translation>Eine Naht, die aufgeht</translation>
+        </message>
+        <message>
+            <source>Hold at 1.5 times the planned pressure for 10 min, off the body, before each new cast is worn.</source>
+            <translation>Das 1,5-Fache des geplanten Drucks 10 min halten, nicht am Körper, bevor ein neuer Guss getragen wird.</translation>
+        </message>
+        <message>
+            <source>The first seam to watch is at '%1', pulled by %2; what a fused seam holds is not known here.</source>
+            <translation>Zuerst zu beobachten ist die Naht an „%1“, gezogen mit %2; was eine verbundene Naht hält, ist hier nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>a time the plan does not give</source>
+            <translation>eine Zeit, die der Plan nicht angibt</translation>
+        </message>
+        <message>
+            <source>at most %1</source>
+            <translation>höchstens %1</translation>
+        </message>
+        <message>
+            <source>no less than %1</source>
+            <translation>nicht weniger als %1</translation>
+        </message>
+        <message>
+            <source>The filling starts at %1 for %2; the skin side may be %3 for %4 (%5).</source>
+            <translation>Die Füllung beginnt mit %1 für %2; die Hautseite darf %3 haben, %4 lang (%5).</translation>
+        </message>
+        <message>
+            <source>Heat or cold</source>
+            <translation>Hitze oder Kälte</translation>
+        </message>
+        <message>
+            <source>The plan gives no temperature, so the filling is taken to be at room temperature.</source>
+            <translation>Der Plan gibt keine Temperatur an, die Füllung gilt also als zimmerwarm.</translation>
+        </message>
+        <message>
+            <source>Measure the skin side before wearing; cloth between pad and skin.</source>
+            <translation>Vor dem Tragen die Hautseite messen; Stoff zwischen Kissen und Haut.</translation>
+        </message>
+        <message>
+            <source>Skin burns at %1 in %2 (%3).</source>
+            <translation>Haut verbrennt bei %1 in %2 (%3).</translation>
+        </message>
+        <message>
+            <source>Heat and held pressure together starve the skin: never both.</source>
+            <translation>Hitze und gehaltener Druck zusammen hungern die Haut aus: nie beides.</translation>
+        </message>
+        <message>
+            <source>look at the skin after %1 and every %2 afterwards</source>
+            <translation>nach %1 die Haut ansehen und danach alle %2</translation>
+        </message>
+        <message>
+            <source>look at the skin after %1</source>
+            <translation>nach %1 die Haut ansehen</translation>
+        </message>
+        <message>
+            <source>hold for %1 at most</source>
+            <translation>höchstens %1 halten</translation>
+        </message>
+        <message>
+            <source>then off for %1 times as long or longer</source>
+            <translation>dann mindestens das %1-Fache davon loslassen</translation>
+        </message>
+        <message>
+            <source>no more than %1 in a session</source>
+            <translation>nicht mehr als %1 in einer Sitzung</translation>
+        </message>
+        <message>
+            <source>for a pad on a soft place</source>
+            <translation>für ein Kissen auf einer weichen Stelle</translation>
+        </message>
+        <message>
+            <source>over bone or a nerve</source>
+            <translation>über Knochen oder einem Nerv</translation>
+        </message>
+        <message>
+            <source>for a cuff round the limb</source>
+            <translation>für eine Manschette um das Glied</translation>
+        </message>
+        <message>
+            <source>held for a session</source>
+            <translation>eine Sitzung lang gehalten</translation>
+        </message>
+        <message>
+            <source>held for a minute at most</source>
+            <translation>höchstens eine Minute gehalten</translation>
+        </message>
+        <message>
+            <source>in pulses of 2 s at most</source>
+            <translation>in Pulsen von höchstens 2 s</translation>
+        </message>
+        <message>
+            <source>%1 is %2 instead of %3</source>
+            <translation>%1 ist %2 statt %3</translation>
+        </message>
+        <message>
+            <source>%1, first check</source>
+            <translation>%1, erstes Ansehen</translation>
+        </message>
+        <message>
+            <source>%1, checks every %2 are missing</source>
+            <translation>%1, das Ansehen alle %2 fehlt</translation>
+        </message>
+        <message>
+            <source>%1, time between checks</source>
+            <translation>%1, Zeit zwischen dem Ansehen</translation>
+        </message>
+        <message>
+            <source>%1, hold</source>
+            <translation>%1, Halten</translation>
+        </message>
+        <message>
+            <source>%1, off over on</source>
+            <translation>%1, Loslassen zu Halten</translation>
+        </message>
+        <message>
+            <source>%1, session</source>
+            <translation>%1, Sitzung</translation>
+        </message>
+        <message>
+            <source>row %1, %2</source>
+            <translation>Zeile %1, %2</translation>
+        </message>
+        <message>
+            <source>%1, warning</source>
+            <translation>%1, Warnung</translation>
+        </message>
+        <message>
+            <source>%1, limit</source>
+            <translation>%1, Grenzwert</translation>
+        </message>
+        <message>
+            <source>the model factor</source>
+            <translation>der Modellfaktor</translation>
+        </message>
+        <message>
+            <source>the share of the girth that counts as round the limb</source>
+            <translation>der Anteil des Umfangs, der als umlaufend gilt</translation>
+        </message>
+        <message>
+            <source>the tourniquet caution</source>
+            <translation>die Abschnürungs-Warnung</translation>
+        </message>
+        <message>
+            <source>the tourniquet stop</source>
+            <translation>der Abschnürungs-Stopp</translation>
+        </message>
+        <message>
+            <source>the tissue strain warning</source>
+            <translation>die Warnung der Gewebestauchung</translation>
+        </message>
+        <message>
+            <source>the tissue strain limit</source>
+            <translation>der Grenzwert der Gewebestauchung</translation>
+        </message>
+        <message>
+            <source>the sheet stretch warning</source>
+            <translation>die Warnung der Blattdehnung</translation>
+        </message>
+        <message>
+            <source>the sheet stretch limit</source>
+            <translation>der Grenzwert der Blattdehnung</translation>
+        </message>
+        <message>
+            <source>the share of elongation at break</source>
+            <translation>der Anteil der Bruchdehnung</translation>
+        </message>
+        <message>
+            <source>the pressure of a rested place</source>
+            <translation>der Druck einer entlasteten Stelle</translation>
+        </message>
+        <message>
+            <source>the rest after a session</source>
+            <translation>die Ruhe nach einer Sitzung</translation>
+        </message>
+        <message>
+            <source>the relief setting over the limit</source>
+            <translation>die Ventileinstellung zum Grenzwert</translation>
+        </message>
+        <message>
+            <source>the highest relief setting of a cuff</source>
+            <translation>die höchste Ventileinstellung einer Manschette</translation>
+        </message>
+        <message>
+            <source>the highest relief setting of a pad</source>
+            <translation>die höchste Ventileinstellung eines Kissens</translation>
+        </message>
+        <message>
+            <source>the release time</source>
+            <translation>die Zeit des Ablassens</translation>
+        </message>
+        <message>
+            <source>the pressure after release</source>
+            <translation>der Druck nach dem Ablassen</translation>
+        </message>
+        <message>
+            <source>the hottest skin side in C</source>
+            <translation>die heißeste Hautseite in °C</translation>
+        </message>
+        <message>
+            <source>the hot stop in C</source>
+            <translation>der Hitze-Stopp in °C</translation>
+        </message>
+        <message>
+            <source>the coldest skin side in C</source>
+            <translation>die kälteste Hautseite in °C</translation>
+        </message>
+        <message>
+            <source>the time hot</source>
+            <translation>die Zeit in Hitze</translation>
+        </message>
+        <message>
+            <source>the time cold</source>
+            <translation>die Zeit in Kälte</translation>
+        </message>
+        <message>
+            <source>Limits of the program were overridden by the set '%1' (%2). Reason given in the plan: %3</source>
+            <translation>Grenzwerte des Programms wurden durch die Grenzwerte „%1“ ersetzt (%2). Grund im Plan: %3</translation>
+        </message>
+        <message>
+            <source>Move the chamber off this place, lay a weld over it or lower the inflation.</source>
+            <translation>Die Kammer von dieser Stelle wegrücken, eine verbundene Stelle darüberlegen oder weniger aufblasen.</translation>
+        </message>
+        <message>
+            <source>Move the device off this place or lower the inflation.</source>
+            <translation>Das Gerät von dieser Stelle wegrücken oder weniger aufblasen.</translation>
+        </message>
+        <message>
+            <source>Lower the inflation, loosen the closure or press on less of the girth.</source>
+            <translation>Weniger aufblasen, den Verschluss lockern oder auf weniger vom Umfang drücken.</translation>
+        </message>
+        <message>
+            <source>Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.</source>
+            <translation>Weniger aufblasen, die Kraft auf eine größere Kammer verteilen oder kürzer halten.</translation>
+        </message>
+        <message>
+            <source>%1 ('%2')</source>
+            <translation>%1 („%2“)</translation>
+        </message>
+        <message>
+            <source>%1 %2, %3 (%4, %5)</source>
+            <translation>%1 %2, %3 (%4, %5)</translation>
+        </message>
+        <message>
+            <source>above the limit of %1. %2</source>
+            <translation>über dem Grenzwert von %1. %2</translation>
+        </message>
+        <message>
+            <source>above the warning at %1 and below the limit of %2. %3</source>
+            <translation>über der Warnung bei %1 und unter dem Grenzwert von %2. %3</translation>
+        </message>
+        <message>
+            <source>%1 of the limit of %2.</source>
+            <translation>%1 des Grenzwerts von %2.</translation>
+        </message>
+        <message>
+            <source>%1 is not predicted to touch the skin.</source>
+            <translation>%1 berührt die Haut voraussichtlich nicht.</translation>
+        </message>
+        <message>
+            <source>%1 is predicted to press %2 at its highest square centimetre; with the model factor %3 that is %4, %5</source>
+            <translation>%1 drückt voraussichtlich mit %2 auf dem höchsten Quadratzentimeter; mit dem Modellfaktor %3 sind das %4, %5</translation>
+        </message>
+        <message>
+            <source>above the tourniquet stop of %1</source>
+            <translation>über dem Abschnürungs-Stopp von %1</translation>
+        </message>
+        <message>
+            <source>above the tourniquet caution at %1</source>
+            <translation>über der Abschnürungs-Warnung bei %1</translation>
+        </message>
+        <message>
+            <source>The cuff goes round the limb and is predicted to press up to %1; with the model factor %2 that is %3, %4 (%5): it may stop the blood that flows back from the limb. Do not wear it like this; lower the inflation or press on less of the girth.</source>
+            <translation>Die Manschette geht um das Glied und drückt voraussichtlich mit bis zu %1; mit dem Modellfaktor %2 sind das %3, %4 (%5): das kann das Blut anhalten, das aus dem Glied zurückfließt. So nicht tragen; weniger aufblasen oder auf weniger vom Umfang drücken.</translation>
+        </message>
+        <message>
+            <source>Chamber '%1'</source>
+            <translation>Kammer „%1“</translation>
+        </message>
+        <message>
+            <source>The part '%1'</source>
+            <translation>Der Teil „%1“</translation>
+        </message>
+        <message>
+            <source>The device over '%1'</source>
+            <translation>Das Gerät über „%1“</translation>
+        </message>
+        <message>
+            <source>The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under chamber '%4', which hinders the blood that flows back (common practice, no source). Inflate the chamber nearer the trunk less.</source>
+            <translation>Der mittlere Druck steigt zum Rumpf hin, von %1 unter Kammer „%2“ auf %3 unter Kammer „%4“; das behindert das zurückfließende Blut (übliche Praxis, keine Quelle). Die Kammer näher am Rumpf weniger aufblasen.</translation>
+        </message>
+        <message>
+            <source>chamber '%1'</source>
+            <translation>Kammer „%1“</translation>
+        </message>
+        <message>
+            <source>channel '%1'</source>
+            <translation>Kanal „%1“</translation>
+        </message>
+        <message>
+            <source>a weld or strap</source>
+            <translation>einer verbundenen Stelle oder einem Gurt</translation>
+        </message>
+        <message>
+            <source>%1 (under %2)</source>
+            <translation>%1 (unter %2)</translation>
+        </message>
+        <message>
+            <source>Over the session of %1 the most pressed place, under %2, takes as much pressure times time as %3 held for one minute, after the model factor: %4 of what limit and longest time on come to (%5 held for one minute; %6); pressure times time is bookkeeping and no proof. Look at the skin after %7 and rest it for %8 or more after the session.</source>
+            <translation>Über die Sitzung von %1 nimmt die am stärksten gedrückte Stelle, unter %2, so viel Druck mal Zeit auf wie %3, eine Minute gehalten, mit dem Modellfaktor: %4 dessen, was Grenzwert und längste Druckzeit ergeben (%5, eine Minute gehalten; %6); Druck mal Zeit ist Buchführung und kein Beweis. Die Haut nach %7 ansehen und ihr nach der Sitzung %8 oder mehr Ruhe geben.</translation>
+        </message>
+        <message>
+            <source>The session does not keep the times of the limits: %1. Hold for a shorter time, rest longer or open the closure in between.</source>
+            <translation>Die Sitzung hält die Zeiten der Grenzwerte nicht ein: %1. Kürzer halten, länger ruhen oder den Verschluss dazwischen öffnen.</translation>
+        </message>
+        <message>
+            <source>With every inlet vented the closed device still presses up to %1 after the model factor, more than the %2 of a rested place (%3): venting alone is no rest there. Close it more loosely or open it in between.</source>
+            <translation>Auch wenn jeder Einlass entlüftet ist, drückt das geschlossene Gerät noch mit bis zu %1, mit dem Modellfaktor, mehr als die %2 einer entlasteten Stelle (%3): Entlüften allein ist dort keine Ruhe. Lockerer schließen oder dazwischen öffnen.</translation>
+        </message>
+        <message>
+            <source>For comparison only: the highest mean, %1 under chamber '%2', would lie in %3. Class numbers differ by country: read mmHg; a class is prescribed and is no limit here.</source>
+            <translation>Nur zum Vergleich: das höchste Mittel, %1 unter Kammer „%2“, läge in %3. Klassennummern sind von Land zu Land verschieden: mmHg lesen; eine Klasse wird verordnet und ist hier kein Grenzwert.</translation>
         </message>
     </context>
 </TS>

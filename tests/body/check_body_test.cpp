@@ -20,7 +20,7 @@ int repaired(const CheckedBody& body, RepairKind kind) {
 
 std::string all_notes(const CheckedBody& body) {
   std::string text;
-  for (const auto& note : body.report.notes) text += note + "\n";
+  for (const Phrase& note : body.report.notes) text += english(note) + "\n";
   return text;
 }
 

@@ -17,7 +17,7 @@ TEST(LengthUnit, IsGuessedForEveryUsualLimb) {
       ASSERT_TRUE(choice.ok());
       EXPECT_EQ(choice->unit, unit) << limb.length_mm << " mm in " << unit_name(unit);
       EXPECT_TRUE(choice->guessed);
-      EXPECT_NE(choice->sentence.find(unit_name(unit)), std::string::npos);
+      EXPECT_NE(english(choice->sentence).find(unit_name(unit)), std::string::npos);
     }
 }
 
@@ -25,8 +25,10 @@ TEST(LengthUnit, NamesTheOtherUnitWhenTheGuessIsClose) {
   // A trunk drawn in inches is as long as a child's forearm drawn in centimetres.
   const auto choice = choose_unit({13.9, 13.5}, std::nullopt);
   ASSERT_TRUE(choice.ok());
-  EXPECT_NE(choice->sentence.find("cm (139 mm long)"), std::string::npos) << choice->sentence;
-  EXPECT_NE(choice->sentence.find("in (353 mm long)"), std::string::npos) << choice->sentence;
+  EXPECT_NE(english(choice->sentence).find("cm (139 mm long)"), std::string::npos)
+      << english(choice->sentence);
+  EXPECT_NE(english(choice->sentence).find("in (353 mm long)"), std::string::npos)
+      << english(choice->sentence);
 }
 
 TEST(LengthUnit, IsTakenAsStatedWhenTheSizeIsPossible) {
@@ -34,7 +36,8 @@ TEST(LengthUnit, IsTakenAsStatedWhenTheSizeIsPossible) {
   ASSERT_TRUE(choice.ok());
   EXPECT_EQ(choice->unit, LengthUnit::kInch);
   EXPECT_FALSE(choice->guessed);
-  EXPECT_NE(choice->sentence.find("could also be cm"), std::string::npos) << choice->sentence;
+  EXPECT_NE(english(choice->sentence).find("could also be cm"), std::string::npos)
+      << english(choice->sentence);
 }
 
 TEST(LengthUnit, RefusesALimbOf300MetresAndNamesTheLikelyUnit) {

@@ -43,9 +43,9 @@ TEST(SeamFigures, AnInsetSpotGathersMoreTensionThanTheEdgeAndIsNamedFirst) {
   const std::vector<SeamFigures> seams = seams_of(spotted_pad(0.005, 0.004), 2.0 * kPa);
   ASSERT_EQ(seams.size(), 2u);
   for (const SeamFigures& seam : seams)
-    std::cout << "  " << seam.seam << ": largest " << seam.largest / N_per_mm << ", mean "
+    std::cout << "  " << english(seam.seam) << ": largest " << seam.largest / N_per_mm << ", mean "
               << seam.mean / N_per_mm << " N/mm, ratio " << seam.concentration << "\n";
-  EXPECT_EQ(seams[0].seam, "inset spot 1 of chamber 'pad'");
+  EXPECT_EQ(english(seams[0].seam), "inset spot 1 of chamber 'pad'");
   EXPECT_TRUE(seams[0].inset);
   EXPECT_FALSE(seams[1].inset);
   EXPECT_GT(seams[0].mean / seams[1].mean, 1.2);

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QLocale>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -29,8 +30,10 @@ int main(int count, char** arguments) {
   const QString language = qEnvironmentVariable("WRAPGAUGE_TEST_LANGUAGE");
   const QFileInfo program(QStringLiteral(WRAPGAUGE_DESK_PROGRAM));
   if (!language.isEmpty() &&
-      translation.load(QStringLiteral("wrapgauge-desk_%1").arg(language), program.absolutePath()))
+      translation.load(QStringLiteral("wrapgauge-desk_%1").arg(language), program.absolutePath())) {
     QApplication::installTranslator(&translation);
+    QLocale::setDefault(QLocale(language));
+  }
   wrapgauge::apply_look(qEnvironmentVariable("WRAPGAUGE_TEST_LOOK") == QStringLiteral("dark")
                             ? wrapgauge::Look::kDark
                             : wrapgauge::Look::kLight);

@@ -33,8 +33,8 @@ Answer answer(const std::filesystem::path& file) {
   const auto body = check_body(std::move(raw).value(), options);
   if (!body) return {false, body.problem().message, 0.0, 0};
   Answer result{true, "", body->report.girths[5].girth / mm, body->report.open_ends.size()};
-  for (const Repair& repair : body->report.repairs) result.said += repair.sentence + " ";
-  for (const std::string& note : body->report.notes) result.said += note + " ";
+  for (const Repair& repair : body->report.repairs) result.said += english(repair.sentence) + " ";
+  for (const Phrase& note : body->report.notes) result.said += english(note) + " ";
   return result;
 }
 

@@ -83,7 +83,7 @@ TEST(Exposure, SaysWhichTimesAreBroken) {
   const auto words = [](const Points& points) {
     std::string all;
     for (const BrokenTime& broken : broken_times(exposure(points, 1.3 * kPa), kShort))
-      all += broken.words + "; ";
+      all += english(broken.words) + "; ";
     return all;
   };
   const Points long_hold{{Time(), 3.0 * kPa}, {11.0 * minute, 3.0 * kPa}};

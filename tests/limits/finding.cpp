@@ -68,14 +68,14 @@ Case two_chambers(double low_kpa, double high_kpa) {
     c.figures.chambers.push_back(chamber);
   }
   c.figures.peak_anywhere = std::max(low_kpa, high_kpa) * kPa;
-  c.figures.peak_part = low_kpa > high_kpa ? "low" : "high";
+  c.figures.peak_part = name_of(low_kpa > high_kpa ? "low" : "high");
   c.figures.total_force = 10.0 * newton;
   return c;
 }
 
 const Finding* about(const std::vector<Finding>& all, const std::string& where, const std::string& part) {
   const auto found = std::find_if(all.begin(), all.end(), [&](const Finding& f) {
-    return f.where == where && f.sentence.find(part) != std::string::npos;
+    return f.where == where && english(f.sentence).find(part) != std::string::npos;
   });
   return found == all.end() ? nullptr : &*found;
 }
@@ -87,17 +87,17 @@ TEST(Findings, CompareThePeakTimesTheModelFactorWithTheSoftRow) {
   ASSERT_TRUE(high);
   EXPECT_EQ(high->severity, Severity::kAboveLimit);
   EXPECT_NEAR(high->share_of_limit, 1.575, 1e-12);
-  EXPECT_TRUE(
-      high->sentence.starts_with("Chamber 'high' is predicted to press 4.2 kPa (32 mmHg) at its highest "
-                                 "square centimetre; with the model "
-                                 "factor 1.5 that is 6.3 kPa (47 mmHg), above the limit of 4.0 kPa (30 mmHg) "
-                                 "for a pad on a soft place, held "
-                                 "for a session (judgement, "))
-      << high->sentence;
+  EXPECT_TRUE(english(high->sentence)
+                  .starts_with("Chamber 'high' is predicted to press 4.2 kPa (32 mmHg) at its highest "
+                               "square centimetre; with the model "
+                               "factor 1.5 that is 6.3 kPa (47 mmHg), above the limit of 4.0 kPa (30 mmHg) "
+                               "for a pad on a soft place, held "
+                               "for a session (judgement, "))
+      << english(high->sentence);
   const Finding* low = about(all, "low", "predicted to press");
   ASSERT_TRUE(low);
   EXPECT_EQ(low->severity, Severity::kNote);
-  EXPECT_NE(low->sentence.find("60 % of the limit"), std::string::npos) << low->sentence;
+  EXPECT_NE(english(low->sentence).find("60 % of the limit"), std::string::npos) << english(low->sentence);
 }
 
 // 2.2 x 1.5 = 3.3 kPa, between 2.7 and 4.0.
@@ -154,14 +154,15 @@ TEST(Findings, OverANerveGiveItsWordsAndNoWeldForAdvice) {
                           "from memory", "Nothing may press here."}};
   bool said = false;
   for (const Finding& finding : c.found()) {
-    if (finding.sentence.find("'ulnar nerve'") == std::string::npos || finding.severity == Severity::kNote)
+    if (english(finding.sentence).find("'ulnar nerve'") == std::string::npos ||
+        finding.severity == Severity::kNote)
       continue;
     said = true;
-    EXPECT_NE(finding.sentence.find(
-                  "Move the device off this place or lower the inflation. Nothing may press here."),
+    EXPECT_NE(english(finding.sentence)
+                  .find("Move the device off this place or lower the inflation. Nothing may press here."),
               std::string::npos)
-        << finding.sentence;
-    EXPECT_EQ(finding.sentence.find("weld"), std::string::npos) << finding.sentence;
+        << english(finding.sentence);
+    EXPECT_EQ(english(finding.sentence).find("weld"), std::string::npos) << english(finding.sentence);
   }
   EXPECT_TRUE(said);
 }
@@ -178,7 +179,7 @@ TEST(Findings, OverABonySiteNameItRoundTheLimbTooWhenItsRowIsAsStrict) {
 
 TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
   Case c = two_chambers(0.5, 1.0);
-  c.figures.peak_part = "weld";
+  c.figures.peak_part = Phrase::worded("weld");
   c.figures.peak_anywhere = 3.0 * kPa;
   const auto all = c.found();
   EXPECT_EQ(about(all, "weld", "above the limit of 4.0 kPa")->severity, Severity::kAboveLimit);
@@ -303,7 +304,7 @@ TEST(Findings, AlwaysTellTheModelFactorTheTimesAndTheSeams) {
 TEST(Findings, CarryTheReasonOfAnOverride) {
   Case c = two_chambers(0.5, 0.5);
   EXPECT_FALSE(about(c.found(), "limits", ""));
-  c.limits.override_words = "Limits were overridden, for a reason.";
+  c.limits.override_words = Phrase::worded("Limits were overridden, for a reason.");
   const auto all = c.found();
   ASSERT_TRUE(about(all, "limits", "for a reason"));
   EXPECT_EQ(about(all, "limits", "for a reason")->severity, Severity::kWarn);
@@ -347,7 +348,8 @@ TEST(Findings, NeverCallAnythingSafe) {
   for (double peak_kpa : {0.0, 1.0, 3.0, 9.0}) {
     Case c = two_chambers(peak_kpa, 0.5 * peak_kpa);
     c.figures.share_of_girth = peak_kpa > 2.0 ? 1.0 : 0.2;
-    for (const Finding& finding : c.found()) EXPECT_EQ(finding.sentence.find("safe"), std::string::npos);
+    for (const Finding& finding : c.found())
+      EXPECT_EQ(english(finding.sentence).find("safe"), std::string::npos);
   }
 }
 

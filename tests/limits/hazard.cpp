@@ -29,12 +29,12 @@ class Hazards : public testing::Test {
   Hazard about(const std::string& name) const {
     for (const Hazard& hazard :
          hazards({limits_, use_, worn_.setup, worn_.path, figures_, supply_, filling_}))
-      if (hazard.name == name) return hazard;
+      if (english(hazard.name) == name) return hazard;
     ADD_FAILURE() << name;
     return {};
   }
   static bool says(const Hazard& hazard, const std::string& part) {
-    return hazard.sentence.find(part) != std::string::npos;
+    return english(hazard.sentence).find(part) != std::string::npos;
   }
   LimitSet limits_;
   LimitInputs use_;
@@ -56,11 +56,11 @@ TEST_F(Hazards, OfTheDeviceTellTheirNumbers) {
 // 105.325, p = 5.2 kPa; rigid 26.3 kPa.
 TEST_F(Hazards, OfClosedAirTellHowFarItRises) {
   const Hazard warm = about("Closed air that warms");
-  EXPECT_TRUE(says(warm, "rises from 4.0 kPa (30 mmHg) to 4.2 kPa")) << warm.sentence;
-  EXPECT_TRUE(says(warm, "would gain 4.5 kPa (34 mmHg)")) << warm.sentence;
+  EXPECT_TRUE(says(warm, "rises from 4.0 kPa (30 mmHg) to 4.2 kPa")) << english(warm.sentence);
+  EXPECT_TRUE(says(warm, "would gain 4.5 kPa (34 mmHg)")) << english(warm.sentence);
   const Hazard flight = about("Closed air in flight or on a mountain");
-  EXPECT_TRUE(says(flight, "to 5.2 kPa (39 mmHg)")) << flight.sentence;
-  EXPECT_TRUE(says(flight, "would gain 26.3 kPa (197 mmHg)")) << flight.sentence;
+  EXPECT_TRUE(says(flight, "to 5.2 kPa (39 mmHg)")) << english(flight.sentence);
+  EXPECT_TRUE(says(flight, "would gain 26.3 kPa (197 mmHg)")) << english(flight.sentence);
   filling_.medium = Medium::kWater;
   EXPECT_TRUE(says(about("Closed air that warms"), "Not worked out: the filling is no air"));
 }
@@ -72,10 +72,10 @@ TEST_F(Hazards, OfTheSupplyAreHeldAgainstTheReliefRule) {
   supply_.syringe = Syringe{60.0 * mL, 28.0 * mm, 50.0 * newton};
   EXPECT_TRUE(says(about("A source stronger than the limit"),
                    "A thumb pushing 50 N on a 60 mL syringe can reach 81.2 kPa (609 mmHg), 16 times"))
-      << about("A source stronger than the limit").sentence;
+      << english(about("A source stronger than the limit").sentence);
   EXPECT_TRUE(
       says(about("A valve that sticks"), "has no relief valve; it should open at 5.0 kPa (38 mmHg) or less"))
-      << about("A valve that sticks").sentence;
+      << english(about("A valve that sticks").sentence);
   supply_.relief = 5.0 * kPa;
   EXPECT_EQ(about("A valve that sticks").severity, Severity::kNote);
   EXPECT_EQ(about("A source stronger than the limit").severity, Severity::kNote);
@@ -124,9 +124,10 @@ TEST(HeatHazard, HoldsTemperatureAndTimeAgainstTheRules) {
   EXPECT_EQ(severity(25.0, 60.0), Severity::kNote);
   // ISO 13732-1:2006, from memory: 48 C in 10 min.
   const Hazard burn = heat_hazard(limits->heat, {Medium::kWater, 48.0, 10.0 * minute}, false);
-  EXPECT_NE(burn.sentence.find("Skin burns at 48 °C in 10 min (from memory, burn thresholds of ISO 13732-1"),
+  EXPECT_NE(english(burn.sentence)
+                .find("Skin burns at 48 °C in 10 min (from memory, burn thresholds of ISO 13732-1"),
             std::string::npos)
-      << burn.sentence;
+      << english(burn.sentence);
 }
 
 }  // namespace

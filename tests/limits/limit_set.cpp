@@ -84,7 +84,7 @@ TEST(LimitRow, KnowsItsTimes) {
   EXPECT_NEAR(times(kSoft, kShortHold).longest_on() / second, 200.0, 1e-9);  // a third of 10 min
   EXPECT_NEAR(times(kSoft, kPulse).largest_duty(), 0.25, 1e-12);
   EXPECT_EQ(
-      times_text(times(kSoft, kShortHold)),
+      english(times_words(times(kSoft, kShortHold))),
       "look at the skin after 10 min, hold for 60 s at most, then off for 2 times as long or longer, no "
       "more than 10 min in a session");
 }

@@ -23,13 +23,15 @@ Summary sample() {
   chamber.gauge = 2.0 * kPa, chamber.mean = 1.4 * kPa, chamber.peak = 2.1 * kPa;
   summary.figures.chambers = {chamber};
   summary.figures.peak_anywhere = 2.1 * kPa;
-  summary.figures.peak_part = "pad";
+  summary.figures.peak_part = name_of("pad");
   summary.findings = {
       {Severity::kWarn, "pad",
-       "Chamber 'pad' is predicted to press 2.1 kPa (16 mmHg) at its highest square centimetre; that is "
-       "above the warning (judgement, chosen below Sacks (authors from memory)). Lower the inflation.",
+       Phrase::worded(
+           "Chamber 'pad' is predicted to press 2.1 kPa (16 mmHg) at its highest square centimetre; that is "
+           "above the warning (judgement, chosen below Sacks (authors from memory)). Lower the inflation."),
        0.8}};
-  summary.hazards = {{"No way out in time", Severity::kNote, "It falls in 0.5 s.", "Time it."}};
+  summary.hazards = {{Phrase::worded("No way out in time"), Severity::kNote,
+                      Phrase::worded("It falls in 0.5 s."), Phrase::worded("Time it.")}};
   summary.limits_name = "first set";
   summary.rows_in_use = {{SiteClass::kSoft,
                           UsePattern::kSustained,
@@ -149,11 +151,12 @@ TEST(StudyNote, SaysHowManyFindingsAreLeftOutAndWhereTheyAre) {
   Summary summary = sample();
   summary.findings.clear();
   for (const char* where : {"a", "b", "c", "d", "e", "f"})
-    summary.findings.push_back({Severity::kAboveLimit, where, std::string(where) + " presses.", 2.0});
+    summary.findings.push_back(
+        {Severity::kAboveLimit, where, Phrase::worded("%1 presses.", {name_of(where)}), 2.0});
   EXPECT_FALSE(contains(note_markdown(note_of(summary)), "left out"));
-  summary.findings.push_back({Severity::kAboveLimit, "heel", "The heel presses.", 1.5});
-  summary.findings.push_back({Severity::kWarn, "toe", "The toe presses.", 0.9});
-  summary.findings.push_back({Severity::kWarn, "toe", "The toe is squeezed.", 0.8});
+  summary.findings.push_back({Severity::kAboveLimit, "heel", Phrase::worded("The heel presses."), 1.5});
+  summary.findings.push_back({Severity::kWarn, "toe", Phrase::worded("The toe presses."), 0.9});
+  summary.findings.push_back({Severity::kWarn, "toe", Phrase::worded("The toe is squeezed."), 0.8});
   EXPECT_TRUE(contains(note_markdown(note_of(summary)),
                        "3 more are left out here: 1 above a limit, at 'heel'; 2 warnings, at 'toe'. All "
                        "stand in full in summary.md"));

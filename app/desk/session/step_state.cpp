@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 
+#include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/text.hpp"
+#include "app/desk/words/phrase_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -49,8 +51,7 @@ QString body_need_words(const CheckedPlan& checked) {
 StepState body_state(const StepInputs& in) {
   if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
   if (!in.checked) return waiting();
-  if (in.checked->body_problem)
-    return needs(body_need_words(*in.checked), {text(in.checked->body_problem->message)});
+  if (in.checked->body_problem) return needs(body_need_words(*in.checked), {body_problem_words(*in.checked)});
   return ready();
 }
 
@@ -89,7 +90,8 @@ QStringList findings_of(const Estimate& estimate) {
   for (const Finding& finding : estimate.findings)
     if (finding.severity != Severity::kNote) sentences.push_back(text(finding.sentence));
   for (const Hazard& hazard : estimate.hazards)
-    if (hazard.severity != Severity::kNote) sentences.push_back(text(hazard.name + ": " + hazard.sentence));
+    if (hazard.severity != Severity::kNote)
+      sentences.push_back(text(in_a_row({hazard.name, hazard.sentence}, ": ")));
   return sentences;
 }
 

@@ -8,6 +8,7 @@
 
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/io/csv_writer.hpp"
@@ -23,7 +24,7 @@ QString severity_words(Severity severity) {
 
 // How bad it is comes first: the end of a long sentence may be cut off.
 QString finding_words(const Finding& finding) {
-  const QString sentence = QString::fromStdString(finding.sentence);
+  const QString sentence = text(finding.sentence);
   if (finding.severity == Severity::kNote) return sentence;
   return severity_words(finding.severity) + ": " + sentence;
 }
@@ -43,13 +44,13 @@ int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
 }
 
 QString number(double value, int decimals) {
-  return QString::fromStdString(fixed_text(value, decimals));
+  return figures_text(fixed_text(value, decimals));
 }
 
 // Both units one below the other; the head of the column says which.
 QString pressure_lines(Pressure pressure, PressureUnit first) {
-  const QString kilopascal = QString::fromStdString(kpa_figure(pressure)),
-                millimetres = QString::fromStdString(mmhg_figure(pressure));
+  const QString kilopascal = figures_text(kpa_figure(pressure)),
+                millimetres = figures_text(mmhg_figure(pressure));
   return first == PressureUnit::kKilopascal ? kilopascal + "\n(" + millimetres + ")"
                                             : millimetres + "\n(" + kilopascal + ")";
 }
@@ -191,7 +192,7 @@ QString ChamberTableModel::text() const {
 QString ChamberTableModel::csv() const {
   const auto& estimate = shown_.estimate();
   if (!contact_ || !estimate) return {};
-  return QString::fromStdString(chambers_csv(contact_->figures, estimate->limits.override_words));
+  return QString::fromStdString(chambers_csv(contact_->figures, english(estimate->limits.override_words)));
 }
 
 ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget* parent)

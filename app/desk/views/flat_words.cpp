@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/desk/views/pressure_words.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -40,7 +41,7 @@ QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, Pre
 }
 
 QString millimetres(double length_m) {
-  return QString::fromStdString(fixed_text(1e3 * length_m, 1));
+  return figures_text(fixed_text(1e3 * length_m, 1));
 }
 
 }  // namespace wrapgauge

@@ -20,6 +20,7 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/picture/colour_map.hpp"
 #include "model/core/number_text.hpp"
 
@@ -86,6 +87,7 @@ PathStrip::PathStrip(const ShownPlan& shown, Selection& selection, QWidget* pare
 
 void PathStrip::make_chart() {
   QChart* chart = view_->chart();
+  chart->setLocalizeNumbers(true);
   view_->setRenderHint(QPainter::Antialiasing);
   view_->setFrameShape(QFrame::NoFrame);
   view_->setMinimumHeight(90);
@@ -220,8 +222,8 @@ void PathStrip::name_lines() {
     return words->boundingRect();
   };
   const double factor = shown_.estimate() ? shown_.estimate()->limits.model_factor : 1.0;
-  const QRectF limit = name(limit_words_, limit_at_ > 0.0,
-                            tr("limit ÷ %1").arg(QString::fromStdString(fixed_text(factor, 1))));
+  const QRectF limit =
+      name(limit_words_, limit_at_ > 0.0, tr("limit ÷ %1").arg(figures_text(fixed_text(factor, 1))));
   const QPointF at = view_->chart()->mapToPosition({0.0, limit_at_}, limit_);
   limit_words_->setPos(plot.left() + kBeside, at.y() - limit.height() - 1.0);
   const QRectF holds = name(holds_words_, holds_at_ > 0.0, tr("as far as it goes"));

@@ -8,6 +8,7 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/skin_probe.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -16,7 +17,7 @@ namespace {
 using Rows = std::vector<std::pair<QString, QString>>;
 
 QString millimetres(double length_m, int decimals) {
-  return QString::fromStdString(fixed_text(length_m * 1e3, decimals)) + " mm";
+  return figures_text(fixed_text(length_m * 1e3, decimals)) + " mm";
 }
 
 Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor) {
@@ -24,7 +25,7 @@ Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor
   const QString site = QString::fromStdString(reading.site);
   rows.emplace_back(QObject::tr("Place"), QObject::tr("%1 from the distal end, %2°")
                                               .arg(millimetres(reading.station_m, 0),
-                                                   QString::fromStdString(fixed_text(reading.angle_deg, 0))));
+                                                   figures_text(fixed_text(reading.angle_deg, 0))));
   if (!site.isEmpty()) rows.emplace_back(QObject::tr("Bony site"), site);
   if (!reading.pressure) return rows;
   rows.emplace_back(QObject::tr("Under"),
@@ -34,11 +35,11 @@ Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor
     rows.emplace_back(QObject::tr("Mean over 1 cm²"), pressure_words(*reading.mean_1cm2, unit));
   if (reading.limit && reading.limit->si() > 0.0 && std::isfinite(reading.limit->si())) {
     rows.emplace_back(QObject::tr("Limit there"), pressure_words(*reading.limit, unit));
-    rows.emplace_back(QObject::tr("Share of limit"),
-                      QObject::tr("%1 % after the model factor %2")
-                          .arg(QString::fromStdString(fixed_text(
-                                   100.0 * model_factor * (*reading.mean_1cm2 / *reading.limit), 0)),
-                               QString::fromStdString(number_text(model_factor, 3))));
+    rows.emplace_back(
+        QObject::tr("Share of limit"),
+        QObject::tr("%1 % after the model factor %2")
+            .arg(figures_text(fixed_text(100.0 * model_factor * (*reading.mean_1cm2 / *reading.limit), 0)),
+                 figures_text(number_text(model_factor, 3))));
   }
   if (reading.tissue_depth)
     rows.emplace_back(QObject::tr("Tissue depth"), millimetres(reading.tissue_depth->si(), 1));

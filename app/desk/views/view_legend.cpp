@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/desk/views/body_canvas.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/picture/colour_map.hpp"
 #include "model/core/number_text.hpp"
 
@@ -13,7 +14,7 @@ namespace {
 constexpr double kBarWide = 14.0;
 
 QString number(double value, int decimals) {
-  return QString::fromStdString(fixed_text(value, decimals));
+  return figures_text(fixed_text(value, decimals));
 }
 
 double round_step(double top, double most) {

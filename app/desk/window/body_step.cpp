@@ -7,7 +7,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/text.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
@@ -199,13 +201,10 @@ void BodyStep::show_checked() {
   const auto checked = session().last_checked();
   girths_->setRowCount(0);
   QStringList words;
-  if (checked && checked->body_problem)
-    words.push_back(with_step_titles(text(checked->body_problem->message)));
+  if (checked && checked->body_problem) words.push_back(body_problem_words(*checked));
   if (checked && checked->body_need == BodyNeed::kMending)
     words.push_back(tr("Mended it can be read: tick Raw scan: mend it."));
-  if (checked && checked->body)
-    for (const std::string& sentence : checked->body->words)
-      words.push_back(with_step_titles(text(sentence)));
+  if (checked && checked->body) words += body_words(*checked->body);
   said_->setText(words.join(QChar('\n')));
   said_->setVisible(!words.empty());
   if (!checked || !checked->body) return;
@@ -214,8 +213,9 @@ void BodyStep::show_checked() {
     const int row = girths_->rowCount();
     girths_->insertRow(row);
     const QString remark = girth.kind == SectionKind::kOneLoop ? QString() : tr(" (not one closed loop)");
-    girths_->setItem(row, 0, new QTableWidgetItem(text(fixed_text(girth.station / mm, 0)) + " mm"));
-    girths_->setItem(row, 1, new QTableWidgetItem(text(fixed_text(girth.girth / mm, 1)) + " mm" + remark));
+    girths_->setItem(row, 0, new QTableWidgetItem(figures_text(fixed_text(girth.station / mm, 0)) + " mm"));
+    girths_->setItem(row, 1,
+                     new QTableWidgetItem(figures_text(fixed_text(girth.girth / mm, 1)) + " mm" + remark));
   }
 }
 

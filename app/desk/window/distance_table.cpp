@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -19,7 +20,7 @@ struct Range {
 constexpr Range kRanges[kColumns] = {{0.0, 500.0}, {0.5, 300.0}, {0.05, 20.0}};
 
 QString number(double value) {
-  return QString::fromStdString(number_text(value, 4));
+  return figures_text(number_text(value, 4));
 }
 
 QString cell_of(const TissueAtDistance& step, int column) {

@@ -10,6 +10,7 @@
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/choice.hpp"
 #include "app/desk/window/step_form.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/drawing_report.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/drawing_reader.hpp"
@@ -59,8 +60,8 @@ QString called(const DrawnShape& shape) {
 
 QString size_words(const Bounds2& box_mm) {
   return QStringLiteral("%1 × %2 mm")
-      .arg(text(fixed_text((box_mm.high - box_mm.low).x(), 1)),
-           text(fixed_text((box_mm.high - box_mm.low).y(), 1)));
+      .arg(figures_text(fixed_text((box_mm.high - box_mm.low).x(), 1)),
+           figures_text(fixed_text((box_mm.high - box_mm.low).y(), 1)));
 }
 
 // A line that is meant to be open is no trouble.

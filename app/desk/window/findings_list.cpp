@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "app/desk/words/phrase_text.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -42,15 +44,15 @@ std::optional<int> chamber_of(const std::vector<ProblemPlace>& places) {
 std::vector<ListedFinding> listed_findings(const Estimate& estimate) {
   std::vector<ListedFinding> listed;
   for (const Finding& finding : estimate.findings)
-    listed.push_back({finding.severity, severity_words(finding.severity),
-                      QString::fromStdString(finding.sentence),
+    listed.push_back({finding.severity, severity_words(finding.severity), text(finding.sentence),
                       chamber_called(estimate.setup.layout, finding.where),
-                      site_called(estimate.limit_inputs.bony_sites, finding.where)});
+                      site_called(estimate.limit_inputs.bony_sites, finding.where),
+                      finding.model_factor.has_value()});
   for (const Hazard& hazard : estimate.hazards)
     if (hazard.severity != Severity::kNote)
       listed.push_back({hazard.severity,
                         severity_words(hazard.severity),
-                        QString::fromStdString(hazard.name + ": " + hazard.sentence + " " + hazard.control),
+                        text(in_a_row({in_a_row({hazard.name, hazard.sentence}, ": "), hazard.control})),
                         {},
                         {}});
   std::stable_sort(listed.begin(), listed.end(),
@@ -76,9 +78,7 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
 }
 
 QString plain_words(const std::vector<ListedFinding>& findings) {
-  const auto names_factor = [](const ListedFinding& finding) {
-    return finding.sentence.contains(QStringLiteral("model factor"));
-  };
+  const auto names_factor = [](const ListedFinding& finding) { return finding.names_model_factor; };
   if (std::none_of(findings.begin(), findings.end(), names_factor)) return {};
   return FindingsList::tr(
       "Model factor: predicted pressures are multiplied by it before they are held against a limit, because "

@@ -13,6 +13,7 @@ struct ListedFinding {
   QString sentence;
   std::optional<int> chamber;
   std::optional<Vec3> place_m;
+  bool names_model_factor = false;
 };
 
 // Of a solved plan: findings and hazards with the chamber or place they are about.

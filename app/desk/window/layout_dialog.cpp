@@ -7,7 +7,9 @@
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/step_form.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "layoutforms/layout_form.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -116,8 +118,8 @@ void LayoutDialog::try_out() {
   layout_ = *drawn;
   const Bounds2 box = bounds(layout_.outline_m);
   outcome_->setText(tr("%1 × %2 mm. Chambers: %3, inlets: %4.")
-                        .arg(1e3 * (box.high - box.low).x(), 0, 'f', 1)
-                        .arg(1e3 * (box.high - box.low).y(), 0, 'f', 1)
+                        .arg(figures_text(fixed_text(1e3 * (box.high - box.low).x(), 1)),
+                             figures_text(fixed_text(1e3 * (box.high - box.low).y(), 1)))
                         .arg(layout_.chambers.size())
                         .arg(layout_.inlets.size()));
 }

@@ -19,30 +19,7 @@ void check(QCheckBox* box, bool on) {
   box->setChecked(on);
 }
 
-// As the model calls its steps, and as the window does.
-std::vector<std::pair<QString, QString>> step_titles() {
-  return {{QStringLiteral("drop table"), MendPanel::tr("Table")},
-          {QStringLiteral("drop crumbs"), MendPanel::tr("Loose crumbs")},
-          {QStringLiteral("repair"), MendPanel::tr("Damaged faces")},
-          {QStringLiteral("fill holes"), MendPanel::tr("Holes")},
-          {QStringLiteral("smooth"), MendPanel::tr("Smoothing")},
-          {QStringLiteral("pose"), MendPanel::tr("Standing upright")},
-          {QStringLiteral("cut"), MendPanel::tr("Part kept")},
-          {QStringLiteral("mirror"), MendPanel::tr("Left and right")},
-          {QStringLiteral("decimate"), MendPanel::tr("Even triangles")}};
-}
-
 }  // namespace
-
-QString with_step_titles(const QString& words) {
-  for (const auto& [name, title] : step_titles()) {
-    if (words.startsWith(name + QStringLiteral(": "))) return title + words.mid(name.size());
-    const QString in_brackets = QStringLiteral("(%1): ").arg(name);
-    if (words.startsWith(QStringLiteral("Step ")) && words.contains(in_brackets))
-      return QString(words).replace(in_brackets, QStringLiteral("(%1): ").arg(title));
-  }
-  return words;
-}
 
 MendPanel::MendPanel(QWidget* parent) : QWidget(parent) {
   auto* column = new QVBoxLayout(this);

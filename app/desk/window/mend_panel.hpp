@@ -32,7 +32,4 @@ class MendPanel : public QWidget {
   std::vector<std::pair<QCheckBox*, std::vector<QWidget*>>> rows_;
 };
 
-// A sentence of the mending's report, or its problem, with the step called as the window calls it.
-QString with_step_titles(const QString& words);
-
 }  // namespace wrapgauge

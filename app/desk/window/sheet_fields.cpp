@@ -7,6 +7,7 @@
 
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/step_form.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
 #include "model/material/silicone.hpp"
@@ -27,7 +28,7 @@ void add_grades(Choice& choice) {
   for (const SiliconeGrade& grade : *grades)
     choice.add(text(grade.hardness), text(grade.hardness),
                SheetField::tr("Elongation at break %1 %. %2 (%3) %4 %5")
-                   .arg(text(number_text(100.0 * grade.elongation_at_break, 3)), text(grade.source),
+                   .arg(figures_text(number_text(100.0 * grade.elongation_at_break, 3)), text(grade.source),
                         text(grade.status), text(grade.sheet_source), text(grade.caution)));
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/desk/session/text.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
 
@@ -18,10 +19,11 @@ std::vector<TissueSite> tissue_table() {
 }
 
 QString values_of(const TissueSite& site) {
-  QString words = TissuePanel::tr("Modulus %1 kPa, skin to bone %2 mm")
-                      .arg(text(number_text(site.young / kPa, 3)), text(number_text(site.depth / mm, 3)));
+  QString words =
+      TissuePanel::tr("Modulus %1 kPa, skin to bone %2 mm")
+          .arg(figures_text(number_text(site.young / kPa, 3)), figures_text(number_text(site.depth / mm, 3)));
   if (site.poisson > 0.0)
-    words += TissuePanel::tr(", Poisson's ratio %1").arg(text(number_text(site.poisson, 3)));
+    words += TissuePanel::tr(", Poisson's ratio %1").arg(figures_text(number_text(site.poisson, 3)));
   return words + QChar('.');
 }
 
@@ -139,7 +141,7 @@ void TissuePanel::take_depth() {
 
 void TissuePanel::show_depth(std::optional<double> of_table_mm) {
   const auto& depths = plan().tissue_depth_mm;
-  const auto number = [](double depth_mm) { return text(number_text(depth_mm, 3)); };
+  const auto number = [](double depth_mm) { return figures_text(number_text(depth_mm, 3)); };
   depth_.box->setEnabled(!depths.empty() || body_points() > 0);
   depths_->setVisible(false);
   fit_depths_->setVisible(false);

@@ -6,13 +6,15 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "app/desk/session/mend_words.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
 
 QString mm_words(Length length) {
-  return QString::fromStdString(number_text(length / mm, 3)) + QStringLiteral(" mm");
+  return figures_text(number_text(length / mm, 3)) + QStringLiteral(" mm");
 }
 
 // The plan's own mesh is the standard one; it may be as coarse as a preview's.
@@ -44,7 +46,7 @@ QString what_helps(BodyNeed need) {
 // Empty: there is a body, or none was asked for.
 QString no_body_words(const CheckedPlan& checked) {
   if (checked.body || !checked.body_problem) return {};
-  const QString why = QString::fromStdString(checked.body_problem->message);
+  const QString why = body_problem_words(checked);
   const auto* file = std::get_if<BodyFile>(&checked.plan->body);
   if (!file) return why;
   const QString words = ViewArea::tr("%1 could not be read as a body.\n%2\n%3");

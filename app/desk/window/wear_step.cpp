@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "app/desk/session/anchor_place.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -17,7 +18,7 @@ Closing closing_of(const std::optional<Closure>& closure) {
 }
 
 QString mm_text(Length length) {
-  return QString::fromStdString(fixed_text(length / mm, 1)) + QStringLiteral(" mm");
+  return figures_text(fixed_text(length / mm, 1)) + QStringLiteral(" mm");
 }
 
 QString closing_words(const ClosureReport& closure) {
@@ -220,9 +221,7 @@ void WearStep::show_quality(const Wrap& wrap) {
   quality_->setRowCount(static_cast<int>(wrap.quality.size()));
   for (int i = 0; i < quality_->rowCount(); ++i) {
     const WrapQuality& quality = wrap.quality[static_cast<std::size_t>(i)];
-    const auto number = [](double value, int decimals) {
-      return QString::fromStdString(fixed_text(value, decimals));
-    };
+    const auto number = [](double value, int decimals) { return figures_text(fixed_text(value, decimals)); };
     const bool whole = i + 1 == quality_->rowCount();
     const QString part = whole ? tr("whole layout") : QString::fromStdString(quality.part);
     quality_->setItem(i, 0, new QTableWidgetItem(part));

@@ -1,0 +1,58 @@
+#include "app/desk/session/mend_words.hpp"
+
+#include <QCoreApplication>
+
+#include "app/desk/session/text.hpp"
+#include "app/desk/words/phrase_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(MendWords)
+};
+
+}  // namespace
+
+QString step_title(MendKind kind) {
+  switch (kind) {
+    case MendKind::kDropTable:
+      return Words::tr("Table");
+    case MendKind::kDropCrumbs:
+      return Words::tr("Loose crumbs");
+    case MendKind::kFillHoles:
+      return Words::tr("Holes");
+    case MendKind::kSmooth:
+      return Words::tr("Smoothing");
+    case MendKind::kDecimate:
+      return Words::tr("Even triangles");
+    case MendKind::kCut:
+      return Words::tr("Part kept");
+    case MendKind::kPose:
+      return Words::tr("Standing upright");
+    case MendKind::kMirror:
+      return Words::tr("Left and right");
+    case MendKind::kRepair:
+      break;
+  }
+  return Words::tr("Damaged faces");
+}
+
+QStringList body_words(const ReadBody& read) {
+  QStringList words;
+  for (const MendReport& report : read.mending)
+    words.push_back(step_title(report.step) + QStringLiteral(": ") + text(report.sentence));
+  for (const Phrase& phrase : read.words) words.push_back(text(phrase));
+  return words;
+}
+
+QString body_problem_words(const CheckedPlan& checked) {
+  const QString message = text(checked.body_problem->message);
+  const auto* file = std::get_if<BodyFile>(&checked.plan->body);
+  const auto step = failed_step(*checked.body_problem);
+  if (!file || !step || *step >= file->mend.size()) return message;
+  return Words::tr("Step %1 (%2): %3")
+      .arg(QString::number(*step + 1), step_title(kind_of(file->mend[*step])), message);
+}
+
+}  // namespace wrapgauge

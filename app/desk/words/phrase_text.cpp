@@ -1,0 +1,20 @@
+#include "app/desk/words/phrase_text.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace wrapgauge {
+
+QString figures_text(const std::string& figures) {
+  return QString::fromStdString(figures).replace(QChar('.'), QLocale().decimalPoint());
+}
+
+QString text(const Phrase& phrase) {
+  const auto translated = [](const std::string& pattern) {
+    return QCoreApplication::translate("wrapgauge::Phrase", pattern.c_str()).toStdString();
+  };
+  const auto figures = [](const std::string& words) { return figures_text(words).toStdString(); };
+  return QString::fromStdString(said(phrase, {translated, figures}));
+}
+
+}  // namespace wrapgauge

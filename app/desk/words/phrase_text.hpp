@@ -1,0 +1,15 @@
+#pragma once
+// What the model says, in the language of the window and with its decimal mark.
+
+#include <QString>
+
+#include "model/core/phrase.hpp"
+
+namespace wrapgauge {
+
+QString text(const Phrase& phrase);
+
+// "4.2 kPa": every point is a decimal point.
+QString figures_text(const std::string& figures);
+
+}  // namespace wrapgauge

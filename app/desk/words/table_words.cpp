@@ -1,0 +1,93 @@
+#include "app/desk/words/table_words.hpp"
+
+#include <QtGlobal>
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kTableWords[] = {
+    // How sure a number is; rows of a limit set; where compression classes are measured.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "confirmed"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "from memory"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "judgement"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "derived"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "common practice"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "soft"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "bony"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "circumferential"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "sustained"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "short hold"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "pulse"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "ankle"),
+    // Where the limits come from.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement: the model has not been calibrated against pressure readings"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "chosen below Landis 1930, Linder-Ganz et al. 2006 and Miller & Seale 1985"),
+    QT_TRANSLATE_NOOP(
+        "wrapgauge::Phrase",
+        "half of the soft row; Sacks et al. and Daly et al. 1976 on skin blood flow (authors from memory)"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Partsch & Partsch 2005"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Lundborg et al. 1982 and Miller & Seale 1985"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "half of the soft row"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "chosen below the 40 mmHg of an upper-arm cuff in venous occlusion plethysmography, "
+                      "read on a secondary page"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Johansson, Hagg & Fischer 2002"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement, venous return stops at 40 mmHg in laboratory use, read on a secondary "
+                      "page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement, share of tissue compressed predicts lost skin blood flow better than load "
+                      "does in Sacks et al., authors from memory; the figures themselves are judgement"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "judgement, working stretch of cast silicone walls, no source"),
+    QT_TRANSLATE_NOOP(
+        "wrapgauge::Phrase",
+        "judgement, a place counts as rested below the warning of the strictest sustained row; skin is "
+        "looked at again 30 min after a session in common nursing practice, from memory"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement, one stuck valve must not lead past the tourniquet stop round a limb, nor "
+                      "far past the limit anywhere"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "judgement, a wearer who wants out does not wait, no source"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement, 41 C for applied parts in IEC 60601-1, second edition, read on a secondary "
+                      "page; pain from cold at 15 C of skin in ISO 13732-3 work; the times are judgement"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "from memory, burn thresholds of ISO 13732-1:2006, any material, healthy skin, not for "
+                      "the head nor for a tenth of the body or more"),
+    // What to mind at the bony sites that the forms bring.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Pressed here the sole goes numb."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "The superficial peroneal nerve comes under the skin here."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "Bone behind, skin in front: pressed here the foot drops. Keep devices below it."),
+    QT_TRANSLATE_NOOP(
+        "wrapgauge::Phrase",
+        "Bone behind, skin in front: pressed here the foot drops. No band, edge or strap on it."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "Pressed here the palm and thumb go numb: no closing edge or weld on it."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Pressed here the little finger goes numb."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Tight bands above the wrist numb the back of the thumb."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "The nerve comes out of its groove behind the elbow here."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Bone and tendons."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Keep clear of brows and eyes."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "The way of the leg's blood back: nothing firm here, least of all with the knee bent."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Tight edges here numb the outer thigh."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "The way of the leg's blood back: no firm band here."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Waist and hip bands press it against the bone."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Leave room to breathe."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "Behind the medial epicondyle, between bone and skin: nothing may press here."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "It winds round the humerus; a band or edge here can drop the wrist."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "In the groove on the inner side."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Where the pulse is felt."),
+};
+
+}  // namespace
+
+std::span<const char* const> table_words_known() {
+  return kTableWords;
+}
+
+}  // namespace wrapgauge

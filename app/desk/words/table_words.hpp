@@ -1,0 +1,10 @@
+#pragma once
+#include <span>
+
+namespace wrapgauge {
+
+// Words of the program's own data files that findings quote, so that they come into the list of what is to be
+// translated. A test holds them against the files.
+std::span<const char* const> table_words_known();
+
+}  // namespace wrapgauge
