@@ -2125,6 +2125,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>: sein Kontakt wird gelesen.</translation>
         </message>
         <message>
+            <source>: inside %1, peak %2</source>
+            <translation>: innen %1, Spitze %2</translation>
+        </message>
+        <message>
             <source>: inside %1, peak over 1 cm² on the skin %2</source>
             <translation>: innen %1, Spitze über 1 cm² auf der Haut %2</translation>
         </message>
