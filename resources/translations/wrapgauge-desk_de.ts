@@ -2089,6 +2089,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>: sein Kontakt wird gelesen.</translation>
         </message>
         <message>
+            <source>: inside %1, peak %2</source>
+            <translation>: innen %1, Spitze %2</translation>
+        </message>
+        <message>
             <source>: inside %1, peak over 1 cm² on the skin %2</source>
             <translation>: innen %1, Spitze über 1 cm² auf der Haut %2</translation>
         </message>
@@ -2780,8 +2784,24 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Haut bis Knochen am ganzen Körper, anstelle der Tabelle; Knochenstellen und Bereiche behalten ihre eigene. Messen, zum Beispiel mit Ultraschall, oder aus der Literatur nehmen.</translation>
         </message>
         <message>
-            <source>The plan gives %1 to %2 mm from skin to bone, one depth for each point of the body&apos;s mesh. A number typed above takes their place; unticked, the table&apos;s depth does.</source>
-            <translation>Der Plan gibt %1 bis %2 mm von der Haut bis zum Knochen, eine Tiefe für jeden Punkt des Körpernetzes. Eine Zahl, die oben eingetippt wird, tritt an ihre Stelle; ohne Haken die Tiefe der Tabelle.</translation>
+            <source>The plan gives %1 to %2 mm from skin to bone, one depth for each point of the body&apos;s mesh.</source>
+            <translation>Der Plan gibt %1 bis %2 mm von der Haut bis zum Knochen, eine Tiefe für jeden Punkt des Körpernetzes.</translation>
+        </message>
+        <message>
+            <source>The plan gives %1 to %2 mm from skin to bone, one depth for each point of another body&apos;s mesh.</source>
+            <translation>Der Plan gibt %1 bis %2 mm von der Haut bis zum Knochen, eine Tiefe für jeden Punkt eines anderen Körpernetzes.</translation>
+        </message>
+        <message>
+            <source>Taken over, each point of this body gets the depth of the nearest place of the body before, which is at most %1 mm away.</source>
+            <translation>Übernommen erhält jeder Punkt dieses Körpers die Tiefe der nächsten Stelle des vorigen Körpers, höchstens %1 mm entfernt.</translation>
+        </message>
+        <message>
+            <source>Take the depths over to the body as it is now</source>
+            <translation>Tiefen auf den jetzigen Körper übernehmen</translation>
+        </message>
+        <message>
+            <source>A number typed above takes their place; unticked, the table&apos;s depth does.</source>
+            <translation>Eine Zahl, die oben eingetippt wird, tritt an ihre Stelle; ohne Haken die Tiefe der Tabelle.</translation>
         </message>
         <message>
             <source>This depth was given for another body.</source>

@@ -126,33 +126,6 @@ TEST_F(SessionTest, AScanWhoseTableIsItsLargestPieceNeedsMending) {
       << session.state(PlanStep::kBody).findings.join(" ").toStdString();
 }
 
-TEST_F(SessionTest, OneDepthOfTheTissueGoesWithABodyThatChangesAndDepthsOfPointsDoNot) {
-  const auto points = [&] {
-    return static_cast<std::size_t>(session.last_checked()->body->body.surface.vertices_m.rows());
-  };
-  const auto edit = [&](const std::function<void(Plan&)>& change) {
-    Plan plan = session.plan();
-    change(plan);
-    session.edit("Edit", plan);
-    EXPECT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
-  };
-  const auto finer = [](Plan& plan) { std::get<BodyForm>(plan.body).parameters["edge"] = 5.5; };
-  open_small();
-  const std::size_t before = points();
-  edit([&](Plan& plan) { plan.tissue_depth_mm.assign(before, 14.0); });
-  edit(finer);
-  ASSERT_NE(points(), before);
-  EXPECT_EQ(session.plan().tissue_depth_mm, std::vector<double>(points(), 14.0));
-  EXPECT_TRUE(session.checked()->prepared);
-  session.undo_stack().undo();
-  EXPECT_EQ(session.plan().tissue_depth_mm.size(), before);
-  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
-  edit([](Plan& plan) { plan.tissue_depth_mm.front() = 9.0; });
-  edit(finer);
-  EXPECT_EQ(session.plan().tissue_depth_mm.size(), before) << "no depth is known for the new points";
-  EXPECT_EQ(session.state(PlanStep::kBody).words, "needs another tissue depth");
-}
-
 TEST_F(SessionTest, ANewPlanSaysWhatItNeeds) {
   session.start_new();
   EXPECT_EQ(session.state(PlanStep::kBody).words, "needs a body");

@@ -4,6 +4,8 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <QToolButton>
+#include <set>
 
 #include "app/desk/views/probe_panel.hpp"
 #include "small_estimate.hpp"
@@ -80,6 +82,31 @@ TEST(BodyView, ArrowKeysTurnTheBodyAndHomeShowsAllOfIt) {
   with.view.look_from(ViewSide::kFront);
   QTest::keyClick(&with.view, Qt::Key_Home);
   EXPECT_LT(with.view.turntable().view().pixels_per_m, 1.1 * scale);
+}
+
+TEST(BodyView, ItsButtonsStandInOneRowWhileTheyFitAtAll) {
+  WithBodyView with;
+  with.open();
+  const auto buttons = with.view.findChildren<QToolButton*>();
+  int words = 0;
+  for (const QToolButton* button : buttons) words += button->sizeHint().width();
+  const auto rows_at = [&](int width) {
+    with.view.resize(width, 400);
+    QCoreApplication::processEvents();
+    std::set<int> rows;
+    for (const QToolButton* button : buttons) {
+      rows.insert(button->y());
+      EXPECT_LE(button->geometry().right(), width - 8) << "cut off at " << width;
+      for (const QToolButton* other : buttons)
+        EXPECT_TRUE(button == other || !button->geometry().intersects(other->geometry()));
+    }
+    return rows.size();
+  };
+  const int between = static_cast<int>(buttons.size()) - 1;
+  EXPECT_EQ(rows_at(words + 16 + 6 * between), 1U);
+  EXPECT_EQ(rows_at(words + 16 + 2 * between), 1U);
+  EXPECT_EQ(rows_at(words + 16), 2U);
+  EXPECT_EQ(rows_at(500), 1U);
 }
 
 TEST(ProbePanel, SaysPressureLimitAndTissueDepthOfThePickedPlace) {

@@ -92,6 +92,20 @@ TEST(ChamberTable, ShowsWholeFindingsWhereThereIsRoomForThem) {
   EXPECT_LE(table.rowHeight(0) + table.rowHeight(1), tall);
 }
 
+TEST(ChamberTable, AChamberAboveALimitIsBoldButForItsSentence) {
+  WithShown with;
+  ChamberTableModel model(with.shown, with.selection);
+  with.shown.show_estimate(two_chamber_estimate());
+  const auto bold = [&](int column) { return model.data(model.index(0, column), Qt::FontRole).isValid(); };
+  const Finding* finding = finding_of(*with.shown.contact(with.selection.state()), "left");
+  ASSERT_TRUE(finding);
+  const bool above = finding->severity >= Severity::kAboveLimit;
+  EXPECT_EQ(bold(ChamberTableModel::kPeak), above);
+  EXPECT_FALSE(bold(ChamberTableModel::kFinding));
+  model.show_findings_short(true);
+  EXPECT_EQ(bold(ChamberTableModel::kFinding), above);
+}
+
 TEST(ChamberTable, CopiesALineForEachChamberUnderTheHeadings) {
   WithShown with;
   const ChamberTableModel model(with.shown, with.selection);

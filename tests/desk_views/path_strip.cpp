@@ -3,7 +3,9 @@
 #include <QChart>
 #include <QChartView>
 #include <QGraphicsTextItem>
+#include <QLabel>
 #include <QScatterSeries>
+#include <QSlider>
 #include <QValueAxis>
 
 #include "app/desk/views/nice_axis.hpp"
@@ -91,6 +93,19 @@ TEST(PathStrip, NoDotIsCutByTheEdgeOfThePlot) {
           ++dots;
         }
     EXPECT_EQ(dots, with.shown.state_count() + 1);
+  }
+}
+
+TEST(PathStrip, LeavesTheCurveRoomAndSaysItsStateInBriefWhereItIsNarrow) {
+  for (const int width : {200, 600}) {
+    WithStrip with;
+    ASSERT_TRUE(with.open(width, with.strip.minimumSizeHint().height()));
+    EXPECT_GT(with.chart->plotArea().height(), 5.5 * with.strip.fontMetrics().height()) << "at " << width;
+    const auto* words = with.strip.findChild<QLabel*>();
+    const QString over = QStringLiteral("peak over 1 cm² on the skin");
+    EXPECT_EQ(words->text().contains(over), width == 600);
+    EXPECT_TRUE(words->text().contains(over) || words->toolTip().contains(over));
+    EXPECT_TRUE(with.strip.slider()->accessibleDescription().contains(over));
   }
 }
 

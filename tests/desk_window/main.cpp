@@ -29,8 +29,11 @@ int main(int count, char** arguments) {
   QTranslator translation;
   const QString language = qEnvironmentVariable("WRAPGAUGE_TEST_LANGUAGE");
   const QFileInfo program(QStringLiteral(WRAPGAUGE_DESK_PROGRAM));
-  if (!language.isEmpty() &&
-      translation.load(QStringLiteral("wrapgauge-desk_%1").arg(language), program.absolutePath())) {
+  if (!language.isEmpty()) {
+    if (!translation.load(QStringLiteral("wrapgauge-desk_%1").arg(language), program.absolutePath())) {
+      std::cerr << "no words of the language '" << language.toStdString() << "' lie beside the program.\n";
+      return 1;
+    }
     QApplication::installTranslator(&translation);
     QLocale::setDefault(QLocale(language));
   }

@@ -199,6 +199,32 @@ TEST_F(DemoFieldsTest, ADepthThatAFileGivesForAnotherBodyIsGivenToThisOneByAButt
   EXPECT_TRUE(window_.session().checked()->prepared);
 }
 
+TEST_F(DemoFieldsTest, DepthsOfEachPointAreTakenOverToABodyThatChangesByAButton) {
+  ASSERT_TRUE(wait_for_checks());
+  const auto points = [&] {
+    return static_cast<std::size_t>(window_.session().last_checked()->body->body.surface.vertices_m.rows());
+  };
+  Plan uneven = plan();
+  uneven.tissue_depth_mm.assign(points(), 14.0);
+  uneven.tissue_depth_mm.front() = 9.0;
+  window_.session().edit(QStringLiteral("test"), uneven);
+  ASSERT_TRUE(wait_for_checks());
+  open(PlanStep::kBody);
+  EXPECT_FALSE(is_said(QStringLiteral("another body's mesh")));
+  hand::type(window_, QStringLiteral("Edge"), QStringLiteral("5"));
+  ASSERT_TRUE(wait_for_checks());
+  EXPECT_EQ(state(PlanStep::kBody), "needs another tissue depth");
+  EXPECT_TRUE(is_said(QStringLiteral("one depth for each point of another body's mesh")));
+  EXPECT_TRUE(is_said(QStringLiteral("which is at most")));
+  picture(QStringLiteral("fields-depths"));
+  hand::press(window_, QStringLiteral("Take the depths over to the body as it is now"));
+  ASSERT_TRUE(wait_for_checks());
+  EXPECT_EQ(plan().tissue_depth_mm.size(), points());
+  EXPECT_EQ(state(PlanStep::kBody), "ready");
+  undo();
+  EXPECT_EQ(plan().tissue_depth_mm, uneven.tissue_depth_mm);
+}
+
 TEST_F(DemoFieldsTest, AStrapIsAddedChosenAndChangedByNumber) {
   open(PlanStep::kLayout);
   const auto before = plan().layout.straps.size();

@@ -65,25 +65,29 @@ std::size_t body_points(const CheckedPlan& checked) {
   return checked.body ? static_cast<std::size_t>(checked.body->body.surface.vertices_m.rows()) : 0;
 }
 
-// None: no depth is given, or several.
-std::optional<double> one_depth_mm(const Plan& plan) {
-  const auto& depths = plan.tissue_depth_mm;
-  if (depths.empty() ||
-      std::count(depths.begin(), depths.end(), depths.front()) != static_cast<std::ptrdiff_t>(depths.size()))
-    return std::nullopt;
-  return depths.front();
+bool same_depths(const Plan& plan, const Plan& earlier) {
+  const auto one = one_depth_mm(plan);
+  return one ? one == one_depth_mm(earlier) : plan.tissue_depth_mm == earlier.tissue_depth_mm;
 }
 
-void bring_depth_over(CheckedPlan& checked, const CheckedPlan* earlier) {
-  const auto depth = one_depth_mm(*checked.plan);
+void take_depths(CheckedPlan& checked, const CheckedPlan* earlier) {
+  const auto& depths = checked.plan->tissue_depth_mm;
   const std::size_t points = body_points(checked);
-  if (!depth || points == 0 || checked.plan->tissue_depth_mm.size() == points) return;
-  const bool held = earlier && one_depth_mm(*earlier->plan) == depth &&
-                    earlier->plan->tissue_depth_mm.size() == body_points(*earlier);
-  if (!held) return;
-  auto plan = std::make_shared<Plan>(*checked.plan);
-  plan->tissue_depth_mm.assign(points, *depth);
-  checked.plan = std::move(plan);
+  if (depths.empty()) return;
+  if (depths.size() == points)
+    checked.depth_body = checked.body;
+  else if (earlier && earlier->depth_body && same_depths(*checked.plan, *earlier->plan))
+    checked.depth_body = earlier->depth_body;
+  if (!checked.depth_body || points == 0 || depths.size() == points) return;
+  if (const auto one = one_depth_mm(*checked.plan)) {
+    auto plan = std::make_shared<Plan>(*checked.plan);
+    plan->tissue_depth_mm.assign(points, *one);
+    checked.plan = std::move(plan);
+    checked.depth_body = checked.body;
+  } else if (checked.depth_body->body.surface.faces.rows() > 0) {
+    checked.brought_depths =
+        depths_at_nearest(depths, checked.depth_body->body.surface, checked.body->body.surface.vertices_m);
+  }
 }
 
 // The layout has no problem so far.
@@ -159,7 +163,7 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
   checked.mesh_edge = mesh_edge;
   const Changes changes(*checked.plan, earlier);
   take_body(checked, earlier, changes);
-  bring_depth_over(checked, earlier);
+  take_depths(checked, earlier);
   find_unfed(checked);
   if (!has_layout(*checked.plan)) return checked;
   checked.layout_problems = check_layout(checked.plan->layout);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "app/desk/session/body_need.hpp"
+#include "app/desk/session/tissue_depths.hpp"
 #include "app/job/job.hpp"
 #include "model/body/girth.hpp"
 #include "model/casting/casting_check.hpp"
@@ -28,6 +29,9 @@ struct CheckedPlan {
   std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
   std::optional<BodyNeed> body_need;  // of a body that cannot be read
+  // For whose points the plan gives depths of tissue; null: it gives none, or for a body not known here.
+  std::shared_ptr<const ReadBody> depth_body;
+  std::optional<BroughtDepths> brought_depths;  // what those are on `body`, when that is another one
   std::vector<Problem> layout_problems;
   std::vector<CastingFinding> casting;  // rules of thumb: nothing here keeps the plan from being solved
   std::vector<std::string> unfed;       // inlets without pressure or volume
@@ -41,9 +45,9 @@ struct CheckedPlan {
 };
 
 // A depth of tissue that held all over the body of `earlier` holds all over this one, which may have another
-// number of points; depths that differ from point to point stay as they are.
-// `earlier`: what no change since then bears on is taken from it. `mesh_edge`: of the layout's mesh in
-// `prepared`. `distances`: kept from check to check.
+// number of points; depths that differ from point to point stay as they are, and what they are on this body
+// is worked out for the user to judge. `earlier`: what no change since then bears on is taken from it.
+// `mesh_edge`: of the layout's mesh in `prepared`. `distances`: kept from check to check.
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances);
 

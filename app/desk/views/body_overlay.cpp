@@ -7,6 +7,8 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kLeastFacing = 0.15;  // cosine to the eye of skin that is seen well enough
+
 bool same_view(const LimbView& a, const LimbView& b) {
   return a.rows == b.rows && a.centre_m == b.centre_m && a.pixels_per_m == b.pixels_per_m &&
          a.width == b.width && a.height == b.height;
@@ -39,15 +41,15 @@ void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbVi
   hint_ = hint;
   no_body_ = shown_.no_body();
   pressed_ = pressed;
-  if (!same) update();
+  if (!same || covered(names_at_, seen_hatching()) > 0) update();
 }
 
 void BodyOverlay::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  draw(painter);
+  names_at_ = draw(painter);
 }
 
-void BodyOverlay::draw(QPainter& painter) const {
+std::vector<QRectF> BodyOverlay::draw(QPainter& painter) const {
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   LegendLook look{view_colours(*this), font(), selection_.unit(), !shown_.stale().isEmpty()};
   if (!scene_ || !scene_->skin) {
@@ -57,7 +59,7 @@ void BodyOverlay::draw(QPainter& painter) const {
         !no_body_.isEmpty()
             ? no_body_
             : tr("No body yet. Open a mesh file or make a form in the step Body, or drop a file here."));
-    return;
+    return {};
   }
   // A limb that goes on beyond the lower edge fades out under the buttons instead of being cut off.
   constexpr double kFade_pixels = 84.0;
@@ -71,7 +73,7 @@ void BodyOverlay::draw(QPainter& painter) const {
   if (pressed_) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
   draw_length_scale(painter, rect(), view_.pixels_per_m, look);
   taken.push_back(draw_words_above(painter, look));
-  draw_names(painter, look, std::move(taken));
+  return draw_names(painter, look, std::move(taken));
 }
 
 QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) const {
@@ -94,21 +96,59 @@ QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) 
   return plate;
 }
 
-void BodyOverlay::draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const {
-  for (const QToolButton* button : parentWidget()->findChildren<QToolButton*>())
-    taken.push_back(button->geometry());
-  const QFontMetricsF metrics(look.font);
+std::vector<QPointF> BodyOverlay::seen_points(const SceneArea& area) const {
+  std::vector<QPointF> seen;
+  for (Eigen::Index k = 0; k < area.points_m.rows(); ++k) {
+    if (area.normals.row(k).dot(view_.rows.row(2)) < kLeastFacing) continue;
+    const RasterPoint at = view_.project(area.points_m.row(k));
+    if (rect().contains(QPointF(at.x, at.y).toPoint())) seen.emplace_back(at.x, at.y);
+  }
+  return seen;
+}
+
+std::vector<QPointF> BodyOverlay::seen_hatching() const {
+  std::vector<QPointF> seen;
+  if (scene_)
+    for (const auto& part : scene_->parts) {
+      const auto more = seen_points(part->hatched);
+      seen.insert(seen.end(), more.begin(), more.end());
+    }
+  return seen;
+}
+
+std::vector<NamedPlace> BodyOverlay::named_places() const {
+  std::vector<NamedPlace> places;
   for (const auto& part : scene_->parts)
     for (const SceneLabel& label : part->labels) {
-      if (label.normal.dot(view_.rows.row(2)) < 0.15) continue;
+      if (label.normal.dot(view_.rows.row(2)) < kLeastFacing) continue;
       if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
       const RasterPoint at = view_.project(label.point_m);
-      if (!rect().contains(QPointF(at.x, at.y).toPoint())) continue;
-      // A name near the edge is moved inside rather than cut.
-      const double half = 0.5 * metrics.horizontalAdvance(label.words) + 8.0;
-      const double x = std::max(half, std::min(at.x, width() - half));
-      draw_plate(painter, {x, at.y}, label.words, look, taken);
+      if (rect().contains(QPointF(at.x, at.y).toPoint()))
+        places.push_back({label.words, {at.x, at.y}, seen_points(label.area)});
     }
+  return places;
+}
+
+std::vector<QRectF> BodyOverlay::draw_names(QPainter& painter, const LegendLook& look,
+                                            std::vector<QRectF> taken) const {
+  constexpr double kRim = 3.0;
+  for (const QToolButton* button : parentWidget()->findChildren<QToolButton*>())
+    taken.push_back(button->geometry());
+  NameRoom room{QRectF(rect()).adjusted(kRim, kRim, -kRim, -kRim),
+                QFontMetricsF(look.font),
+                seen_hatching(),
+                {},
+                std::move(taken)};
+  const std::vector<NamedPlace> places = named_places();
+  for (const NamedPlace& place : places)
+    room.areas.insert(room.areas.end(), place.area.begin(), place.area.end());
+  std::vector<FlatLabel> labels;
+  for (const NamedPlace& place : places)
+    if (auto label = place_name(place, room)) labels.push_back(std::move(*label));
+  draw_labels(painter, labels, look);
+  std::vector<QRectF> plates;
+  for (const FlatLabel& label : labels) plates.push_back(label.plate);
+  return plates;
 }
 
 }  // namespace wrapgauge

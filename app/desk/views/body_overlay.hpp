@@ -2,6 +2,7 @@
 #include <QWidget>
 
 #include "app/desk/views/body_scene.hpp"
+#include "app/desk/views/name_places.hpp"
 #include "app/desk/views/skin_probe.hpp"
 #include "app/desk/views/view_legend.hpp"
 
@@ -14,16 +15,21 @@ class BodyOverlay : public QWidget {
   BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent);
 
   // `hint`: one line at the top, empty for none. `sight`: null when there is no body. Drawn afresh only when
-  // words or view change: names that drift by a pixel while states are scrubbed are not worth a frame.
+  // words or view change, or a name would come to stand on hatching: names that drift by a pixel while states
+  // are scrubbed are not worth a frame.
   void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const SightLine* sight,
                  const QString& hint);
-  void draw(QPainter& painter) const;
+  // Where the names stand.
+  std::vector<QRectF> draw(QPainter& painter) const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const;
+  std::vector<QRectF> draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const;
+  std::vector<NamedPlace> named_places() const;
+  std::vector<QPointF> seen_points(const SceneArea& area) const;
+  std::vector<QPointF> seen_hatching() const;
   QRectF draw_words_above(QPainter& painter, const LegendLook& look) const;
 
   const ShownPlan& shown_;
@@ -33,6 +39,7 @@ class BodyOverlay : public QWidget {
   bool pressed_ = false;
   const SightLine* sight_ = nullptr;
   QString hint_, no_body_;
+  std::vector<QRectF> names_at_;  // as last drawn
 };
 
 }  // namespace wrapgauge

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 #include <optional>
+#include <set>
 
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/layout_lines.hpp"
@@ -126,15 +127,38 @@ void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_
   lines.put_into(part);
 }
 
+SceneArea rows_of(const SkinPoints& on_skin, const std::set<int>& rows) {
+  SceneArea area{Points3(static_cast<Eigen::Index>(rows.size()), 3),
+                 Points3(static_cast<Eigen::Index>(rows.size()), 3)};
+  Eigen::Index at = 0;
+  for (const int row : rows) {
+    area.points_m.row(at) = on_skin.points_m.row(row);
+    area.normals.row(at++) = on_skin.normals.row(row);
+  }
+  return area;
+}
+
+SceneArea area_of_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin) {
+  std::set<int> corners;
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
+    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
+    if (region.kind != RegionKind::kChamber || region.part != chamber) continue;
+    for (int k = 0; k < 3; ++k) corners.insert(flat.triangles(t, k));
+  }
+  return rows_of(on_skin, corners);
+}
+
 void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,
                         ScenePart& part) {
-  for (const Chamber& chamber : layout.chambers) {
+  if (flat.vertices_m.rows() == 0) return;
+  for (std::size_t c = 0; c < layout.chambers.size(); ++c) {
+    const Chamber& chamber = layout.chambers[c];
     const Vec2 middle = innermost_point_m(chamber.boundary_m);
     Eigen::Index nearest = 0;
-    if (flat.vertices_m.rows() == 0) return;
     (flat.vertices_m.rowwise() - middle.transpose()).rowwise().squaredNorm().minCoeff(&nearest);
-    part.labels.push_back(
-        {on_skin.points_m.row(nearest), on_skin.normals.row(nearest), QString::fromStdString(chamber.name)});
+    part.labels.push_back({on_skin.points_m.row(nearest), on_skin.normals.row(nearest),
+                           QString::fromStdString(chamber.name),
+                           area_of_chamber(flat, static_cast<int>(c), on_skin)});
   }
 }
 
@@ -149,7 +173,15 @@ void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa,
   const Points3 at = on_sheet(contact.on_skin);
   LineMaker on_dark(1.6, QColor(250, 250, 250), kLineLift_m), on_pale(1.6, QColor(25, 20, 30), kLineLift_m),
       halo(5.0, kHalo, kHaloLift_m), contour(2.2, kContour, kMarkLift_m);
-  for (const LayoutLine& line : hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m)) {
+  const auto hatching = hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m);
+  const auto pieces = static_cast<Eigen::Index>(hatching.size());
+  part.hatched = {Points3(pieces, 3), Points3(pieces, 3)};
+  for (Eigen::Index k = 0; k < pieces; ++k) {
+    const LayoutLine& line = hatching[static_cast<std::size_t>(k)];
+    part.hatched.points_m.row(k) = 0.5 * (line[0].on(at) + line[1].on(at));
+    part.hatched.normals.row(k) = line[0].on(contact.on_skin.normals);
+  }
+  for (const LayoutLine& line : hatching) {
     const double share = line[0].on(contact.map.on_layout_pa)[0] / top_pa;
     (map_lightness(share) < kDarkLightness ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
   }

@@ -29,9 +29,15 @@ struct SceneLines {
   double lift_m = 0.0;
 };
 
+// Points of the skin with its unit outward normals there.
+struct SceneArea {
+  Points3 points_m, normals;
+};
+
 struct SceneLabel {
   Vec3 point_m, normal;
   QString words;
+  SceneArea area = {};  // of what it names; may be empty
 };
 
 // What changes together; kept as long as it is shown again and again.
@@ -39,6 +45,7 @@ struct ScenePart {
   std::optional<WornSurface> surface;
   std::vector<SceneLines> lines;
   std::vector<SceneLabel> labels;
+  SceneArea hatched;  // points all over the hatching
 };
 
 struct BodyScene {

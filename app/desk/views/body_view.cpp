@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QToolButton>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -196,15 +197,20 @@ void BodyView::resizeEvent(QResizeEvent*) {
   show_view();
 }
 
-// Buttons stand in one row, or in two where there is no room; the body keeps clear of the legend.
+// Buttons stand in one row, closer where it must be, or in two where there is no room; the body keeps clear
+// of the legend.
 void BodyView::take_size() {
   const bool pressed = scene_ && scene_->worn() && scene_->worn()->pressure_pa.size() > 0;
   turntable_.set_size(width(), height(), pressed ? legend_width(font(), width()) : 0);
-  int needed = 16;
-  for (QToolButton* button : buttons_) needed += button->sizeHint().width() + row_->horizontalSpacing();
-  const int columns =
-      needed < width() ? static_cast<int>(buttons_.size()) : (static_cast<int>(buttons_.size()) + 1) / 2;
-  for (int k = 0; k < static_cast<int>(buttons_.size()); ++k)
+  constexpr int kBeside = 16, kMostBetween = 6, kLeastBetween = 2;
+  const int count = static_cast<int>(buttons_.size());
+  int room = width() - kBeside;
+  for (QToolButton* button : buttons_) room -= button->sizeHint().width();
+  const int between = std::min(kMostBetween, room / (count - 1));
+  const bool one_row = room >= 0 && between >= kLeastBetween;
+  row_->setHorizontalSpacing(one_row ? between : kMostBetween);
+  const int columns = one_row ? count : (count + 1) / 2;
+  for (int k = 0; k < count; ++k)
     row_->addWidget(buttons_[static_cast<std::size_t>(k)], k / columns, k % columns);
 }
 

@@ -150,7 +150,8 @@ QVariant ChamberTableModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::TextAlignmentRole && index.column() > kChamber && index.column() < kFinding)
     return QVariant(Qt::AlignRight | Qt::AlignVCenter);
   const Finding* finding = finding_of(*contact_, figures.chamber);
-  if (role == Qt::FontRole && finding && finding->severity >= Severity::kAboveLimit) {
+  const bool sentence = index.column() == kFinding && !short_findings_;  // bold it would not fit
+  if (role == Qt::FontRole && finding && finding->severity >= Severity::kAboveLimit && !sentence) {
     QFont bold;
     bold.setBold(true);
     return bold;

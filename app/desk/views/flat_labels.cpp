@@ -13,10 +13,6 @@ QRectF round_centre(const QPointF& centre, const QSizeF& size) {
   return {centre - QPointF(0.5 * size.width(), 0.5 * size.height()), size};
 }
 
-QSizeF plate_size(const QStringList& lines, const QFontMetricsF& metrics) {
-  return metrics.size(0, lines.join('\n')) + QSizeF(kPlateRim, 4.0);
-}
-
 // Of a loop without holes, whatever its sense.
 double area_of(const QPainterPath& path) {
   double twice = 0.0;
@@ -87,6 +83,10 @@ FlatLabel within(const LabelledShape& shape, double width, const QFontMetricsF& 
 }
 
 }  // namespace
+
+QSizeF plate_size(const QStringList& lines, const QFontMetricsF& metrics) {
+  return metrics.size(0, lines.join('\n')) + QSizeF(kPlateRim, 4.0);
+}
 
 std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room) {
   constexpr double kFewHidden = 0.25, kMostHidden = 0.45;  // of the chamber

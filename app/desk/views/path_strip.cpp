@@ -90,7 +90,7 @@ void PathStrip::make_chart() {
   chart->setLocalizeNumbers(true);
   view_->setRenderHint(QPainter::Antialiasing);
   view_->setFrameShape(QFrame::NoFrame);
-  view_->setMinimumHeight(90);
+  view_->setMinimumHeight(10 * fontMetrics().height());  // numbers and names of the axes take four of these
   view_->setAccessibleName(tr("Peak contact pressure while the device fills"));
   chart->setMargins({2, 2, 8, 2});
   chart->layout()->setContentsMargins(0, 0, 0, 0);
@@ -240,17 +240,37 @@ void PathStrip::show_state() {
   }
   now_->clear();
   const int count = shown_.state_count();
-  if (count == 0) return words_->setText(tr("No estimate yet: there is nothing to show of the inflation."));
+  const auto say = [this](const QString& all, const QString& brief) {
+    all_words_ = all;
+    brief_words_ = brief;
+    slider_->setAccessibleDescription(all);
+    fit_words();
+  };
+  const QString none = tr("No estimate yet: there is nothing to show of the inflation.");
+  if (count == 0) return say(none, none);
   const auto contact = shown_.contact(selection_.state());
-  QString words = tr("State %1 of %2").arg(selection_.state() + 1).arg(count);
-  if (!contact) return words_->setText(words + tr(": its contact is being read."));
-  words += tr(": inside %1, peak over 1 cm² on the skin %2")
-               .arg(pressure_words(contact->inside, selection_.unit()),
-                    pressure_words(contact->figures.peak_anywhere, selection_.unit()));
-  if (!shown_.stale().isEmpty()) words += ". " + shown_.stale();
-  words_->setText(words);
-  slider_->setAccessibleDescription(words);
+  const QString state = tr("State %1 of %2").arg(selection_.state() + 1).arg(count);
+  const QString read = state + tr(": its contact is being read.");
+  if (!contact) return say(read, read);
+  const QString inside = pressure_words(contact->inside, selection_.unit()),
+                peak = pressure_words(contact->figures.peak_anywhere, selection_.unit());
+  const QString stale = shown_.stale().isEmpty() ? QString() : ". " + shown_.stale();
+  say(state + tr(": inside %1, peak over 1 cm² on the skin %2").arg(inside, peak) + stale,
+      state + tr(": inside %1, peak %2").arg(inside, peak));
   now_->append(in_unit(contact->inside), in_unit(contact->figures.peak_anywhere));
+}
+
+// In brief where they would take more lines than the curve can spare. Their lines are kept free at any state,
+// so that the curve is not pushed out below.
+void PathStrip::fit_words() {
+  constexpr int kLines = 2, kBriefLines = 3, kHigh = 1000;
+  const QFontMetrics metrics = words_->fontMetrics();
+  const int needed =
+      metrics.boundingRect(QRect(0, 0, words_->width(), kHigh), Qt::TextWordWrap, all_words_).height();
+  const bool all = needed <= kLines * metrics.lineSpacing();
+  words_->setText(all ? all_words_ : brief_words_);
+  words_->setToolTip(all ? QString() : all_words_);
+  words_->setMinimumHeight((all ? kLines : kBriefLines) * metrics.lineSpacing());
 }
 
 QImage PathStrip::picture() {
@@ -265,6 +285,7 @@ void PathStrip::resizeEvent(QResizeEvent* event) {
   names.setBold(roomy);
   if (!roomy) names.setPointSizeF(0.85 * names.pointSizeF());
   for (QValueAxis* axis : {inside_, peak_}) axis->setTitleFont(names);
+  fit_words();
 }
 
 void PathStrip::changeEvent(QEvent* event) {

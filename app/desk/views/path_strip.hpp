@@ -34,6 +34,7 @@ class PathStrip : public QWidget {
   void estimate_changed();
   void draw_curve();
   void show_state();
+  void fit_words();
   void take_colours();
   void fit_axes();
   void draw_lines();
@@ -44,6 +45,7 @@ class PathStrip : public QWidget {
   Selection& selection_;
   QSlider* slider_;
   QLabel* words_;
+  QString all_words_, brief_words_;
   QChartView* view_;
   QLineSeries *curve_, *limit_, *holds_;
   QScatterSeries *states_, *now_;

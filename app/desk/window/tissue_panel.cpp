@@ -41,7 +41,7 @@ TissuePanel::TissuePanel(PlanSession& session, QWidget* parent)
       model_(new Choice(tr("How tissue gives way"), this)),
       values_(words_label({}, this)),
       depths_(words_label({}, this)),
-      fit_depths_(new QPushButton(tr("Give this depth to the body as it is now"), this)) {
+      fit_depths_(new QPushButton(this)) {
   QFormLayout* form = column_form(this);
   make_choices(*form);
   make_numbers(*form);
@@ -121,7 +121,7 @@ void TissuePanel::connect_choices() {
     change(tr("How tissue gives way"), {},
            [&](Plan& plan) { plan.tissue_model = static_cast<TissueModel>(value.toInt()); });
   });
-  connect(fit_depths_, &QPushButton::clicked, this, &TissuePanel::take_depth);
+  connect(fit_depths_, &QPushButton::clicked, this, &TissuePanel::take_depths_over);
 }
 
 std::size_t TissuePanel::body_points() const {
@@ -139,26 +139,51 @@ void TissuePanel::take_depth() {
   });
 }
 
+void TissuePanel::take_depths_over() {
+  if (one_depth_mm(plan())) return take_depth();
+  const auto checked = session().checked();
+  if (!checked || !checked->brought_depths) return;
+  change(tr("Depth of the tissue"), {},
+         [&](Plan& plan) { plan.tissue_depth_mm = checked->brought_depths->depth_mm; });
+}
+
 void TissuePanel::show_depth(std::optional<double> of_table_mm) {
   const auto& depths = plan().tissue_depth_mm;
-  const auto number = [](double depth_mm) { return figures_text(number_text(depth_mm, 3)); };
   depth_.box->setEnabled(!depths.empty() || body_points() > 0);
   depths_->setVisible(false);
   fit_depths_->setVisible(false);
   if (depths.empty()) return depth_.show({}, of_table_mm.value_or(20.0));
+  const double least = *std::min_element(depths.begin(), depths.end());
+  depth_.show(least, least);
+  if (!one_depth_mm(plan())) return show_several_depths();
+  if (body_points() == 0 || depths.size() == body_points()) return;
+  depths_->setText(tr("This depth was given for another body."));
+  depths_->setVisible(true);
+  fit_depths_->setText(tr("Give this depth to the body as it is now"));
+  fit_depths_->setVisible(true);
+}
+
+void TissuePanel::show_several_depths() {
+  const auto& depths = plan().tissue_depth_mm;
   const auto [least, most] = std::minmax_element(depths.begin(), depths.end());
-  depth_.show(*least, *least);
-  if (*least < *most) {
-    depths_->setText(
-        tr("The plan gives %1 to %2 mm from skin to bone, one depth for each point of the body's "
-           "mesh. A number typed above takes their place; unticked, the table's depth does.")
-            .arg(number(*least), number(*most)));
-    depths_->setVisible(true);
-  } else if (body_points() > 0 && depths.size() != body_points()) {
-    depths_->setText(tr("This depth was given for another body."));
-    depths_->setVisible(true);
+  const auto number = [](double depth_mm, int digits) { return figures_text(number_text(depth_mm, digits)); };
+  const bool of_other = body_points() > 0 && depths.size() != body_points();
+  QString words = of_other ? tr("The plan gives %1 to %2 mm from skin to bone, one depth for each point of "
+                                "another body's mesh.")
+                           : tr("The plan gives %1 to %2 mm from skin to bone, one depth for each point of "
+                                "the body's mesh.");
+  words = words.arg(number(*least, 3), number(*most, 3)) + QChar(' ');
+  const auto checked = session().checked();
+  if (of_other && checked && checked->brought_depths) {
+    words += tr("Taken over, each point of this body gets the depth of the nearest place of the body before, "
+                "which is at most %1 mm away.")
+                 .arg(number(checked->brought_depths->farthest / mm, 2)) +
+             QChar(' ');
+    fit_depths_->setText(tr("Take the depths over to the body as it is now"));
     fit_depths_->setVisible(true);
   }
+  depths_->setText(words + tr("A number typed above takes their place; unticked, the table's depth does."));
+  depths_->setVisible(true);
 }
 
 void TissuePanel::show_plan() {

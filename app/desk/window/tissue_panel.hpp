@@ -26,7 +26,9 @@ class TissuePanel : public StepForm {
   void connect_choices();
   std::size_t body_points() const;  // 0: the body is not known yet
   void take_depth();
+  void take_depths_over();
   void show_depth(std::optional<double> of_table_mm);
+  void show_several_depths();
 
   std::vector<TissueSite> sites_;
   Choice *site_, *posture_, *model_;
