@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "model/core/both_at_once.hpp"
-#include "model/inflation/front_kernels.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -84,6 +84,9 @@ void take_depths(CheckedPlan& checked, const CheckedPlan* earlier) {
     plan->tissue_depth_mm.assign(points, *one);
     checked.plan = std::move(plan);
     checked.depth_body = checked.body;
+  } else if (earlier && earlier->brought_depths && earlier->body == checked.body &&
+             earlier->depth_body == checked.depth_body && same_depths(*checked.plan, *earlier->plan)) {
+    checked.brought_depths = earlier->brought_depths;
   } else if (checked.depth_body->body.surface.faces.rows() > 0) {
     checked.brought_depths =
         depths_at_nearest(depths, checked.depth_body->body.surface, checked.body->body.surface.vertices_m);
