@@ -7,8 +7,8 @@
 #include "app/command/commands.hpp"
 #include "model/body/check_body.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/mesh_reader.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/readers/mesh_reader.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 
 namespace wrapgauge {
 namespace {

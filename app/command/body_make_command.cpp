@@ -6,7 +6,7 @@
 #include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "app/command/form_report.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 
 namespace wrapgauge {
 namespace {

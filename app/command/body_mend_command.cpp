@@ -10,8 +10,8 @@
 #include "model/body/mend.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/mesh_reader.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/readers/mesh_reader.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 #include "model/plan/mend_json.hpp"
 #include "model/plan/plan.hpp"
 

@@ -10,8 +10,7 @@
 #include "app/job/results.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
-#include "model/io/summary_json.hpp"
-#include "model/pipeline/summarise.hpp"
+#include "model/io/writers/summary_json.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -81,11 +80,12 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;
-    estimated = estimate(job.plan, job.body, job.resources, {.mesh_error = command.mesh_error}, progress);
+    estimated = estimate(job.plan, job.body, job.resources,
+                         {.mesh_error = command.mesh_error, .inputs = job.inputs}, progress);
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Estimate& result = **estimated;
-  const Summary summary = summarise(job.plan, result, job.inputs);
+  const Summary& summary = result.summary;
   if (auto written = write_results(result, summary, command.folder); !written)
     return say_problem(written.problem(), streams);
   if (command.note)

@@ -2,11 +2,11 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "layoutforms/layout_form.hpp"
 #include "model/body/check_body.hpp"
 #include "model/body/girth.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
+#include "model/layout/forms/layout_form.hpp"
 #include "model/layout/layout_json.hpp"
 
 namespace wrapgauge {

@@ -3,9 +3,9 @@
 
 #include "app/command/commands.hpp"
 #include "app/job/drawing_report.hpp"
-#include "model/io/drawing_reader.hpp"
-#include "model/io/mesh_reader_text.hpp"
-#include "model/io/svg_writer.hpp"
+#include "model/io/readers/drawing_reader.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
+#include "model/io/writers/svg_writer.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/drawn_layout.hpp"
 #include "model/layout/layout_check.hpp"

@@ -7,7 +7,7 @@
 #include "app/picture/template_pdf.hpp"
 #include "model/core/file.hpp"
 #include "model/core/json_object.hpp"
-#include "model/io/template_svg.hpp"
+#include "model/io/writers/template_svg.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
 

@@ -8,7 +8,6 @@
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
-#include "model/pipeline/summarise.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -39,10 +38,10 @@ int run_note(const NoteCommand& command, Streams streams) {
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;
-    estimated = estimate(job.plan, job.body, job.resources, {}, progress);
+    estimated = estimate(job.plan, job.body, job.resources, {.inputs = job.inputs}, progress);
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
-  const Summary summary = summarise(job.plan, **estimated, job.inputs);
+  const Summary& summary = (*estimated)->summary;
   if (auto written = write_note(command.plan, **estimated, summary, command.folder, *extras); !written)
     return say_problem(written.problem(), streams);
   streams.out << "Status: " << status_text(summary) << ".\nNote of two pages written to "

@@ -7,7 +7,7 @@
 #include "bodyforms/form.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
 
 namespace wrapgauge {

@@ -9,9 +9,9 @@
 #include "app/picture/png.hpp"
 #include "model/contact/skin_side.hpp"
 #include "model/core/file.hpp"
-#include "model/io/csv_writer.hpp"
-#include "model/io/summary_json.hpp"
-#include "model/io/vtp_writer.hpp"
+#include "model/io/writers/csv_writer.hpp"
+#include "model/io/writers/summary_json.hpp"
+#include "model/io/writers/vtp_writer.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -5,16 +5,10 @@
 #include <cmath>
 #include <numbers>
 
+#include "model/body/axis_angle.hpp"
+
 namespace wrapgauge {
 namespace {
-
-// Right-handed about the axis from the body's +x (+y where x runs along the axis), 0 to 360.
-double angle_deg(const Axis& axis, const Vec3& across) {
-  const Vec3 start = std::abs(axis.direction.x()) < 0.99 ? Vec3::UnitX() : Vec3::UnitY();
-  const Vec3 zero = (start - start.dot(axis.direction) * axis.direction).normalized();
-  const double angle = std::atan2(across.dot(axis.direction.cross(zero)), across.dot(zero));
-  return angle < 0.0 ? angle * 180.0 / std::numbers::pi + 360.0 : angle * 180.0 / std::numbers::pi;
-}
 
 // How far an angle lies outside the arc from one angle on to the other.
 double degrees_outside(double angle, double from_deg, double to_deg) {
@@ -33,7 +27,8 @@ Length outside_of(const BetweenStations& place, const Axis& axis, const Vec3& po
   const double station = from_origin.dot(axis.direction);
   const Vec3 across = from_origin - station * axis.direction;
   const double along = std::max({0.0, place.from.si() - station, station - place.to.si()});
-  const double turned = degrees_outside(angle_deg(axis, across), place.from_deg, place.to_deg);
+  const double turned =
+      degrees_outside(angle_about_deg(axis.direction, across), place.from_deg, place.to_deg);
   return Length(std::hypot(along, across.norm() * turned * std::numbers::pi / 180.0));
 }
 

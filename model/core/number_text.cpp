@@ -24,4 +24,10 @@ std::string fixed_text(double value, int decimals) {
   return is_zero && text.front() == '-' ? text.substr(1) : text;
 }
 
+std::string number_word(double value) {
+  char text[32];
+  const auto [end, error] = std::to_chars(text, text + sizeof text, value);
+  return std::string(text, end);
+}
+
 }  // namespace wrapgauge

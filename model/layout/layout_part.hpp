@@ -1,7 +1,11 @@
 #pragma once
-// One part of a layout, to point at.
+// The parts of a layout as a list, each to point at.
 
 #include <cstddef>
+#include <vector>
+
+#include "model/core/phrase.hpp"
+#include "model/layout/layout.hpp"
 
 namespace wrapgauge {
 
@@ -13,5 +17,9 @@ struct LayoutPart {
 
   bool operator==(const LayoutPart&) const = default;
 };
+
+// Outline first, each chamber followed by its inset seams, then channels, inlets and straps.
+std::vector<LayoutPart> layout_parts(const Layout& layout);
+Phrase part_title(const Layout& layout, const LayoutPart& part);  // "inset spot 2 of left back"
 
 }  // namespace wrapgauge

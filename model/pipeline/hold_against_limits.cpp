@@ -3,18 +3,6 @@
 namespace wrapgauge {
 namespace {
 
-// What each group's inlet does over the session.
-std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, const FlatMesh& flat) {
-  std::vector<std::vector<ProgrammeStep>> programmes;
-  for (const InletId id : flat.group_inlet) {
-    programmes.push_back(session_steps(*plan.session));
-    for (const InletProgram& program : plan.inflation)
-      if (program.inlet == plan.layout.inlets[index_of(id)].name && !program.steps.empty())
-        programmes.back() = program.steps;
-  }
-  return programmes;
-}
-
 // A compression class is information: a device that lands in one was not made to be one.
 std::optional<Finding> class_note(const Comparisons& comparisons, const Estimate& estimate) {
   if (estimate.figures.share_of_girth < estimate.limits.circumferential_share) return std::nullopt;
@@ -33,13 +21,10 @@ std::optional<Finding> class_note(const Comparisons& comparisons, const Estimate
 
 }  // namespace
 
-LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
-  LimitInputs inputs{plan.use, prepared.bony_sites, prepared.targets, plan.session, {}};
-  if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);
-  return inputs;
-}
-
-void hold_against_limits(const Plan& plan, const Resources& resources, Estimate& estimate) {
+void hold_against_limits(const Plan& plan, const Resources& resources, LimitInputs limit_inputs,
+                         Estimate& estimate) {
+  estimate.limits = resources.limits;
+  estimate.limit_inputs = std::move(limit_inputs);
   estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,
                                estimate.path.states.back(), estimate.map, estimate.figures, estimate.audit);
   estimate.exposure = skin_exposure(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path,

@@ -1,13 +1,14 @@
 #pragma once
-// The last stage: what was solved, held against the limits and the planned session.
+// What was solved, held against the limits and the planned session.
 
-#include "model/pipeline/prepare.hpp"
+#include "model/note/estimate.hpp"
+#include "model/pipeline/resources.hpp"
+#include "model/plan/plan.hpp"
 
 namespace wrapgauge {
 
-LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared);
-
-// Fills findings, hazards and exposure of an estimate that has everything else.
-void hold_against_limits(const Plan& plan, const Resources& resources, Estimate& estimate);
+// Fills limits, findings, hazards and exposure of an estimate whose contact has been read.
+void hold_against_limits(const Plan& plan, const Resources& resources, LimitInputs limit_inputs,
+                         Estimate& estimate);
 
 }  // namespace wrapgauge

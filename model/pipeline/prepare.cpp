@@ -2,13 +2,12 @@
 
 #include <algorithm>
 
+#include "model/body/region_places.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/grid_distance.hpp"
 #include "model/inflation/kept_closing.hpp"
 #include "model/layout/layout_check.hpp"
-#include "model/pipeline/no_go.hpp"
-#include "model/pipeline/region_places.hpp"
-#include "model/wrap/body_surface.hpp"
+#include "model/wrap/no_go.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -32,33 +31,18 @@ std::optional<Problem> take_posture(std::optional<Posture> posture, TissueSite& 
   return std::nullopt;
 }
 
-std::optional<Problem> choose_materials(const Plan& plan, const Body& body, const Resources& resources,
-                                        Prepared& prepared) {
-  const auto skin = find_grade(resources.silicones, plan.layout.skin_sheet.material);
-  if (!skin) return skin.problem();
-  const auto outer = find_grade(resources.silicones, plan.layout.outer_sheet.material);
-  if (!outer) return outer.problem();
-  const auto tissue = find_tissue(resources.tissues, body.tissue_site);
-  if (!tissue) return tissue.problem();
-  prepared.skin_grade = *skin;
-  prepared.outer_grade = *outer;
-  prepared.tissue = *tissue;
-  if (plan.tissue_poisson) prepared.tissue.poisson = *plan.tissue_poisson;
-  return take_posture(plan.posture, prepared.tissue);
+Result<TissueSite> tissue_of(const Plan& plan, const Body& body, const Resources& resources) {
+  const auto row = find_tissue(resources.tissues, body.tissue_site);
+  if (!row) return row.problem();
+  TissueSite tissue = *row;
+  if (plan.tissue_poisson) tissue.poisson = *plan.tissue_poisson;
+  if (auto problem = take_posture(plan.posture, tissue)) return *problem;
+  return tissue;
 }
 
-std::optional<Problem> lay_on(const Plan& plan, const Body& body, const BodySurface& surface,
-                              const FlatMeshOptions& mesh, Prepared& prepared) {
-  const auto closing = resolve_closing_length(surface, plan.layout, plan.placement);
-  if (!closing) return closing.problem();
-  prepared.closing_length = *closing;
-  auto flat = triangulate_layout(plan.layout, *closing, mesh);
-  if (!flat) return flat.problem();
-  auto wrap = wrap_layout(surface, plan.layout, *flat, plan.placement);
-  if (!wrap) return wrap.problem();
-  prepared.setup.flat = std::move(flat).value();
-  prepared.wrap = std::move(wrap).value();
-  return covered_no_go(prepared.regions, body.axis, prepared.setup.flat, prepared.wrap.worn_m);
+std::shared_ptr<const BodySurface> surface_of(const Body& body, const KnownBefore& known) {
+  if (known.surface) return {std::shared_ptr<const void>(), known.surface};
+  return std::make_shared<const BodySurface>(body);
 }
 
 std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, DistanceBlocks* distances,
@@ -100,6 +84,18 @@ void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.closing = std::make_shared<KeptClosing>();
 }
 
+// What each group's inlet does over the session.
+std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, const FlatMesh& flat) {
+  std::vector<std::vector<ProgrammeStep>> programmes;
+  for (const InletId id : flat.group_inlet) {
+    programmes.push_back(session_steps(*plan.session));
+    for (const InletProgram& program : plan.inflation)
+      if (program.inlet == plan.layout.inlets[index_of(id)].name && !program.steps.empty())
+        programmes.back() = program.steps;
+  }
+  return programmes;
+}
+
 }  // namespace
 
 Result<Body> body_of_plan(const Plan& plan, Body body) {
@@ -130,33 +126,77 @@ std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
   return std::nullopt;
 }
 
-FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {
-  FlatMeshOptions mesh;
-  mesh.edge = factor * plan.mesh_edge;
-  mesh.seam_edge = std::min(mesh.edge, factor * plan.mesh_seam_edge.value_or(plan.mesh_edge));
-  mesh.seam_band = plan.mesh_seam_band.value_or(mesh.seam_band);
-  return mesh;
+Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resources,
+                            const KnownBefore& known) {
+  auto own = body_of_plan(plan, std::move(body));
+  if (!own) return own.problem();
+  TakenBody taken;
+  taken.body = std::make_shared<const Body>(std::move(own).value());
+  taken.bony_sites = taken.body->bony_sites;
+  taken.bony_sites.insert(taken.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
+  auto regions = placed_regions(plan.regions, {plan.landmarks, plan.bony_sites, taken.body->bony_sites});
+  if (!regions) return regions.problem();
+  taken.regions = std::move(regions).value();
+  auto tissue = tissue_of(plan, *taken.body, resources);
+  if (!tissue) return tissue.problem();
+  taken.tissue = std::move(tissue).value();
+  if (taken.body->surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (!known.prepared) taken.surface = surface_of(*taken.body, known);
+  return taken;
+}
+
+Result<LaidOut> lay_out(const Plan& plan, const TakenBody& body, const Resources& resources,
+                        const FlatMeshOptions& mesh, const KnownBefore& known) {
+  if (known.prepared)
+    return LaidOut{known.prepared->skin_grade, known.prepared->outer_grade, known.prepared->closing_length,
+                   known.prepared->setup.flat};
+  if (!known.layout_is_sound)
+    if (auto problem = first_layout_problem(plan.layout)) return *problem;
+  const auto skin = find_grade(resources.silicones, plan.layout.skin_sheet.material);
+  if (!skin) return skin.problem();
+  const auto outer = find_grade(resources.silicones, plan.layout.outer_sheet.material);
+  if (!outer) return outer.problem();
+  const auto closing = resolve_closing_length(*body.surface, plan.layout, plan.placement);
+  if (!closing) return closing.problem();
+  auto flat = triangulate_layout(plan.layout, *closing, mesh);
+  if (!flat) return flat.problem();
+  return LaidOut{*skin, *outer, *closing, std::move(flat).value()};
+}
+
+Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_out, const KnownBefore& known) {
+  if (known.prepared) return *known.prepared;
+  auto wrap = wrap_layout(*body.surface, plan.layout, laid_out.flat, plan.placement);
+  if (!wrap) return wrap.problem();
+  Prepared prepared;
+  prepared.closing_length = laid_out.closing_length;
+  prepared.skin_grade = std::move(laid_out.skin_grade);
+  prepared.outer_grade = std::move(laid_out.outer_grade);
+  prepared.tissue = body.tissue;
+  prepared.wrap = std::move(wrap).value();
+  prepared.setup.flat = std::move(laid_out.flat);
+  prepared.bony_sites = body.bony_sites;
+  prepared.regions = body.regions;
+  if (auto problem = covered_no_go(body.regions, body.body->axis, prepared.setup.flat, prepared.wrap.worn_m))
+    return *problem;
+  if (auto problem = set_targets(plan, prepared)) return *problem;
+  if (auto problem = set_up_contact(plan, *body.body, known.distances, prepared)) return *problem;
+  set_up_sheets(plan, prepared);
+  return prepared;
 }
 
 Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& resources,
                          const FlatMeshOptions& mesh, const KnownBefore& known) {
-  Prepared prepared;
-  prepared.bony_sites = body.bony_sites;
-  prepared.bony_sites.insert(prepared.bony_sites.end(), plan.bony_sites.begin(), plan.bony_sites.end());
-  if (!known.layout_is_sound)
-    if (auto problem = first_layout_problem(plan.layout)) return *problem;
-  auto regions = placed_regions(plan, body.bony_sites);
-  if (!regions) return regions.problem();
-  prepared.regions = std::move(regions).value();
-  if (auto problem = choose_materials(plan, body, resources, prepared)) return *problem;
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
-  std::optional<BodySurface> made;
-  const BodySurface& surface = known.surface ? *known.surface : made.emplace(body);
-  if (auto problem = lay_on(plan, body, surface, mesh, prepared)) return *problem;
-  if (auto problem = set_targets(plan, prepared)) return *problem;
-  if (auto problem = set_up_contact(plan, body, known.distances, prepared)) return *problem;
-  set_up_sheets(plan, prepared);
-  return prepared;
+  const auto taken = take_body(plan, body, resources, known);
+  if (!taken) return taken.problem();
+  auto laid_out = lay_out(plan, *taken, resources, mesh, known);
+  if (!laid_out) return laid_out.problem();
+  return put_on(plan, *taken, std::move(laid_out).value(), known);
+}
+
+LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
+  LimitInputs inputs{plan.use, prepared.bony_sites, prepared.targets, plan.session, {}};
+  if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);
+  return inputs;
 }
 
 }  // namespace wrapgauge

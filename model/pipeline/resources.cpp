@@ -1,4 +1,4 @@
-#include "model/pipeline/pipeline.hpp"
+#include "model/pipeline/resources.hpp"
 
 namespace wrapgauge {
 

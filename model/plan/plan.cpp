@@ -1,5 +1,6 @@
 #include "model/plan/plan.hpp"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <system_error>
 
@@ -25,6 +26,14 @@ std::filesystem::path seen_from(const std::filesystem::path& new_folder,
 }
 
 }  // namespace
+
+FlatMeshOptions mesh_of_plan(const Plan& plan, double factor) {
+  FlatMeshOptions mesh;
+  mesh.edge = factor * plan.mesh_edge;
+  mesh.seam_edge = std::min(mesh.edge, factor * plan.mesh_seam_edge.value_or(plan.mesh_edge));
+  mesh.seam_band = plan.mesh_seam_band.value_or(mesh.seam_band);
+  return mesh;
+}
 
 Result<Plan> read_plan(const std::filesystem::path& file) {
   const Result<nlohmann::json> json = read_json(file);

@@ -15,6 +15,7 @@
 #include "model/core/result.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/layout/drawing_map.hpp"
+#include "model/layout/flat_mesh.hpp"
 #include "model/layout/layout.hpp"
 #include "model/limits/limit_set.hpp"
 #include "model/limits/programme.hpp"
@@ -83,6 +84,9 @@ struct Plan {
   bool compare_wrinkled =
       false;  // solve again with compression carried the other way, and say the difference
 };
+
+// The mesh the plan asks for, every length times `factor`; the band beside seams stays.
+FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
 
 // Reads, checks every field (unknown keys are refused by name) and fills defaults. Described in
 // docs/plan-file.md. Whether the drawing makes sense, the body is there and the materials are known is asked

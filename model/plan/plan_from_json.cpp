@@ -6,7 +6,7 @@
 #include "model/body/length_unit.hpp"
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/drawing_reader.hpp"
+#include "model/io/readers/drawing_reader.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/mend_json.hpp"

@@ -13,8 +13,7 @@ Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Reso
   made.body_ = body;
   made.prepared_ = std::move(prepared).value();
   made.limits_ = resources.limits;
-  made.limit_inputs_.use = plan.use;
-  made.limit_inputs_.bony_sites = made.prepared_.bony_sites;
+  made.limit_inputs_ = limit_inputs(plan, made.prepared_);
   made.solver_ = plan.solver;
   made.solver_.closed_state = true;
   return made;

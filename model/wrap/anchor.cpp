@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "model/core/number_text.hpp"
+#include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -15,33 +16,6 @@ double radians(double degrees) {
 
 std::string mm_text(double metres) {
   return fixed_text(metres / mm.si(), 1) + " mm";
-}
-
-// The body's +x made perpendicular to the axis; +y where x runs along the axis.
-Vec3 zero_angle_direction(const Vec3& axis) {
-  const Vec3 start = std::abs(axis.x()) < 0.99 ? Vec3::UnitX() : Vec3::UnitY();
-  return (start - start.dot(axis) * axis).normalized();
-}
-
-Result<SurfacePoint> at_station(const BodySurface& body, const AnchorAtStation& anchor) {
-  const double station_m = anchor.station.si();
-  if (!std::isfinite(station_m) || !std::isfinite(anchor.angle_deg))
-    return bad_input("The anchor's station or angle is not a finite number.");
-  if (station_m < 0.0 || station_m > body.last_station_m())
-    return bad_input("The anchor's station is " + mm_text(station_m) + ", but the body reaches from 0 to " +
-                     mm_text(body.last_station_m()) + " along its axis; choose a station between.");
-  const Vec3 axis = body.axis().direction;
-  const auto loop = longest_loop(body, body.axis().origin_m + station_m * axis, axis);
-  if (!loop)
-    return bad_input("The body has no closed section at the anchor's station of " + mm_text(station_m) +
-                     "; choose a station further from the ends.");
-  const Vec3 direction = Eigen::AngleAxisd(radians(anchor.angle_deg), axis) * zero_angle_direction(axis);
-  const auto skin_m = loop->outermost(direction);
-  if (!skin_m)
-    return bad_input("No skin lies at " + fixed_text(anchor.angle_deg, 1) +
-                     " degrees about the axis at station " + mm_text(station_m) +
-                     "; place the anchor by a point instead.");
-  return body.nearest().at(*skin_m);
 }
 
 Result<SurfacePoint> at_point(const BodySurface& body, const AnchorAtPoint& anchor) {
@@ -60,7 +34,7 @@ Result<AnchorFrame> find_anchor(const BodySurface& body, const Placement& placem
   if (!std::isfinite(placement.turn_deg)) return bad_input("The placement's turn is not a finite number.");
   const auto place = std::holds_alternative<AnchorAtPoint>(placement.anchor)
                          ? at_point(body, std::get<AnchorAtPoint>(placement.anchor))
-                         : at_station(body, std::get<AnchorAtStation>(placement.anchor));
+                         : skin_point_at(body, std::get<AnchorAtStation>(placement.anchor));
   if (!place) return place.problem();
   const Vec3 axis = body.axis().direction, outward = body.outward(*place);
   const Vec3 round = axis.cross(outward);

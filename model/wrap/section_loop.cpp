@@ -108,10 +108,10 @@ std::optional<SectionLoop> loop_near(const BodySurface& body, const Vec3& wanted
   return best;
 }
 
-std::optional<SectionLoop> longest_loop(const BodySurface& body, const Vec3& plane_point_m,
+std::optional<SectionLoop> longest_loop(const PlaneSections& sections, const Vec3& plane_point_m,
                                         const Vec3& plane_normal) {
   std::optional<SectionLoop> best;
-  for (auto& line : body.sections().at(plane_point_m, plane_normal))
+  for (auto& line : sections.at(plane_point_m, plane_normal))
     if (line.closed && line.points_m.size() > 2 && (!best || line.length() > best->girth()))
       best.emplace(std::move(line));
   return best;

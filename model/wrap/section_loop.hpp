@@ -32,7 +32,7 @@ class SectionLoop {
 // every open one, because then the section there reaches an open end of the body.
 std::optional<SectionLoop> loop_near(const BodySurface& body, const Vec3& wanted_m, const Vec3& plane_normal);
 // The longest closed line of the section.
-std::optional<SectionLoop> longest_loop(const BodySurface& body, const Vec3& plane_point_m,
+std::optional<SectionLoop> longest_loop(const PlaneSections& sections, const Vec3& plane_point_m,
                                         const Vec3& plane_normal);
 
 }  // namespace wrapgauge

@@ -19,8 +19,8 @@ struct AnchorAtPoint {
 };
 struct AnchorAtStation {
   Length station;          // along the body axis from the distal end
-  double angle_deg = 0.0;  // about the axis, from the body's +x direction made perpendicular to the axis,
-                           // right-handed about the distal->proximal direction
+  double angle_deg = 0.0;  // about the middle of the section there (see station_angle.hpp), from the body's
+                           // +x, right-handed about the distal->proximal direction
 };
 
 struct Placement {

@@ -21,81 +21,6 @@
         </message>
     </context>
     <context>
-        <name>LayoutPart</name>
-        <message>
-            <source>x</source>
-            <translation>x</translation>
-        </message>
-        <message>
-            <source>y</source>
-            <translation>y</translation>
-        </message>
-        <message>
-            <source>Width</source>
-            <translation>Breite</translation>
-        </message>
-        <message>
-            <source>Height</source>
-            <translation>Höhe</translation>
-        </message>
-        <message>
-            <source>From x</source>
-            <translation>Von x</translation>
-        </message>
-        <message>
-            <source>From y</source>
-            <translation>Von y</translation>
-        </message>
-        <message>
-            <source>To x</source>
-            <translation>Bis x</translation>
-        </message>
-        <message>
-            <source>To y</source>
-            <translation>Bis y</translation>
-        </message>
-        <message>
-            <source>outline</source>
-            <translation>Umriss</translation>
-        </message>
-        <message>
-            <source>chamber %1</source>
-            <translation>Kammer %1</translation>
-        </message>
-        <message>
-            <source>inset spot %1 of %2</source>
-            <translation>Innennahtpunkt %1 von %2</translation>
-        </message>
-        <message>
-            <source>inset line %1 of %2</source>
-            <translation>Innennahtlinie %1 von %2</translation>
-        </message>
-        <message>
-            <source>channel %1</source>
-            <translation>Kanal %1</translation>
-        </message>
-        <message>
-            <source>inlet %1</source>
-            <translation>Einlass %1</translation>
-        </message>
-        <message>
-            <source>strap %1</source>
-            <translation>Gurt %1</translation>
-        </message>
-        <message>
-            <source>Radius</source>
-            <translation>Radius</translation>
-        </message>
-        <message>
-            <source>Stiffness</source>
-            <translation>Steifigkeit</translation>
-        </message>
-        <message>
-            <source>Thickness</source>
-            <translation>Dicke</translation>
-        </message>
-    </context>
-    <context>
         <name>Measure</name>
         <message>
             <source>Wrist</source>
@@ -466,6 +391,10 @@
         <message>
             <source>%1 from the distal end, %2°</source>
             <translation>%1 vom distalen Ende, %2°</translation>
+        </message>
+        <message>
+            <source>%1 from the distal end</source>
+            <translation>%1 vom distalen Ende</translation>
         </message>
         <message>
             <source>Bony site</source>
@@ -4360,6 +4289,78 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>For comparison only: the highest mean, %1 under chamber '%2', would lie in %3. Class numbers differ by country: read mmHg; a class is prescribed and is no limit here.</source>
             <translation>Nur zum Vergleich: das höchste Mittel, %1 unter Kammer „%2“, läge in %3. Klassennummern sind von Land zu Land verschieden: mmHg lesen; eine Klasse wird verordnet und ist hier kein Grenzwert.</translation>
+        </message>
+        <message>
+            <source>x</source>
+            <translation>x</translation>
+        </message>
+        <message>
+            <source>y</source>
+            <translation>y</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>From x</source>
+            <translation>Von x</translation>
+        </message>
+        <message>
+            <source>From y</source>
+            <translation>Von y</translation>
+        </message>
+        <message>
+            <source>To x</source>
+            <translation>Bis x</translation>
+        </message>
+        <message>
+            <source>To y</source>
+            <translation>Bis y</translation>
+        </message>
+        <message>
+            <source>outline</source>
+            <translation>Umriss</translation>
+        </message>
+        <message>
+            <source>chamber %1</source>
+            <translation>Kammer %1</translation>
+        </message>
+        <message>
+            <source>inset spot %1 of %2</source>
+            <translation>Innennahtpunkt %1 von %2</translation>
+        </message>
+        <message>
+            <source>inset line %1 of %2</source>
+            <translation>Innennahtlinie %1 von %2</translation>
+        </message>
+        <message>
+            <source>channel %1</source>
+            <translation>Kanal %1</translation>
+        </message>
+        <message>
+            <source>inlet %1</source>
+            <translation>Einlass %1</translation>
+        </message>
+        <message>
+            <source>strap %1</source>
+            <translation>Gurt %1</translation>
+        </message>
+        <message>
+            <source>Radius</source>
+            <translation>Radius</translation>
+        </message>
+        <message>
+            <source>Stiffness</source>
+            <translation>Steifigkeit</translation>
+        </message>
+        <message>
+            <source>Thickness</source>
+            <translation>Dicke</translation>
         </message>
     </context>
 </TS>

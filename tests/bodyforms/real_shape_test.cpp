@@ -11,7 +11,7 @@
 
 #include "bodyforms/form.hpp"
 #include "model/body/check_body.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 
 namespace wrapgauge {
 namespace {

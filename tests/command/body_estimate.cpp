@@ -9,7 +9,7 @@
 
 #include "app/command/command_line.hpp"
 #include "model/core/file.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
 #include "tests/command/command_test.hpp"
 

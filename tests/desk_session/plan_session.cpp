@@ -5,7 +5,7 @@
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/file.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 #include "tests/desk_session/small_plan.hpp"
 
 namespace wrapgauge {

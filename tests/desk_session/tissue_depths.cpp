@@ -1,4 +1,4 @@
-#include "app/desk/session/tissue_depths.hpp"
+#include "model/body/tissue_depths.hpp"
 
 #include <gtest/gtest.h>
 

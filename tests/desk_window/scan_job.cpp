@@ -5,7 +5,7 @@
 
 #include "app/desk/window/drawing_dialog.hpp"
 #include "bodyforms/form.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
 #include "tests/desk_window/job_fixture.hpp"
 

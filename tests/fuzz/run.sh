@@ -15,11 +15,11 @@ mkdir -p "$out/objects"
 # The readers and the mapping are built with the sanitizers; geometry and layout checks come from the release build.
 sources="model/layout/drawing.cpp model/layout/drawing_colour.cpp model/layout/drawing_map.cpp
   model/layout/drawing_parts.cpp model/layout/drawn_layout.cpp model/layout/drawn_shape_forms.cpp
-  model/io/dxf_entity.cpp model/io/dxf_fit_spline.cpp model/io/dxf_groups.cpp model/io/dxf_insert.cpp
-  model/io/dxf_reader.cpp model/io/dxf_spline.cpp
-  model/io/mesh_reader_text.cpp model/io/path_joining.cpp model/io/path_trace.cpp model/io/svg_document.cpp
-  model/io/svg_page.cpp model/io/svg_reader.cpp model/io/svg_shape.cpp model/io/svg_sink.cpp
-  model/io/svg_style.cpp model/io/svg_style_sheet.cpp model/io/svg_text.cpp"
+  model/io/readers/dxf_entity.cpp model/io/readers/dxf_fit_spline.cpp model/io/readers/dxf_groups.cpp model/io/readers/dxf_insert.cpp
+  model/io/readers/dxf_reader.cpp model/io/readers/dxf_spline.cpp
+  model/io/readers/mesh_reader_text.cpp model/io/readers/path_joining.cpp model/io/readers/path_trace.cpp model/io/readers/svg_document.cpp
+  model/io/readers/svg_page.cpp model/io/readers/svg_reader.cpp model/io/readers/svg_shape.cpp model/io/readers/svg_sink.cpp
+  model/io/readers/svg_style.cpp model/io/readers/svg_style_sheet.cpp model/io/readers/svg_text.cpp"
 flags="-std=c++20 -O1 -g1 -fno-omit-frame-pointer -fsanitize=address,undefined -fno-sanitize-recover=undefined
   -frounding-math -I. $(pkg-config --cflags eigen3 2geom pugixml dxflib)"
 release=build/release/model

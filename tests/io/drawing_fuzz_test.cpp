@@ -4,8 +4,8 @@
 #include <string>
 
 #include "model/core/file.hpp"
-#include "model/io/dxf_reader.hpp"
-#include "model/io/svg_reader.hpp"
+#include "model/io/readers/dxf_reader.hpp"
+#include "model/io/readers/svg_reader.hpp"
 #include "model/layout/drawing_parts.hpp"
 #include "model/layout/drawn_layout.hpp"
 #include "tests/io/drawings.hpp"

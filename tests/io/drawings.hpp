@@ -3,7 +3,7 @@
 
 #include <filesystem>
 
-#include "model/io/drawing_reader.hpp"
+#include "model/io/readers/drawing_reader.hpp"
 
 namespace wrapgauge::test {
 

@@ -7,8 +7,8 @@
 #include <iostream>
 #include <nlohmann/json.hpp>
 
-#include "model/io/svg_reader.hpp"
-#include "model/io/svg_writer.hpp"
+#include "model/io/readers/svg_reader.hpp"
+#include "model/io/writers/svg_writer.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/drawing_parts.hpp"
 #include "model/layout/layout_check.hpp"

@@ -1,4 +1,4 @@
-#include "model/io/dxf_reader.hpp"
+#include "model/io/readers/dxf_reader.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
-#include "model/io/gltf_reader.hpp"
+#include "model/io/readers/gltf_reader.hpp"
 
 #include <gtest/gtest.h>
 
 #include "model/body/check_body.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 #include "tests/io/folder.hpp"
 #include "tests/io/gltf_sample.hpp"
 #include "tests/io/hexagon_tube.hpp"

@@ -6,10 +6,10 @@
 #include <vector>
 
 #include "model/body/check_body.hpp"
-#include "model/io/gltf_reader.hpp"
-#include "model/io/obj_reader.hpp"
-#include "model/io/ply_reader.hpp"
-#include "model/io/stl_reader.hpp"
+#include "model/io/readers/gltf_reader.hpp"
+#include "model/io/readers/obj_reader.hpp"
+#include "model/io/readers/ply_reader.hpp"
+#include "model/io/readers/stl_reader.hpp"
 #include "tests/io/gltf_sample.hpp"
 #include "tests/io/hexagon_tube.hpp"
 

@@ -1,4 +1,4 @@
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
-#include "model/io/mesh_writer.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 
 #include <gtest/gtest.h>
 
 #include "model/core/file.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 #include "tests/io/folder.hpp"
 
 namespace wrapgauge {

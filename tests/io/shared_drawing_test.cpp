@@ -7,7 +7,7 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/drawing_reader.hpp"
+#include "model/io/readers/drawing_reader.hpp"
 #include "model/layout/drawing_parts.hpp"
 
 namespace wrapgauge {

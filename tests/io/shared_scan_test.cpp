@@ -12,7 +12,7 @@
 #include "model/body/surface_error.hpp"
 #include "model/body/vertex_weld.hpp"
 #include "model/geometry/nearest_point.hpp"
-#include "model/io/mesh_reader.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 #include "tests/body/scan_like.hpp"
 
 namespace wrapgauge {

@@ -1,4 +1,4 @@
-#include "model/io/svg_reader.hpp"
+#include "model/io/readers/svg_reader.hpp"
 
 #include <gtest/gtest.h>
 

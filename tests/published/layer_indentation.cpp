@@ -2,9 +2,9 @@
 // Hertz 1882, "Ueber die Beruehrung fester elastischer Koerper"; Boussinesq 1885 (flat punch); both as in
 // Johnson 1985, "Contact Mechanics", chapters 3 and 4 (formulas from memory). Wide contact: the confined
 // foundation.
-#include "model/inflation/rigid_indentation.hpp"
 #include "model/material/tissue.hpp"
 #include "tests/published/device_fixture.hpp"
+#include "tests/published/rigid_indentation.hpp"
 
 namespace wrapgauge::published {
 namespace {

@@ -5,9 +5,9 @@
 #include <random>
 
 #include "bodyforms/form.hpp"
-#include "layoutforms/layout_form.hpp"
 #include "model/body/girth.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/forms/layout_form.hpp"
 #include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge::random_plans {

@@ -4,8 +4,8 @@
 #include <string>
 
 #include "model/body/vertex_weld.hpp"
-#include "model/io/mesh_reader.hpp"
-#include "model/io/mesh_writer.hpp"
+#include "model/io/readers/mesh_reader.hpp"
+#include "model/io/writers/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
 
 int main(int count, char** words) {

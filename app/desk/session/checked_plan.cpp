@@ -66,8 +66,8 @@ std::size_t body_points(const CheckedPlan& checked) {
 }
 
 bool same_depths(const Plan& plan, const Plan& earlier) {
-  const auto one = one_depth_mm(plan);
-  return one ? one == one_depth_mm(earlier) : plan.tissue_depth_mm == earlier.tissue_depth_mm;
+  const auto one = one_depth_mm(plan.tissue_depth_mm);
+  return one ? one == one_depth_mm(earlier.tissue_depth_mm) : plan.tissue_depth_mm == earlier.tissue_depth_mm;
 }
 
 void take_depths(CheckedPlan& checked, const CheckedPlan* earlier) {
@@ -79,7 +79,7 @@ void take_depths(CheckedPlan& checked, const CheckedPlan* earlier) {
   else if (earlier && earlier->depth_body && same_depths(*checked.plan, *earlier->plan))
     checked.depth_body = earlier->depth_body;
   if (!checked.depth_body || points == 0 || depths.size() == points) return;
-  if (const auto one = one_depth_mm(*checked.plan)) {
+  if (const auto one = one_depth_mm(checked.plan->tissue_depth_mm)) {
     auto plan = std::make_shared<Plan>(*checked.plan);
     plan->tissue_depth_mm.assign(points, *one);
     checked.plan = std::move(plan);

@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "app/desk/session/body_need.hpp"
-#include "app/desk/session/tissue_depths.hpp"
 #include "app/job/job.hpp"
 #include "model/body/girth.hpp"
+#include "model/body/tissue_depths.hpp"
 #include "model/casting/casting_check.hpp"
 #include "model/core/result.hpp"
 #include "model/pipeline/prepare.hpp"

@@ -7,8 +7,6 @@
 #include <mutex>
 #include <new>
 
-#include "model/pipeline/summarise.hpp"
-
 namespace wrapgauge {
 
 // What both threads touch; guarded by `mutex` except the counters.
@@ -140,16 +138,19 @@ std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_p
 void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter) {
   const Plan plan = fineness == Fineness::kPreview ? preview_plan(*checked.plan) : *checked.plan;
   const bool whole = fineness == Fineness::kStandard;
-  auto result = wrapgauge::estimate(
-      plan, checked.job->body, checked.job->resources,
-      {.mesh_error = whole, .comparisons = whole, .prepared = whole ? nullptr : checked.prepared}, reporter);
+  auto result = wrapgauge::estimate(plan, checked.job->body, checked.job->resources,
+                                    {.mesh_error = whole,
+                                     .comparisons = whole,
+                                     .prepared = whole ? nullptr : checked.prepared,
+                                     .inputs = checked.job->inputs},
+                                    reporter);
   if (!result) return deliver(reporter, result.problem());
   auto solved = std::make_shared<SolvedPlan>();
   solved->plan = checked.plan;
   solved->fineness = fineness;
   solved->inputs = checked.job->inputs;
-  solved->summary = std::make_shared<const Summary>(summarise(plan, *result, checked.job->inputs));
   solved->estimate = std::make_shared<const Estimate>(std::move(result).value());
+  solved->summary = {solved->estimate, &solved->estimate->summary};
   deliver(reporter, std::shared_ptr<const SolvedPlan>(solved));
 }
 

@@ -6,7 +6,6 @@
 #include "app/desk/session/edit_plan.hpp"
 #include "app/job/note_studies.hpp"
 #include "model/core/file.hpp"
-#include "model/pipeline/summarise.hpp"
 #include "model/study/ceiling_report.hpp"
 
 namespace wrapgauge {

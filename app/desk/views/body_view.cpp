@@ -16,6 +16,7 @@
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_legend.hpp"
 #include "app/desk/views/zoom_step.hpp"
+#include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -281,7 +282,9 @@ void BodyView::click(const QPointF& at) {
 void BodyView::move_anchor(const QPointF& at, bool finished) {
   if (!sight_ || !shown_.body()) return;
   const auto place = sight_->place_at(turntable_.view(), at.x(), at.y());
-  if (place) emit anchorMoved(station_of(shown_.body()->axis, *place), *place, finished);
+  if (!place) return;
+  const auto anchor = station_and_angle(*shown_.sections(), shown_.body()->axis, *place);
+  if (anchor) emit anchorMoved(*anchor, *place, finished);
 }
 
 // The angle swept about the anchor on the screen; seen from behind it counts the other way.

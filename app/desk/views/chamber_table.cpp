@@ -11,7 +11,7 @@
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
-#include "model/io/csv_writer.hpp"
+#include "model/io/writers/csv_writer.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -23,9 +23,11 @@ QString millimetres(double length_m, int decimals) {
 Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor) {
   Rows rows;
   const QString site = QString::fromStdString(reading.site);
-  rows.emplace_back(QObject::tr("Place"), QObject::tr("%1 from the distal end, %2°")
-                                              .arg(millimetres(reading.station_m, 0),
-                                                   figures_text(fixed_text(reading.angle_deg, 0))));
+  const QString station = millimetres(reading.station_m, 0);
+  rows.emplace_back(QObject::tr("Place"),
+                    reading.angle_deg ? QObject::tr("%1 from the distal end, %2°")
+                                            .arg(station, figures_text(fixed_text(*reading.angle_deg, 0)))
+                                      : QObject::tr("%1 from the distal end").arg(station));
   if (!site.isEmpty()) rows.emplace_back(QObject::tr("Bony site"), site);
   if (!reading.pressure) return rows;
   rows.emplace_back(QObject::tr("Under"),

@@ -19,6 +19,7 @@ void ShownPlan::show_body(std::shared_ptr<const Body> body, std::vector<BonySite
   if (body != body_) {
     body_ = std::move(body);
     skin_ = body_ ? std::make_shared<const SkinSurface>(body_->surface) : nullptr;
+    sections_ = body_ ? std::make_shared<const PlaneSections>(body_->surface) : nullptr;
     selection_.pick_place(std::nullopt);
   }
   sites_ = std::move(sites);

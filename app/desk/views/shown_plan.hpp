@@ -12,6 +12,7 @@
 #include "app/desk/views/selection.hpp"
 #include "app/desk/views/state_contact.hpp"
 #include "app/picture/map_scene.hpp"
+#include "model/geometry/plane_section.hpp"
 #include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge {
@@ -40,7 +41,8 @@ class ShownPlan : public QObject {
 
   const std::shared_ptr<const Body>& body() const { return body_; }
   const QString& no_body() const { return no_body_; }
-  const std::shared_ptr<const SkinSurface>& skin() const { return skin_; }  // of body()
+  const std::shared_ptr<const SkinSurface>& skin() const { return skin_; }            // of body()
+  const std::shared_ptr<const PlaneSections>& sections() const { return sections_; }  // of body()
   const std::vector<BonySite>& sites() const { return sites_; }
   const std::vector<SkinRegion>& regions() const { return regions_; }
   const std::shared_ptr<const Layout>& layout() const { return layout_; }
@@ -70,6 +72,7 @@ class ShownPlan : public QObject {
   std::shared_ptr<const Body> body_;
   QString no_body_;
   std::shared_ptr<const SkinSurface> skin_;
+  std::shared_ptr<const PlaneSections> sections_;
   std::vector<BonySite> sites_;
   std::vector<SkinRegion> regions_;
   std::shared_ptr<const Layout> layout_;

@@ -12,6 +12,7 @@
 
 #include "model/contact/skin_side.hpp"
 #include "model/limits/limit_place.hpp"
+#include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
 
@@ -62,15 +63,6 @@ bool SightLine::is_seen(const LimbView& view, const Vec3& point_m) const {
   const RasterPoint at = view.project(point_m);
   const auto met = place_at(view, at.x, at.y);
   return !met || (*met - point_m).dot(view.rows.row(2)) < kNear_m;
-}
-
-AnchorAtStation station_of(const Axis& axis, const Vec3& point_m) {
-  const Vec3 along = axis.direction.normalized();
-  Vec3 zero = std::abs(along.x()) < 0.99 ? Vec3::UnitX() : Vec3::UnitY();
-  zero = (zero - zero.dot(along) * along).normalized();
-  const Vec3 offset = point_m - axis.origin_m;
-  const double angle = std::atan2(offset.dot(along.cross(zero)), offset.dot(zero));
-  return {Length(offset.dot(along)), angle * 180.0 / std::numbers::pi};
 }
 
 namespace {
@@ -125,9 +117,10 @@ std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const 
   Points3 asked(1, 3);
   asked.row(0) = place_m;
   reading.point_m = shown.skin()->nearest(asked).points_m.row(0);
-  const AnchorAtStation station = station_of(shown.body()->axis, reading.point_m);
-  reading.station_m = station.station.si();
-  reading.angle_deg = station.angle_deg;
+  const Axis& axis = shown.body()->axis;
+  reading.station_m = (reading.point_m - axis.origin_m).dot(axis.direction);
+  if (const auto place = station_and_angle(*shown.sections(), axis, reading.point_m))
+    reading.angle_deg = place->angle_deg;
   for (const BonySite& site : shown.sites())
     if (lies_on(site, reading.point_m)) reading.site = site.name;
   if (const auto contact = shown.contact(state)) read_layout(shown, *contact, state, reading);

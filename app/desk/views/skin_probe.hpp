@@ -30,10 +30,11 @@ class SightLine {
 // What is known of a place. Only what the shown state says: nothing is worked out between states.
 struct PlaceReading {
   Vec3 point_m = Vec3::Zero();
-  double station_m = 0.0, angle_deg = 0.0;  // as of an anchor
-  std::optional<Pressure> pressure;         // contact there; none: no estimate
-  std::optional<Pressure> mean_1cm2;        // over the layout only
-  std::optional<Pressure> limit;            // of the row that holds there, before the model factor
+  double station_m = 0.0;
+  std::optional<double> angle_deg;    // as of an anchor; none: no closed section there
+  std::optional<Pressure> pressure;   // contact there; none: no estimate
+  std::optional<Pressure> mean_1cm2;  // over the layout only
+  std::optional<Pressure> limit;      // of the row that holds there, before the model factor
   std::optional<Length> tissue_depth;
   std::optional<Length> indentation;
   std::optional<ChamberId> chamber;
@@ -43,7 +44,5 @@ struct PlaceReading {
 // `place_m` is brought to the skin at rest first: a place of the deformed device may lie millimetres below
 // it. None: no body.
 std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const Vec3& place_m);
-
-AnchorAtStation station_of(const Axis& axis, const Vec3& point_m);
 
 }  // namespace wrapgauge

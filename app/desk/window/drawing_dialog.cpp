@@ -13,7 +13,7 @@
 #include "app/desk/words/phrase_text.hpp"
 #include "app/job/drawing_report.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/drawing_reader.hpp"
+#include "model/io/readers/drawing_reader.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/drawn_layout.hpp"
 #include "model/layout/layout_check.hpp"

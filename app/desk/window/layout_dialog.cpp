@@ -8,8 +8,8 @@
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "layoutforms/layout_form.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/forms/layout_form.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -8,7 +8,7 @@
 
 #include "app/desk/window/drawing_dialog.hpp"
 #include "app/desk/window/layout_dialog.hpp"
-#include "model/io/drawing_reader.hpp"
+#include "model/io/readers/drawing_reader.hpp"
 #include "model/layout/layout_json.hpp"
 
 namespace wrapgauge {

@@ -6,6 +6,10 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/desk/words/phrase_text.hpp"
+#include "model/layout/part_edits.hpp"
+#include "model/layout/part_numbers.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -140,12 +144,13 @@ void PartEditor::rebuild_numbers() {
     while (numbers_->rowCount() > 0) numbers_->removeRow(0);
     fields_.clear();
     for (std::size_t i = 0; i < numbers.size(); ++i) {
-      auto* field =
-          new NumberField(numbers[i].name, numbers[i].unit, {numbers[i].least, 3000.0, 2, 1.0}, this);
-      numbers_->addRow(numbers[i].name, field);
+      const QString name = text(numbers[i].name);
+      auto* field = new NumberField(name, QString::fromStdString(numbers[i].unit),
+                                    {numbers[i].least, 3000.0, 2, 1.0}, this);
+      numbers_->addRow(name, field);
       fields_.push_back(field);
       connect(field, &NumberField::edited, this, [this, chosen, i](double value) {
-        session().edit_layout(tr("Change %1").arg(part_title(plan().layout, *chosen)),
+        session().edit_layout(tr("Change %1").arg(text(part_title(plan().layout, *chosen))),
                               with_number(plan().layout, *chosen, i, value),
                               QStringLiteral("part.%1.%2.%3.%4")
                                   .arg(int(chosen->kind))
@@ -166,7 +171,7 @@ void PartEditor::show_plan() {
   const int at = parts_->currentIndex();
   parts_->clear();
   if (!has_layout(plan())) return;
-  for (const LayoutPart& part : layout_parts(layout)) parts_->add(part_title(layout, part), {});
+  for (const LayoutPart& part : layout_parts(layout)) parts_->add(text(part_title(layout, part)), {});
   const int same = parts_->findText(before);
   parts_->setCurrentIndex(same >= 0 ? same : std::clamp(at, 0, parts_->count() - 1));
   add_->setEnabled(true);

@@ -5,10 +5,10 @@
 #include <QLineEdit>
 #include <QPushButton>
 
-#include "app/desk/session/layout_part.hpp"
 #include "app/desk/window/choice.hpp"
 #include "app/desk/window/number_field.hpp"
 #include "app/desk/window/step_form.hpp"
+#include "model/layout/layout_part.hpp"
 
 namespace wrapgauge {
 

@@ -140,7 +140,7 @@ void TissuePanel::take_depth() {
 }
 
 void TissuePanel::take_depths_over() {
-  if (one_depth_mm(plan())) return take_depth();
+  if (one_depth_mm(plan().tissue_depth_mm)) return take_depth();
   const auto checked = session().checked();
   if (!checked || !checked->brought_depths) return;
   change(tr("Depth of the tissue"), {},
@@ -155,7 +155,7 @@ void TissuePanel::show_depth(std::optional<double> of_table_mm) {
   if (depths.empty()) return depth_.show({}, of_table_mm.value_or(20.0));
   const double least = *std::min_element(depths.begin(), depths.end());
   depth_.show(least, least);
-  if (!one_depth_mm(plan())) return show_several_depths();
+  if (!one_depth_mm(plan().tissue_depth_mm)) return show_several_depths();
   if (body_points() == 0 || depths.size() == body_points()) return;
   depths_->setText(tr("This depth was given for another body."));
   depths_->setVisible(true);

@@ -9,6 +9,7 @@
 #include "app/desk/session/mend_words.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/part_edits.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -142,15 +143,15 @@ void ViewArea::connect_edits() {
 }
 
 void ViewArea::move_part(const LayoutPart& part, const Vec2& by_m) {
-  session_.edit_layout(tr("Move %1").arg(part_title(session_.plan().layout, part)),
+  session_.edit_layout(tr("Move %1").arg(text(part_title(session_.plan().layout, part))),
                        with_part_moved(session_.plan().layout, part, by_m));
 }
 
 void ViewArea::take_grip(const LayoutGrip& grip, const Layout& changed) {
   const bool point = grip.kind == LayoutGrip::Kind::kPoint;
   const Layout& layout = session_.plan().layout;
-  session_.edit_layout(point ? tr("Move a point of %1").arg(part_title(layout, grip.part)) : tr("Closing"),
-                       changed);
+  session_.edit_layout(
+      point ? tr("Move a point of %1").arg(text(part_title(layout, grip.part))) : tr("Closing"), changed);
 }
 
 void ViewArea::show_checked() {

@@ -6,7 +6,6 @@
 #include <QPushButton>
 #include <QSplitter>
 
-#include "app/desk/session/layout_part.hpp"
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/views/body_view.hpp"
 #include "app/desk/views/chamber_table.hpp"

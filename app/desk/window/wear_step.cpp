@@ -3,9 +3,9 @@
 #include <QHeaderView>
 #include <QVBoxLayout>
 
-#include "app/desk/session/anchor_place.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
+#include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -185,11 +185,13 @@ void WearStep::show_plan() {
   if (const auto* anchor = std::get_if<AnchorAtStation>(&placement.anchor)) {
     station_->show_value(anchor->station / mm);
     angle_->show_value(anchor->angle_deg);
-  } else if (checked && checked->body) {
-    const auto place =
-        station_and_angle(checked->body->body, std::get<AnchorAtPoint>(placement.anchor).point_m);
-    station_->show_value(place.station / mm);
-    angle_->show_value(place.angle_deg);
+  } else if (checked && checked->surface) {
+    const auto place = station_and_angle(checked->surface->sections(), checked->surface->axis(),
+                                         std::get<AnchorAtPoint>(placement.anchor).point_m);
+    if (place) {
+      station_->show_value(place->station / mm);
+      angle_->show_value(place->angle_deg);
+    }
   }
   turn_->show_value(placement.turn_deg);
   const Bounds2 box = bounds(plan().layout.outline_m);

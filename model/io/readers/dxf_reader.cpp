@@ -1,0 +1,218 @@
+#include "model/io/readers/dxf_reader.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "model/core/number_text.hpp"
+#include "model/io/readers/dxf_entity.hpp"
+#include "model/io/readers/dxf_insert.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
+#include "model/io/readers/path_joining.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr std::size_t kMostPoints = 40000;  // of a drawing
+constexpr std::size_t kMostEntities = 100000;
+// Text looked through, repeats and the names of all blocks round an entity counted: four times the largest
+// file.
+constexpr std::size_t kMostText = 64u << 20;
+constexpr std::size_t kDeepestBlocks = 16;
+constexpr int kByLayer = 256, kByBlock = 0;
+
+struct LayerState {
+  int colour = 7;
+  bool hidden = false;
+};
+
+// $INSUNITS: DXF reference (from memory). 0 and absent: no unit.
+std::optional<Length> unit_of_code(int code) {
+  static const std::map<int, double> metres = {{1, 0.0254},  {2, 0.3048},  {4, 1e-3},  {5, 1e-2}, {6, 1.0},
+                                               {9, 2.54e-5}, {10, 0.9144}, {13, 1e-6}, {14, 0.1}};
+  const auto found = metres.find(code);
+  return found == metres.end() ? std::nullopt : std::optional<Length>(found->second);
+}
+
+// None: the header has no such variable, or it is no whole number.
+std::optional<int> unit_code(const DxfFile& file) {
+  bool here = false;
+  for (const DxfGroup& group : file.header) {
+    if (group.code == 9) here = group.value == "$INSUNITS";
+    if (!here || group.code != 70) continue;
+    const auto value = parse_integer(group.value);
+    return value && *value >= 0 && *value <= 1000 ? std::optional<int>(static_cast<int>(*value))
+                                                  : std::nullopt;
+  }
+  return std::nullopt;
+}
+
+// What holds where entities are drawn.
+struct DxfScene {
+  Eigen::Affine2d to_m;
+  std::string layer;                // of the INSERT; entities of a block on layer 0 are on it
+  std::optional<int> colour;        // the INSERT's
+  std::vector<std::string> groups;  // blocks and layers round it, innermost first
+};
+
+class DxfWalk {
+ public:
+  DxfWalk(const DxfFile& file, Drawing& drawing) : file_(file), drawing_(drawing) {
+    for (const DxfEntity& layer : file.layers) {
+      const int colour = layer.whole_number(62, 7), flags = layer.whole_number(70, 0);
+      layers_[layer.text(2)] = {std::abs(colour), colour < 0 || (flags & 1) != 0};
+    }
+  }
+
+  std::optional<Problem> walk(Length unit) {
+    entities(file_.entities, {Eigen::Affine2d(Eigen::Scaling(unit.si())), "", {}, {}});
+    if (fit_splines_ > 0)
+      drawing_.notes.push_back(
+          (fit_splines_ == 1 ? "A SPLINE is" : std::to_string(fit_splines_) + " SPLINEs are") +
+          (" given only by points (the first at line " + std::to_string(first_fit_spline_)) +
+          "): a smooth curve is laid through them, and another program may draw it a little "
+          "differently between them.");
+    return problem_;
+  }
+
+ private:
+  void fail(const std::string& message) {
+    if (!problem_) problem_ = bad_input(drawing_.file + " " + message);
+  }
+  void leave_out(const DxfEntity& entity, const std::string& why) {
+    drawing_.left_out.push_back({entity.line, std::string(entity.type.substr(0, 40)), why});
+  }
+
+  void count(const DxfEntity& entity, const DxfScene& scene) {
+    for (const DxfGroup& group : entity.groups) text_ += 8 + group.value.size();
+    for (const std::string& group : scene.groups) text_ += group.size();
+    if (++entities_ > kMostEntities)
+      fail("has more than 100 000 entities, blocks put in counted; simplify it.");
+    else if (text_ > kMostText)
+      fail("comes to more than 64 MiB of text, blocks put in counted; simplify it.");
+  }
+
+  void entities(const std::vector<DxfEntity>& all, const DxfScene& scene) {
+    for (std::size_t i = 0; i < all.size() && !problem_;) {
+      std::size_t next = i + 1;
+      if (all[i].type == "POLYLINE")
+        while (next < all.size() && all[next].type == "VERTEX") ++next;
+      for (std::size_t k = i; k < next; ++k) count(all[k], scene);
+      if (problem_) return;
+      take(
+          all[i],
+          {all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.begin() + static_cast<std::ptrdiff_t>(next)},
+          scene);
+      if (points_ > kMostPoints) return fail("has more than 40 000 points; simplify its curves.");
+      i = next;
+    }
+  }
+
+  void take(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, const DxfScene& scene) {
+    if (entity.type == "SEQEND" || entity.type == "ATTRIB") return;
+    const bool insert = entity.type == "INSERT";
+    if (!insert && !is_dxf_shape(entity.type)) return leave_out(entity, "is not a line");
+    const bool of_insert = !open_.empty() && entity.text(8) == "0";
+    const std::string layer = of_insert ? scene.layer : entity.text(8);
+    const auto found = layers_.find(layer);
+    const LayerState state = found == layers_.end() ? LayerState{} : found->second;
+    if (state.hidden) return leave_out(entity, "is on a hidden layer");
+    if (entity.whole_number(67, 0) == 1) return leave_out(entity, "is in paper space");
+    if (entity.whole_number(60, 0) == 1) return leave_out(entity, "is hidden");
+    DxfScene inner = scene;
+    inner.layer = layer;
+    inner.colour = colour_of(entity, state, scene);
+    if (!layer.empty()) inner.groups.insert(inner.groups.begin(), layer);
+    insert ? put_in(entity, inner) : draw(entity, vertices, inner);
+  }
+
+  void draw(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, const DxfScene& scene) {
+    DrawnShape shape;
+    shape.kind = entity.type;
+    shape.line = entity.line;
+    shape.groups = scene.groups;
+    shape.fill = "none";
+    shape.stroke = "colour " + std::to_string(*scene.colour);
+    trace_dxf_entity(entity, vertices, scene.to_m, shape);
+    for (const DrawnPath& path : shape.paths) points_ += path.points_m.size();
+    if (is_dxf_fit_spline(entity) && shape.fault.empty() && fit_splines_++ == 0)
+      first_fit_spline_ = entity.line;
+    drawing_.shapes.push_back(std::move(shape));
+  }
+
+  // `scene`: with the INSERT's own layer and colour.
+  void put_in(const DxfEntity& entity, DxfScene scene) {
+    const std::string name = entity.text(2);
+    const auto found = file_.blocks.find(dxf_block_key(name));
+    if (found == file_.blocks.end())
+      return leave_out(entity, "puts in " + in_quotes(name) + ", which is not there");
+    const DxfBlock& block = found->second;
+    constexpr int kOtherFile = 4;
+    if ((block.head.whole_number(70, 0) & kOtherFile) != 0)
+      return leave_out(entity, "puts in another file, which is not opened");
+    if (std::find(open_.begin(), open_.end(), &block) != open_.end())
+      return leave_out(entity, "puts " + in_quotes(name) + " into itself");
+    if (open_.size() >= kDeepestBlocks)
+      return fail("puts blocks into one another more than 16 deep; simplify it.");
+    std::string fault;
+    const auto insert = dxf_insert(entity, block, fault);
+    if (!insert) return leave_out(entity, fault);
+    scene.groups.insert(scene.groups.begin(), name);
+    const Eigen::Affine2d outside = scene.to_m;
+    open_.push_back(&block);
+    for (int row = 0; row < insert->rows && !problem_; ++row)
+      for (int column = 0; column < insert->columns && !problem_; ++column) {
+        count(block.head, scene);
+        scene.to_m = outside * insert->copy(column, row);
+        entities(block.entities, scene);
+      }
+    open_.pop_back();
+  }
+
+  static int colour_of(const DxfEntity& entity, const LayerState& layer, const DxfScene& scene) {
+    const int own = entity.whole_number(62, kByLayer);
+    if (own == kByBlock && scene.colour) return *scene.colour;
+    return own == kByLayer || own == kByBlock ? layer.colour : own;
+  }
+
+  const DxfFile& file_;
+  Drawing& drawing_;
+  std::map<std::string, LayerState> layers_;
+  std::vector<const DxfBlock*> open_;  // being put in, outermost first
+  std::optional<Problem> problem_;
+  int fit_splines_ = 0, first_fit_spline_ = 0;
+  std::size_t points_ = 0, entities_ = 0, text_ = 0;
+};
+
+// The unit to use, and the sentence that goes with it.
+Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::optional<Length> told,
+                           std::string& note) {
+  const auto code = unit_code(file);
+  const bool said = code && *code != 0;
+  const auto from_file = said ? unit_of_code(*code) : std::nullopt;
+  if (said && !from_file && !told)
+    return bad_input(name + " gives the unit number " + std::to_string(*code) +
+                     " ($INSUNITS), which is not read here; give --unit.");
+  const Length unit = told ? *told : from_file.value_or(1.0 * mm);
+  note = "One unit of the drawing is " + number_text(unit / mm) + " mm, ";
+  note += told        ? "as told."
+          : from_file ? "from the file's header."
+                      : "assumed: the file names none; --unit changes that.";
+  return unit;
+}
+
+}  // namespace
+
+Result<Drawing> read_dxf(std::string_view bytes, const std::string& name, std::optional<Length> unit,
+                         Length join) {
+  const auto file = dxf_groups(bytes, name);
+  if (!file) return file.problem();
+  Drawing drawing{name, {}, {}, {}, false};
+  drawing.notes.emplace_back();
+  const auto settled = settle_unit(*file, name, unit, drawing.notes.front());
+  if (!settled) return settled.problem();
+  if (auto problem = DxfWalk(*file, drawing).walk(*settled)) return *problem;
+  join_paths(drawing, join);
+  return drawing;
+}
+
+}  // namespace wrapgauge

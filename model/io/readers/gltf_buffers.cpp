@@ -1,0 +1,168 @@
+#include "model/io/readers/gltf_buffers.hpp"
+
+#include <vtkBase64Utilities.h>
+
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <cstring>
+
+#include "model/core/file.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using nlohmann::json;
+
+static_assert(std::endian::native == std::endian::little, "numbers are copied as they lie");
+
+// Number types, as the format numbers them.
+constexpr std::size_t kByte = 5121, kShort = 5123, kInt = 5125, kFloat = 5126;
+
+std::size_t size_of(std::size_t component) {
+  return component == kByte ? 1 : component == kShort ? 2 : 4;
+}
+
+Problem fault(const std::string& what, std::size_t number, const std::string& why) {
+  return bad_input(what + " " + std::to_string(number + 1) + " " + why + "; export the scan again.");
+}
+
+Result<std::string> decoded(std::string_view text, std::size_t length, std::size_t number) {
+  std::string bytes(text.size() / 4 * 3 + 3, '\0');
+  const std::size_t count =
+      vtkBase64Utilities::DecodeSafely(reinterpret_cast<const unsigned char*>(text.data()), text.size(),
+                                       reinterpret_cast<unsigned char*>(bytes.data()), bytes.size());
+  if (count < length) return fault("buffer", number, "is cut short or not base64 text");
+  bytes.resize(count);
+  return bytes;
+}
+
+// A name beside the file: no folder above, no absolute path, nothing coded.
+bool is_plain_name(const std::string& uri) {
+  const std::filesystem::path path(uri);
+  if (uri.empty() || uri.find_first_of("%:\\") != uri.npos || path.is_absolute()) return false;
+  for (const auto& part : path)
+    if (part == "..") return false;
+  return true;
+}
+
+Result<std::string> buffer_bytes(const json& buffer, std::size_t number, std::string_view binary,
+                                 const std::filesystem::path& folder, std::size_t length) {
+  if (!buffer.contains("uri")) return std::string(binary);
+  if (!buffer["uri"].is_string()) return fault("buffer", number, "has a place that is no text");
+  const std::string uri = buffer["uri"].get<std::string>();
+  if (uri.starts_with("data:")) {
+    const std::size_t comma = uri.find(',');
+    if (comma == uri.npos || !std::string_view(uri).substr(0, comma).ends_with(";base64"))
+      return fault("buffer", number, "is not base64 text");
+    return decoded(std::string_view(uri).substr(comma + 1), length, number);
+  }
+  if (!is_plain_name(uri))
+    return fault("buffer", number, "lies at " + in_quotes(uri) + ", not in the folder of the scan");
+  return read_file(folder / uri);
+}
+
+}  // namespace
+
+std::optional<std::size_t> gltf_whole(const json& object, const char* key, std::size_t fallback) {
+  if (!object.is_object()) return std::nullopt;
+  const auto found = object.find(key);
+  if (found == object.end()) return fallback;
+  if (!found->is_number()) return std::nullopt;
+  const double value = found->get<double>();
+  if (!(value >= 0.0 && value <= 4294967295.0) || value != std::floor(value)) return std::nullopt;
+  return static_cast<std::size_t>(value);
+}
+
+const json* gltf_item(const json& root, const char* key, std::size_t index) {
+  if (!root.is_object()) return nullptr;
+  const auto list = root.find(key);
+  if (list == root.end() || !list->is_array() || index >= list->size()) return nullptr;
+  const json& item = (*list)[index];
+  return item.is_object() ? &item : nullptr;
+}
+
+Result<GltfBuffers> GltfBuffers::read(const json& root, std::string_view binary,
+                                      const std::filesystem::path& folder) {
+  GltfBuffers buffers;
+  for (std::size_t i = 0; const json* buffer = gltf_item(root, "buffers", i); ++i) {
+    const auto length = gltf_whole(*buffer, "byteLength", 0);
+    if (!length || *length == 0) return fault("buffer", i, "has no length");
+    auto bytes = buffer_bytes(*buffer, i, binary, folder, *length);
+    if (!bytes) return bytes.problem();
+    if (bytes->size() < *length)
+      return fault(
+          "buffer", i,
+          "is to hold " + std::to_string(*length) + " bytes but there are " + std::to_string(bytes->size()));
+    buffers.bytes_.push_back(std::move(bytes).value());
+  }
+  return buffers;
+}
+
+Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t accessor,
+                                             std::size_t parts) const {
+  const json* item = gltf_item(root, "accessors", accessor);
+  if (!item) return fault("accessor", accessor, "is not there");
+  if (item->contains("sparse")) return fault("accessor", accessor, "is sparse, which is not read");
+  const auto component = gltf_whole(*item, "componentType", 0), count = gltf_whole(*item, "count", 0),
+             offset = gltf_whole(*item, "byteOffset", 0), view = gltf_whole(*item, "bufferView", ~0u);
+  const json* place = view ? gltf_item(root, "bufferViews", *view) : nullptr;
+  if (!component || !count || !offset || !place)
+    return fault("accessor", accessor, "has a type, count or place that is not there or no whole number");
+  if (*component != kByte && *component != kShort && *component != kInt && *component != kFloat)
+    return fault("accessor", accessor,
+                 "has numbers of a type (" + std::to_string(*component) + ") that is not read");
+  if (*count == 0 || *count > kMostElements)
+    return fault("accessor", accessor, "has " + std::to_string(*count) + " elements");
+  const auto buffer = gltf_whole(*place, "buffer", ~0u), start = gltf_whole(*place, "byteOffset", 0),
+             length = gltf_whole(*place, "byteLength", 0);
+  const std::size_t element = parts * size_of(*component);
+  const auto stride = gltf_whole(*place, "byteStride", element);
+  if (!buffer || !start || !length || !stride || *buffer >= bytes_.size() || *stride < element ||
+      *stride > 252)
+    return fault("buffer view", *view, "has a buffer, place or step that does not fit");
+  // All terms are below 2^32 and 10^7 * 252: no overflow in 64 bits.
+  const std::size_t end = *offset + (*count - 1) * *stride + element;
+  if (*start + *length > bytes_[*buffer].size() || end > *length)
+    return fault("accessor", accessor,
+                 "reaches beyond its buffer, " + std::to_string(*start + end) + " of " +
+                     std::to_string(bytes_[*buffer].size()) + " bytes");
+  return Run{bytes_[*buffer].data() + *start + *offset, *count, *stride, *component};
+}
+
+Result<Points3> GltfBuffers::positions(const json& root, std::size_t accessor) const {
+  const auto run = run_of(root, accessor, 3);
+  if (!run) return run.problem();
+  const json& item = *gltf_item(root, "accessors", accessor);
+  if (run->component != kFloat || !item.contains("type") || item["type"] != "VEC3")
+    return fault("accessor", accessor,
+                 "does not hold points of three 4-byte numbers; quantised meshes are not read");
+  Points3 points(static_cast<Eigen::Index>(run->count), 3);
+  for (std::size_t i = 0; i < run->count; ++i) {
+    float xyz[3];
+    std::memcpy(xyz, run->first + i * run->stride, sizeof xyz);
+    points.row(static_cast<Eigen::Index>(i)) << xyz[0], xyz[1], xyz[2];
+  }
+  return points;
+}
+
+Result<std::vector<int>> GltfBuffers::indices(const json& root, std::size_t accessor,
+                                              std::size_t vertex_count) const {
+  const auto run = run_of(root, accessor, 1);
+  if (!run) return run.problem();
+  if (run->component == kFloat)
+    return fault("accessor", accessor, "holds fractions where corners are counted");
+  std::vector<int> indices(run->count);
+  for (std::size_t i = 0; i < run->count; ++i) {
+    std::uint32_t index = 0;
+    std::memcpy(&index, run->first + i * run->stride, size_of(run->component));
+    if (index >= vertex_count)
+      return fault("accessor", accessor,
+                   "names vertex " + std::to_string(index) + " of " + std::to_string(vertex_count));
+    indices[i] = static_cast<int>(index);
+  }
+  return indices;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,85 @@
+#include "model/io/readers/mesh_reader.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+
+#include "model/core/file.hpp"
+#include "model/io/readers/gltf_reader.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
+#include "model/io/readers/obj_reader.hpp"
+#include "model/io/readers/ply_reader.hpp"
+#include "model/io/readers/stl_reader.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct Signature {
+  std::string_view start;
+  std::string_view what;
+};
+constexpr std::string_view kGlbStart = "glTF";
+// First bytes of files that get renamed to a mesh ending (from the formats' own definitions).
+constexpr std::array<Signature, 10> kSignatures = {{{"\x89PNG", "a PNG picture"},
+                                                    {"\xFF\xD8\xFF", "a JPEG picture"},
+                                                    {"GIF8", "a GIF picture"},
+                                                    {"%PDF", "a PDF document"},
+                                                    {"PK\x03\x04", "a ZIP archive"},
+                                                    {"\x1F\x8B", "a gzip archive"},
+                                                    {kGlbStart, "a binary glTF scene"},
+                                                    {"<?xml", "an XML document"},
+                                                    {"<svg", "an SVG drawing"},
+                                                    {"<!DOCTYPE", "a web page"}}};
+
+enum class Ending { kObj, kStl, kPly, kGlb, kGltf, kOther };
+
+Ending ending_of(const std::filesystem::path& file) {
+  const std::string text = file.extension().string();
+  if (same_word(text, ".obj")) return Ending::kObj;
+  if (same_word(text, ".stl")) return Ending::kStl;
+  if (same_word(text, ".ply")) return Ending::kPly;
+  if (same_word(text, ".glb")) return Ending::kGlb;
+  if (same_word(text, ".gltf")) return Ending::kGltf;
+  return Ending::kOther;
+}
+
+// What the bytes are in truth, when that is not what the ending says; empty when it may well be.
+std::string_view other_content(std::string_view bytes, Ending ending) {
+  for (const Signature& signature : kSignatures)
+    if (bytes.starts_with(signature.start) && !(ending == Ending::kGlb && signature.start == kGlbStart))
+      return signature.what;
+  if (ending != Ending::kPly && (bytes.starts_with("ply\n") || bytes.starts_with("ply\r")))
+    return "a PLY mesh";
+  const bool binary = bytes.substr(0, 1024).find('\0') != bytes.npos;
+  if (ending == Ending::kObj && binary) return "binary data, perhaps an STL";
+  return "";
+}
+
+}  // namespace
+
+Result<RawMesh> read_mesh(const std::filesystem::path& file) {
+  const std::string name = file.filename().string();
+  const Ending ending = ending_of(file);
+  if (ending == Ending::kOther)
+    return bad_input(name + " is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.");
+  const Result<std::string> bytes = read_file(file);
+  if (!bytes) return bytes.problem();
+  if (bytes->empty()) return bad_input(name + " is empty (0 bytes); save the mesh again.");
+  if (const std::string_view other = other_content(*bytes, ending); !other.empty())
+    return bad_input(name + " is " + std::string(other) +
+                     ", not what its ending says; choose the mesh file itself.");
+  switch (ending) {
+    case Ending::kObj:
+      return read_obj(*bytes, name);
+    case Ending::kStl:
+      return read_stl(*bytes, name);
+    case Ending::kGlb:
+      return read_glb(*bytes, name);
+    case Ending::kGltf:
+      return read_gltf(*bytes, name, file.parent_path());
+    default:
+      return read_ply(*bytes, name);
+  }
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,177 @@
+#include "model/io/readers/path_joining.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <utility>
+
+#include "model/core/number_text.hpp"
+#include "model/io/readers/path_trace.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// End 2 i is the start of shape i, end 2 i + 1 its far end.
+using End = std::size_t;
+constexpr End kNone = static_cast<End>(-1);
+
+bool joinable(const DrawnShape& shape) {
+  return shape.fault.empty() && shape.paths.size() == 1 && !shape.paths[0].closed &&
+         shape.paths[0].points_m.size() > 1;
+}
+
+const Vec2& place(const Drawing& drawing, End end) {
+  const Polyline& points = drawing.shapes[end / 2].paths[0].points_m;
+  return end % 2 == 0 ? points.front() : points.back();
+}
+
+// Ends by small cells of the plane, for each layer and colour on its own.
+class EndFinder {
+ public:
+  EndFinder(const Drawing& drawing, double tolerance) : drawing_(drawing), tolerance_(tolerance) {
+    std::map<std::pair<std::string, std::string>, long long> kinds;
+    for (const DrawnShape& shape : drawing.shapes) {
+      const std::pair key(shape.groups.empty() ? "" : shape.groups.front(), shape.stroke);
+      kind_.push_back(kinds.emplace(key, static_cast<long long>(kinds.size())).first->second);
+    }
+    for (std::size_t i = 0; i < drawing.shapes.size(); ++i)
+      if (joinable(drawing.shapes[i]))
+        for (const End end : {2 * i, 2 * i + 1}) cells_[cell_of(end, 0, 0)].push_back(end);
+  }
+
+  // The one other end that meets this one; none when there is no other. `crowd`: there are several.
+  End partner(End end, bool& crowd) const {
+    End found = kNone;
+    for (int dx = -2; dx <= 2; ++dx)
+      for (int dy = -2; dy <= 2; ++dy) {
+        const auto cell = cells_.find(cell_of(end, dx, dy));
+        if (cell == cells_.end()) continue;
+        // All ends of a cell meet one another, so a few of them show a crowd.
+        for (std::size_t i = 0; i < std::min<std::size_t>(cell->second.size(), 4); ++i) {
+          const End other = cell->second[i];
+          if (other == end || (place(drawing_, other) - place(drawing_, end)).norm() > tolerance_) continue;
+          crowd = crowd || found != kNone;
+          if (crowd) return kNone;
+          found = other;
+        }
+      }
+    return found;
+  }
+
+ private:
+  using Cell = std::array<long long, 3>;
+  Cell cell_of(End end, int dx, int dy) const {
+    const Vec2 p = place(drawing_, end) / (0.5 * tolerance_);
+    return {kind_[end / 2], static_cast<long long>(std::floor(p.x())) + dx,
+            static_cast<long long>(std::floor(p.y())) + dy};
+  }
+
+  const Drawing& drawing_;
+  double tolerance_;
+  std::vector<long long> kind_;
+  std::map<Cell, std::vector<End>> cells_;
+};
+
+// Adds `next` to the end of `chain`; their ends meet in the middle.
+void append(DrawnPath& chain, const DrawnPath& next) {
+  const Vec2 from = chain.points_m.back(), to = next.points_m.front();
+  chain.swept_m2 += 0.5 * (from.x() * to.y() - from.y() * to.x()) + next.swept_m2;
+  chain.length_m += (to - from).norm() + next.length_m;
+  chain.points_m.back() = 0.5 * (from + to);
+  chain.points_m.insert(chain.points_m.end(), next.points_m.begin() + 1, next.points_m.end());
+}
+
+void close(DrawnPath& path) {
+  const Vec2 from = path.points_m.back(), to = path.points_m.front();
+  if (path.points_m.size() < 4) return;
+  path.swept_m2 += 0.5 * (from.x() * to.y() - from.y() * to.x());
+  path.length_m += (to - from).norm();
+  path.points_m.front() = 0.5 * (from + to);
+  path.points_m.pop_back();
+  path.closed = true;
+}
+
+class Joiner {
+ public:
+  Joiner(Drawing& drawing, double tolerance)
+      : drawing_(drawing), partner_(2 * drawing.shapes.size(), kNone), used_(drawing.shapes.size(), false) {
+    const EndFinder finder(drawing, tolerance);
+    for (std::size_t i = 0; i < drawing.shapes.size(); ++i) {
+      if (!joinable(drawing.shapes[i])) continue;
+      for (const End end : {2 * i, 2 * i + 1}) {
+        bool crowd = false;
+        partner_[end] = finder.partner(end, crowd);
+        if (crowd) crowded_.push_back(place(drawing, end));
+      }
+    }
+    for (End end = 0; end < partner_.size(); ++end)  // both must choose one another
+      if (partner_[end] != kNone && partner_[partner_[end]] != end) partner_[end] = kNone;
+  }
+
+  std::vector<DrawnShape> joined() {
+    std::vector<DrawnShape> out;
+    for (std::size_t i = 0; i < drawing_.shapes.size(); ++i)
+      if (!used_[i])
+        out.push_back(joinable(drawing_.shapes[i]) ? chain_of(i) : std::move(drawing_.shapes[i]));
+    return out;
+  }
+
+  const std::vector<Vec2>& crowded_m() const { return crowded_; }
+
+ private:
+  // The end where the chain that holds this piece starts; its own start when the chain is a ring.
+  End chain_start(std::size_t piece) const {
+    End end = 2 * piece;
+    while (partner_[end] != kNone && partner_[end] / 2 != piece) end = partner_[end] ^ 1;
+    return partner_[end] == kNone ? end : 2 * piece;
+  }
+
+  DrawnShape chain_of(std::size_t piece) {
+    DrawnShape shape = drawing_.shapes[piece];
+    const End start = chain_start(piece);
+    int pieces = 0;
+    End end = start;
+    for (;;) {
+      used_[end / 2] = true;
+      const DrawnPath& path = drawing_.shapes[end / 2].paths[0];
+      DrawnPath next = end % 2 == 0 ? path : reversed(path);
+      if (pieces++ == 0)
+        shape.paths[0] = std::move(next);
+      else
+        append(shape.paths[0], next);
+      const End onwards = partner_[end ^ 1];
+      if (onwards == start) close(shape.paths[0]);
+      if (onwards == kNone || used_[onwards / 2]) break;
+      end = onwards;
+    }
+    if (pieces > 1) shape.kind = std::to_string(pieces) + " joined lines";
+    return shape;
+  }
+
+  Drawing& drawing_;
+  std::vector<End> partner_;
+  std::vector<bool> used_;
+  std::vector<Vec2> crowded_;
+};
+
+}  // namespace
+
+void join_paths(Drawing& drawing, Length tolerance) {
+  // Ends that truly coincide first, so that a short piece's two ends are not taken for one another.
+  constexpr double kSame = 1e-6;  // m
+  if (!(tolerance.si() > 0.0)) return;
+  std::vector<Vec2> crowded_m;
+  for (const double within : {std::min(kSame, tolerance.si()), tolerance.si()}) {
+    Joiner joiner(drawing, within);
+    drawing.shapes = joiner.joined();
+    crowded_m = joiner.crowded_m();
+  }
+  if (crowded_m.empty()) return;
+  const Vec2& p = crowded_m.front();
+  drawing.notes.push_back(
+      std::to_string(crowded_m.size()) + " line ends meet more than one other end, first at (" +
+      fixed_text(p.x() / 1e-3, 2) + ", " + fixed_text(p.y() / 1e-3, 2) + ") mm; nothing was joined there.");
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,110 @@
+#include "model/io/readers/svg_page.hpp"
+
+#include <cmath>
+
+#include "model/core/number_text.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
+#include "model/io/readers/svg_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kLargestPage = 100.0;  // m
+
+bool said(pugi::xml_node node, const char* name) {
+  return static_cast<bool>(node.attribute(name));
+}
+
+// A length of the page; none when it is missing, "auto" or in %.
+std::optional<double> page_length(pugi::xml_node root, const char* name) {
+  const std::string text = svg_trimmed(root.attribute(name).value());
+  if (text.ends_with("%")) return std::nullopt;
+  const auto length = svg_length(text, 0.0);
+  return length && *length > 0.0 ? length : std::nullopt;
+}
+
+std::optional<SvgBox> view_box(pugi::xml_node node) {
+  const auto n = svg_numbers(node.attribute("viewBox").value());
+  if (!n || n->size() != 4 || !((*n)[2] > 0.0 && (*n)[3] > 0.0)) return std::nullopt;
+  return SvgBox{(*n)[0], (*n)[1], (*n)[2], (*n)[3]};
+}
+
+Geom::Affine scaled(double scale, double x = 0.0, double y = 0.0) {
+  return Geom::Affine(scale, 0, 0, scale, -scale * x, -scale * y);
+}
+
+std::string size_note(const SvgPage& page) {
+  const double across = std::abs(page.to_m[0]), down = std::abs(page.to_m[3]);
+  std::string text = "One unit of the page is " + number_text(across / 1e-3) + " mm";
+  if (std::abs(across - down) > 1e-9 * across) text += " across and " + number_text(down / 1e-3) + " mm down";
+  return text;
+}
+
+// The page's viewport in px where the file gives its size; one side may follow from the view's shape.
+std::optional<SvgBox> viewport_of(pugi::xml_node root, const std::optional<SvgBox>& view) {
+  auto width = page_length(root, "width"), height = page_length(root, "height");
+  if (view && width && !height) height = *width * view->height / view->width;
+  if (view && height && !width) width = *height * view->width / view->height;
+  if (!width || !height) return std::nullopt;
+  return SvgBox{0.0, 0.0, *width, *height};
+}
+
+}  // namespace
+
+Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::optional<Length> unit) {
+  const auto view = view_box(root);
+  if (said(root, "viewBox") && !view)
+    return bad_input(name + " has viewBox=" + in_quotes(root.attribute("viewBox").value()) +
+                     "; it needs four numbers, the last two above zero.");
+  const auto port = viewport_of(root, view);
+  SvgPage page;
+  page.viewport = view   ? SvgViewport{view->width, view->height}
+                  : port ? SvgViewport{port->width, port->height}
+                         : SvgViewport{};
+  const double x = view ? view->x : 0.0, y = view ? view->y : 0.0;
+  if (unit) {
+    page.to_m = scaled(unit->si(), x, y);
+    page.note = size_note(page) + ", as told.";
+  } else if (!port) {
+    page.to_m = scaled(kPixel, x, y);
+    page.note = size_note(page) +
+                ": the file gives no size, so it is taken as 1 px (96 an inch); --unit changes that.";
+  } else {
+    const auto map = view ? svg_view_map(*view, *port, root.attribute("preserveAspectRatio").value())
+                          : std::optional<Geom::Affine>(Geom::identity());
+    if (!map) return bad_input(name + " has a page without a size; give width and height in mm.");
+    page.to_m = *map * scaled(kPixel);
+    page.note = size_note(page) + ", from the size of the page in the file.";
+  }
+  if (!std::isfinite(page.to_m.det()) || !std::isfinite(page.to_m[4] + page.to_m[5]) ||
+      !(std::abs(page.to_m.det()) > 0.0) || std::abs(page.to_m[0]) > kLargestPage)
+    return bad_input(name + " has a page whose size makes no sense; give width, height and viewBox anew.");
+  return page;
+}
+
+std::optional<SvgPage> svg_inner_page(pugi::xml_node node, pugi::xml_node sized, const SvgViewport& outside) {
+  const auto length = [&](const char* key, double whole, double fallback) {
+    return said(sized, key) ? svg_length(sized.attribute(key).value(), whole)
+                            : std::optional<double>(fallback);
+  };
+  const bool own = node == sized;
+  const auto x = own ? length("x", outside.width, 0.0) : 0.0,
+             y = own ? length("y", outside.height, 0.0) : 0.0;
+  const auto width = length("width", outside.width, outside.width);
+  const auto height = length("height", outside.height, outside.height);
+  if (!x || !y || !width || !height) return std::nullopt;
+  SvgPage page;
+  page.to_m = Geom::Affine(1, 0, 0, 1, *x, *y);
+  page.viewport = {*width, *height};
+  if (!said(node, "viewBox")) return page;
+  const auto view = view_box(node);
+  if (!view) return std::nullopt;
+  const auto map =
+      svg_view_map(*view, {*x, *y, *width, *height}, node.attribute("preserveAspectRatio").value());
+  if (!map) return std::nullopt;
+  page.to_m = *map;
+  page.viewport = {view->width, view->height};
+  return page;
+}
+
+}  // namespace wrapgauge

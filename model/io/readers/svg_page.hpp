@@ -1,0 +1,23 @@
+#pragma once
+// How large an SVG page is, and how its coordinates become metres.
+
+#include "model/core/quantity.hpp"
+#include "model/core/result.hpp"
+#include "model/io/readers/svg_shape.hpp"
+
+namespace wrapgauge {
+
+struct SvgPage {
+  Geom::Affine to_m;  // user units of its children to metres (a page), or to the user units outside (inner)
+  SvgViewport viewport;
+  std::string note;  // a sentence on the size
+};
+
+// The outermost svg. A page without a size in the file, or in %, has 1 px a unit, and the note says so.
+Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::optional<Length> unit);
+
+// An inner svg, or a symbol: `node` has the viewBox; `sized` has x, y, width and height. A symbol's x and y
+// are those of its `use`, which the caller applies.
+std::optional<SvgPage> svg_inner_page(pugi::xml_node node, pugi::xml_node sized, const SvgViewport& outside);
+
+}  // namespace wrapgauge

@@ -1,0 +1,122 @@
+#include "model/layout/forms/chamber_grid.hpp"
+
+#include <algorithm>
+
+#include "model/core/number_text.hpp"
+#include "model/geometry/stroke.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kSmallestChamber_m = 8e-3;  // a smaller one cannot open (judgement)
+constexpr double kChannelReach_m = 6e-3;     // a channel's end lies this far inside its chamber (judgement)
+constexpr double kInletShare = 0.75;         // of a chamber's height: the tube leaves towards proximal
+
+// Drawn with straight closing lines at the mean width first, then widened or narrowed about the middle.
+class Grid {
+ public:
+  explicit Grid(const ChamberGrid& grid)
+      : grid_(grid),
+        width_m_(0.5 * (grid.lower_width_m + grid.upper_width_m)),
+        chamber_m_((width_m_ - 2.0 * grid.rim_m - (grid.columns - 1) * grid.seam_m) / grid.columns,
+                   (grid.height_m - 2.0 * grid.rim_m - (grid.rows - 1) * grid.seam_m) / grid.rows) {}
+
+  std::optional<Problem> no_room() const {
+    if (chamber_m_.minCoeff() >= kSmallestChamber_m) return std::nullopt;
+    const bool along = chamber_m_.x() < chamber_m_.y();
+    return bad_input("Rims and seams leave " + fixed_text(chamber_m_.minCoeff() / 1e-3, 1) + " mm " +
+                     (along ? "along x" : "along the limb") +
+                     " for each chamber; at least 8 mm are needed: use fewer " +
+                     (along ? "chambers" : grid_.row_word + "s") + ", or narrower seams and rims.");
+  }
+
+  Layout draw() const {
+    Layout layout;
+    layout.outline_m =
+        tapered(Polygon{{0, 0}, {width_m_, 0}, {width_m_, grid_.height_m}, {0, grid_.height_m}});
+    for (int row = 0; row < grid_.rows; ++row) add_row(layout, row);
+    if (grid_.strap_m > 0.0) layout.straps.push_back(strap());
+    layout.closure = Closure{0.0, std::nullopt, grid_.stretch,
+                             (grid_.upper_width_m - grid_.lower_width_m) / grid_.height_m};
+    return layout;
+  }
+
+ private:
+  Vec2 tapered(const Vec2& p) const {
+    const double share = p.y() / grid_.height_m;
+    const double width = grid_.lower_width_m + share * (grid_.upper_width_m - grid_.lower_width_m);
+    return {0.5 * width_m_ + (p.x() - 0.5 * width_m_) * width / width_m_, p.y()};
+  }
+  Polygon tapered(Polygon loop) const {
+    for (Vec2& p : loop) p = tapered(p);
+    return loop;
+  }
+  Vec2 low_corner(int column, int row) const {
+    return {grid_.rim_m + column * (chamber_m_.x() + grid_.seam_m),
+            grid_.rim_m + row * (chamber_m_.y() + grid_.seam_m)};
+  }
+
+  void add_row(Layout& layout, int row) const {
+    const std::string name = grid_.row_word + " " + std::to_string(row + 1);
+    const double corner = std::min(grid_.corner_m, 0.5 * chamber_m_.minCoeff());
+    for (int column = 0; column < grid_.columns; ++column)
+      layout.chambers.push_back(
+          {name + " chamber " + std::to_string(column + 1),
+           tapered(flattened_rectangle(low_corner(column, row), chamber_m_, corner, kFlattening)),
+           {},
+           {}});
+    const double reach = std::min(kChannelReach_m, 0.4 * chamber_m_.x());
+    for (int column = 0; column + 1 < grid_.columns; ++column) {
+      const Vec2 end = low_corner(column, row) + Vec2(chamber_m_.x(), 0.5 * chamber_m_.y());
+      layout.channels.push_back(
+          {name + " channel " + std::to_string(column + 1),
+           {tapered(Vec2(end - Vec2(reach, 0))), tapered(Vec2(end + Vec2(grid_.seam_m + reach, 0)))},
+           Length(grid_.channel_m)});
+    }
+    const int middle = grid_.columns / 2;
+    layout.inlets.push_back({name, tapered(Vec2(low_corner(middle, row) +
+                                                Vec2(0.5 * chamber_m_.x(), kInletShare * chamber_m_.y())))});
+  }
+
+  // Continues the right edge; narrower than the layout by the rim, so that its corners do not stand out.
+  Strap strap() const {
+    const double inset = std::min(grid_.rim_m, 0.25 * grid_.height_m);
+    const Vec2 low = tapered(Vec2(width_m_, inset)), high = tapered(Vec2(width_m_, grid_.height_m - inset));
+    const Vec2 on(grid_.strap_m, 0.0);
+    return {"closing strap", {low, low + on, high + on, high}, 20.0 * N_per_mm, 1.0 * mm};
+  }
+
+  const ChamberGrid& grid_;
+  double width_m_;
+  Vec2 chamber_m_;
+};
+
+}  // namespace
+
+Result<Layout> draw_chamber_grid(const ChamberGrid& grid) {
+  const Grid drawing(grid);
+  if (auto problem = drawing.no_room()) return *problem;
+  return drawing.draw();
+}
+
+Result<Layout> draw_band(const LayoutFormValues& values, double lower_width_m, double upper_width_m,
+                         double stretch, const std::string& row_word) {
+  auto drawn = draw_chamber_grid({.lower_width_m = lower_width_m,
+                                  .upper_width_m = upper_width_m,
+                                  .height_m = values.metres("height"),
+                                  .columns = values.count("chambers"),
+                                  .rows = values.count(row_word + "s"),
+                                  .seam_m = values.metres("seam"),
+                                  .rim_m = values.metres("rim"),
+                                  .corner_m = values.metres("corner"),
+                                  .channel_m = values.metres("channel"),
+                                  .strap_m = values.metres("overlap"),
+                                  .stretch = stretch,
+                                  .row_word = row_word});
+  if (!drawn) return drawn;
+  Layout layout = std::move(drawn).value();
+  layout.backing = {values.number("backing") * N_per_mm, 0.5 * values.number("backing") * N_per_mm};
+  return layout;
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,129 @@
+#include "model/layout/forms/layout_form.hpp"
+
+#include <cmath>
+
+#include "model/core/number_text.hpp"
+#include "model/layout/forms/layout_form_values.hpp"
+#include "model/layout/layout_check.hpp"
+
+namespace wrapgauge {
+namespace {
+
+const std::vector<LayoutFormMaker>& makers() {
+  static const std::vector<LayoutFormMaker> all = {cuff_layout_form(), sleeve_layout_form(),
+                                                   graduated_sleeve_layout_form(), round_pad_layout_form(),
+                                                   quilted_pack_layout_form()};
+  return all;
+}
+
+template <class Items>
+std::string names_of(const Items& items) {
+  std::string text;
+  for (const auto& item : items) text += (text.empty() ? "" : ", ") + item.name;
+  return text;
+}
+
+std::optional<Problem> unusable_value(const LayoutForm& form, const LayoutParameter& parameter,
+                                      double value) {
+  const std::string what =
+      "\"" + parameter.name + "\" of the layout \"" + form.name + "\" is " + number_text(value);
+  if (!(value >= parameter.least && value <= parameter.most))
+    return bad_input(what + "; it may be from " + number_text(parameter.least) + " to " +
+                     number_text(parameter.most) + ".");
+  if (parameter.whole && value != std::floor(value)) return bad_input(what + "; give a whole number.");
+  return std::nullopt;
+}
+
+Result<LayoutFormValues> checked_values(const LayoutForm& form, const std::map<std::string, double>& given) {
+  std::map<std::string, double> values;
+  for (const LayoutParameter& parameter : form.parameters) values[parameter.name] = parameter.default_value;
+  for (const auto& [name, value] : given) {
+    if (!values.contains(name))
+      return bad_input("The layout \"" + form.name + "\" has no parameter \"" + name +
+                       "\"; it has: " + names_of(form.parameters) + ".");
+    values[name] = value;
+  }
+  for (const LayoutParameter& parameter : form.parameters)
+    if (auto problem = unusable_value(form, parameter, values[parameter.name])) return *problem;
+  return LayoutFormValues(std::move(values));
+}
+
+Result<const LayoutFormMaker*> find_maker(const std::string& name) {
+  for (const LayoutFormMaker& maker : makers())
+    if (maker.form.name == name) return &maker;
+  return bad_input("There is no layout form \"" + name + "\"; there are: " + names_of(layout_forms()) + ".");
+}
+
+}  // namespace
+
+const std::vector<LayoutForm>& layout_forms() {
+  static const std::vector<LayoutForm> all = [] {
+    std::vector<LayoutForm> list;
+    for (const LayoutFormMaker& maker : makers()) list.push_back(maker.form);
+    return list;
+  }();
+  return all;
+}
+
+Result<LayoutForm> find_layout_form(const std::string& name) {
+  const auto maker = find_maker(name);
+  return maker ? Result<LayoutForm>((*maker)->form) : Result<LayoutForm>(maker.problem());
+}
+
+Result<Layout> make_layout(const std::string& name, const std::map<std::string, double>& parameters,
+                           const MadeSheets& sheets) {
+  const auto maker = find_maker(name);
+  if (!maker) return maker.problem();
+  const LayoutForm& form = (*maker)->form;
+  const auto values = checked_values(form, parameters);
+  if (!values) return values.problem();
+  Result<Layout> drawn = (*maker)->draw(*values);
+  if (!drawn) return drawn;
+  Layout layout = std::move(drawn).value();
+  layout.name = form.name;
+  layout.skin_sheet = sheets.skin.value_or(form.skin_sheet);
+  layout.outer_sheet = sheets.outer.value_or(form.outer_sheet);
+  const std::vector<Problem> problems = check_layout(layout);
+  if (!problems.empty()) return problems.front();
+  return layout;
+}
+
+LayoutParameter measured_girth(std::string name, double default_mm, std::string where, double measured_at) {
+  return {std::move(name),
+          default_mm,
+          60.0,
+          2000.0,
+          "girth of the limb " + where,
+          "mm",
+          "judgement: a place to start from; measure",
+          false,
+          measured_at};
+}
+
+LayoutParameter layout_size(std::string name, double default_mm, double least, double most,
+                            std::string meaning) {
+  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}};
+}
+
+LayoutParameter layout_count(std::string name, int default_count, int least, int most, std::string meaning) {
+  return {std::move(name),
+          static_cast<double>(default_count),
+          static_cast<double>(least),
+          static_cast<double>(most),
+          std::move(meaning),
+          "",
+          "judgement",
+          true,
+          {}};
+}
+
+std::vector<LayoutParameter> band_parameters() {
+  return {
+      layout_size("seam", 10.0, 2.0, 60.0, "width of the seams between chambers"),
+      layout_size("rim", 12.0, 2.0, 80.0, "width of the fused rim round the chambers"),
+      layout_size("corner", 8.0, 0.0, 100.0, "radius of the chambers' corners"),
+      layout_size("channel", 5.0, 1.0, 40.0, "width of the channels within a row"),
+      layout_size("overlap", 40.0, 0.0, 300.0, "length of the cloth strap beyond the closing line, 0: none")};
+}
+
+}  // namespace wrapgauge

@@ -1,0 +1,74 @@
+#include "model/layout/forms/chamber_grid.hpp"
+
+namespace wrapgauge {
+namespace {
+
+// The flat widths at both ends; stretch of the closure where they and the girths are halfway.
+Result<Layout> draw_sleeve(const LayoutFormValues& values, double ease_distal, double ease_proximal) {
+  const double distal = values.metres("girth-distal"), proximal = values.metres("girth-proximal");
+  const double lower = distal / (1.0 + ease_distal), upper = proximal / (1.0 + ease_proximal);
+  return draw_band(values, lower, upper, (distal + proximal) / (lower + upper) - 1.0, "band");
+}
+
+Result<Layout> draw_even(const LayoutFormValues& values) {
+  return draw_sleeve(values, values.number("ease"), values.number("ease"));
+}
+
+Result<Layout> draw_graduated(const LayoutFormValues& values) {
+  const double distal = values.number("ease-distal"), proximal = values.number("ease-proximal");
+  if (proximal > distal)
+    return bad_input(
+        "A graduated sleeve has to be tighter at its distal end: \"ease-proximal\" may not be above "
+        "\"ease-distal\".");
+  return draw_sleeve(values, distal, proximal);
+}
+
+LayoutParameter ease(std::string name, double value, const std::string& where) {
+  return {std::move(name), value, 0.0, 0.3, "negative ease" + where + ": flat width = girth / (1 + ease)", "",
+          "judgement",     false, {}};
+}
+
+LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutParameter> eases) {
+  LayoutForm form{std::move(name),
+                  std::move(about),
+                  {measured_girth("girth-distal", 250.0, "at the sleeve's distal edge", -0.5),
+                   measured_girth("girth-proximal", 330.0, "at the sleeve's proximal edge", 0.5),
+                   layout_size("height", 160.0, 40.0, 800.0, "extent along the limb"),
+                   layout_count("chambers", 3, 1, 24, "chambers in a band"),
+                   layout_count("bands", 2, 1, 12, "bands along the limb, each with its own inlet"),
+                   {"backing",
+                    1.5,
+                    0.0,
+                    1000.0,
+                    "stiffness of the cloth on the outer sheet along x, half of it across",
+                    "N/mm",
+                    "judgement",
+                    false,
+                    {}}},
+                  {"00-30", 1.5 * mm},
+                  {"A10", 2.0 * mm}};
+  for (LayoutParameter& parameter : eases) form.parameters.push_back(std::move(parameter));
+  for (LayoutParameter& parameter : band_parameters()) form.parameters.push_back(std::move(parameter));
+  return form;
+}
+
+}  // namespace
+
+LayoutFormMaker sleeve_layout_form() {
+  return {sleeve_form("sleeve",
+                      "A tapered sleeve, alike tight at both ends, of chambers in bands; its closing lines "
+                      "slant with the limb.",
+                      {ease("ease", 0.03, "")}),
+          draw_even};
+}
+
+LayoutFormMaker graduated_sleeve_layout_form() {
+  return {sleeve_form("graduated-sleeve",
+                      "A tapered sleeve that is tighter at its distal end; inflate its bands less and less "
+                      "towards proximal.",
+                      {ease("ease-distal", 0.05, " at the distal edge"),
+                       ease("ease-proximal", 0.02, " at the proximal edge")}),
+          draw_graduated};
+}
+
+}  // namespace wrapgauge
