@@ -9,8 +9,15 @@
 #include <vector>
 
 #include "model/core/number_text.hpp"
+#include "model/geometry/nearest_among_points.hpp"
 
 namespace wrapgauge {
+
+namespace {
+
+constexpr double kRounded = 1.0 + 1e-9;  // on a distance that must not come out too small
+
+}  // namespace
 
 double surface_distance_m(const Vec3& a_m, const Vec3& normal_a, const Vec3& b_m, const Vec3& normal_b) {
   const Vec3 chord = b_m - a_m, turn = normal_b - normal_a;
@@ -86,15 +93,22 @@ double CoupledLayer::between_m_per_n(const SkinPlaces& places, Eigen::Index i, E
 }
 
 Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::VectorXd& force_n) const {
+  Eigen::VectorXd lowering(force_n.size());
+  if (force_n.size() == 0) return lowering;
   std::vector<Eigen::Index> loaded;
   for (Eigen::Index j = 0; j < force_n.size(); ++j)
     if (force_n(j) != 0.0) loaded.push_back(j);
-  Eigen::VectorXd lowering(force_n.size());
+  const NearestAmongPoints tree(places.points_m(loaded, Eigen::all));
+  const double deepest_m = layer_.depth_m.maxCoeff();
+  // A force is not felt beyond the reach along the skin, which is never shorter than straight across.
   const auto row = [&](Eigen::Index i) {
+    const double reach_m = kRounded * LayerCompliance::kReach * std::sqrt(layer_.depth_m(i) * deepest_m);
     double sum = 0.0;
-    for (const Eigen::Index j : loaded)
+    for (const NearPoint& near : tree.within(places.points_m.row(i).transpose(), reach_m)) {
+      const Eigen::Index j = loaded[static_cast<std::size_t>(near.index)];
       sum += force_n(j) * (j == i ? own_m_per_n(places.area_m2(i), layer_.depth_m(i)) / stiffness_factor(i)
                                   : between_m_per_n(places, i, j));
+    }
     return sum;
   };
   tbb::parallel_for(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {

@@ -6,7 +6,8 @@
 // between the two places measured along the skin, and for the node itself the response to a uniform pressure
 // over its own area, spread over a disc, as each other node's force is over its own. On a curved limb the
 // flat layer's response is used along the surface: exact for a uniform squeeze only. Where depth or stiffness
-// varies, the geometric mean of the two is taken (judgement).
+// varies, the geometric mean of the two is taken (judgement). Sums run over the forces within reach only
+// (LayerCompliance::kReach depths), in the order of the places.
 //
 // The solver keeps one spring a node, f = spring x area x compression, and is handed the rest of the
 // lowering, w = G f - f / (spring x area), from outside (coupled_equilibrium). The spring is that of the

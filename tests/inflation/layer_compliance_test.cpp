@@ -51,6 +51,48 @@ TEST(CoupledLayer, UniformPressureOverAWidePlaceIsTheConfinedFoundationWhateverT
     }
 }
 
+// On a limb that is longer than a force reaches, with a depth that varies: by the formula written out, over
+// every pair.
+TEST(CoupledLayer, SumsOverWhatIsWithinReachAsOverAllPairs) {
+  const double radius = 0.04, young = 25e3, poisson = 0.3;
+  const int around = 24, along = 40;
+  SkinPlaces places{Points3(around * along, 3), Points3(around * along, 3),
+                    Eigen::VectorXd::Constant(around * along, 5e-5)};
+  Eigen::VectorXd depth(around * along), force(around * along);
+  for (int k = 0; k < around * along; ++k) {
+    const double angle = 2.0 * M_PI * (k % around) / around, z = 0.01 * (k / around);
+    places.normals.row(k) << std::cos(angle), std::sin(angle), 0.0;
+    places.points_m.row(k) << radius * std::cos(angle), radius * std::sin(angle), z;
+    depth(k) = 0.004 + 0.006 * k / (around * along);
+    force(k) = k % 3 == 0 ? 0.0 : 0.1 + 0.01 * (k % 7);
+  }
+  const Eigen::VectorXd lowering = CoupledLayer({young, poisson, depth}).lowering_m(places, force);
+  const LayerCompliance layer(poisson);
+  const double modulus = young / (1.0 - poisson * poisson);
+  int beyond = 0;
+  for (int i = 0; i < around * along; i += 37) {
+    double sum = 0.0;
+    for (int j = 0; j < around * along; ++j) {
+      const double h = std::sqrt(depth(i) * depth(j)), area = places.area_m2(j);
+      const double r = std::max(1.2 * std::sqrt(area / M_PI),
+                                surface_distance_m(places.points_m.row(i), places.normals.row(i),
+                                                   places.points_m.row(j), places.normals.row(j)));
+      const double q = r / h, own_q = std::sqrt(area / M_PI) / h;
+      beyond += i != j && force(j) > 0.0 && q >= LayerCompliance::kReach;
+      const double apart =
+          q >= LayerCompliance::kReach
+              ? 0.0
+              : (1.0 / q - layer.depth_correction(q) +
+                 area / (8.0 * M_PI * h * h) * (1.0 / (q * q * q) + layer.depth_correction_bend(q))) /
+                    (M_PI * modulus * h);
+      const double own = 2.0 * h * (own_q - layer.depth_correction_moment(own_q)) / (modulus * area);
+      sum += force(j) * (i == j ? own : apart);
+    }
+    EXPECT_NEAR(lowering(i), sum, 1e-12 * std::abs(sum)) << i;
+  }
+  EXPECT_GT(beyond, 1000);
+}
+
 TEST(CoupledLayer, AStifferPlaceSinksLessUnderTheSameForce) {
   const SkinPlaces places = plane_lattice(3, 0.005);
   const Eigen::Index count = places.area_m2.size(), middle = count / 2;
