@@ -3,7 +3,9 @@
 // halves at once. Results do not depend on the machine's settings.
 
 #include <memory>
+#include <optional>
 
+#include "model/core/result.hpp"
 #include "model/inflation/block_matrix.hpp"
 
 namespace wrapgauge {
@@ -14,29 +16,37 @@ enum class Digits { kSingle, kDouble };
 
 class Factorisation {
  public:
-  explicit Factorisation(const BlockMatrix& pattern);
   ~Factorisation();
-  Factorisation(const Factorisation&) = delete;
-  Factorisation& operator=(const Factorisation&) = delete;
+  Factorisation(Factorisation&&) noexcept;
+  Factorisation& operator=(Factorisation&&) noexcept;
 
   // False when the matrix is not positive definite to these digits.
   bool factor_definite(const BlockMatrix& matrix, Digits digits = Digits::kDouble);
   // The same question in double precision, in much less room: no factors are at hand afterwards.
   bool is_definite(const BlockMatrix& matrix);
-  // LDL^T without pivoting; returns the number of negative pivots, or -1 when it broke down.
-  int factor_indefinite(const BlockMatrix& matrix);
-  // With the last matrix that was factored, whatever has become of it since.
-  Eigen::MatrixXd solve(const Eigen::MatrixXd& right_hand_sides);
+  // LDL^T without pivoting; returns the number of negative pivots. None when it broke down, or failure().
+  [[nodiscard]] std::optional<int> factor_indefinite(const BlockMatrix& matrix);
+  // With the last matrix that was factored, whatever has become of it since. None when there are no factors,
+  // when corrections do not converge and the matrix is not definite in double precision, or failure().
+  [[nodiscard]] std::optional<Eigen::MatrixXd> solve(const Eigen::MatrixXd& right_hand_sides);
 
+  // Set once a call of the library has failed: the answer that was none then says nothing about the matrix.
+  const std::optional<Problem>& failure() const { return failure_; }
   int count() const { return count_; }
 
  private:
+  friend Result<Factorisation> make_factorisation(const BlockMatrix& pattern);
   struct Handles;
-  Eigen::MatrixXd solve_in_single(const Eigen::MatrixXd& right_hand_sides);
-  Eigen::MatrixXd solve_indefinite(const Eigen::MatrixXd& right_hand_sides) const;
+  explicit Factorisation(std::unique_ptr<Handles> handles);
+  std::optional<Eigen::MatrixXd> solve_in_single(const Eigen::MatrixXd& right_hand_sides);
+  std::optional<Eigen::MatrixXd> solve_indefinite(const Eigen::MatrixXd& right_hand_sides);
 
   std::unique_ptr<Handles> handles_;
+  std::optional<Problem> failure_;
   int count_ = 0;
 };
+
+// Problem: the pattern could not be ordered or analysed.
+Result<Factorisation> make_factorisation(const BlockMatrix& pattern);
 
 }  // namespace wrapgauge

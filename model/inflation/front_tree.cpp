@@ -1,6 +1,8 @@
 #include "model/inflation/front_tree.hpp"
 
 #include <algorithm>
+#include <cassert>
+#include <functional>
 #include <numeric>
 
 namespace wrapgauge {
@@ -9,6 +11,10 @@ namespace {
 // Subtrees are split until the larger half has at most this share of them all, or so many times.
 constexpr double kEvenShare = 0.53;
 constexpr int kMostSplits = 24;
+
+std::size_t square(int n) {
+  return static_cast<std::size_t>(n) * static_cast<std::size_t>(n);
+}
 
 std::vector<int> supernode_of_column(const SupernodeLayout& layout) {
   std::vector<int> supernode_of(static_cast<std::size_t>(layout.first_column.back()));
@@ -33,20 +39,27 @@ void FrontTree::link_tree() {
   for (int s = 0; s < layout_.count(); ++s) {
     Front& front = fronts_[s];
     most_rest_ = std::max(most_rest_, rest(s));
+    assert(0 < columns(s) && columns(s) <= height(s));
     const int* rows = layout_.rows.data() + layout_.row_start[s];
+    assert(rows[0] == layout_.first_column[s] && std::is_sorted(rows, rows + height(s), std::less_equal<>()));
     for (int k = 0; k < columns(s); ++k) {
       const double tall = height(s) - k;
       front.work += tall * tall;
     }
     if (rest(s) == 0) continue;
     front.parent = supernode_of[rows[columns(s)]];
+    assert(front.parent > s);  // so that children come before parents in the order of the supernodes
     Front& parent = fronts_[front.parent];
     parent.children.push_back(s);
     parent.work += front.work;
     const int* seek = layout_.rows.data() + layout_.row_start[front.parent];
     const int* first = seek;
+    [[maybe_unused]] const int* end = layout_.rows.data() + layout_.row_start[front.parent + 1];
     for (int k = columns(s); k < height(s); ++k) {
-      while (*seek != rows[k]) ++seek;
+      while (*seek != rows[k]) {
+        ++seek;
+        assert(seek != end);  // the parent has every row that is left over
+      }
       const int at = static_cast<int>(seek - first);
       if (front.runs.empty() || front.in_parent.back() + 1 != at)
         front.runs.push_back({k - columns(s), at, 0});
@@ -82,6 +95,7 @@ void FrontTree::map_entries(const LowerColumns& pattern) {
     const int s = supernode_of[low];
     const auto rows = layout_.rows.begin() + layout_.row_start[s];
     const auto row = std::lower_bound(rows, layout_.rows.begin() + layout_.row_start[s + 1], high) - rows;
+    assert(row < height(s) && rows[row] == high);
     entries_[next[low]++] = {
         k, layout_.value_start[s] + (low - layout_.first_column[s]) * height(s) + static_cast<int>(row)};
   });
@@ -123,7 +137,8 @@ void FrontTree::split_tree() {
 }
 
 // Two stacks share a part's arena: fronts at even depths leave their rest on one, those at odd depths on the
-// other, so that a front's children are always on top when it takes them over. A subtree's own rest is kept.
+// other, so that a front's children are always on top when it takes them over, for the order is a postorder.
+// A subtree's own rest is kept.
 void FrontTree::place(Part& part) {
   std::vector<int> depth(fronts_.size(), 0);
   for (auto s = part.order.rbegin(); s != part.order.rend(); ++s)
@@ -132,11 +147,14 @@ void FrontTree::place(Part& part) {
   for (int s : part.order) {
     const int side = depth[s] % 2;
     fronts_[s].left_over = top[side];
-    top[side] += static_cast<std::size_t>(rest(s)) * static_cast<std::size_t>(rest(s));
+    top[side] += square(rest(s));
     most[side] = std::max(most[side], top[side]);
-    for (int child : fronts_[s].children)
-      if (part_of_[child] == part_of_[s])
-        top[1 - side] -= static_cast<std::size_t>(rest(child)) * static_cast<std::size_t>(rest(child));
+    const std::vector<int>& children = fronts_[s].children;
+    for (auto child = children.rbegin(); child != children.rend(); ++child)
+      if (part_of_[*child] == part_of_[s]) {
+        assert(fronts_[*child].left_over + square(rest(*child)) == top[1 - side]);  // it is on top
+        top[1 - side] = fronts_[*child].left_over;
+      }
   }
   for (int s : part.order)
     if (depth[s] % 2 == 1) fronts_[s].left_over += most[0];

@@ -10,6 +10,7 @@ namespace wrapgauge {
 Problem LoadStepper::failure() const {
   if (last_end_ == NewtonEnd::kCancelled)
     return {ProblemKind::kCancelled, "Cancelled before the target.", {}};
+  if (last_end_ == NewtonEnd::kLibraryFailed) return *factorisation_->failure();
   std::ostringstream words;
   if (last_end_ == NewtonEnd::kOutOfWork)
     words << "The solver stopped after " << newton_.last_factorisation

@@ -32,9 +32,12 @@ void LoadStepper::name_overstretch() {
                                  LimitKind::kOverstretched};
 }
 
-bool LoadStepper::about_to_fold() {
+Result<bool> LoadStepper::about_to_fold() {
   system_.resume(last_tissue_, last_.positions_m);
-  return !keeps_its_shape(system_, factorisation_, loads_at(last_.level), last_.positions_m);
+  const Result<bool> keeps =
+      keeps_its_shape(system_, *factorisation_, loads_at(last_.level), last_.positions_m);
+  if (!keeps) return keeps;
+  return !*keeps;
 }
 
 // A fold belongs to the whole sheet; the group that was filled the fastest stands for it.

@@ -55,7 +55,6 @@ LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<Inflatio
       progress_(progress),
       closing_(closing),
       system_(setup, options),
-      factorisation_(system_.tangent()),
       last_tissue_(system_.tissue()) {
   newton_.residual_tolerance = options.residual_tolerance;
   newton_.max_iterations = options.max_iterations;
@@ -131,7 +130,8 @@ CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
 NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
   system_.resume(last_tissue_, start_m);
   newton_.volume_cap_m3 = volume_cap();
-  NewtonResult result = find_coupled_equilibrium(system_, factorisation_, loads, start_m, newton_, progress_);
+  NewtonResult result =
+      find_coupled_equilibrium(system_, *factorisation_, loads, start_m, newton_, progress_);
   if (result.converged()) {
     const MostStretched most = system_.most_stretched(result.positions_m);
     if (most.share > 1.0) result.end = NewtonEnd::kOverstretched, stretched_group_ = most.group;
@@ -261,7 +261,8 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
 }
 
 bool LoadStepper::must_stop() const {
-  return last_end_ == NewtonEnd::kCancelled || last_end_ == NewtonEnd::kOutOfWork;
+  return last_end_ == NewtonEnd::kCancelled || last_end_ == NewtonEnd::kOutOfWork ||
+         last_end_ == NewtonEnd::kLibraryFailed;
 }
 
 NewtonResult LoadStepper::closed_shape() {
@@ -345,22 +346,36 @@ bool LoadStepper::go_to(const Eigen::VectorXd& level) {
   return met;
 }
 
+// What nothing leads on from: a shape that would rather fold, which is named, or a failure.
+std::optional<Problem> LoadStepper::name_end() {
+  const bool may_fold = any_converged_ && last_.level.size() > 0 && last_end_ != NewtonEnd::kCancelled &&
+                        last_end_ != NewtonEnd::kLibraryFailed;
+  if (!may_fold) return failure();
+  const Result<bool> folds = about_to_fold();
+  if (!folds) return folds.problem();
+  if (!*folds) return failure();
+  name_fold();
+  return std::nullopt;
+}
+
 Result<LoadPath> LoadStepper::run() {
+  Result<Factorisation> made = make_factorisation(system_.tangent());
+  if (!made) return made.problem();
+  factorisation_.emplace(std::move(made).value());
   if (!close()) return failure();
   for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
     progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
-    if (!go_to(level_of(waypoints_[reached_]))) {
-      const bool may_fold = any_converged_ && last_.level.size() > 0 && last_end_ != NewtonEnd::kCancelled;
-      if (!may_fold || !about_to_fold()) return failure();
-      name_fold();
-    }
+    if (!go_to(level_of(waypoints_[reached_])))
+      if (auto problem = name_end()) return *problem;
     record();
   }
   progress_.report("inflating", 1.0);
-  path_.states.back().about_to_buckle =
+  const Result<bool> folds =
       path_.limit_point ? path_.limit_point->kind == LimitKind::kFolds : about_to_fold();
+  if (!folds) return folds.problem();
+  path_.states.back().about_to_buckle = *folds;
   path_.sheet = system_.sheet();
-  path_.factorisations = factorisation_.count();
+  path_.factorisations = factorisation_->count();
   return std::move(path_);
 }
 

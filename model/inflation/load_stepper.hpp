@@ -54,8 +54,9 @@ class LoadStepper {
   void name_maximum(GroupId group, const NewtonResult& beyond);
   void name_overstretch();
   // Whether the last shape is one that would rather fold.
-  bool about_to_fold();
+  Result<bool> about_to_fold();
   void name_fold();
+  std::optional<Problem> name_end();
   Eigen::VectorXd last_growth_m3() const;  // of each group, on the last step
   // Those whose regulator is asked for more, the fastest growing first.
   std::vector<GroupId> groups_by_growth(const Eigen::VectorXd& level) const;
@@ -71,7 +72,7 @@ class LoadStepper {
   Progress& progress_;
   KeptClosing* closing_;
   EquilibriumSystem system_;
-  Factorisation factorisation_;
+  std::optional<Factorisation> factorisation_;  // from the start of run()
   NewtonOptions newton_;
   Waypoint before_last_, last_;
   TissueContact last_tissue_;   // where it grips, and areas, in the last accepted shape

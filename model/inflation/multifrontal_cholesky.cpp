@@ -1,6 +1,7 @@
 #include "model/inflation/multifrontal_cholesky.hpp"
 
 #include <algorithm>
+#include <cassert>
 
 #include "model/core/both_at_once.hpp"
 
@@ -28,6 +29,8 @@ void MultifrontalCholesky<Real>::take_over(int child, Real* block, Real* rest_of
   const FrontTree::Front& front = tree_->front(child);
   const int n = tree_->rest(child), wide = tree_->columns(front.parent), tall = tree_->height(front.parent);
   const Real* source = left_over(child);
+  assert(front.left_over + static_cast<std::size_t>(n) * static_cast<std::size_t>(n) <=
+         tree_->parts()[tree_->part_of(child)].arena_size);
   const auto beyond = std::lower_bound(front.in_parent.begin(), front.in_parent.end(), wide);
   const int first_beyond = static_cast<int>(beyond - front.in_parent.begin());
   const int from = into_columns ? 0 : first_beyond, to = into_columns ? first_beyond : n;
@@ -35,6 +38,7 @@ void MultifrontalCholesky<Real>::take_over(int child, Real* block, Real* rest_of
   for (int j = from; j < to; ++j) {
     const Real* column = source + static_cast<std::size_t>(j) * static_cast<std::size_t>(n);
     const int at = front.in_parent[j];
+    assert(into_columns ? at < wide : wide <= at && at < tall);
     Real* target =
         into_columns ? block + static_cast<std::size_t>(at) * static_cast<std::size_t>(tall)
                      : rest_of_parent +
@@ -51,6 +55,7 @@ bool MultifrontalCholesky<Real>::factor_front(int s, const std::vector<double>& 
   const FrontTree::Front& front = tree_->front(s);
   const std::vector<int>& value_start = tree_->layout().value_start;
   const int wide = tree_->columns(s), tall = tree_->height(s), n = tall - wide;
+  assert(value_start[s + 1] - value_start[s] == wide * tall);
   std::fill_n(block, value_start[s + 1] - value_start[s], Real(0));
   for (int e = front.first_entry; e < front.last_entry; ++e)
     block[tree_->entries()[e].target - value_start[s]] +=
@@ -88,6 +93,7 @@ bool MultifrontalCholesky<Real>::factor_parts(const std::vector<double>& values,
 template <class Real>
 bool MultifrontalCholesky<Real>::factor(const std::vector<double>& values) {
   const std::vector<int>& value_start = tree_->layout().value_start;
+  assert(values.size() >= tree_->entries().size());
   factor_.resize(static_cast<std::size_t>(value_start.back()));
   const Columns own = [&](int s) { return factor_.data() + value_start[s]; };
   return factor_parts(values, {own, own, own});
@@ -139,6 +145,7 @@ Eigen::MatrixXd MultifrontalCholesky<Real>::solve(const Eigen::MatrixXd& sides) 
   const SupernodeLayout& layout = tree_->layout();
   const std::vector<Part>& parts = tree_->parts();
   const Part& top = parts[FrontTree::kTop];
+  assert(!factor_.empty() && sides.rows() == static_cast<Eigen::Index>(layout.permutation.size()));
   const Eigen::Map<const Eigen::VectorXi> column_of(layout.permutation.data(), sides.rows());
   Matrix x = sides(column_of, Eigen::all).template cast<Real>();
   // Both halves take from the rows of the top: the second one on the side, added when both are done.

@@ -74,6 +74,7 @@ class NewtonSolve {
       }
       break;
     }
+    if (factorisation_.failure()) result.end = NewtonEnd::kLibraryFailed;
     result.iterations = iterations_;
     result.residual_n = largest_residual_n(now);
     result.positions_m = std::move(x);
@@ -84,13 +85,13 @@ class NewtonSolve {
     return result;
   }
 
-  bool is_stiff(const Points3& x) {
+  Result<bool> is_stiff(const Points3& x) {
     const Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
     add_shift(kShiftFloor);
     if (factorisation_.is_definite(system_.tangent())) return true;
-    const int negative = filled_.empty() ? -1 : factorisation_.factor_indefinite(system_.tangent());
-    return negative >= 0 && negative <= static_cast<int>(filled_.size()) &&
-           step_for(now, negative).has_value();
+    const bool stiff = indefinite_direction(now).has_value();
+    if (factorisation_.failure()) return *factorisation_.failure();
+    return stiff;
   }
 
  private:
@@ -209,6 +210,7 @@ class NewtonSolve {
   bool advance(Points3& x, Evaluation& now) {
     for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
+      if (factorisation_.failure()) return false;
       if (!direction) continue;
       if (near_balance() &&
           (chord_steps(x, now, *direction) || (!pace_.slow() && full_step(x, now, *direction))))
@@ -282,11 +284,7 @@ class NewtonSolve {
     if (!tangent_is_exact_) now = system_.evaluate(x, loads_, TangentKind::kExact);
     steady_tangent(x);
     if (factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) return step_for(now, 0);
-    if (!filled_.empty()) {
-      const int negative = factorisation_.factor_indefinite(system_.tangent());
-      if (negative >= 0 && negative <= static_cast<int>(filled_.size()))
-        if (auto direction = step_for(now, negative)) return direction;
-    }
+    if (auto direction = indefinite_direction(now)) return direction;
     for (double raised = shift_; raised < kShiftForExact;) {
       const double next = std::max(kShiftFirstRaise, kShiftRaise * raised);
       add_shift(next - raised);
@@ -297,6 +295,15 @@ class NewtonSolve {
       return step_for(now, 0);
     }
     return std::nullopt;
+  }
+
+  // By the tangent as it is, where no more directions are soft than the groups that follow their volume
+  // stiffen.
+  std::optional<Eigen::VectorXd> indefinite_direction(const Evaluation& now) {
+    if (filled_.empty()) return std::nullopt;
+    const std::optional<int> negative = factorisation_.factor_indefinite(system_.tangent());
+    if (!negative || *negative > static_cast<int>(filled_.size())) return std::nullopt;
+    return step_for(now, *negative);
   }
 
   std::optional<Eigen::VectorXd> step_for(const Evaluation& now, int negative_pivots) {
@@ -312,17 +319,18 @@ class NewtonSolve {
     Eigen::MatrixXd sides(side.size(), 1 + k);
     sides.col(0) = side;
     for (Eigen::Index j = 0; j < k; ++j) sides.col(1 + j) = factored_.volume_gradient_m2.col(filled_[j]);
-    const Eigen::MatrixXd solved = factorisation_.solve(sides);
-    if (k == 0) return solved.col(0);
-    Eigen::MatrixXd capacitance = sides.rightCols(k).transpose() * solved.rightCols(k);
+    const std::optional<Eigen::MatrixXd> solved = factorisation_.solve(sides);
+    if (!solved) return std::nullopt;
+    if (k == 0) return solved->col(0);
+    Eigen::MatrixXd capacitance = sides.rightCols(k).transpose() * solved->rightCols(k);
     for (Eigen::Index j = 0; j < k; ++j) {
       const int g = filled_[j];
       capacitance(j, j) += 1.0 / loads_[g].stiffness_at(factored_.group_volume_m3(g));
     }
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(capacitance);
     if ((eigen.eigenvalues().array() < 0.0).count() != negative_pivots_) return std::nullopt;
-    const Eigen::VectorXd held_back = sides.rightCols(k).transpose() * solved.col(0);
-    return solved.col(0) - solved.rightCols(k) * capacitance.fullPivLu().solve(held_back);
+    const Eigen::VectorXd held_back = sides.rightCols(k).transpose() * solved->col(0);
+    return solved->col(0) - solved->rightCols(k) * capacitance.fullPivLu().solve(held_back);
   }
 
   void cap(Eigen::VectorXd& direction) const {
@@ -386,8 +394,8 @@ NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factoris
   return NewtonSolve(system, factorisation, loads, options).run(std::move(start_m), progress);
 }
 
-bool keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
-                     const std::vector<CavityLoad>& loads, const Points3& positions_m) {
+Result<bool> keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
+                             const std::vector<CavityLoad>& loads, const Points3& positions_m) {
   return NewtonSolve(system, factorisation, loads, {}).is_stiff(positions_m);
 }
 

@@ -37,6 +37,7 @@ enum class NewtonEnd {
   kOverstretched,    // converged, with a sheet stretched beyond what its law is known for
   kTissueUnsettled,  // coupled tissue and sheet do not fit together
   kOutOfWork,        // as many factorisations as one path may take
+  kLibraryFailed,    // the factorisation says why
   kCancelled,
 };
 
@@ -58,8 +59,8 @@ NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factoris
                               const NewtonOptions& options, const Progress& progress);
 
 // False where a sheet at this equilibrium is so compressed that it would rather fold than stay smooth: the
-// exact tangent, what follows the volume included, is not positive definite.
-bool keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
-                     const std::vector<CavityLoad>& loads, const Points3& positions_m);
+// exact tangent, what follows the volume included, is not positive definite. Problem: the factorisation's.
+Result<bool> keeps_its_shape(EquilibriumSystem& system, Factorisation& factorisation,
+                             const std::vector<CavityLoad>& loads, const Points3& positions_m);
 
 }  // namespace wrapgauge

@@ -28,7 +28,7 @@ struct Inflated {
   explicit Inflated(double edge_mm)
       : prepared(prepared_cuff(edge_mm)),
         system(prepared->setup, {}),
-        factorisation(system.tangent()),
+        factorisation(make_factorisation(system.tangent()).value()),
         loads(2, CavityLoad::pressure(6000.0)),
         shape_m(inflate(prepared->setup, {Pressure(6000.0), Pressure(6000.0)})
                     .value()

@@ -3,53 +3,26 @@
 
 #include <gtest/gtest.h>
 
+#include <Eigen/Eigenvalues>
 #include <Eigen/Sparse>
 #include <atomic>
+#include <string>
 #include <thread>
+
+#include "tests/inflation/failing_memory.hpp"
+#include "tests/inflation/sheet_matrix.hpp"
 
 namespace wrapgauge {
 namespace {
-
-// A sheet of `side` x `side` nodes, each coupled with its neighbours by a block that is positive definite,
-// and each held to the ground by `ground`.
-BlockMatrix sheet_matrix(int side, double ground) {
-  std::vector<std::pair<int, int>> pairs;
-  for (int i = 0; i < side; ++i)
-    for (int j = 0; j < side; ++j) {
-      if (i + 1 < side) pairs.emplace_back(i * side + j, (i + 1) * side + j);
-      if (j + 1 < side) pairs.emplace_back(i * side + j, i * side + j + 1);
-    }
-  BlockMatrix matrix(side * side, pairs, std::vector<bool>(static_cast<std::size_t>(side * side), false));
-  for (std::size_t k = 0; k < pairs.size(); ++k) {
-    const Vec3 along = Vec3(1.0 + static_cast<double>(k % 7), static_cast<double>(k % 5), 2.0).normalized();
-    const Mat3 block = 10.0 * along * along.transpose() + Mat3::Identity();
-    Stencil<2> stencil{{pairs[k].first, pairs[k].second}, {}};
-    stencil.bind(matrix);
-    stencil.scatter(matrix, [&](int i, int j) -> Mat3 { return i == j ? block : Mat3(-block); });
-  }
-  for (int node = 0; node < side * side; ++node) matrix.add_diagonal(node, ground);
-  return matrix;
-}
-
-Eigen::SparseMatrix<double> eigen_matrix(const BlockMatrix& matrix) {
-  std::vector<Eigen::Triplet<double>> entries;
-  for (int column = 0; column < matrix.rows(); ++column)
-    for (int k = matrix.column_starts()[column]; k < matrix.column_starts()[column + 1]; ++k)
-      if (matrix.row_indices()[k] >= column)
-        entries.emplace_back(matrix.row_indices()[k], column, matrix.values()[k]);
-  Eigen::SparseMatrix<double> lower(matrix.rows(), matrix.rows());
-  lower.setFromTriplets(entries.begin(), entries.end());
-  return lower;
-}
 
 class SheetFactorisation : public testing::TestWithParam<int> {};
 
 TEST_P(SheetFactorisation, SolvesLikeAReferenceLibrary) {
   const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
-  Factorisation factorisation(matrix);
+  Factorisation factorisation = make_factorisation(matrix).value();
   ASSERT_TRUE(factorisation.factor_definite(matrix));
   const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
-  const Eigen::VectorXd solved = factorisation.solve(side);
+  const Eigen::VectorXd solved = factorisation.solve(side).value();
   const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Lower> reference(eigen_matrix(matrix));
   const Eigen::VectorXd expected = reference.solve(side);
   EXPECT_LT((solved - expected).norm(), 1e-11 * expected.norm());
@@ -58,9 +31,9 @@ TEST_P(SheetFactorisation, SolvesLikeAReferenceLibrary) {
 TEST_P(SheetFactorisation, GivesTheSameBytesEveryTime) {
   const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
   const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
-  Factorisation one(matrix), two(matrix);
+  Factorisation one = make_factorisation(matrix).value(), two = make_factorisation(matrix).value();
   ASSERT_TRUE(one.factor_definite(matrix) && two.factor_definite(matrix) && two.factor_definite(matrix));
-  const Eigen::MatrixXd first = one.solve(side), second = two.solve(side);
+  const Eigen::MatrixXd first = one.solve(side).value(), second = two.solve(side).value();
   EXPECT_TRUE((first.array() == second.array()).all());
 }
 
@@ -69,8 +42,8 @@ TEST_P(SheetFactorisation, GivesTheSameBytesWhenOthersAreMadeAtTheSameTime) {
   const BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
   const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
   const auto solved = [&] {
-    Factorisation factorisation(matrix);
-    return factorisation.factor_definite(matrix) ? factorisation.solve(side) : Eigen::MatrixXd();
+    Factorisation factorisation = make_factorisation(matrix).value();
+    return factorisation.factor_definite(matrix) ? factorisation.solve(side).value() : Eigen::MatrixXd();
   };
   const Eigen::MatrixXd alone = solved();
   std::atomic<int> different = 0;
@@ -87,18 +60,18 @@ TEST_P(SheetFactorisation, GivesTheSameBytesWhenOthersAreMadeAtTheSameTime) {
 
 TEST_P(SheetFactorisation, RefusesAMatrixThatIsNotDefiniteAndGoesOnWithTheNext) {
   const BlockMatrix good = sheet_matrix(GetParam(), 0.1), bad = sheet_matrix(GetParam(), -0.5);
-  Factorisation factorisation(good);
+  Factorisation factorisation = make_factorisation(good).value();
   EXPECT_FALSE(factorisation.factor_definite(bad));
   ASSERT_TRUE(factorisation.factor_definite(good));
   const Eigen::VectorXd side = Eigen::VectorXd::Ones(good.rows());
-  const Eigen::VectorXd solved = factorisation.solve(side);
+  const Eigen::VectorXd solved = factorisation.solve(side).value();
   const Eigen::VectorXd back = eigen_matrix(good).selfadjointView<Eigen::Lower>() * solved;
   EXPECT_LT((back - side).norm(), 1e-10 * side.norm());
 }
 
 TEST_P(SheetFactorisation, TellsWhatIsDefiniteWithoutKeepingFactors) {
   const BlockMatrix good = sheet_matrix(GetParam(), 0.1);
-  Factorisation factorisation(good);
+  Factorisation factorisation = make_factorisation(good).value();
   for (double ground : {0.1, 1e-6, -1e-6, -0.5}) {
     const BlockMatrix matrix = sheet_matrix(GetParam(), ground);
     EXPECT_EQ(factorisation.is_definite(matrix), factorisation.factor_definite(matrix)) << ground;
@@ -114,25 +87,97 @@ double left_over(const BlockMatrix& matrix, const Eigen::VectorXd& solved, const
 TEST_P(SheetFactorisation, InSingleDigitsLeavesOverLessThanAThousandth) {
   BlockMatrix matrix = sheet_matrix(GetParam(), 0.1);
   const BlockMatrix kept = matrix;
-  Factorisation factorisation(matrix);
+  Factorisation factorisation = make_factorisation(matrix).value();
   ASSERT_TRUE(factorisation.factor_definite(matrix, Digits::kSingle));
   matrix.set_zero();  // solutions are those of what was factored
   const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
-  for (int again = 0; again < 2; ++again) EXPECT_LT(left_over(kept, factorisation.solve(side), side), 1e-3);
+  for (int again = 0; again < 2; ++again)
+    EXPECT_LT(left_over(kept, factorisation.solve(side).value(), side), 1e-3);
   EXPECT_FALSE(factorisation.factor_definite(sheet_matrix(GetParam(), -0.5), Digits::kSingle));
   ASSERT_TRUE(factorisation.factor_definite(kept));
-  EXPECT_LT(left_over(kept, factorisation.solve(side), side), 1e-10);
+  EXPECT_LT(left_over(kept, factorisation.solve(side).value(), side), 1e-10);
 }
 
-// A sheet that next to nothing holds to the ground, pushed as a whole: single digits alone do not tell how
-// far it goes.
+// Pushed as a whole a sheet that next to nothing holds to the ground goes so far that single digits alone do
+// not tell how far.
+constexpr double kNextToNothing = 2e-5;
+
 TEST_P(SheetFactorisation, InSingleDigitsCorrectsWhatTheyDoNotTell) {
-  const BlockMatrix matrix = sheet_matrix(GetParam(), 2e-5);
+  const BlockMatrix matrix = sheet_matrix(GetParam(), kNextToNothing);
   const Eigen::VectorXd side = Eigen::VectorXd::Ones(matrix.rows());
-  Factorisation factorisation(matrix);
-  if (!factorisation.factor_definite(matrix, Digits::kSingle)) return;  // rounding may refuse it
-  EXPECT_LT(left_over(matrix, factorisation.solve(side), side), 1e-3);
-  EXPECT_LT(left_over(matrix, factorisation.solve(2.0 * side), 2.0 * side), 1e-3);
+  Factorisation factorisation = make_factorisation(matrix).value();
+  if (!factorisation.factor_definite(matrix, Digits::kSingle))
+    GTEST_SKIP() << "NOT TESTED: this processor's rounding refuses the matrix in single precision.";
+  EXPECT_LT(left_over(matrix, factorisation.solve(side).value(), side), 1e-3);
+  EXPECT_LT(left_over(matrix, factorisation.solve(2.0 * side).value(), 2.0 * side), 1e-3);
+}
+
+TEST_P(SheetFactorisation, InSingleDigitsLooksAtEverySolutionNotOnlyAtTheFirst) {
+  const BlockMatrix matrix = sheet_matrix(GetParam(), kNextToNothing);
+  Factorisation factorisation = make_factorisation(matrix).value();
+  if (!factorisation.factor_definite(matrix, Digits::kSingle))
+    GTEST_SKIP() << "NOT TESTED: this processor's rounding refuses the matrix in single precision.";
+  // The first side pulls the sheet apart and is in balance, so that nothing has to be corrected; the second
+  // one pushes it as a whole.
+  Eigen::VectorXd apart = Eigen::VectorXd::Zero(matrix.rows());
+  apart.head(3).setOnes();
+  apart.tail(3) -= Eigen::Vector3d::Ones();
+  const Eigen::VectorXd whole = Eigen::VectorXd::Ones(matrix.rows());
+  EXPECT_LT(left_over(matrix, factorisation.solve(apart).value(), apart), 1e-3);
+  EXPECT_LT(left_over(matrix, factorisation.solve(whole).value(), whole), 1e-3);
+}
+
+// By rounding single precision may take a matrix for definite that is not. What corrections do not solve then
+// is no solution, and is not handed out as one.
+TEST(Factorisation, GivesNoSolutionThatNeitherPrecisionHas) {
+  int refused = 0;
+  for (const int side : {5, 9, 24})
+    for (const double ground : {-1e-4, -1e-5, -3e-6, -1e-6, -3e-7, -1e-7, -3e-8, -1e-8, -1e-9}) {
+      const BlockMatrix matrix = sheet_matrix(side, ground);
+      Factorisation factorisation = make_factorisation(matrix).value();
+      if (!factorisation.factor_definite(matrix, Digits::kSingle)) continue;
+      const Eigen::VectorXd whole = Eigen::VectorXd::Ones(matrix.rows());
+      const auto solved = factorisation.solve(whole);
+      if (solved) {
+        EXPECT_LT(left_over(matrix, *solved, whole), 1e-3) << side << ", " << ground;
+        continue;
+      }
+      ++refused;
+      EXPECT_FALSE(factorisation.failure());
+      EXPECT_FALSE(factorisation.solve(whole));
+    }
+  if (refused == 0) GTEST_SKIP() << "NOT TESTED: this processor's rounding takes none of them for definite.";
+}
+
+TEST(Factorisation, CountsNegativePivotsAndSolvesWithThem) {
+  const BlockMatrix matrix = sheet_matrix(6, -0.5);
+  Factorisation factorisation = make_factorisation(matrix).value();
+  const std::optional<int> negative = factorisation.factor_indefinite(matrix);
+  ASSERT_TRUE(negative);
+  const Eigen::MatrixXd dense = Eigen::MatrixXd(eigen_matrix(matrix)).selfadjointView<Eigen::Lower>();
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(dense, Eigen::EigenvaluesOnly);
+  EXPECT_EQ(*negative, (eigen.eigenvalues().array() < 0.0).count());
+  const Eigen::VectorXd side = Eigen::VectorXd::LinSpaced(matrix.rows(), -1.0, 2.0);
+  EXPECT_LT(left_over(matrix, factorisation.solve(side).value(), side), 1e-10);
+}
+
+// Each piece of memory missing in turn: the answer is none and the sentence is there.
+TEST(Factorisation, WithoutMemoryGivesNoAnswerAndSaysWhy) {
+  const BlockMatrix matrix = sheet_matrix(6, -0.5);
+  const Eigen::VectorXd side = Eigen::VectorXd::Ones(matrix.rows());
+  bool in_factors = false, in_solution = false;
+  for (int pieces = 0;; ++pieces) {
+    ASSERT_LT(pieces, 2000);
+    Factorisation factorisation = make_factorisation(matrix).value();
+    const FailingMemory memory(pieces);
+    const bool factored = factorisation.factor_indefinite(matrix).has_value();
+    const bool solved = factored && factorisation.solve(side).has_value();
+    if (solved) break;
+    (factored ? in_solution : in_factors) = true;
+    ASSERT_TRUE(factorisation.failure()) << pieces;
+    EXPECT_NE(factorisation.failure()->message.find("ran out of memory"), std::string::npos);
+  }
+  EXPECT_TRUE(in_factors && in_solution);
 }
 
 TEST_P(SheetFactorisation, MultipliesLikeAReferenceLibrary) {
