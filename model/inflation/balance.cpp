@@ -7,8 +7,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kHardlyTouches = 0.1;  // less than this share of the sheets bears the smallest pressure
-
 auto force_at(const Evaluation& now, Eigen::Index node) {
   return now.gradient_n.segment<3>(3 * node);
 }
@@ -31,17 +29,17 @@ double largest_residual_n(const Evaluation& now) {
 }
 
 double out_of_balance(const EquilibriumSystem& system, const Evaluation& now,
-                      const std::vector<CavityLoad>& loads, double pressure_floor_pa) {
+                      const std::vector<CavityLoad>& loads) {
   if (!std::isfinite(now.energy_j)) return std::numeric_limits<double>::infinity();
-  const double scale = std::max(pressure_floor_pa, highest_pressure_pa(now, loads));
+  const double scale = std::max(system.settings().balance.pressure_floor_pa, highest_pressure_pa(now, loads));
   double worst = 0.0;
   for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node)
     worst = std::max(worst, force_at(now, node).norm() / (scale * system.node_area_m2()(node)));
   return worst;
 }
 
-double sum_out_of_balance(const EquilibriumSystem& system, const Evaluation& now, const Points3& positions_m,
-                          double pressure_floor_pa) {
+double sum_out_of_balance(const EquilibriumSystem& system, const Evaluation& now,
+                          const Points3& positions_m) {
   const TissueContact& tissue = system.tissue();
   if (tissue.nodes().empty()) return 0.0;
   double touch = 0.0;
@@ -49,7 +47,9 @@ double sum_out_of_balance(const EquilibriumSystem& system, const Evaluation& now
     touch += tissue.force_on_sheet(contact, positions_m.row(contact.node).transpose()).norm();
   Vec3 sum = Vec3::Zero();
   for (Eigen::Index node = 0; node < now.gradient_n.size() / 3; ++node) sum += force_at(now, node);
-  return sum.norm() / std::max(touch, kHardlyTouches * pressure_floor_pa * system.node_area_m2().sum());
+  const BalanceSettings& balance = system.settings().balance;
+  return sum.norm() /
+         std::max(touch, balance.hardly_touches * balance.pressure_floor_pa * system.node_area_m2().sum());
 }
 
 }  // namespace wrapgauge

@@ -1,6 +1,6 @@
 #pragma once
 // Bending as quadratic isometric hinges: E = 1/2 c |sum_a k_a x_a|^2 over the four nodes of each pair of
-// triangles that share an edge, with c = 3 / (A1/D1 + A2/D2) (the two plates in series) and the cotangent
+// triangles that share an edge, with c = 1 / (A1/D1 + A2/D2) (the two plates in series) and the cotangent
 // weights of the flat rest shape. The Hessian is constant and positive semi-definite. Quadratic bending on a
 // flat rest shape: Bergou et al. 2006, "A quadratic bending model for inextensible surfaces".
 

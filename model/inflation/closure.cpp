@@ -6,8 +6,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kStitchStiffnessPa = 1e7;  // N/m of opening per metre of line
-
 double y_of(const FlatMesh& flat, int vertex) {
   return flat.vertices_m(vertex, 1);
 }
@@ -21,7 +19,8 @@ double line_share_m(const FlatMesh& flat, const std::vector<int>& line, std::siz
 
 }  // namespace
 
-std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int>& node_of_vertex) {
+std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int>& node_of_vertex,
+                                     double stitch_pa) {
   std::vector<Stitch> stitches;
   const std::vector<int>&near = flat.closing_from, &far = flat.closing_to;
   constexpr double kSameM = 1e-7;
@@ -37,7 +36,7 @@ std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int
     stitch.stencil.nodes = {node_of_vertex[far[k]], node_of_vertex[near[above - 1]],
                             node_of_vertex[near[above]]};
     stitch.weights = {1.0, -(1.0 - w), -w};
-    stitch.stiffness_n_per_m = kStitchStiffnessPa * line_share_m(flat, far, k);
+    stitch.stiffness_n_per_m = stitch_pa * line_share_m(flat, far, k);
     stitches.push_back(stitch);
   }
   return stitches;

@@ -15,7 +15,9 @@ struct Stitch {
   double stiffness_n_per_m = 0.0;
 };
 
-// `node_of_vertex`: the sheet node of each flat vertex. Nodes beyond the other line's ends stay free.
-std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int>& node_of_vertex);
+// `node_of_vertex`: the sheet node of each flat vertex; `stitch_pa`: force a length of line and of opening.
+// Nodes beyond the other line's ends stay free.
+std::vector<Stitch> closure_stitches(const FlatMesh& flat, const std::vector<int>& node_of_vertex,
+                                     double stitch_pa);
 
 }  // namespace wrapgauge

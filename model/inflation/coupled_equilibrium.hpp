@@ -7,10 +7,6 @@
 
 namespace wrapgauge {
 
-// Skin and sheet fit together when they differ nowhere by more than this share of the largest lowering.
-inline constexpr double kTissueFit = 5e-3;
-inline constexpr int kTissuePasses = 60;
-
 NewtonResult find_coupled_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
                                       const std::vector<CavityLoad>& loads, Points3 start_m,
                                       const NewtonOptions& options, const Progress& progress);

@@ -55,11 +55,11 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
       sheet_(make_sheet_mesh(setup.flat)),
       start_m_(node_start(setup, sheet_, options)),
       held_(held_nodes(setup, sheet_)),
-      strap_laws_(strap_ground_laws(setup.layout)),
+      strap_laws_(strap_ground_laws(setup.layout, options.settings.sheets)),
       elements_(sheet_elements(setup, sheet_, strap_laws_)),
       hinges_(hinges_if(options.bending, setup, sheet_, elements_)),
       curls_(curls(setup.flat, sheet_, elements_, hinges_)),
-      stitches_(closure_stitches(setup.flat, sheet_.skin_node)),
+      stitches_(closure_stitches(setup.flat, sheet_.skin_node, options.settings.sheets.stitch_pa)),
       pairs_(sheet_pairs(setup, sheet_)),
       tissue_(setup, sheet_, options, start_m_),
       tangent_(sheet_.node_count, coupled_pairs(sheet_, hinges_, stitches_, pairs_), held_) {

@@ -37,6 +37,7 @@ class EquilibriumSystem {
  public:
   EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options);
 
+  const SolverSettings& settings() const { return options_.settings; }
   const SheetMesh& sheet() const { return sheet_; }
   const Points3& start_m() const { return start_m_; }
   TissueContact& tissue() { return tissue_; }

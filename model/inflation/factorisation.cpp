@@ -12,17 +12,11 @@
 #include "model/inflation/symbolic_analysis.hpp"
 
 namespace wrapgauge {
-namespace {
-
-// Of a solution in single precision: what it may leave over of its side, and how often it is corrected.
-constexpr double kLeftOver = 1e-3;
-constexpr int kMostCorrections = 4;
-
-}  // namespace
 
 struct Factorisation::Handles {
   enum class Factors { kNone, kSingle, kDouble, kIndefinite };
 
+  FactorSettings settings;
   CholmodSession session;
   std::vector<int> order;  // of the unknowns
   cholmod_factor* simplicial = nullptr;
@@ -57,14 +51,15 @@ struct Factorisation::Handles {
   }
 };
 
-Result<Factorisation> make_factorisation(const BlockMatrix& pattern) {
+Result<Factorisation> make_factorisation(const BlockMatrix& pattern, const FactorSettings& settings) {
   Result<SymbolicAnalysis> analysis = analyse(pattern);
   if (!analysis) return analysis.problem();
   SymbolicAnalysis found = std::move(analysis).value();
   auto handles = std::make_unique<Factorisation::Handles>();
+  handles->settings = settings;
   handles->order = std::move(found.order);
   handles->tree = std::make_shared<const FrontTree>(
-      LowerColumns{pattern.column_starts(), pattern.row_indices()}, std::move(found.layout));
+      LowerColumns{pattern.column_starts(), pattern.row_indices()}, std::move(found.layout), settings);
   return Factorisation(std::move(handles));
 }
 
@@ -137,7 +132,7 @@ std::optional<Eigen::MatrixXd> Factorisation::solve(const Eigen::MatrixXd& right
 // is solved in double.
 std::optional<Eigen::MatrixXd> Factorisation::solve_in_single(const Eigen::MatrixXd& right_hand_sides) {
   Handles& at = *handles_;
-  const Eigen::ArrayXd most = kLeftOver * right_hand_sides.colwise().norm().array();
+  const Eigen::ArrayXd most = at.settings.left_over * right_hand_sides.colwise().norm().array();
   Eigen::MatrixXd solution = at.in_single->solve(right_hand_sides);
   for (int corrections = 0;; ++corrections) {
     const Eigen::MatrixXd left = right_hand_sides - at.factored->times(solution);
@@ -146,7 +141,7 @@ std::optional<Eigen::MatrixXd> Factorisation::solve_in_single(const Eigen::Matri
       at.corrections = std::max(at.corrections, corrections);
       return solution;
     }
-    if (corrections == kMostCorrections) break;
+    if (corrections == at.settings.most_corrections) break;
     solution += at.in_single->solve(left);
   }
   if (!at.factor_in_double(*at.factored)) return std::nullopt;

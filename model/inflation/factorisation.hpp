@@ -7,6 +7,7 @@
 
 #include "model/core/result.hpp"
 #include "model/inflation/block_matrix.hpp"
+#include "model/inflation/solver_settings.hpp"
 
 namespace wrapgauge {
 
@@ -35,7 +36,7 @@ class Factorisation {
   int count() const { return count_; }
 
  private:
-  friend Result<Factorisation> make_factorisation(const BlockMatrix& pattern);
+  friend Result<Factorisation> make_factorisation(const BlockMatrix& pattern, const FactorSettings& settings);
   struct Handles;
   explicit Factorisation(std::unique_ptr<Handles> handles);
   std::optional<Eigen::MatrixXd> solve_in_single(const Eigen::MatrixXd& right_hand_sides);
@@ -47,6 +48,6 @@ class Factorisation {
 };
 
 // Problem: the pattern could not be ordered or analysed.
-Result<Factorisation> make_factorisation(const BlockMatrix& pattern);
+Result<Factorisation> make_factorisation(const BlockMatrix& pattern, const FactorSettings& settings = {});
 
 }  // namespace wrapgauge

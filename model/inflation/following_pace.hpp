@@ -4,22 +4,26 @@
 // Steps that for so many iterations bring no better balance than a share of the best one go round in circles:
 // where a sheet lies deep in soft tissue, a normal that turns with every step turns the friction of its
 // neighbours, and so on. What follows then does so by a part of the way only, and by a smaller one each time
-// that does not help for as long again (shares and iterations: judgement, tried on random plans).
+// that does not help for as long again.
 
 #include <algorithm>
 #include <limits>
+
+#include "model/inflation/solver_settings.hpp"
 
 namespace wrapgauge {
 
 class FollowingPace {
  public:
+  explicit FollowingPace(const FollowingSettings& settings = {}) : settings_(settings) {}
+
   void watch(int iteration, double out_of_balance) {
-    if (out_of_balance < kBetter * best_) {
+    if (out_of_balance < settings_.better * best_) {
       best_ = out_of_balance;
       best_at_ = iteration;
     }
-    if (iteration - std::max(best_at_, slowed_at_) < kPatience) return;
-    share_ = slow() ? std::max(kSlowest, kSlower * share_) : kSlow;
+    if (iteration - std::max(best_at_, slowed_at_) < settings_.patience) return;
+    share_ = slow() ? std::max(settings_.slowest, settings_.slower * share_) : settings_.slow;
     slowed_at_ = iteration;
   }
 
@@ -28,9 +32,7 @@ class FollowingPace {
   int without_better(int iteration) const { return iteration - best_at_; }
 
  private:
-  static constexpr int kPatience = 15;
-  static constexpr double kBetter = 0.8, kSlow = 0.3, kSlower = 0.5, kSlowest = 0.03;
-
+  FollowingSettings settings_;
   double best_ = std::numeric_limits<double>::infinity(), share_ = 1.0;
   int best_at_ = 0, slowed_at_ = 0;
 };

@@ -8,10 +8,6 @@
 namespace wrapgauge {
 namespace {
 
-// Subtrees are split until the larger half has at most this share of them all, or so many times.
-constexpr double kEvenShare = 0.53;
-constexpr int kMostSplits = 24;
-
 std::size_t square(int n) {
   return static_cast<std::size_t>(n) * static_cast<std::size_t>(n);
 }
@@ -26,11 +22,11 @@ std::vector<int> supernode_of_column(const SupernodeLayout& layout) {
 
 }  // namespace
 
-FrontTree::FrontTree(const LowerColumns& pattern, SupernodeLayout layout)
+FrontTree::FrontTree(const LowerColumns& pattern, SupernodeLayout layout, const FactorSettings& settings)
     : layout_(std::move(layout)), fronts_(static_cast<std::size_t>(layout_.count())) {
   link_tree();
   map_entries(pattern);
-  split_tree();
+  split_tree(settings);
   for (Part& part : parts_) place(part);
 }
 
@@ -105,7 +101,7 @@ void FrontTree::map_entries(const LowerColumns& pattern) {
 }
 
 // The largest subtree gives way to its children until two even halves can be made of the subtrees.
-void FrontTree::split_tree() {
+void FrontTree::split_tree(const FactorSettings& settings) {
   std::vector<int> subtrees;
   for (int s = 0; s < layout_.count(); ++s)
     if (fronts_[s].parent < 0) subtrees.push_back(s);
@@ -121,7 +117,9 @@ void FrontTree::split_tree() {
       half.push_back(load[0] <= load[1] ? 0 : 1);
       load[half.back()] += fronts_[s].work;
     }
-    if (std::max(load[0], load[1]) <= kEvenShare * (load[0] + load[1]) || split == kMostSplits) break;
+    if (std::max(load[0], load[1]) <= settings.even_share * (load[0] + load[1]) ||
+        split == settings.most_splits)
+      break;
     const int largest = subtrees.front();
     if (fronts_[largest].children.empty()) break;
     subtrees.erase(subtrees.begin());

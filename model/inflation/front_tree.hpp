@@ -8,6 +8,8 @@
 #include <cstddef>
 #include <vector>
 
+#include "model/inflation/solver_settings.hpp"
+
 namespace wrapgauge {
 
 // Lower triangle of A in compressed columns, original order.
@@ -49,7 +51,7 @@ class FrontTree {
   };
   static constexpr int kTop = 2;  // index of the part that waits for the two others
 
-  FrontTree(const LowerColumns& pattern, SupernodeLayout layout);
+  FrontTree(const LowerColumns& pattern, SupernodeLayout layout, const FactorSettings& settings = {});
 
   const SupernodeLayout& layout() const { return layout_; }
   const Front& front(int s) const { return fronts_[s]; }
@@ -64,7 +66,7 @@ class FrontTree {
  private:
   void link_tree();
   void map_entries(const LowerColumns& pattern);
-  void split_tree();
+  void split_tree(const FactorSettings& settings);
   void place(Part& part);
 
   SupernodeLayout layout_;

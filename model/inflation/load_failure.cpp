@@ -16,8 +16,9 @@ Problem LoadStepper::failure() const {
     words << "The solver stopped after " << newton_.last_factorisation
           << " factorisations, which is as far as it goes. ";
   if (last_end_ == NewtonEnd::kTissueUnsettled)
-    words << "The coupled tissue and the sheet did not fit together within " << 100.0 * kTissueFit
-          << " % of the deepest place in " << kTissuePasses
+    words << "The coupled tissue and the sheet did not fit together within "
+          << 100.0 * options_.settings.tissue.coupled_fit << " % of the deepest place in "
+          << options_.settings.tissue.coupled_passes
           << " passes; take a finer mesh, or the foundation model. ";
   if (!any_converged_ && last_end_ == NewtonEnd::kOverstretched)
     return {ProblemKind::kNotConverged,

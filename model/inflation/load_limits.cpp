@@ -16,7 +16,8 @@ void LoadStepper::name_maximum(GroupId group, const NewtonResult& beyond) {
       before_last_.pressure_pa(g) < pressure) {
     const auto [top_m3, top_pa] = parabola_top({before_last_.volume_m3(g), volume, past_m3},
                                                {before_last_.pressure_pa(g), pressure, past_pa});
-    volume = top_m3, pressure = std::max(pressure, top_pa);
+    volume = top_m3;
+    pressure = std::max(pressure, top_pa);
   }
   path_.limit_point =
       LimitPoint{group, Pressure(pressure), Volume(volume), Pressure(past_pa), Volume(past_m3)};

@@ -13,6 +13,7 @@
 #include "model/geometry/signed_distance.hpp"
 #include "model/inflation/coupled_layer.hpp"
 #include "model/inflation/sheet_mesh.hpp"
+#include "model/inflation/solver_settings.hpp"
 #include "model/layout/layout.hpp"
 #include "model/material/silicone.hpp"
 
@@ -55,6 +56,7 @@ struct InflationOptions {
   bool contact_offset = true;  // tissue meets the sheet's face, half a thickness from its middle surface
   double residual_tolerance = 3e-3;  // largest nodal residual against pressure x nodal area
   int max_iterations = 200;          // a load step
+  SolverSettings settings = {};      // the solver's own constants; no plan file changes them
 };
 
 // One converged equilibrium.

@@ -9,24 +9,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kLeastStride = 1.0 / 64.0, kStrideGrowth = 1.5,
-                 kStrideAfterFailure = 0.25;  // of the way between two waypoints
-constexpr double kJump = 3.0;  // growth of a volume that no step of pressure makes along a path
-constexpr double kSameWay = 1e-6,
-                 kFarthestAhead = 4.0;  // a start ahead: along the last step, times its length
-constexpr double kPropsPa[] = {500.0, 200.0, 50.0,
-                               0.0};  // fills a closed layout that does not settle when it is empty
-constexpr int kPatienceToClose = 3;   // times the iterations of a load step
-// Factorisations that one path may take: at first and for each waypoint.
-constexpr int kWorkToStart = 1000, kWorkToStep = 300;
-constexpr int kWalks = 3;  // by volume, a waypoint
-constexpr int kVolumeSteps = 80;
-constexpr double kVolumeStep = 0.05;              // of the volume, at first and at most
-constexpr double kVolumeStepGrowth = 1.5;         // after a step that was taken
-constexpr double kLeastVolumeStep = 1.0 / 256.0;  // of the first one
-constexpr double kPressureNoise = 1e-3;           // of two equilibria solved to the tolerance
-constexpr double kLiquidStiffness = 3000.0;       // relative rise of pressure a relative rise of volume
-
 double level_of(const InflationTarget& target) {
   if (const auto* air = std::get_if<TrappedAir>(&target)) return air->pushed.si();
   if (const auto* volume = std::get_if<Volume>(&target)) return volume->si();
@@ -52,13 +34,15 @@ LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<Inflatio
     : setup_(setup),
       waypoints_(waypoints),
       options_(options),
+      load_(options_.settings.load),
+      walk_(options_.settings.volume_walk),
       progress_(progress),
       closing_(closing),
       system_(setup, options),
       last_tissue_(system_.tissue()) {
   newton_.residual_tolerance = options.residual_tolerance;
   newton_.max_iterations = options.max_iterations;
-  newton_.last_factorisation = kWorkToStart + kWorkToStep * static_cast<int>(waypoints.size());
+  newton_.last_factorisation = load_.work_to_start + load_.work_to_step * static_cast<int>(waypoints.size());
   drawn_size_m3_ = drawn_size();
 }
 
@@ -81,11 +65,11 @@ Eigen::VectorXd LoadStepper::drawn_size() const {
 // A group larger than this while a step is solved for has run away.
 double LoadStepper::volume_cap() const {
   if (drawn_size_m3_.size() == 0) return 0.0;  // nothing to fill
-  double cap = 3.0 * drawn_size_m3_.maxCoeff();
+  double cap = load_.cap_sizes * drawn_size_m3_.maxCoeff();
   for (const InflationWaypoint& waypoint : waypoints_)
     for (const InflationTarget& target : waypoint)
-      if (!std::holds_alternative<Pressure>(target)) cap = std::max(cap, 2.0 * level_of(target));
-  if (last_.volume_m3.size() > 0) cap = std::max(cap, 3.0 * last_.volume_m3.maxCoeff());
+      if (!std::holds_alternative<Pressure>(target)) cap = std::max(cap, load_.cap_asked * level_of(target));
+  if (last_.volume_m3.size() > 0) cap = std::max(cap, load_.cap_sizes * last_.volume_m3.maxCoeff());
   return cap + 1e-9;
 }
 
@@ -93,7 +77,7 @@ double LoadStepper::volume_cap() const {
 // small enough not to look like it.
 bool LoadStepper::jumped(const NewtonResult& result) const {
   for (Eigen::Index g = 0; g < result.group_volume_m3.size(); ++g)
-    if (result.group_volume_m3(g) > std::max(drawn_size_m3_(g), kJump * last_.volume_m3(g)) &&
+    if (result.group_volume_m3(g) > std::max(drawn_size_m3_(g), load_.jump * last_.volume_m3(g)) &&
         std::holds_alternative<Pressure>(waypoints_.front()[static_cast<std::size_t>(g)]))
       return true;
   return false;
@@ -102,9 +86,9 @@ bool LoadStepper::jumped(const NewtonResult& result) const {
 // Stiff, so that the first solve all but meets the volume and few corrections follow.
 CavityLoad LoadStepper::liquid_at(Eigen::Index group, double volume_m3) const {
   const double pressure = last_.pressure_pa(group);
-  return CavityLoad::liquid(
-      volume_m3, pressure,
-      kLiquidStiffness * std::max(1000.0, std::abs(pressure)) / std::max(std::abs(volume_m3), 1e-6));
+  const double of_pa = std::max(walk_.liquid_floor_pa, std::abs(pressure));
+  const double of_m3 = std::max(std::abs(volume_m3), walk_.liquid_floor_m3);
+  return CavityLoad::liquid(volume_m3, pressure, walk_.liquid_stiffness * of_pa / of_m3);
 }
 
 std::vector<CavityLoad> LoadStepper::loads_at(const Eigen::VectorXd& level) const {
@@ -134,7 +118,10 @@ NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Poi
       find_coupled_equilibrium(system_, *factorisation_, loads, start_m, newton_, progress_);
   if (result.converged()) {
     const MostStretched most = system_.most_stretched(result.positions_m);
-    if (most.share > 1.0) result.end = NewtonEnd::kOverstretched, stretched_group_ = most.group;
+    if (most.share > 1.0) {
+      result.end = NewtonEnd::kOverstretched;
+      stretched_group_ = most.group;
+    }
   }
   return result;
 }
@@ -153,11 +140,11 @@ double LoadStepper::share_of_last_step(const Eigen::VectorXd& level) const {
   if (before_last_.level.size() == 0) return 0.0;
   const Eigen::VectorXd step = last_.level - before_last_.level, next = level - last_.level;
   const double share = step.dot(next) / step.squaredNorm();
-  return (next - share * step).norm() <= kSameWay * next.norm() ? share : 0.0;
+  return (next - share * step).norm() <= load_.same_way * next.norm() ? share : 0.0;
 }
 
 Points3 LoadStepper::start_for(const std::vector<CavityLoad>& loads, double share) {
-  if (!(share > 0.0) || share > kFarthestAhead) return last_.positions_m;
+  if (!(share > 0.0) || share > load_.farthest_ahead) return last_.positions_m;
   const auto energy_j = [&](const Points3& x) {
     system_.resume(last_tissue_, x);
     return system_.evaluate(x, loads, TangentKind::kNone, TangentKind::kExact).energy_j;
@@ -170,7 +157,7 @@ Points3 LoadStepper::start_for(const std::vector<CavityLoad>& loads, double shar
 bool LoadStepper::step_to(const Eigen::VectorXd& level) {
   const Eigen::VectorXd from = last_.level;
   share_to_next_ = 0.0;
-  while (stride_ >= kLeastStride) {
+  while (stride_ >= load_.least_stride) {
     const double reach = std::min(1.0, share_to_next_ + stride_);
     const Eigen::VectorXd at = from + reach * (level - from);
     const std::vector<CavityLoad> loads = loads_at(at);
@@ -184,10 +171,10 @@ bool LoadStepper::step_to(const Eigen::VectorXd& level) {
     }
     accept(at, result);
     share_to_next_ = reach;
-    stride_ = std::min(1.0, kStrideGrowth * stride_);
+    stride_ = std::min(1.0, load_.stride_growth * stride_);
     if (reach >= 1.0) return true;
   }
-  stride_ = kStrideAfterFailure;
+  stride_ = load_.stride_after_failure;
   return false;
 }
 
@@ -209,9 +196,9 @@ std::vector<GroupId> LoadStepper::groups_by_growth(const Eigen::VectorXd& level)
 
 LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa) {
   const auto g = static_cast<Eigen::Index>(index_of(group));
-  double step = std::max(kVolumeStep * last_.volume_m3(g), 1e-8);
-  const double least_step = kLeastVolumeStep * step;
-  for (int k = 0; k < kVolumeSteps; ++k) {
+  double step = std::max(walk_.step * last_.volume_m3(g), walk_.least_m3);
+  const double least_step = walk_.least * step;
+  for (int k = 0; k < walk_.steps; ++k) {
     std::vector<CavityLoad> loads = loads_at(last_.level);
     loads[index_of(group)] = liquid_at(g, last_.volume_m3(g) + step);
     const NewtonResult result = settle(loads, last_.positions_m);
@@ -225,7 +212,7 @@ LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa)
       return WalkEnd::kLimitPoint;
     }
     const double pressure = result.group_pressure_pa(g);
-    if (pressure < (1.0 - kPressureNoise) * last_.pressure_pa(g)) {
+    if (pressure < (1.0 - walk_.pressure_noise) * last_.pressure_pa(g)) {
       name_maximum(group, result);
       return WalkEnd::kLimitPoint;
     }
@@ -233,7 +220,7 @@ LoadStepper::WalkEnd LoadStepper::walk_by_volume(GroupId group, double asked_pa)
     level(g) = std::min(pressure, asked_pa);
     accept(level, result);
     if (pressure >= asked_pa) return WalkEnd::kMet;
-    step = std::min(kVolumeStepGrowth * step, std::max(kVolumeStep * last_.volume_m3(g), 1e-8));
+    step = std::min(walk_.growth * step, std::max(walk_.step * last_.volume_m3(g), walk_.least_m3));
   }
   return WalkEnd::kFailed;
 }
@@ -271,9 +258,9 @@ NewtonResult LoadStepper::closed_shape() {
   };
   NewtonResult closed = settle(with(0.0), system_.start_m());
   const int patience = newton_.max_iterations;
-  newton_.max_iterations = kPatienceToClose * patience;
+  newton_.max_iterations = load_.patience_to_close * patience;
   Points3 from_m = closed.positions_m;
-  for (double prop_pa : kPropsPa)
+  for (double prop_pa : load_.props_pa)
     if (unsettled(closed.end) || (closed.converged() && closed.group_pressure_pa.maxCoeff() > prop_pa)) {
       if (closed.converged()) last_tissue_ = system_.tissue();
       if (closed.end != NewtonEnd::kRanAway) from_m = closed.positions_m;
@@ -319,7 +306,7 @@ void LoadStepper::record() {
 }
 
 bool LoadStepper::walk_to(const Eigen::VectorXd& level) {
-  for (int walk = 0; walk < kWalks; ++walk) {
+  for (int walk = 0; walk < walk_.walks; ++walk) {
     if (step_to(level)) return true;
     if (!any_converged_ || must_stop()) return false;
     bool met = false;
@@ -340,9 +327,9 @@ bool LoadStepper::walk_to(const Eigen::VectorXd& level) {
 bool LoadStepper::go_to(const Eigen::VectorXd& level) {
   if (walk_to(level)) return true;
   if (!any_converged_ || must_stop()) return false;
-  const NewtonOptions usual = std::exchange(newton_, carefully(newton_));
+  newton_.careful = true;
   const bool met = walk_to(level);
-  newton_ = usual;
+  newton_.careful = false;
   return met;
 }
 
@@ -359,7 +346,7 @@ std::optional<Problem> LoadStepper::name_end() {
 }
 
 Result<LoadPath> LoadStepper::run() {
-  Result<Factorisation> made = make_factorisation(system_.tangent());
+  Result<Factorisation> made = make_factorisation(system_.tangent(), options_.settings.factors);
   if (!made) return made.problem();
   factorisation_.emplace(std::move(made).value());
   if (!close()) return failure();

@@ -69,6 +69,8 @@ class LoadStepper {
   const InflationSetup& setup_;
   const std::vector<InflationWaypoint>& waypoints_;
   InflationOptions options_;
+  const LoadSettings& load_;        // of options_
+  const VolumeWalkSettings& walk_;  // of options_
   Progress& progress_;
   KeptClosing* closing_;
   EquilibriumSystem system_;

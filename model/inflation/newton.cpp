@@ -12,40 +12,15 @@
 namespace wrapgauge {
 namespace {
 
-// Proximal shift on the diagonal, N/m for a node of 14 mm2 (4 mm mesh): in the matrix only, so the answer is
-// the same. It cures modes that nothing holds, such as a frictionless cuff turning on a round limb, and
-// carries the step across a buckling sheet.
-constexpr double kShiftFloor = 1e-3;
-constexpr double kShiftFirstRaise = 3.0, kShiftRaise = 4.0;
-constexpr double kShiftForExact = 20.0;  // above: the projected tangent is the better one
-constexpr double kShiftCeiling = 1e7;
-constexpr double kShiftReferenceArea = 14e-6;
-// Out of balance by this many times the pressure: the exact tangent is hardly ever definite there.
-constexpr double kFarShare = 30.0;
-// And by this many, where a layout was laid crushed: single digits do not hold such a tangent.
-constexpr double kBeyondSingleShare = 1e6;
-// Below this share, and after this many steps, areas and friction limits are part of the equations.
-constexpr double kNearShare = 0.3;
-constexpr int kFirstFullStep = 3;
-constexpr double kCloseShare = 0.05;  // below it a start is as good as near: the next of many small loads
-// Steps with the same factors: at most so many, and so many without one that takes off its share; well below
-// what is asked for they stop, and where one is worse by far than the best, for the mixing overshoots at
-// times. All of them have to bring the imbalance below the last share of what it was.
-constexpr int kChordSteps = 20, kChordPatience = 8;
-constexpr double kChordShare = 0.7, kChordTolerance = 0.3, kChordWorse = 4.0, kChordsShare = 0.9;
-constexpr double kCarefulCap_m = 2e-3, kCarefulSlidingShare = 0.6;
-// A full step has to bring the imbalance below the first share of what it was; its unsymmetric part is solved
-// for by mixing until the step changes by less than the second share of it.
-constexpr double kFullStepShare = 0.7, kMixedEnough = 0.02;
-constexpr int kMixingDepth = 8, kMixingPasses = 12;
-constexpr double kHopeless = 0.3;  // of the iterations it may take: without better balance it is given up
-constexpr int kVolumeCorrections = 8, kSumSteps = 8;  // steps for asked volumes, and for sums of force
-
 class NewtonSolve {
  public:
   NewtonSolve(EquilibriumSystem& system, Factorisation& factorisation, const std::vector<CavityLoad>& loads,
               const NewtonOptions& options)
-      : system_(system), factorisation_(factorisation), loads_(loads), options_(options) {
+      : system_(system),
+        factorisation_(factorisation),
+        loads_(loads),
+        options_(options),
+        settings_(system.settings()) {
     for (std::size_t g = 0; g < loads.size(); ++g)
       if (loads[g].follows_volume()) filled_.push_back(static_cast<int>(g));
   }
@@ -58,7 +33,7 @@ class NewtonSolve {
       if (share_ <= options_.residual_tolerance && pace_.slow()) catch_up(x, now);
       pace_.watch(iterations_, share_);
       if (share_ <= options_.residual_tolerance) {
-        if (!sums_met(x, now) && sum_steps_++ < kSumSteps && advance(x, now)) continue;
+        if (!sums_met(x, now) && sum_steps_++ < settings_.balance.sum_steps && advance(x, now)) continue;
         if (volumes_met(now)) result.end = NewtonEnd::kConverged;
         if (!result.converged() && correct_volumes(x, now)) continue;
       } else if (progress.cancelled()) {
@@ -68,7 +43,7 @@ class NewtonSolve {
       } else if (ran_away(now)) {
         result.end = NewtonEnd::kRanAway;
       } else if (iterations_ < options_.max_iterations &&
-                 pace_.without_better(iterations_) < kHopeless * options_.max_iterations) {
+                 pace_.without_better(iterations_) < settings_.step.hopeless * options_.max_iterations) {
         if (advance(x, now)) continue;
         result.end = NewtonEnd::kStalled;
       }
@@ -87,7 +62,7 @@ class NewtonSolve {
 
   Result<bool> is_stiff(const Points3& x) {
     const Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
-    add_shift(kShiftFloor);
+    add_shift(settings_.shift.floor);
     if (factorisation_.is_definite(system_.tangent())) return true;
     const bool stiff = indefinite_direction(now).has_value();
     if (factorisation_.failure()) return *factorisation_.failure();
@@ -117,29 +92,31 @@ class NewtonSolve {
   }
 
   bool near_balance() const {
-    const bool near = iterations_ >= kFirstFullStep ? share_ <= kNearShare : share_ <= kCloseShare;
+    const bool near = share_ <= (iterations_ >= settings_.full_step.first ? settings_.full_step.near_share
+                                                                          : settings_.full_step.close_share);
     return near && exact_ && !system_.tissue().nodes().empty();
   }
 
   // Steps with the factors at hand on the equations with areas, limits and normals of their own, mixed: an
   // evaluation and a solve each. `held` is the first one. False when they bring no better balance.
   bool chord_steps(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
+    const FullStepSettings& at = settings_.full_step;
     const Followers kept = system_.followers();
     std::optional<Shape> best;
     double best_share = share_, gained_share = share_;
     int last_gain = 0;  // the pass that last took off a fair share
-    AndersonIteration mixing(kMixingDepth);
+    AndersonIteration mixing(at.mixing_depth);
     Eigen::VectorXd place = Eigen::Map<const Eigen::VectorXd>(x.data(), x.size()), step = held;
-    for (int pass = 0; pass < kChordSteps; ++pass) {
+    for (int pass = 0; pass < at.chords; ++pass) {
       cap(step);
       place = mixing.next(place, place + step);
       Shape shape = shape_at(Eigen::Map<const Points3>(place.data(), x.rows(), 3), TangentKind::kNone);
-      if (shape.share <= kChordShare * gained_share) {
+      if (shape.share <= at.chord_share * gained_share) {
         gained_share = shape.share;
         last_gain = pass;
       }
-      const bool goes_on = shape.share > kChordTolerance * options_.residual_tolerance &&
-                           shape.share <= kChordWorse * best_share && pass - last_gain < kChordPatience;
+      const bool goes_on = shape.share > at.chord_tolerance * options_.residual_tolerance &&
+                           shape.share <= at.chord_worse * best_share && pass - last_gain < at.chord_patience;
       const auto change = goes_on ? solve_with_fillings(-shape.evaluation.gradient_n) : std::nullopt;
       if (shape.share < best_share) {
         best_share = shape.share;
@@ -148,7 +125,7 @@ class NewtonSolve {
       if (!change) break;
       step = *change;
     }
-    if (best_share > kChordsShare * share_) {
+    if (best_share > at.chords_share * share_) {
       system_.set_followers(kept);
       return false;
     }
@@ -180,7 +157,7 @@ class NewtonSolve {
     const Followers kept = system_.followers();
     Shape shape =
         shape_at(x + Eigen::Map<const Points3>(direction->data(), x.rows(), 3), TangentKind::kExact);
-    if (shape.share > kFullStepShare * share_) {
+    if (shape.share > settings_.full_step.share * share_) {
       system_.set_followers(kept);
       return false;
     }
@@ -190,25 +167,27 @@ class NewtonSolve {
 
   // d = H^-1 (-gradient - E d); the last exact_direction(), `held`, has left the factors of H.
   std::optional<Eigen::VectorXd> following_direction(const Points3& x, const Eigen::VectorXd& held) {
-    AndersonIteration mixing(kMixingDepth);
+    AndersonIteration mixing(settings_.full_step.mixing_depth);
     Eigen::VectorXd direction = held;
-    for (int pass = 0; pass < kMixingPasses; ++pass) {
+    for (int pass = 0; pass < settings_.full_step.mixing_passes; ++pass) {
       const Eigen::Map<const Points3> way(direction.data(), x.rows(), 3);
       const auto change = solve_with_fillings(system_.following(x, way));
       if (!change) return std::nullopt;
       const Eigen::VectorXd image = held - *change;
-      if ((image - direction).norm() <= kMixedEnough * held.norm()) return image;
+      if ((image - direction).norm() <= settings_.full_step.mixed_enough * held.norm()) return image;
       direction = mixing.next(direction, image);
     }
     return direction;
   }
 
-  // A shift that had to be raised is likely to be needed again.
-  void lower_shift() { shift_ = std::max(kShiftFloor, (raised_ ? 0.5 : 0.2) * shift_); }
+  void lower_shift() {
+    const double ease = raised_ ? settings_.shift.ease_raised : settings_.shift.ease;
+    shift_ = std::max(settings_.shift.floor, ease * shift_);
+  }
 
   // One step; false when no step lowers the potential.
   bool advance(Points3& x, Evaluation& now) {
-    for (; shift_ <= kShiftCeiling; shift_ *= 10.0) {
+    for (; shift_ <= settings_.shift.ceiling; shift_ *= settings_.shift.after_failed_direction) {
       std::optional<Eigen::VectorXd> direction = newton_direction(x, now);
       if (factorisation_.failure()) return false;
       if (!direction) continue;
@@ -223,8 +202,8 @@ class NewtonSolve {
         system_.refresh(x, pace_.share());
         now = system_.evaluate(x, loads_, TangentKind::kExact);
         tangent_is_exact_ = true;
-        if (*length < 0.5)
-          shift_ = std::min(kShiftCeiling, 4.0 * shift_);
+        if (*length < settings_.shift.short_step)
+          shift_ = std::min(settings_.shift.ceiling, settings_.shift.after_short_step * shift_);
         else
           lower_shift();
         return true;
@@ -237,12 +216,12 @@ class NewtonSolve {
   bool volumes_met(const Evaluation& now) const {
     for (int g : filled_)
       if (loads_[g].is_liquid() && std::abs(now.group_volume_m3(g) - loads_[g].volume_m3()) >
-                                       options_.volume_tolerance * std::abs(loads_[g].volume_m3()))
+                                       settings_.balance.volume_tolerance * std::abs(loads_[g].volume_m3()))
         return false;
     return true;
   }
   bool correct_volumes(const Points3& x, Evaluation& now) {
-    if (corrections_++ == kVolumeCorrections) return false;
+    if (corrections_++ == settings_.balance.volume_corrections) return false;
     for (int g : filled_)
       if (loads_[g].is_liquid()) {
         const double v = now.group_volume_m3(g);
@@ -257,12 +236,13 @@ class NewtonSolve {
   void add_shift(double shift) {
     const Eigen::VectorXd& area = system_.node_area_m2();
     for (int node = 0; node < area.size(); ++node)
-      system_.tangent().add_diagonal(node, shift * area(node) / kShiftReferenceArea);
+      system_.tangent().add_diagonal(node, shift * area(node) / settings_.shift.node_area_m2);
   }
 
   void steady_tangent(const Points3& x) {  // so that its steps do not go too far
     tangent_is_exact_ = false;
-    system_.resist_sliding(x, options_.sliding_share);
+    system_.resist_sliding(
+        x, options_.careful ? settings_.step.careful_sliding_share : settings_.step.sliding_share);
     add_shift(shift_);
   }
 
@@ -270,12 +250,12 @@ class NewtonSolve {
   std::optional<Eigen::VectorXd> newton_direction(const Points3& x, Evaluation& now) {
     raised_ = false;
     exact_ = true;
-    if (share_ <= kFarShare)
+    if (share_ <= settings_.step.far_share)
       if (auto direction = exact_direction(x, now)) return direction;
     exact_ = false;
     now = system_.evaluate(x, loads_, TangentKind::kProjected);
     steady_tangent(x);
-    const Digits digits = share_ > kBeyondSingleShare ? Digits::kDouble : Digits::kSingle;
+    const Digits digits = share_ > settings_.step.beyond_single ? Digits::kDouble : Digits::kSingle;
     if (!factorisation_.factor_definite(system_.tangent(), digits)) return std::nullopt;
     return step_for(now, 0);
   }
@@ -285,8 +265,8 @@ class NewtonSolve {
     steady_tangent(x);
     if (factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) return step_for(now, 0);
     if (auto direction = indefinite_direction(now)) return direction;
-    for (double raised = shift_; raised < kShiftForExact;) {
-      const double next = std::max(kShiftFirstRaise, kShiftRaise * raised);
+    for (double raised = shift_; raised < settings_.shift.for_exact;) {
+      const double next = std::max(settings_.shift.first_raise, settings_.shift.raise * raised);
       add_shift(next - raised);
       raised = next;
       if (!factorisation_.factor_definite(system_.tangent(), Digits::kSingle)) continue;
@@ -337,28 +317,26 @@ class NewtonSolve {
     double largest = 0.0;
     for (Eigen::Index node = 0; node < direction.size() / 3; ++node)
       largest = std::max(largest, direction.segment<3>(3 * node).norm());
-    if (largest > options_.step_cap_m) direction *= options_.step_cap_m / largest;
+    const double cap_m = options_.careful ? settings_.step.careful_cap_m : settings_.step.cap_m;
+    if (largest > cap_m) direction *= cap_m / largest;
   }
 
   std::optional<double> line_search(const Points3& x, const Evaluation& now, const Eigen::VectorXd& direction,
                                     double slope) {
     const Eigen::Map<const Points3> step(direction.data(), x.rows(), 3);
-    // Near the minimum the potential's own rounding hides the descent.
-    const double rounding = 1e-13 * (1.0 + std::abs(now.energy_j));
+    const double rounding = settings_.step.rounding * (1.0 + std::abs(now.energy_j));
     double length = 1.0;
-    for (int halving = 0; halving < 12; ++halving, length *= 0.5) {
+    for (int halving = 0; halving < settings_.step.halvings; ++halving, length *= 0.5) {
       const Evaluation trial =
           system_.evaluate(x + length * step, loads_, TangentKind::kNone, TangentKind::kExact);
-      if (trial.energy_j <= now.energy_j + 1e-4 * length * slope + rounding) return length;
+      if (trial.energy_j <= now.energy_j + settings_.step.descent * length * slope + rounding) return length;
     }
     return std::nullopt;
   }
 
-  double share_of(const Evaluation& now) const {
-    return out_of_balance(system_, now, loads_, options_.pressure_floor_pa);
-  }
+  double share_of(const Evaluation& now) const { return out_of_balance(system_, now, loads_); }
   bool sums_met(const Points3& x, const Evaluation& now) const {
-    return sum_out_of_balance(system_, now, x, options_.pressure_floor_pa) <= options_.sum_tolerance;
+    return sum_out_of_balance(system_, now, x) <= settings_.balance.sum_tolerance;
   }
   bool ran_away(const Evaluation& now) const {
     return !std::isfinite(now.energy_j) ||
@@ -369,24 +347,19 @@ class NewtonSolve {
   Factorisation& factorisation_;
   std::vector<CavityLoad> loads_;
   NewtonOptions options_;
+  const SolverSettings& settings_;
   std::vector<int> filled_;
   int iterations_ = 0, corrections_ = 0, sum_steps_ = 0;
-  double shift_ = kShiftFloor;
+  double shift_ = settings_.shift.floor;
   bool exact_ = true, raised_ = false;  // this step's tangent is the exact one, its shift had to be raised
   double share_ = 0.0;                  // out of balance now
-  FollowingPace pace_;
+  FollowingPace pace_{settings_.following};
   Fillings factored_;
   int negative_pivots_ = 0;       // of the factors at hand
   bool tangent_is_exact_ = true;  // the system's tangent belongs to the present shape, without shift
 };
 
 }  // namespace
-
-NewtonOptions carefully(NewtonOptions options) {
-  options.step_cap_m = kCarefulCap_m;
-  options.sliding_share = kCarefulSlidingShare;
-  return options;
-}
 
 NewtonResult find_equilibrium(EquilibriumSystem& system, Factorisation& factorisation,
                               const std::vector<CavityLoad>& loads, Points3 start_m,

@@ -15,18 +15,14 @@
 
 namespace wrapgauge {
 
+// What one solve is asked; its constants are the system's SolverSettings.
 struct NewtonOptions {
-  double residual_tolerance = 3e-3;  // against pressure x nodal area
-  double sum_tolerance = 5e-4;       // of all forces out of balance, against what touches the body
-  double pressure_floor_pa = 300.0;  // smallest pressure the residual is measured against
-  int max_iterations = 200;
-  int last_factorisation = std::numeric_limits<int>::max();  // the count at which the work is used up
-  double step_cap_m = 6e-3;
-  // Resistance along the skin that the matrix gives a sliding node, against that across its way; without it
-  // one step throws the node far along the skin and the next one back. The answer is the same.
-  double sliding_share = 0.2;
-  double volume_tolerance = 1e-4;  // of the asked volume, for groups filled with liquid
-  double volume_cap_m3 = 1e9;      // a group larger than this has run away
+  double residual_tolerance = InflationOptions{}.residual_tolerance;  // against pressure x nodal area
+  int max_iterations = InflationOptions{}.max_iterations;
+  int last_factorisation = std::numeric_limits<int>::max();        // the count at which the work is used up
+  double volume_cap_m3 = std::numeric_limits<double>::infinity();  // a group larger than this has run away
+  // For where steps end in circles: shorter ones, and less of them along the skin. The answer is the same.
+  bool careful = false;
 };
 
 enum class NewtonEnd {
@@ -40,9 +36,6 @@ enum class NewtonEnd {
   kLibraryFailed,    // the factorisation says why
   kCancelled,
 };
-
-// For where these end in circles: shorter steps, and less of them along the skin.
-NewtonOptions carefully(NewtonOptions options);
 
 struct NewtonResult {
   NewtonEnd end = NewtonEnd::kTooManyIterations;

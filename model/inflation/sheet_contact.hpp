@@ -1,7 +1,7 @@
 #pragma once
 // The two sheets of an open region lie on each other where the chamber is not blown up: node pairs that come
 // from the same flat point, E = 1/2 k A <g>^2 where g = n . (outer - skin) < 0. n is the body's (or the
-// layout's) outward normal, held during a solve.
+// layout's) outward normal; it is held during a step and follows the shape after it.
 
 #include <vector>
 

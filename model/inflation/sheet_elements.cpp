@@ -5,8 +5,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kStrapGroundShare = 0.05;
-
 // Gradients of the corner functions on a flat triangle; x shrunk by `prestretch` to the sheet's own rest
 // length.
 Eigen::Matrix<double, 3, 2> corner_gradients(const FlatMesh& flat, int t, double prestretch, double& area) {
@@ -51,11 +49,11 @@ void add_layer(SheetElement& element, const FlatMesh& flat, int t, const Hyperel
 
 }  // namespace
 
-std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout) {
+std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout, const SheetSettings& settings) {
   std::vector<HyperelasticLaw> laws;
   for (const Strap& strap : layout.straps)
-    laws.emplace_back(
-        NeoHookean{Pressure(kStrapGroundShare * strap.stiffness.si() / (3.0 * strap.thickness.si()))});
+    laws.emplace_back(NeoHookean{
+        Pressure(settings.strap_ground_share * strap.stiffness.si() / (3.0 * strap.thickness.si()))});
   return laws;
 }
 

@@ -30,9 +30,9 @@ struct SheetElement {
 std::vector<SheetElement> sheet_elements(const InflationSetup& setup, const SheetMesh& sheet,
                                          const std::vector<HyperelasticLaw>& strap_laws);
 
-// Straps are cloth: threads along x, and a weak isotropic ground (5 % of the threads) that keeps them in
+// Straps are cloth: threads along x, and a weak isotropic ground, a share of the threads, that keeps them in
 // shape.
-std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout);
+std::vector<HyperelasticLaw> strap_ground_laws(const Layout& layout, const SheetSettings& settings = {});
 
 inline Mat32 deformation_gradient(const Points3& positions_m, const Triangles& triangles, Eigen::Index t,
                                   const Eigen::Matrix<double, 3, 2>& shape) {

@@ -10,10 +10,6 @@
 namespace wrapgauge {
 namespace {
 
-// Pressure taken for the friction limit before the first solve has found the real one (judgement): a lightly
-// closed cuff.
-constexpr double kFirstPressurePa = 1000.0;
-
 bool glued(const InflationSetup& setup, const SheetMesh& sheet, int vertex) {
   if (!setup.layout.rim_bonded || sheet.skin_node[vertex] != sheet.outer_node[vertex]) return false;
   const Vec2 point = setup.flat.vertices_m.row(vertex).transpose();
@@ -25,7 +21,9 @@ bool glued(const InflationSetup& setup, const SheetMesh& sheet, int vertex) {
 
 TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet,
                              const InflationOptions& options, const Points3& start_m)
-    : body_(setup.body.get()), friction_(setup.friction) {
+    : body_(setup.body.get()),
+      friction_(setup.friction),
+      elastic_slip_m_(options.settings.tissue.elastic_slip_m) {
   if (body_ == nullptr) return;
   if (setup.coupled_tissue) layer_.emplace(*setup.coupled_tissue);
   const double offset = options.contact_offset ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
@@ -44,7 +42,7 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
   const Eigen::VectorXd area_m2 = areas_m2(sheet, start_m);
   for (std::size_t k = 0; k < nodes_.size(); ++k) {
     nodes_[k].area_m2 = area_m2(static_cast<Eigen::Index>(k));
-    nodes_[k].friction_limit_n = friction_ * kFirstPressurePa * nodes_[k].area_m2;
+    nodes_[k].friction_limit_n = friction_ * options.settings.tissue.first_pressure_pa * nodes_[k].area_m2;
   }
 }
 
@@ -98,20 +96,20 @@ void TissueContact::add_following(const SheetMesh& sheet, const Points3& positio
                                                  (sample.gradient.dot(way) * contact.area_m2 + gap * grown_m2)
                                            : 0.0;
     change += grown_limit / limit * friction_of(contact, position).gradient;
-    change += friction_turned(position, contact.grip_m, contact.normal, limit, kElasticSlipM,
+    change += friction_turned(position, contact.grip_m, contact.normal, limit, elastic_slip_m_,
                               normal_change(sample, way));
   }
 }
 
 double TissueContact::friction_limit_n(const ContactNode& contact) const {
-  return contact.bonded ? contact.foundation_pa_per_m * contact.area_m2 * kElasticSlipM
+  return contact.bonded ? contact.foundation_pa_per_m * contact.area_m2 * elastic_slip_m_
                         : contact.friction_limit_n;
 }
 
 FrictionTerm TissueContact::friction_of(const ContactNode& contact, const Vec3& position_m) const {
   const double limit = friction_limit_n(contact);
   if (!(limit > 0.0)) return {};
-  return friction_term(position_m, contact.grip_m, contact.normal, limit, kElasticSlipM);
+  return friction_term(position_m, contact.grip_m, contact.normal, limit, elastic_slip_m_);
 }
 
 SkinSamples TissueContact::samples(const Points3& positions_m) const {
@@ -145,7 +143,7 @@ Mat3 TissueContact::sliding_resistance(const ContactNode& contact, const Vec3& p
                                        double share) const {
   const double limit = friction_limit_n(contact);
   if (!(limit > 0.0)) return Mat3::Zero();
-  return wrapgauge::sliding_resistance(position_m, contact.grip_m, contact.normal, limit, kElasticSlipM,
+  return wrapgauge::sliding_resistance(position_m, contact.grip_m, contact.normal, limit, elastic_slip_m_,
                                        share);
 }
 
@@ -222,7 +220,7 @@ void TissueContact::drag_grips(const Points3& positions_m) {
     if (contact.bonded) continue;
     const Vec3 position = positions_m.row(contact.node).transpose();
     contact.grip_m = contact.friction_limit_n > 0.0
-                         ? dragged_grip(position, contact.grip_m, contact.normal, kElasticSlipM)
+                         ? dragged_grip(position, contact.grip_m, contact.normal, elastic_slip_m_)
                          : position;
   }
 }

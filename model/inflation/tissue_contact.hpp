@@ -1,8 +1,8 @@
 #pragma once
 // The skin-side nodes against soft tissue: E = 1/2 k A <g>^2 where g < 0, g = signed distance - offset +
-// lowering. A (deformed nodal area), the friction limit mu N, the skin normal and the lowering of the skin by
-// other nodes' forces (0 on a plain foundation) are held during a Newton solve and brought up to date between
-// solves.
+// lowering. A (deformed nodal area), the friction limit mu N and the skin normal are held during a step and
+// follow the shape after it. The place where the skin grips and its lowering by other nodes' forces (0 on a
+// plain foundation) are held during a whole solve.
 
 #include <optional>
 #include <vector>
@@ -19,17 +19,16 @@ struct ContactNode {
   double foundation_pa_per_m = 0.0;
   double offset_m = 0.0;
   bool bonded = false;  // glued rim: the tissue also pulls
-  // Held during a solve:
+  // Held during a step:
   double area_m2 = 0.0;
   double friction_limit_n = 0.0;
-  double lowering_m = 0.0;  // of the skin here, beside the node's own spring
   Vec3 normal = Vec3::UnitZ();
+  // Held during a solve:
+  double lowering_m = 0.0;  // of the skin here, beside the node's own spring
   Vec3 grip_m = Vec3::Zero();
 };
 
 using SkinSamples = std::vector<DistanceSample>;
-
-inline constexpr double kElasticSlipM = 0.2e-3;
 
 // How the lowering that is held compares with the one that the forces in a shape cause.
 struct CoupledFit {
@@ -85,6 +84,7 @@ class TissueContact {
 
   const SignedDistance* body_;
   double friction_;
+  double elastic_slip_m_;
   std::vector<ContactNode> nodes_;
   std::optional<CoupledLayer> layer_;
 };

@@ -56,7 +56,8 @@ TEST(CoupledTissue, SheetAndSkinFitTogetherAndForcesBalance) {
     const LoadPath path = pressed(setup);
     ASSERT_FALSE(path.states.empty());
     const EquilibriumState& last = path.states.back();
-    EXPECT_LT(worst_misfit_m(setup, path), 2.0 * kTissueFit * last.indentation_m.maxCoeff()) << poisson;
+    EXPECT_LT(worst_misfit_m(setup, path), 2.0 * TissueSettings{}.coupled_fit * last.indentation_m.maxCoeff())
+        << poisson;
     EXPECT_LT(last.contact_force_n.colwise().sum().norm(), 1e-2 * force_of(last)) << poisson;
     InflationSetup plain = setup;
     plain.coupled_tissue.reset();

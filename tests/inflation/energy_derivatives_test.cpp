@@ -226,13 +226,14 @@ INSTANTIATE_TEST_SUITE_P(Directions, RolledPlate, testing::Values(0.0, 30.0, 45.
 TEST(Friction, NeverExceedsItsLimitAndOpposesTheWay) {
   const Vec3 normal = Vec3::UnitZ();
   for (double way : {1e-5, 1e-4, 2e-4, 1e-3, 1e-2}) {
-    const FrictionTerm term = friction_term({way, 0, 0.5}, Vec3::Zero(), normal, 2.0, kElasticSlipM);
+    const FrictionTerm term =
+        friction_term({way, 0, 0.5}, Vec3::Zero(), normal, 2.0, TissueSettings{}.elastic_slip_m);
     EXPECT_LE(term.gradient.norm(), 2.0 + 1e-12);
     EXPECT_GT(term.gradient.x(), 0.0);
     EXPECT_EQ(term.gradient.z(), 0.0);
   }
-  const Vec3 grip = dragged_grip({0.01, 0, 0}, Vec3::Zero(), normal, kElasticSlipM);
-  EXPECT_NEAR(grip.x(), 0.01 - kElasticSlipM, 1e-12);
+  const Vec3 grip = dragged_grip({0.01, 0, 0}, Vec3::Zero(), normal, TissueSettings{}.elastic_slip_m);
+  EXPECT_NEAR(grip.x(), 0.01 - TissueSettings{}.elastic_slip_m, 1e-12);
 }
 
 }  // namespace

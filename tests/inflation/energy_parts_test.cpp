@@ -163,8 +163,10 @@ TEST(FrictionEnergy, HasItsOwnDerivativesSlippingAndSticking) {
   const Vec3 normal = Vec3(0.2, -0.1, 1.0).normalized();
   for (double way : {0.3, 0.9, 1.1, 20.0})
     expect_own_derivatives(
-        [&](const Vec3& at) { return friction_term(at, Vec3::Zero(), normal, 2.0, kElasticSlipM); },
-        way * kElasticSlipM * Vec3(0.6, 0.5, 0.3));
+        [&](const Vec3& at) {
+          return friction_term(at, Vec3::Zero(), normal, 2.0, TissueSettings{}.elastic_slip_m);
+        },
+        way * TissueSettings{}.elastic_slip_m * Vec3(0.6, 0.5, 0.3));
 }
 
 TEST(TissueEnergy, PressedFreeAndGluedHasItsOwnDerivatives) {
