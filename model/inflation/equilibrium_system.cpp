@@ -119,6 +119,12 @@ void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double press
   for (Vec3& gradient : terms.gradient) gradient.setZero();
   if (kind != TangentKind::kNone)
     for (Mat3& block : terms.blocks) block.setZero();
+  add_sheet_terms(x, t, kind, terms);
+  if (triangle_group_[t] >= 0) add_cavity_terms(x, t, pressure_pa, kind, terms);
+}
+
+void EquilibriumSystem::add_sheet_terms(const Points3& x, int t, TangentKind kind,
+                                        TriangleTerms& terms) const {
   const SheetElement& element = elements_[t];
   const auto add = [&](const auto& response, const Eigen::Matrix<double, 3, 2>& shape, double measure) {
     terms.energy += measure * response.energy;
@@ -142,12 +148,15 @@ void EquilibriumSystem::set_triangle_terms(const Points3& x, int t, double press
                        deformation_gradient(x, sheet_.triangles, t, element.flat_shape),
                        kind != TangentKind::kNone),
         element.flat_shape, element.flat_area_m2);
-  if (kind != TangentKind::kNone) {  // a triangle that is moved as a whole meets no resistance
-    terms.blocks[1] = -terms.blocks[2] - terms.blocks[4].transpose();
-    terms.blocks[3] = -terms.blocks[4] - terms.blocks[5];
-    terms.blocks[0] = -(terms.blocks[1] + terms.blocks[3]).transpose();
-  }
-  if (triangle_group_[t] < 0) return;
+  if (kind == TangentKind::kNone) return;
+  // A triangle that is moved as a whole meets no resistance.
+  terms.blocks[1] = -terms.blocks[2] - terms.blocks[4].transpose();
+  terms.blocks[3] = -terms.blocks[4] - terms.blocks[5];
+  terms.blocks[0] = -(terms.blocks[1] + terms.blocks[3]).transpose();
+}
+
+void EquilibriumSystem::add_cavity_terms(const Points3& x, int t, double pressure_pa, TangentKind kind,
+                                         TriangleTerms& terms) const {
   const VolumeShare share =
       volume_share(x.row(sheet_.triangles(t, 0)).transpose(), x.row(sheet_.triangles(t, 1)).transpose(),
                    x.row(sheet_.triangles(t, 2)).transpose());

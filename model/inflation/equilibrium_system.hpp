@@ -88,6 +88,9 @@ class EquilibriumSystem {
   void turn_pairs(const Points3& positions_m, double share);
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
   void set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind);
+  void add_sheet_terms(const Points3& x, int t, TangentKind kind, TriangleTerms& terms) const;
+  void add_cavity_terms(const Points3& x, int t, double pressure_pa, TangentKind kind,
+                        TriangleTerms& terms) const;
   void set_tangent_of_triangles();
   // Energy, gradient and volumes.
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);

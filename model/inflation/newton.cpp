@@ -26,38 +26,10 @@ class NewtonSolve {
   }
 
   NewtonResult run(Points3 x, const Progress& progress) {
-    NewtonResult result;
     Evaluation now = system_.evaluate(x, loads_, TangentKind::kExact);
-    for (;; ++iterations_) {
-      share_ = share_of(now);
-      if (share_ <= options_.residual_tolerance && pace_.slow()) catch_up(x, now);
-      pace_.watch(iterations_, share_);
-      if (share_ <= options_.residual_tolerance) {
-        if (!sums_met(x, now) && sum_steps_++ < settings_.balance.sum_steps && advance(x, now)) continue;
-        if (volumes_met(now)) result.end = NewtonEnd::kConverged;
-        if (!result.converged() && correct_volumes(x, now)) continue;
-      } else if (progress.cancelled()) {
-        result.end = NewtonEnd::kCancelled;
-      } else if (factorisation_.count() >= options_.last_factorisation) {
-        result.end = NewtonEnd::kOutOfWork;
-      } else if (ran_away(now)) {
-        result.end = NewtonEnd::kRanAway;
-      } else if (iterations_ < options_.max_iterations &&
-                 pace_.without_better(iterations_) < settings_.step.hopeless * options_.max_iterations) {
-        if (advance(x, now)) continue;
-        result.end = NewtonEnd::kStalled;
-      }
-      break;
-    }
-    if (factorisation_.failure()) result.end = NewtonEnd::kLibraryFailed;
-    result.iterations = iterations_;
-    result.residual_n = largest_residual_n(now);
-    result.positions_m = std::move(x);
-    result.group_volume_m3 = now.group_volume_m3;
-    result.group_pressure_pa.resize(static_cast<Eigen::Index>(loads_.size()));
-    for (std::size_t g = 0; g < loads_.size(); ++g)
-      result.group_pressure_pa(g) = loads_[g].pressure_at(now.group_volume_m3(g));
-    return result;
+    std::optional<NewtonEnd> end;
+    while (!(end = go_on(x, now, progress))) ++iterations_;
+    return result_at(std::move(x), now, factorisation_.failure() ? NewtonEnd::kLibraryFailed : *end);
   }
 
   Result<bool> is_stiff(const Points3& x) {
@@ -70,6 +42,46 @@ class NewtonSolve {
   }
 
  private:
+  bool in_balance() const { return share_ <= options_.residual_tolerance; }
+
+  // None when a step was taken.
+  std::optional<NewtonEnd> go_on(Points3& x, Evaluation& now, const Progress& progress) {
+    share_ = share_of(now);
+    if (in_balance() && pace_.slow()) catch_up(x, now);
+    pace_.watch(iterations_, share_);
+    if (in_balance()) return go_on_in_balance(x, now);
+    if (progress.cancelled()) return NewtonEnd::kCancelled;
+    if (factorisation_.count() >= options_.last_factorisation) return NewtonEnd::kOutOfWork;
+    if (ran_away(now)) return NewtonEnd::kRanAway;
+    const bool hopeless =
+        pace_.without_better(iterations_) >= settings_.step.hopeless * options_.max_iterations;
+    if (hopeless || iterations_ >= options_.max_iterations) return NewtonEnd::kTooManyIterations;
+    if (!advance(x, now)) return NewtonEnd::kStalled;
+    return std::nullopt;
+  }
+
+  // Each node is in balance: are all of them together, and are the asked volumes met?
+  std::optional<NewtonEnd> go_on_in_balance(Points3& x, Evaluation& now) {
+    const bool tries = !sums_met(x, now) && sum_steps_++ < settings_.balance.sum_steps;
+    if (tries && advance(x, now)) return std::nullopt;
+    if (volumes_met(now)) return NewtonEnd::kConverged;
+    if (correct_volumes(x, now)) return std::nullopt;
+    return NewtonEnd::kTooManyIterations;
+  }
+
+  NewtonResult result_at(Points3 x, const Evaluation& now, NewtonEnd end) const {
+    NewtonResult result;
+    result.end = end;
+    result.iterations = iterations_;
+    result.residual_n = largest_residual_n(now);
+    result.positions_m = std::move(x);
+    result.group_volume_m3 = now.group_volume_m3;
+    result.group_pressure_pa.resize(static_cast<Eigen::Index>(loads_.size()));
+    for (std::size_t g = 0; g < loads_.size(); ++g)
+      result.group_pressure_pa(g) = loads_[g].pressure_at(now.group_volume_m3(g));
+    return result;
+  }
+
   // What the factors at hand were made of, as far as what follows the volume needs it.
   struct Fillings {
     Eigen::MatrixXd volume_gradient_m2;
