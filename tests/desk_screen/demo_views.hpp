@@ -5,9 +5,7 @@
 
 #include <QApplication>
 #include <QDir>
-#include <QElapsedTimer>
 #include <QSplitter>
-#include <QThread>
 
 #include "app/desk/views/body_view.hpp"
 #include "app/desk/views/chamber_table.hpp"
@@ -16,6 +14,7 @@
 #include "app/desk/views/path_strip.hpp"
 #include "app/desk/views/probe_panel.hpp"
 #include "app/job/job.hpp"
+#include "tests/desk_views/at_rest.hpp"
 
 namespace wrapgauge {
 
@@ -34,15 +33,6 @@ inline std::shared_ptr<const Estimate> demo_estimate() {
     return std::make_shared<const Estimate>(std::move(found).value());
   }();
   return solved;
-}
-
-inline void let_events_run(int ms) {
-  QElapsedTimer timer;
-  timer.start();
-  while (timer.elapsed() < ms) {
-    QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
-    QThread::msleep(2);
-  }
 }
 
 struct DemoViews {
@@ -68,20 +58,16 @@ struct DemoViews {
     window.setSizes({2 * size.height() / 3, size.height() / 3});
     window.resize(size);
     window.show();
-    let_events_run(100);
+    wait_until_at_rest(window);
   }
 
   bool show_estimate() {
     shown.show_estimate(demo_estimate());
-    QElapsedTimer timer;
-    timer.start();
-    const auto all_read = [&] {
+    return wait_until([&] {
       for (int state = 0; state < shown.state_count(); ++state)
         if (!shown.contact(state)) return false;
       return true;
-    };
-    while (!all_read() && timer.elapsed() < 60000) let_events_run(20);
-    return all_read();
+    });
   }
 };
 

@@ -4,12 +4,11 @@
 #include <gtest/gtest.h>
 
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QTemporaryDir>
-#include <QThread>
 #include <filesystem>
 
 #include "app/desk/session/plan_session.hpp"
+#include "tests/desk_session/wait_until.hpp"
 
 namespace wrapgauge {
 
@@ -39,19 +38,6 @@ inline Plan small_plan() {
   plan.mesh_edge = 9.0 * mm;
   plan.solver.steps = 2;
   return plan;
-}
-
-// Lets events run until `done` or `most_ms` have passed; whether it was done.
-template <class Done>
-bool wait_until(Done done, int most_ms = 60000) {
-  QElapsedTimer timer;
-  timer.start();
-  while (!done()) {
-    if (timer.elapsed() > most_ms) return false;
-    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-    QThread::msleep(2);
-  }
-  return true;
 }
 
 struct WithSession {

@@ -92,7 +92,7 @@ TEST(BodyView, ItsButtonsStandInOneRowWhileTheyFitAtAll) {
   for (const QToolButton* button : buttons) words += button->sizeHint().width();
   const auto rows_at = [&](int width) {
     with.view.resize(width, 400);
-    QCoreApplication::processEvents();
+    wait_until_at_rest(with.view);
     std::set<int> rows;
     for (const QToolButton* button : buttons) {
       rows.insert(button->y());

@@ -75,7 +75,7 @@ TEST(ChamberTable, ShowsWholeFindingsWhereThereIsRoomForThem) {
   with.shown.show_estimate(two_chamber_estimate());
   table.resize(900, 500);
   table.show();
-  QCoreApplication::processEvents();
+  ASSERT_TRUE(wait_until_at_rest(table));
   const int column = ChamberTableModel::kFinding;
   for (int row = 0; row < 2; ++row) {
     const QModelIndex cell = table.model()->index(row, column);
@@ -88,7 +88,7 @@ TEST(ChamberTable, ShowsWholeFindingsWhereThereIsRoomForThem) {
   const int tall = table.rowHeight(0) + table.rowHeight(1);
   EXPECT_LE(tall, table.viewport()->height());
   table.resize(900, 120);
-  QCoreApplication::processEvents();
+  ASSERT_TRUE(wait_until_at_rest(table));
   EXPECT_LE(table.rowHeight(0) + table.rowHeight(1), tall);
 }
 

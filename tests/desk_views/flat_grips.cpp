@@ -49,7 +49,7 @@ struct WithGrips : WithShown {
     view.resize(700, 600);
     view.show();
     shown.show_layout(std::make_shared<const Layout>(layout));
-    QCoreApplication::processEvents();
+    wait_until_at_rest(view);
     QObject::connect(&view, &FlatView::gripMoved, &view, [this](const LayoutGrip& which, const Layout& to) {
       grip = which;
       changed = to;

@@ -16,7 +16,7 @@ struct WithLabels : WithShown {
   std::vector<FlatLabel> labels_at(int width, int height) {
     view.resize(width, height);
     view.show();
-    QCoreApplication::processEvents();
+    wait_until_at_rest(view);
     return view.labels();
   }
   QRectF on_view(const Polygon& loop) const {

@@ -15,7 +15,7 @@ struct WithFlatView : WithShown {
     view.resize(700, 600);
     view.show();
     shown.show_estimate(two_chamber_estimate());
-    QCoreApplication::processEvents();
+    wait_until_at_rest(view);
   }
   QPoint pixel_of(double x_mm, double y_mm) { return view.mapFromScene(QPointF(x_mm, -y_mm)); }
 };

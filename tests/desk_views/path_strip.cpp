@@ -49,8 +49,7 @@ struct WithStrip : WithShown {
     if (!show_all_states(two_chamber_estimate())) return false;
     strip.resize(width, height);
     strip.show();
-    for (int k = 0; k < 5; ++k) QCoreApplication::processEvents();
-    return true;
+    return wait_until_at_rest(strip);
   }
 };
 

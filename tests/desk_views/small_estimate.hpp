@@ -3,14 +3,11 @@
 
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
-#include <QElapsedTimer>
-#include <QEventLoop>
-#include <QThread>
 #include <memory>
 
 #include "app/desk/views/shown_plan.hpp"
 #include "app/job/job.hpp"
+#include "tests/desk_views/at_rest.hpp"
 
 namespace wrapgauge {
 
@@ -47,19 +44,6 @@ inline std::shared_ptr<const Estimate> two_chamber_estimate() {
     return std::make_shared<const Estimate>(std::move(found).value());
   }();
   return solved;
-}
-
-// Lets events run until `done` or half a minute has passed; whether it was done.
-template <class Done>
-bool wait_until(Done done) {
-  QElapsedTimer timer;
-  timer.start();
-  while (!done()) {
-    if (timer.elapsed() > 30000) return false;
-    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-    QThread::msleep(2);
-  }
-  return true;
 }
 
 // The estimate as the views see it, every state read.

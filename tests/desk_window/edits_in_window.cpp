@@ -23,7 +23,7 @@ class Edits : public JobTest {
 TEST_F(Edits, AChamberDraggedInTheFlatLayoutMovesAndUndoBringsItBack) {
   window_.start({});
   ASSERT_TRUE(wait_for_checks());
-  settle(200);
+  ASSERT_TRUE(wait_until_at_rest(window_));
   const Polygon before = layout().chambers[1].boundary_m;
   const QPoint from = in_flat(inside_m(1));
   hand::drag(flat(), from, from + QPoint(0, -12));
@@ -40,7 +40,7 @@ TEST_F(Edits, AChamberDraggedInTheFlatLayoutMovesAndUndoBringsItBack) {
 TEST_F(Edits, AClosingLineAndAPointOfASeamAreDraggedEachUndoneByOneStep) {
   window_.start({});
   ASSERT_TRUE(wait_for_checks());
-  settle(200);
+  ASSERT_TRUE(wait_until_at_rest(window_));
   const Layout before = layout();
   const double first_x = before.closure->from_x_m,
                length = window_.session().checked()->prepared->closing_length->si();

@@ -6,18 +6,20 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QDropEvent>
-#include <QElapsedTimer>
 #include <QLineEdit>
 #include <QListView>
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QPointer>
 #include <QScrollArea>
 #include <QSpinBox>
 #include <QTableWidget>
 #include <QTest>
 #include <QTimer>
+
+#include "tests/desk_session/wait_until.hpp"
 
 namespace wrapgauge::hand {
 namespace {
@@ -39,17 +41,16 @@ bool lies_open(QWidget& widget, const QPoint& at) {
   return top && (top == &widget || widget.isAncestorOf(top));
 }
 
-// By scrolling; once more where a column has grown in between.
+// By scrolling, again where a column has grown in between.
 void reveal(QWidget& widget, const QPoint& at) {
-  for (int round = 0; round < 20; ++round) {
+  wait_until([&] {
     for (QWidget* around = widget.parentWidget(); around; around = around->parentWidget())
       if (auto* area = qobject_cast<QScrollArea*>(around)) {
         const QPoint in_area = widget.mapTo(area->widget(), at);
         area->ensureVisible(in_area.x(), in_area.y(), 0, 40);
       }
-    QTest::qWait(10);
-    if (lies_open(widget, at)) return;
-  }
+    return lies_open(widget, at);
+  });
 }
 
 }  // namespace
@@ -84,7 +85,7 @@ void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardMod
     QMouseEvent move(QEvent::MouseMove, at, widget.mapToGlobal(QPointF(at)), Qt::NoButton, Qt::LeftButton,
                      keys);
     QApplication::sendEvent(&widget, &move);
-    QTest::qWait(5);
+    QCoreApplication::processEvents();
   }
   QTest::mouseRelease(&widget, Qt::LeftButton, keys, to);
 }
@@ -112,11 +113,13 @@ void choose(QWidget& in, const QString& name, const QString& entry) {
   ASSERT_GE(at, 0) << name.toStdString() << " has no '" << entry.toStdString() << "'";
   reveal(*list, list->rect().center());
   list->setFocus(Qt::TabFocusReason);
+  const QPointer<QWidget> open = list->view();
   QTest::keyClick(list, Qt::Key_F4);
-  QTest::keyClick(list->view(), Qt::Key_Home);
-  for (int step = 0; step < at; ++step) QTest::keyClick(list->view(), Qt::Key_Down);
-  QTest::keyClick(list->view(), Qt::Key_Return);
-  QTest::qWait(1);
+  EXPECT_TRUE(wait_until([&] { return open->isVisible(); })) << name.toStdString();
+  QTest::keyClick(open, Qt::Key_Home);
+  for (int step = 0; step < at; ++step) QTest::keyClick(open, Qt::Key_Down);
+  QTest::keyClick(open, Qt::Key_Return);
+  EXPECT_TRUE(wait_until([&] { return !open || !open->isVisible(); })) << name.toStdString();
 }
 
 void type_in_cell(QWidget& in, const QString& name, int row, int column, const QString& text) {
@@ -142,7 +145,10 @@ void drop(QWidget& window, const std::filesystem::path& file) {
   EXPECT_TRUE(enter.isAccepted());
   QDropEvent let_go(at, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
   QApplication::sendEvent(&window, &let_go);
-  QTest::qWait(20);
+  // The file is opened in the next turn of the event loop, before what is asked for after it.
+  bool opened = false;
+  QTimer::singleShot(0, &window, [&] { opened = true; });
+  EXPECT_TRUE(wait_until([&] { return opened; }));
 }
 
 void choose_in_menu(QMainWindow& window, const QStringList& words) {
@@ -158,16 +164,16 @@ void choose_in_menu(QMainWindow& window, const QStringList& words) {
     QTest::mouseClick(shown, Qt::LeftButton, {}, at.center());
     if (!found->menu()) return;
     shown = found->menu();
-    EXPECT_TRUE(QTest::qWaitFor([shown] { return shown->isVisible(); }, 1000)) << word.toStdString();
+    EXPECT_TRUE(wait_until([shown] { return shown->isVisible(); })) << word.toStdString();
   }
 }
 
 void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys) {
   window.activateWindow();
-  EXPECT_TRUE(QTest::qWaitForWindowActive(&window, 2000)) << "keys do not reach the window";
+  EXPECT_TRUE(QTest::qWaitForWindowActive(&window, kNeverComes_ms)) << "keys do not reach the window";
   QWidget* focus = window.focusWidget();
   QTest::keyClick(focus ? focus : &window, key, keys);
-  QTest::qWait(1);
+  QCoreApplication::processEvents();
 }
 
 void with_answers(const std::function<void()>& act, const std::vector<Answer>& answers) {
@@ -184,10 +190,7 @@ void with_answers(const std::function<void()>& act, const std::vector<Answer>& a
   });
   look.start(20);
   act();
-  QElapsedTimer timer;
-  timer.start();
-  while (timer.elapsed() < 5000 && (next < answers.size() || QApplication::activeModalWidget()))
-    QTest::qWait(5);
+  wait_until([&] { return next == answers.size() && !QApplication::activeModalWidget(); });
   EXPECT_EQ(next, answers.size()) << "fewer dialogs came up than expected";
 }
 

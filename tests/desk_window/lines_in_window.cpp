@@ -41,9 +41,9 @@ TEST_F(WindowTest, AMessagesTitleItsFirstLineAndItsButtonStandOnOneLine) {
     const auto labels = bar.findChildren<QLabel*>();
     ASSERT_EQ(labels.size(), 2);
     const int high = labels[0]->fontMetrics().height();
-    ASSERT_TRUE(wait_until([&] { return (labels[1]->height() > 2 * high) == (lines > 1); }, 5000))
+    ASSERT_TRUE(wait_until([&] { return (labels[1]->height() > 2 * high) == (lines > 1); }))
         << labels[1]->height() << " pixels for " << lines << " sentences";
-    settle(50);
+    ASSERT_TRUE(wait_until_at_rest(window_));
     const auto title = rows_of_ink(window_, *labels[0], high), words = rows_of_ink(window_, *labels[1], high);
     EXPECT_LE(std::abs(title.first - words.first), 1) << lines << " sentences";
     const auto* close = bar.findChild<QPushButton*>();
@@ -74,12 +74,13 @@ TEST_F(WindowTest, TickedLabelsStandOnTheLineOfTheirFields) {
   for (const auto& [step, least] :
        {std::pair(PlanStep::kBody, 2), {PlanStep::kInflation, 8}, {PlanStep::kNote, 2}}) {
     window_.column().open_step(step);
-    settle(50);
+    ASSERT_TRUE(wait_until_at_rest(window_));
     EXPECT_GE(ticked_rows(window_), least) << step_name(step).toStdString();
   }
 }
 
 TEST_F(WindowTest, TheRunBarComesOnlyWithWhatTakesAWhileAndGoesWithIt) {
+  constexpr int kBarWouldBeThere_ms = 400;
   PlanSession session(root() / "other");
   RunBar bar(session);
   const auto shows = [&bar](const QString& words) {
@@ -88,26 +89,25 @@ TEST_F(WindowTest, TheRunBarComesOnlyWithWhatTakesAWhileAndGoesWithIt) {
   emit session.runner().busyChanged(true);
   EXPECT_FALSE(bar.isVisible()) << "a bar for what may be done at once";
   emit session.runner().busyChanged(false);
-  settle(400);
+  let_pass(kBarWouldBeThere_ms);
   EXPECT_FALSE(bar.isVisible()) << "a bar for what is done already";
   emit session.runner().busyChanged(true);
-  EXPECT_TRUE(wait_until([&] { return shows(QStringLiteral("checking")); }, 3000));
+  EXPECT_TRUE(wait_until([&] { return shows(QStringLiteral("checking")); }));
   EXPECT_FALSE(bar.findChild<QProgressBar*>()->isVisible()) << "a check does not know how far it is";
   emit session.runner().progressed(QStringLiteral("inflating"), 0.4);
-  EXPECT_TRUE(wait_until([&] { return shows(QStringLiteral("inflating")); }, 3000));
+  EXPECT_TRUE(wait_until([&] { return shows(QStringLiteral("inflating")); }));
   EXPECT_EQ(bar.findChild<QProgressBar*>()->value(), 40);
   emit session.runner().progressed(QStringLiteral("inflating"), 0.5);
   emit session.runner().busyChanged(false);
   EXPECT_FALSE(bar.isVisible());
-  settle(400);
+  let_pass(kBarWouldBeThere_ms);
   EXPECT_FALSE(bar.isVisible()) << "it came back for a stage that is over";
 }
 
 TEST_F(WindowTest, ASmallWindowLeavesRoomForTheCurveTheFiguresAndOneRowOfButtons) {
   window_.resize(1024, 700);
   window_.start({});
-  ASSERT_TRUE(wait_for_result());
-  settle(100);
+  ASSERT_TRUE(wait_for_views());
   ASSERT_LE(window_.height(), 700) << "it does not fit";
   const auto* chart = window_.views().strip().findChild<QChartView*>();
   EXPECT_GT(chart->chart()->plotArea().height(), 5.5 * window_.fontMetrics().height());

@@ -232,7 +232,7 @@ TEST_F(DemoFieldsTest, AStrapIsAddedChosenAndChangedByNumber) {
   for (QAction* action : add->menu()->actions())
     if (action->text() == QStringLiteral("Strap")) action->trigger();
   ASSERT_EQ(plan().layout.straps.size(), before + 1);
-  settle(20);
+  ASSERT_TRUE(wait_until_at_rest(window_));
   hand::type(window_, QStringLiteral("Stiffness"), QStringLiteral("35"));
   EXPECT_NEAR(plan().layout.straps.back().stiffness / N_per_mm, 35.0, 1e-9);
   undo();

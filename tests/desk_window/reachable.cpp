@@ -60,7 +60,7 @@ TEST_F(WindowTest, TheTabKeyReachesEveryFieldAndEachHasANameForScreenReaders) {
   ASSERT_TRUE(wait_for_result());
   for (const PlanStep step : kPlanSteps) {
     window_.column().open_step(step);
-    settle(20);
+    ASSERT_TRUE(wait_until_at_rest(window_));
     const auto reached = reached_by_tab(window_);
     for (const QWidget* widget : focus_takers(window_)) {
       EXPECT_TRUE(has_name(*widget)) << described(*widget).toStdString();

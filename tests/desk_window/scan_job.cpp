@@ -50,7 +50,7 @@ class ScanJob : public JobTest {
         if (static_cast<QComboBox*>(shapes->cellWidget(row, 3))->currentData().toInt() < 0)
           hand::choose(dialog, QStringLiteral("Shape %1 becomes").arg(row + 1), QStringLiteral("chamber"));
       hand::press(dialog, QStringLiteral("Goes round and closes, stretched by"));
-      settle(20);
+      wait_until_at_rest(dialog);
       take_picture(dialog, QStringLiteral("walk-3-drawing"));
       hand::press(dialog, QStringLiteral("Take over"));
     };

@@ -5,7 +5,6 @@
 
 #include <QApplication>
 #include <QDir>
-#include <QElapsedTimer>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -16,6 +15,7 @@
 #include "app/desk/window/message_bar.hpp"
 #include "app/desk/window/plan_column.hpp"
 #include "app/desk/window/view_area.hpp"
+#include "tests/desk_views/at_rest.hpp"
 
 namespace wrapgauge {
 
@@ -27,28 +27,21 @@ class WindowTest : public testing::Test {
     window_.resize(size.value(0).toInt(), size.value(1).toInt());
     window_.show();
   }
-  ~WindowTest() override { settle(50); }
+  // What was asked to be deleted or drawn later is, while the window is still there.
+  ~WindowTest() override { wait_until_at_rest(window_); }
 
   // Folders are named anew for each test, so that none finds what another left.
   std::filesystem::path root() const { return folder_.path().toStdString(); }
-
-  template <class Done>
-  static bool wait_until(Done done, int most_ms = 60000) {
-    QElapsedTimer timer;
-    timer.start();
-    while (!done()) {
-      if (timer.elapsed() > most_ms) return false;
-      QTest::qWait(5);
-    }
-    return true;
-  }
-  static void settle(int ms) { QTest::qWait(ms); }
 
   bool wait_for_result() {
     return wait_until([&] {
       return window_.session().solved() && window_.session().stale().empty() &&
              !window_.session().runner().busy();
     });
+  }
+  // The result as it is looked at: every state read, the note made, everything in its place.
+  bool wait_for_views() {
+    return wait_for_result() && wait_until([this] { return all_is_there(); }) && wait_until_at_rest(window_);
   }
 
   // Kept in the build folder, to be looked at.
@@ -64,10 +57,13 @@ class WindowTest : public testing::Test {
     const auto* note = named<QTextBrowser>(QStringLiteral("note preview"));
     return !note->isVisible() || !note->toPlainText().startsWith(QStringLiteral("The note is being made"));
   }
+  // Maps are drawn anew for their size a while after it was changed.
+  static constexpr int kDrawnAnew_ms = 250;
   static void take_picture(QWidget& widget, const QString& name) {
     const QString folder = qEnvironmentVariable("WRAPGAUGE_PICTURES", QStringLiteral(WRAPGAUGE_SCREENSHOTS));
     QDir().mkpath(folder);
-    settle(250);
+    wait_until_at_rest(widget);
+    let_pass(kDrawnAnew_ms);
     fewer_shades(widget.grab().toImage()).save(folder + QChar('/') + name + QStringLiteral(".png"), "PNG", 0);
   }
   // 32 shades a channel are enough to look at a window, and take half the room on disk.
