@@ -12,10 +12,15 @@ sed -n 's/^  | \(.*\) |$/\1/p' "$rows.said" > "$rows"
 {
   echo "# What the mechanics was checked against"
   echo
-  echo "Written by \`sh tests/verification.sh\`: every row is printed by a test while it measures. The tests solve through"
-  echo "the same calls as a plan (\`triangulate_layout\`, \`inflate\`). Units mm and kPa; P = pressure x radius (or half"
-  echo "width) / (shear modulus x thickness). Membrane references are compared with bending off. Status of each source:"
-  echo "confirmed, from memory, judgement or derived."
+  echo "Written by \`sh tests/verification.sh\`: every row is printed by a test while it measures. Devices are triangulated and"
+  echo "inflated by the calls that a plan uses (\`triangulate_layout\`, \`inflate\`); where they lie at first, what holds them and"
+  echo "what they press on is set up by the test, without a wrap. The closed forms and the rubber data try the material laws"
+  echo "alone, the indenters the tissue layer alone with a solver of the test's own."
+  echo
+  echo "Units mm and kPa; P = pressure x radius (or half width) / (shear modulus x thickness). Membrane references are"
+  echo "compared with bending off. After each source its status (confirmed, from memory, judgement or derived), its keys in"
+  echo "[sources.bib](sources.bib), and the file of tests/published that calculates the reference figures: a test fails where"
+  echo "a figure is not what its file gives."
   # Sections in the order in which they first appear, each with its rows.
   awk -F ' [|] ' '
     !($1 in seen) { seen[$1] = 1; order[++n] = $1 }

@@ -4,23 +4,56 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <iostream>
 #include <string>
+#include <vector>
 
+#include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge::published {
 
 struct Source {
-  std::string section;  // heading of the table in docs/verification.md
-  std::string words;    // where the reference comes from, and its status
+  std::string section;            // heading of the table in docs/verification.md
+  std::string words;              // where the reference comes from
+  std::string status;             // confirmed, from memory, judgement or derived
+  std::vector<std::string> keys;  // in docs/sources.bib
+  std::string made_by;            // file of tests/published that calculates the reference figures
 };
+
+// A row that names no source, or one that is not there, fails.
+inline std::string source_words(const Source& source) {
+  const std::filesystem::path root(WRAPGAUGE_SOURCE_DIR);
+  const auto bibliography = read_file(root / "docs/sources.bib");
+  std::string words = source.words + " (" + source.status;
+  for (const std::string& key : source.keys) {
+    EXPECT_TRUE(bibliography && bibliography->find("{" + key + ",") != std::string::npos)
+        << "docs/sources.bib has no entry " << key;
+    words += "; " + key;
+  }
+  if (!source.made_by.empty()) {
+    EXPECT_TRUE(std::filesystem::exists(root / "tests/published" / source.made_by)) << source.made_by;
+    words += "; " + source.made_by;
+  }
+  EXPECT_FALSE(source.keys.empty() && source.made_by.empty()) << "no source: " << source.words;
+  const std::vector<std::string> known{"confirmed", "from memory", "judgement", "derived"};
+  EXPECT_TRUE(std::find(known.begin(), known.end(), source.status) != known.end()) << source.status;
+  return words + ")";
+}
+
+// A figure as it stands in a table is what its generator gives, to the digits that are written.
+inline void expect_derived(double figure, double generated, double digits = 5e-6) {
+  EXPECT_NEAR(figure, generated, digits * std::max(1.0, std::abs(figure)))
+      << "the table is not its generator's";
+}
 
 inline void print_row(const Source& source, const std::string& what, const std::string& reference,
                       const std::string& ours, const std::string& difference, const std::string& accepted) {
-  std::cout << "  | " << source.section << " | " << what << " | " << source.words << " | " << reference
-            << " | " << ours << " | " << difference << " | " << accepted << " |\n";
+  std::cout << "  | " << source.section << " | " << what << " | " << source_words(source) << " | "
+            << reference << " | " << ours << " | " << difference << " | " << accepted << " |\n";
 }
 
 // Relative difference, accepted up to `tolerance` (0.01 = 1 %).

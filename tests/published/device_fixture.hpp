@@ -1,5 +1,6 @@
 #pragma once
-// Small devices with known answers, built through the same layout and inflation calls that a plan uses.
+// Small devices with known answers, triangulated and inflated by the calls that a plan uses. Where they lie
+// at first, what holds them and what they press on is set up here, not by the wrap.
 
 #include <Eigen/Geometry>
 #include <algorithm>

@@ -1,14 +1,17 @@
 // A cuff round a limb whose inner sheet is as long as the band it is fused to: closed round the smaller limb,
 // the inner sheet is compressed along the girth. Carrying compression it takes pressure off the skin (k u = p
 // + T/r with T < 0); wrinkled it carries nothing and the skin meets the inflation pressure. Plane balance as
-// in ring_cuff.cpp; the figures are solved here from that one equation (derived).
+// in ring_cuff_test.cpp; the figures are solved here from that one equation (derived).
 #include "tests/published/device_fixture.hpp"
 
 namespace wrapgauge::published {
 namespace {
 
 const Source kSlack{"Slack ring, compressed and wrinkled",
-                    "plane balance of Laplace tension and foundation (derived)"};
+                    "plane balance of Laplace tension and foundation",
+                    "derived",
+                    {},
+                    "wrinkled_ring_test.cpp"};
 
 constexpr double kRadius = 0.045, kBandRadius = 0.0465, kWidth = 0.100, kRim = 0.006, kSeam = 0.003,
                  kShear = 30e3, kThickness = 0.0015, kPressure = 4000.0;
@@ -92,7 +95,7 @@ TEST_P(SlackRing, CompressedAndWrinkledPressAsThePlaneBalanceSays) {
     found[wrinkled] = middle_pressure(setup, path->states.back());
     expect_within(kSlack,
                   std::string("slack ring ") + (wrinkled ? "wrinkled" : "compressed") + ", k " +
-                      std::to_string(GetParam()) + " kPa/mm",
+                      number_text(GetParam()) + " kPa/mm",
                   1e-3 * found[wrinkled], 1e-3 * plane.contact_pa, 0.01);
   }
   EXPECT_GT(found[1] / found[0], 1.01);

@@ -1,16 +1,22 @@
-// Clamped disc pressed on a rigid frictionless plate: own integration of the membrane equations to 1e-6 (the
-// free part is the problem of Adkins and Rivlin 1952, the patch is flat).
+// Clamped disc pressed on a rigid frictionless plate: own integration of the membrane equations
+// (membrane_profile.cpp; the free part is the problem of Adkins and Rivlin 1952, the patch is flat).
 #include "tests/published/disc_fixture.hpp"
+#include "tests/published/membrane_profile.hpp"
 
 namespace wrapgauge::published {
 namespace {
 
 const Source kPlate{"Disc pressed on a rigid frictionless plate",
-                    "problem of Adkins and Rivlin 1952 with a flat patch; figures derived (ODE to 1e-6)"};
+                    "problem of Adkins and Rivlin 1952 with a flat patch",
+                    "derived",
+                    {"adkins1952"},
+                    "membrane_profile.cpp"};
+const InvariantLaw kReferenceNeoHookean{1.0};
 
 TEST(DiscOnPlate, TouchesAtTheReferenceLoad) {
   const InflationSetup setup = disc_setup(NeoHookean{Pressure(kDiscShear)}, 0.003);
   for (const auto& [p, distance] : {std::pair{.101064, .2}, {.578834, .4}}) {
+    expect_derived(p, disc_of_height(kReferenceNeoHookean, distance).load);
     const auto path = inflate(setup, {disc_load(p)}, membrane_only(2));
     ASSERT_TRUE(path) << path.problem().message;
     expect_within(kPlate, "touch, P " + number_text(p) + ": d/a",
@@ -25,6 +31,10 @@ class DiscOnPlate : public testing::TestWithParam<Row> {};
 
 TEST_P(DiscOnPlate, PressesAsTheReference) {
   const Row row = GetParam();
+  const DiscShape reference = disc_on_plate(kReferenceNeoHookean, row.p, row.distance);
+  expect_derived(row.contact_radius, reference.patch_radius);
+  expect_derived(row.force, reference.force);
+  expect_derived(row.volume, reference.volume);
   InflationSetup setup = disc_setup(NeoHookean{Pressure(kDiscShear)}, 0.002);
   press_on(setup, std::make_shared<PlateBelow>(-row.distance * kDiscRadius), kRigidPaPerM);
   const auto path = inflate(setup, {disc_load(row.p)}, membrane_only(2));

@@ -9,8 +9,12 @@
 namespace wrapgauge::published {
 namespace {
 
-const Source kLayer{"Indenters on the tissue layer",
-                    "Hertz, Boussinesq flat punch, bonded layer: closed forms (derived)"};
+Source indenter(const std::string& words, const std::vector<std::string>& keys) {
+  return {"Indenters on the tissue layer", words, "derived", keys, "layer_indentation_test.cpp"};
+}
+const Source kHertz = indenter("Hertz's sphere, closed form", {"hertz1882", "johnson1985"});
+const Source kPunch = indenter("Boussinesq's flat punch, closed form", {"boussinesq1885", "johnson1985"});
+const Source kBonded = indenter("bonded layer under a wide punch, closed form", {"johnson1985"});
 
 constexpr double kYoung = 50e3, kLoad = 0.05;
 
@@ -65,17 +69,20 @@ double middle_pressure(const SkinPlaces& places, const RigidIndentation& found, 
 
 TEST(LayerIndentation, SphereOnDeepTissueIsHertz) {
   const double radius = 0.020, contact_radius = 2.24070e-3;
+  const double modulus = kYoung / 0.75;  // of a half space with Poisson ratio 0.5
+  expect_derived(1e3 * contact_radius, 1e3 * std::cbrt(0.75 * kLoad * radius / modulus));
+  expect_derived(4.75492, 1.5e-3 * kLoad / (M_PI * std::pow(contact_radius, 2)), 1e-5);
   const SkinPlaces places = disc_places(0.0030, 16);
   const auto found = press_rigid(layer(places, 0.5, 2.0), places, sphere_rise(places, radius), kLoad);
   ASSERT_TRUE(found) << found.problem().message;
-  expect_within(kLayer, "Hertz contact radius, mm", 1e3 * hertz_radius(places, *found), 1e3 * contact_radius,
+  expect_within(kHertz, "Hertz contact radius, mm", 1e3 * hertz_radius(places, *found), 1e3 * contact_radius,
                 0.01);
-  expect_within(kLayer, "Hertz approach a2/R, mm", 1e3 * found->depth_m,
+  expect_within(kHertz, "Hertz approach a2/R, mm", 1e3 * found->depth_m,
                 1e3 * std::pow(contact_radius, 2) / radius, 0.01);
   // p0 sqrt(1 - r2/a2) over the inner disc of 8 of the 16 rings.
   const double q2 = std::pow(0.0015 / contact_radius, 2);
   const double share = 2.0 / 3.0 * (1.0 - std::pow(1.0 - q2, 1.5)) / q2;
-  expect_within(kLayer, "Hertz p0 from the middle, kPa",
+  expect_within(kHertz, "Hertz p0 from the middle, kPa",
                 1e-3 * middle_pressure(places, *found, 0.0015) / share, 4.75492, 0.02);
 }
 
@@ -85,11 +92,11 @@ TEST(LayerIndentation, FlatPunchOnDeepTissueIsBoussinesq) {
   const Eigen::VectorXd flat = Eigen::VectorXd::Zero(places.area_m2.size());
   const auto found = press_rigid(layer(places, 0.5, 5.0), places, flat, kLoad);
   ASSERT_TRUE(found) << found.problem().message;
-  expect_within(kLayer, "flat punch force / (2 a E* depth)",
+  expect_within(kPunch, "flat punch force / (2 a E* depth)",
                 kLoad / (2.0 * radius * contact_modulus * found->depth_m), 1.0, 0.02);
   // F / (2 pi a2 sqrt(1 - r2/a2)) over the inner half.
   const double share = (1.0 - std::sqrt(0.75)) / 0.25;
-  expect_within(kLayer, "flat punch pressure inside a/2 over mean",
+  expect_within(kPunch, "flat punch pressure inside a/2 over mean",
                 middle_pressure(places, *found, 0.5 * radius) / (kLoad / (M_PI * radius * radius)), share,
                 0.02);
 }
@@ -102,7 +109,7 @@ TEST(LayerIndentation, FlatPunchWideAgainstTheDepthIsTheConfinedFoundation) {
     const auto found = press_rigid(layer(places, poisson, depth), places, flat, 5.0);
     ASSERT_TRUE(found) << found.problem().message;
     const double foundation = foundation_modulus(Pressure(kYoung), poisson, Length(depth)).value().si();
-    expect_within(kLayer,
+    expect_within(kBonded,
                   "punch 15 depths wide, nu " + std::to_string(poisson) + ": middle pressure / (K depth)",
                   middle_pressure(places, *found, 0.2 * radius) / (foundation * found->depth_m), 1.0, 0.03);
   }

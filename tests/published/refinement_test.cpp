@@ -4,7 +4,11 @@
 namespace wrapgauge::published {
 namespace {
 
-const Source kOrder{"Convergence under refinement", "errors against the references above; orders are ours"};
+const Source kOrder{"Convergence under refinement",
+                    "errors against the references above; orders are ours",
+                    "derived",
+                    {},
+                    "refinement_test.cpp"};
 
 // Round boundary drawn as finely as the mesh.
 InflationSetup refined_disc(double edge_m) {

@@ -1,13 +1,16 @@
 // A long strip with clamped edges, free, on a rigid plate and on an elastic foundation. Plane strain of a
 // neo-Hookean membrane: N = mu t (lambda - lambda^-3), circular arcs; closed forms, the foundation's figures
-// derived by integrating the arc.
+// by integrating the arc (membrane_profile.cpp).
+#include "tests/published/membrane_profile.hpp"
 #include "tests/published/plane_strain.hpp"
 
 namespace wrapgauge::published {
 namespace {
 
 constexpr double kHalf = 0.020, kThickness = 0.0015, kShear = 30e3, kLength = 3.0 * kHalf;
-const Source kStrip{"Long strip of half width a, plane strain", "closed form of circular arcs (derived)"};
+constexpr const char* kSection = "Long strip of half width a, plane strain";
+const Source kStrip{kSection, "closed form of circular arcs", "derived", {}, "membrane_profile.cpp"};
+const Source kFoundation{kSection, "arc on a foundation, integrated", "derived", {}, "membrane_profile.cpp"};
 
 // The skin sheet bulges to -z; the other one is thicker and only closes the chamber.
 InflationSetup strip_setup(Length edge, Length rim_edge) {
@@ -86,6 +89,8 @@ Middle solve_strip(const InflationSetup& setup, const std::vector<double>& loads
 TEST(LongStrip, BulgesAsTheClosedForm) {
   for (const auto& [p, height, volume] :
        std::vector<std::array<double, 3>>{{.5, .547032, .771327}, {1.0, .810602, 1.211774}}) {
+    expect_derived(height, free_strip(p).height);
+    expect_derived(volume, free_strip(p).area);
     const Middle middle = solve_strip(strip_setup(2.5 * mm, 2.5 * mm), {p, p, p});
     expect_within(kStrip, "free, P " + number_text(p) + ": h/a", middle.height_a, height, 0.01);
     expect_within(kStrip, "free, P " + number_text(p) + ": V/a²", middle.volume_a2, volume, 0.01);
@@ -95,6 +100,8 @@ TEST(LongStrip, BulgesAsTheClosedForm) {
 TEST(LongStrip, PressesAPlateAsTheClosedForm) {
   for (const auto& [distance, patch, force] :
        std::vector<std::array<double, 3>>{{.2, .714176, 1.428352}, {.4, .456924, .913848}}) {
+    expect_derived(patch, strip_on_plate(1.0, distance).patch);
+    expect_derived(force, strip_on_plate(1.0, distance).force);
     InflationSetup setup = strip_setup(1.5 * mm, 1.5 * mm);
     press_on(setup, std::make_shared<PlateBelow>(-distance * kHalf), kRigidPaPerM);
     const Middle middle = solve_strip(setup, {1.0, 1.0, 1.0});
@@ -105,40 +112,41 @@ TEST(LongStrip, PressesAPlateAsTheClosedForm) {
   }
 }
 
-// The reference foundation pushes along the sheet's normal, ours along the body's (here the plate's). On the
-// steep slopes beside the clamps that differs: there the second figures hold, of the same arc integrated
-// with the body's normal (derived).
+// Our foundation pushes along the normal of the body, here the plane's. One that pushes along the sheet's own
+// normal is another model, whose figures are told beside ours: the two part on the steep slopes at the
+// clamps.
 struct FoundationRow {
-  double k, p, depth, largest_q, force;
-  double own_depth = 0.0, own_force = 0.0;
+  double k, p, depth, force, other_depth, other_force;
+  double force_tolerance = 0.01;
 };
 
 void check_foundation(const FoundationRow& row) {
+  const StripShape reference = strip_on_foundation(row.p, row.k, Push::kAlongPlaneNormal),
+                   other = strip_on_foundation(row.p, row.k, Push::kAlongSheetNormal);
+  expect_derived(row.depth, reference.height);
+  expect_derived(row.force, reference.force);
+  expect_derived(row.other_depth, other.height);
+  expect_derived(row.other_force, other.force);
   InflationSetup setup = strip_setup(2.0 * mm, 0.5 * mm);
   press_on(setup, std::make_shared<PlateBelow>(0.0), row.k * kShear * kThickness / (kHalf * kHalf));
   const Middle middle = solve_strip(setup, {row.p, row.p});
-  const double q = middle.q_pa / load(row.p).si();
   const double force = middle.force_per_length / (2.0 * load(row.p).si() * kHalf);
   const std::string label = "foundation K " + number_text(row.k) + ", P " + number_text(row.p) + ": ";
-  if (row.own_depth == 0.0) {
-    expect_within(kStrip, label + "z0/a", middle.height_a, row.depth, 0.01);
-    expect_within(kStrip, label + "q max/p", q, row.largest_q, 0.01);
-    expect_within(kStrip, label + "F/(2pa)", force, row.force, 0.01);
-    return;
-  }
-  const std::string own = " (pushing along the body's normal)";
-  expect_within(kStrip, label + "z0/a" + own, middle.height_a, row.own_depth, 0.01);
-  expect_within(kStrip, label + "q max/p" + own, q, row.k * row.own_depth / row.p, 0.01);
-  expect_within(kStrip, label + "F/(2pa)" + own, force, row.own_force, 0.01);
-  tell(kStrip, label + "z0/a, F/(2pa) when pushing along the sheet's normal, other model",
-       number_text(row.depth) + ", " + number_text(row.force));
+  expect_within(kFoundation, label + "z0/a", middle.height_a, row.depth, 0.01);
+  expect_within(kFoundation, label + "q max/p", middle.q_pa / load(row.p).si(), row.k * row.depth / row.p,
+                0.01);
+  expect_within(kFoundation, label + "F/(2pa)", force, row.force, row.force_tolerance);
+  tell(kFoundation, label + "z0/a, F/(2pa) of a foundation along the sheet's normal, another model",
+       number_text(row.other_depth) + ", " + number_text(row.other_force));
 }
 
+// On the hardest the sheet leaves the plane within a hundredth of the half width, less than an element of
+// this mesh: its force is accepted to 1.5 %.
 TEST(LongStrip, PressesAFoundationAsTheReference) {
-  for (const FoundationRow& row : {FoundationRow{2, 1, .405042, .810084, .609452, .401171, .657893},
-                                   {20, 1, .050000, 1.0000, .955781},
-                                   {20, 4, .199899, .99949, .918404, .199615, .988657},
-                                   {60, 1, .016667, 1.0, .985180}})
+  for (const FoundationRow& row : {FoundationRow{2, 1, .401171, .657893, .405042, .609452},
+                                   {20, 1, .050000, .965190, .050000, .955781},
+                                   {20, 4, .199615, .988657, .199899, .918404},
+                                   {60, 1, .016667, .988436, .016667, .985180, 0.015}})
     check_foundation(row);
 }
 
