@@ -71,6 +71,7 @@ int ticked_rows(const QWidget& window) {
 
 TEST_F(WindowTest, TickedLabelsStandOnTheLineOfTheirFields) {
   window_.start({});
+  ASSERT_TRUE(wait_for_result());
   for (const auto& [step, least] :
        {std::pair(PlanStep::kBody, 2), {PlanStep::kInflation, 8}, {PlanStep::kNote, 2}}) {
     window_.column().open_step(step);
