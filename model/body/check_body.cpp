@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <utility>
 
 #include "model/body/body_axis.hpp"
 #include "model/body/self_crossing.hpp"
@@ -130,7 +131,7 @@ Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, co
 
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   if (auto problem = input_fault(raw, options)) return *problem;
-  Result<RepairedSurface> repaired = repair_surface(raw);
+  Result<RepairedSurface> repaired = repair_surface(std::move(raw.vertices), std::move(raw.faces));
   if (!repaired) return repaired.problem();
   RepairedSurface surface = std::move(repaired).value();
   if (auto problem = flat_fault(surface.vertices, static_cast<int>(surface.faces.rows()))) return *problem;

@@ -1,7 +1,6 @@
 #pragma once
 #include <cstdint>
 #include <span>
-#include <utility>
 #include <vector>
 
 #include "model/core/array.hpp"
@@ -9,7 +8,8 @@
 namespace wrapgauge {
 
 // All sides of all faces, grouped by the edge they lie on; any number of faces may share an edge. Side k of a
-// face runs from its corner k to the next one.
+// face runs from its corner k to the next one. Edges come in the order of their lower vertex, then of their
+// higher one. O(n) for surfaces, whose vertices have few edges each.
 class EdgeTable {
  public:
   explicit EdgeTable(const Triangles& faces);
@@ -24,8 +24,8 @@ class EdgeTable {
   }
 
  private:
-  std::vector<Use> uses_;           // faces in order within an edge
-  std::vector<std::size_t> start_;  // an edge each, and the end
+  std::vector<Use> uses_;             // faces in order within an edge
+  std::vector<std::uint32_t> start_;  // an edge each, and the end
 };
 
 }  // namespace wrapgauge

@@ -44,7 +44,7 @@ bool works_on_soup(const MendStep& step) {
 Result<Mended> repaired(const Scan& scan) {
   TriangleMesh mesh = scan.surface;
   const int trimmed = trim_rims(mesh.faces);
-  auto result = repair_surface({std::move(mesh.vertices_m), std::move(mesh.faces), 0.0, {}});
+  auto result = repair_surface(std::move(mesh.vertices_m), std::move(mesh.faces));
   if (!result) return result.problem();
   std::vector<Phrase> sentences;
   if (trimmed > 0)

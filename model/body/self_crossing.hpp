@@ -7,7 +7,7 @@ namespace wrapgauge {
 
 struct SelfCrossing {
   int pairs = 0;             // pairs of faces without a common vertex that meet, counted up to `most`
-  int first_face = 0;        // lowest face of any pair; meaningful when pairs > 0
+  int first_face = 0;        // lowest face of these pairs; meaningful when pairs > 0
   Vec3 at_m = Vec3::Zero();  // its centre
 };
 

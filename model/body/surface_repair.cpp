@@ -1,6 +1,7 @@
 #include "model/body/surface_repair.hpp"
 
 #include <cmath>
+#include <utility>
 
 #include "model/body/manifold_repair.hpp"
 #include "model/body/thin_face.hpp"
@@ -9,11 +10,11 @@
 namespace wrapgauge {
 namespace {
 
-Phrase vertices(int count) {
+Phrase vertex_count(int count) {
   return count == 1 ? Phrase::worded("1 vertex") : Phrase::worded("%1 vertices", {figures_of(count)});
 }
 
-Phrase faces(int count) {
+Phrase face_count(int count) {
   return count == 1 ? Phrase::worded("1 face") : Phrase::worded("%1 faces", {figures_of(count)});
 }
 
@@ -31,15 +32,15 @@ class Log {
 void mend_faces(RepairedSurface& surface, Log& log) {
   const int welded = weld_vertices(surface.vertices, surface.faces);
   log.add(RepairKind::kWelded, welded,
-          Phrase::worded("Welded %1 onto others at the same place.", {vertices(welded)}));
+          Phrase::worded("Welded %1 onto others at the same place.", {vertex_count(welded)}));
   int doubled = remove_doubled_faces(surface.faces);
   const ThinFaceRepair thin = remove_thin_faces(surface.vertices, surface.faces);
-  const Phrase removed = faces(thin.dropped + thin.flipped);
+  const Phrase removed = face_count(thin.dropped + thin.flipped);
   log.add(RepairKind::kNoArea, thin.dropped + thin.flipped,
           thin.flipped > 0 ? Phrase::worded("Removed %1 without area, %2 of them by flipping an edge.",
                                             {removed, figures_of(thin.flipped)})
                            : Phrase::worded("Removed %1 without area.", {removed}));
-  doubled += remove_doubled_faces(surface.faces);
+  if (thin.flipped > 0) doubled += remove_doubled_faces(surface.faces);  // flips may make them
   log.add(RepairKind::kDoubled, doubled,
           doubled == 1
               ? Phrase::worded("Dropped 1 face that was there more than once.")
@@ -66,13 +67,13 @@ void choose_piece(RepairedSurface& surface, Log& log) {
                          "rest.",
                          {figures_of(choice.pieces),
                           figures_of(std::to_string(std::lround(100.0 * choice.share_of_area)) + " %"),
-                          faces(choice.faces_left_out)}));
+                          face_count(choice.faces_left_out)}));
 }
 
 }  // namespace
 
-Result<RepairedSurface> repair_surface(const RawMesh& raw) {
-  RepairedSurface surface{raw.vertices, raw.faces, {}};
+Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces) {
+  RepairedSurface surface{std::move(vertices), std::move(faces), {}};
   Log log(surface.repairs);
   mend_faces(surface, log);
   if (surface.faces.rows() == 0)
@@ -80,18 +81,18 @@ Result<RepairedSurface> repair_surface(const RawMesh& raw) {
   const Result<int> fins = cut_fins(surface.vertices, surface.faces);
   if (!fins) return fins.problem();
   log.add(RepairKind::kFin, *fins,
-          Phrase::worded("Cut off %1 hanging on edges that already joined two others.", {faces(*fins)}));
+          Phrase::worded("Cut off %1 hanging on edges that already joined two others.", {face_count(*fins)}));
   choose_piece(surface, log);
   const int split = split_touching_vertices(surface.vertices, surface.faces);
   log.add(RepairKind::kSplitVertices, split,
-          Phrase::worded("Split %1 where the surface touched itself at a point.", {vertices(split)}));
+          Phrase::worded("Split %1 where the surface touched itself at a point.", {vertex_count(split)}));
   const std::optional<int> turned = turn_outward(surface.vertices, surface.faces);
   if (!turned)
     return bad_input(
         "The surface has only one side, like a twisted ring, so no outside can be told; mend it in the "
         "program that "
         "made it.");
-  log.add(RepairKind::kTurned, *turned, Phrase::worded("Turned %1 to face outward.", {faces(*turned)}));
+  log.add(RepairKind::kTurned, *turned, Phrase::worded("Turned %1 to face outward.", {face_count(*turned)}));
   drop_unused_vertices(surface);
   return surface;
 }

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "model/body/raw_mesh.hpp"
+#include "model/core/array.hpp"
 #include "model/core/phrase.hpp"
 #include "model/core/result.hpp"
 
@@ -32,8 +32,8 @@ struct RepairedSurface {
   std::vector<Repair> repairs;  // only those that changed something, in the order they were made
 };
 
-// Problems: no face left; edges of more than two faces that cutting fins does not mend (edge named); a
-// surface that has only one side.
-Result<RepairedSurface> repair_surface(const RawMesh& raw);
+// `vertices` in any unit; a caller that needs the mesh no more moves it in. Problems: no face left; edges of
+// more than two faces that cutting fins does not mend (edge named); a surface that has only one side.
+Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces);
 
 }  // namespace wrapgauge

@@ -3,9 +3,11 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <array>
+#include <tuple>
 #include <utility>
 
 #include "model/body/edge_table.hpp"
+#include "model/geometry/keyed_runs.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -96,20 +98,31 @@ ThinFaceRepair remove_thin_faces(const Points3& vertices, Triangles& faces) {
 }
 
 int remove_doubled_faces(Triangles& faces) {
-  std::vector<std::pair<std::array<int, 3>, int>> keys(faces.rows());
-  for (int f = 0; f < faces.rows(); ++f) {
-    keys[f] = {{faces(f, 0), faces(f, 1), faces(f, 2)}, f};
-    std::sort(keys[f].first.begin(), keys[f].first.end());
-  }
-  std::sort(keys.begin(), keys.end());
+  struct Key {
+    int middle, highest, face;
+  };
+  const std::size_t vertices = faces.size() > 0 ? static_cast<std::size_t>(faces.maxCoeff()) + 1 : 0;
+  KeyedRuns<Key> by_lowest(vertices, [&](const auto& put) {
+    for (int f = 0; f < faces.rows(); ++f) {
+      std::array<int, 3> corners = {faces(f, 0), faces(f, 1), faces(f, 2)};
+      std::sort(corners.begin(), corners.end());
+      put(corners[0], Key{corners[1], corners[2], f});
+    }
+  });
   std::vector<char> keep(faces.rows(), 1);
   int doubled = 0;
-  for (std::size_t i = 1; i < keys.size(); ++i)
-    if (keys[i].first == keys[i - 1].first) {
-      keep[keys[i].second] = 0;
+  for (std::size_t lowest = 0; lowest < by_lowest.keys(); ++lowest) {
+    const auto run = by_lowest.run(lowest);
+    std::sort(run.begin(), run.end(), [](const Key& a, const Key& b) {
+      return std::tie(a.middle, a.highest, a.face) < std::tie(b.middle, b.highest, b.face);
+    });
+    for (std::size_t i = 1; i < run.size(); ++i) {
+      if (run[i].middle != run[i - 1].middle || run[i].highest != run[i - 1].highest) continue;
+      keep[run[i].face] = 0;
       ++doubled;
     }
-  keep_faces(faces, keep);
+  }
+  if (doubled > 0) keep_faces(faces, keep);
   return doubled;
 }
 

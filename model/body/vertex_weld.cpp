@@ -1,7 +1,8 @@
 #include "model/body/vertex_weld.hpp"
 
 #include <algorithm>
-#include <numeric>
+#include <bit>
+#include <cstdint>
 #include <vector>
 
 #include "model/body/union_find.hpp"
@@ -31,19 +32,50 @@ double weld_distance(const Points3& vertices, const Triangles& faces, const std:
   return std::min(1e-6 * (high - low).norm(), 1e-3 * edges[edges.size() / 2]);
 }
 
+// Vertices by place, in a table that is sparse enough to find each within a step or two.
+class PlaceTable {
+ public:
+  PlaceTable(const Points3& vertices, std::size_t most)
+      : vertices_(vertices), slots_(std::bit_ceil(2 * most + 1), kFree) {}
+
+  // The vertex that came first at this vertex's place: itself when there was none.
+  int first_at_place_of(int v) {
+    std::size_t slot = scrambled(v) & (slots_.size() - 1);
+    while (slots_[slot] != kFree && vertices_.row(slots_[slot]) != vertices_.row(v))
+      slot = (slot + 1) & (slots_.size() - 1);
+    if (slots_[slot] == kFree) slots_[slot] = v;
+    return slots_[slot];
+  }
+
+ private:
+  static constexpr int kFree = -1;
+
+  // Any bit of a coordinate may change any bit of this (constants of splitmix64, Vigna, public domain).
+  std::uint64_t scrambled(int v) const {
+    std::uint64_t all = 0;
+    for (int k = 0; k < 3; ++k) {
+      all += std::bit_cast<std::uint64_t>(vertices_(v, k) + 0.0);  // -0 lies where 0 does
+      all = (all ^ (all >> 30)) * 0xbf58476d1ce4e5b9U;
+      all = (all ^ (all >> 27)) * 0x94d049bb133111ebU;
+      all ^= all >> 31;
+    }
+    return all;
+  }
+
+  const Points3& vertices_;
+  std::vector<int> slots_;
+};
+
 // Joins exact copies and returns one vertex a place.
-std::vector<int> join_copies(const Points3& vertices, std::vector<int> used, UnionFind& groups) {
-  std::sort(used.begin(), used.end(), [&](int a, int b) {
-    for (int k = 0; k < 3; ++k)
-      if (vertices(a, k) != vertices(b, k)) return vertices(a, k) < vertices(b, k);
-    return a < b;
-  });
+std::vector<int> join_copies(const Points3& vertices, const std::vector<int>& used, UnionFind& groups) {
+  PlaceTable table(vertices, used.size());
   std::vector<int> places;
   for (const int v : used) {
-    if (!places.empty() && vertices.row(places.back()) == vertices.row(v))
-      groups.join(places.back(), v);
-    else
+    const int first = table.first_at_place_of(v);
+    if (first == v)
       places.push_back(v);
+    else
+      groups.join(first, v);
   }
   return places;
 }

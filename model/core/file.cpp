@@ -6,6 +6,7 @@
 
 #include <cerrno>
 #include <system_error>
+#include <utility>
 
 namespace wrapgauge {
 namespace {
@@ -50,31 +51,60 @@ bool write_all(int descriptor, std::string_view bytes) {
 
 }  // namespace
 
-Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t max_bytes) {
+InputFile::InputFile(std::filesystem::path file, int descriptor, std::uintmax_t size)
+    : file_(std::move(file)), descriptor_(descriptor), size_(size) {}
+
+InputFile::InputFile(InputFile&& other) noexcept
+    : file_(std::move(other.file_)), descriptor_(std::exchange(other.descriptor_, -1)), size_(other.size_) {}
+
+InputFile& InputFile::operator=(InputFile&& other) noexcept {
+  file_.swap(other.file_);
+  std::swap(descriptor_, other.descriptor_);
+  std::swap(size_, other.size_);
+  return *this;
+}
+
+InputFile::~InputFile() {
+  if (descriptor_ >= 0) ::close(descriptor_);
+}
+
+Result<InputFile> InputFile::open(const std::filesystem::path& file, std::uintmax_t max_bytes) {
   // Non-blocking, so that opening a named pipe does not wait for ever before it is refused below.
-  Descriptor in(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
-  if (in.number() < 0) return cannot("read", file, reason(errno));
+  const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
+  if (descriptor < 0) return cannot("read", file, reason(errno));
+  InputFile in(file, descriptor, 0);
   struct stat status {};
-  if (::fstat(in.number(), &status) != 0) return cannot("read", file, reason(errno));
+  if (::fstat(descriptor, &status) != 0) return cannot("read", file, reason(errno));
   if (S_ISDIR(status.st_mode)) return cannot("read", file, "it is a folder");
   if (!S_ISREG(status.st_mode)) return cannot("read", file, "it is not a regular file");
-  const auto too_big = [&](std::uintmax_t size) {
-    return cannot(
-        "read", file,
-        "it holds " + std::to_string(size) + " bytes and at most " + std::to_string(max_bytes) + " are read");
-  };
-  if (static_cast<std::uintmax_t>(status.st_size) > max_bytes)
-    return too_big(static_cast<std::uintmax_t>(status.st_size));
-  std::string bytes(static_cast<std::size_t>(status.st_size), '\0');
+  in.size_ = static_cast<std::uintmax_t>(status.st_size);
+  if (in.size_ > max_bytes)
+    return cannot("read", file,
+                  "it holds " + std::to_string(in.size_) + " bytes and at most " + std::to_string(max_bytes) +
+                      " are read");
+  return in;
+}
+
+Result<std::size_t> InputFile::read(std::span<char> to) {
   std::size_t filled = 0;
-  while (filled < bytes.size()) {
-    const ssize_t got = ::read(in.number(), bytes.data() + filled, bytes.size() - filled);
+  while (filled < to.size()) {
+    const ssize_t got = ::read(descriptor_, to.data() + filled, to.size() - filled);
     if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return cannot("read", file, reason(errno));
-    if (got == 0) break;  // the file shrank since its size was asked
+    if (got < 0) return cannot("read", file_, reason(errno));
+    if (got == 0) break;
     filled += static_cast<std::size_t>(got);
   }
-  bytes.resize(filled);
+  return filled;
+}
+
+Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t max_bytes) {
+  auto opened = InputFile::open(file, max_bytes);
+  if (!opened) return opened.problem();
+  InputFile in = std::move(opened).value();
+  std::string bytes(static_cast<std::size_t>(in.size()), '\0');
+  const auto filled = in.read(bytes);
+  if (!filled) return filled.problem();
+  bytes.resize(*filled);  // the file may have shrunk since its size was asked
   return bytes;
 }
 

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <span>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -15,6 +16,26 @@ inline constexpr std::uintmax_t kOneGibibyte = std::uintmax_t{1} << 30;
 
 // Reads at most `max_bytes`. Problems: no such file, a folder, larger than `max_bytes`, unreadable.
 Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t max_bytes = kOneGibibyte);
+
+// A file open for reading from front to back. Problems as for read_file.
+class InputFile {
+ public:
+  static Result<InputFile> open(const std::filesystem::path& file, std::uintmax_t max_bytes = kOneGibibyte);
+  InputFile(InputFile&& other) noexcept;
+  InputFile& operator=(InputFile&& other) noexcept;
+  ~InputFile();
+
+  std::uintmax_t size() const { return size_; }  // when it was opened
+  // The next bytes into `to`, as many as there are room and file for; 0 at the end.
+  Result<std::size_t> read(std::span<char> to);
+
+ private:
+  InputFile(std::filesystem::path file, int descriptor, std::uintmax_t size);
+
+  std::filesystem::path file_;
+  int descriptor_ = -1;
+  std::uintmax_t size_ = 0;
+};
 
 // Writes a temporary file beside `file`, flushes it to the disk and renames it, so that a reader sees the old
 // bytes or the new ones and never half of them. Missing folders are not made.

@@ -5,28 +5,26 @@
 #include <cmath>
 #include <tuple>
 
+#include "model/geometry/keyed_runs.hpp"
+
 namespace wrapgauge {
 namespace {
 
-struct DirectedEdge {
-  int low, high;
+struct SideEnd {
+  int high;      // the side's higher vertex
   int place;     // 3 * face + side
-  bool forward;  // runs from low to high
+  bool forward;  // runs from the lower vertex to the higher one
 };
 
-std::vector<DirectedEdge> sorted_edges(const Triangles& faces) {
-  std::vector<DirectedEdge> edges;
-  edges.reserve(3 * faces.rows());
-  for (int face = 0; face < faces.rows(); ++face) {
-    for (int side = 0; side < 3; ++side) {
-      const int from = faces(face, side), to = faces(face, (side + 1) % 3);
-      edges.push_back({std::min(from, to), std::max(from, to), 3 * face + side, from < to});
-    }
-  }
-  std::sort(edges.begin(), edges.end(), [](const DirectedEdge& a, const DirectedEdge& b) {
-    return std::tie(a.low, a.high, a.place) < std::tie(b.low, b.high, b.place);
-  });
-  return edges;
+// Sides by their lower vertex.
+KeyedRuns<SideEnd> sides_by_low_vertex(const TriangleMesh& mesh) {
+  return {static_cast<std::size_t>(mesh.vertices_m.rows()), [&](const auto& put) {
+            for (int face = 0; face < mesh.faces.rows(); ++face)
+              for (int side = 0; side < 3; ++side) {
+                const int from = mesh.faces(face, side), to = mesh.faces(face, (side + 1) % 3);
+                put(std::min(from, to), SideEnd{std::max(from, to), 3 * face + side, from < to});
+              }
+          }};
 }
 
 }  // namespace
@@ -36,16 +34,19 @@ MeshTopology::MeshTopology(const TriangleMesh& mesh)
       boundary_vertex_(mesh.vertices_m.rows(), 0),
       vertex_start_(mesh.vertices_m.rows() + 1, 0),
       vertex_faces_(3 * mesh.faces.rows()) {
-  const auto edges = sorted_edges(mesh.faces);
-  for (std::size_t begin = 0; begin < edges.size();) {
-    std::size_t end = begin + 1;
-    while (end < edges.size() && edges[end].low == edges[begin].low && edges[end].high == edges[begin].high)
-      ++end;
-    const bool paired = end - begin == 2 && edges[begin].forward != edges[begin + 1].forward;
-    for (std::size_t i = begin; i < end; ++i)
-      across_[edges[i].place] = paired ? edges[begin + end - 1 - i].place : edges[i].place;
-    if (!paired) boundary_vertex_[edges[begin].low] = boundary_vertex_[edges[begin].high] = 1;
-    begin = end;
+  KeyedRuns<SideEnd> sides = sides_by_low_vertex(mesh);
+  for (std::size_t low = 0; low < sides.keys(); ++low) {
+    const auto run = sides.run(low);
+    std::sort(run.begin(), run.end(), [](const SideEnd& a, const SideEnd& b) {
+      return std::tie(a.high, a.place) < std::tie(b.high, b.place);
+    });
+    for (std::size_t begin = 0, end = 0; begin < run.size(); begin = end) {
+      while (end < run.size() && run[end].high == run[begin].high) ++end;
+      const bool paired = end - begin == 2 && run[begin].forward != run[begin + 1].forward;
+      for (std::size_t i = begin; i < end; ++i)
+        across_[run[i].place] = paired ? run[begin + end - 1 - i].place : run[i].place;
+      if (!paired) boundary_vertex_[low] = boundary_vertex_[run[begin].high] = 1;
+    }
   }
   for (int corner : mesh.faces.reshaped<Eigen::RowMajor>()) ++vertex_start_[corner + 1];
   for (std::size_t v = 1; v < vertex_start_.size(); ++v) vertex_start_[v] += vertex_start_[v - 1];

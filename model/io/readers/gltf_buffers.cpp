@@ -47,9 +47,8 @@ bool is_plain_name(const std::string& uri) {
   return true;
 }
 
-Result<std::string> buffer_bytes(const json& buffer, std::size_t number, std::string_view binary,
-                                 const std::filesystem::path& folder, std::size_t length) {
-  if (!buffer.contains("uri")) return std::string(binary);
+Result<std::string> buffer_bytes(const json& buffer, std::size_t number, const std::filesystem::path& folder,
+                                 std::size_t length) {
   if (!buffer["uri"].is_string()) return fault("buffer", number, "has a place that is no text");
   const std::string uri = buffer["uri"].get<std::string>();
   if (uri.starts_with("data:")) {
@@ -89,15 +88,22 @@ Result<GltfBuffers> GltfBuffers::read(const json& root, std::string_view binary,
   for (std::size_t i = 0; const json* buffer = gltf_item(root, "buffers", i); ++i) {
     const auto length = gltf_whole(*buffer, "byteLength", 0);
     if (!length || *length == 0) return fault("buffer", i, "has no length");
-    auto bytes = buffer_bytes(*buffer, i, binary, folder, *length);
-    if (!bytes) return bytes.problem();
-    if (bytes->size() < *length)
-      return fault(
-          "buffer", i,
-          "is to hold " + std::to_string(*length) + " bytes but there are " + std::to_string(bytes->size()));
-    buffers.bytes_.push_back(std::move(bytes).value());
+    if (buffer->contains("uri")) {
+      auto bytes = buffer_bytes(*buffer, i, folder, *length);
+      if (!bytes) return bytes.problem();
+      buffers.buffers_.emplace_back(std::move(bytes).value());
+    } else {
+      buffers.buffers_.emplace_back(binary);
+    }
+    if (const std::size_t size = buffers.bytes(i).size(); size < *length)
+      return fault("buffer", i,
+                   "is to hold " + std::to_string(*length) + " bytes but there are " + std::to_string(size));
   }
   return buffers;
+}
+
+std::string_view GltfBuffers::bytes(std::size_t buffer) const {
+  return std::visit([](const auto& held) { return std::string_view(held); }, buffers_[buffer]);
 }
 
 Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t accessor,
@@ -119,16 +125,16 @@ Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t acces
              length = gltf_whole(*place, "byteLength", 0);
   const std::size_t element = parts * size_of(*component);
   const auto stride = gltf_whole(*place, "byteStride", element);
-  if (!buffer || !start || !length || !stride || *buffer >= bytes_.size() || *stride < element ||
+  if (!buffer || !start || !length || !stride || *buffer >= buffers_.size() || *stride < element ||
       *stride > 252)
     return fault("buffer view", *view, "has a buffer, place or step that does not fit");
   // All terms are below 2^32 and 10^7 * 252: no overflow in 64 bits.
   const std::size_t end = *offset + (*count - 1) * *stride + element;
-  if (*start + *length > bytes_[*buffer].size() || end > *length)
+  if (*start + *length > bytes(*buffer).size() || end > *length)
     return fault("accessor", accessor,
                  "reaches beyond its buffer, " + std::to_string(*start + end) + " of " +
-                     std::to_string(bytes_[*buffer].size()) + " bytes");
-  return Run{bytes_[*buffer].data() + *start + *offset, *count, *stride, *component};
+                     std::to_string(bytes(*buffer).size()) + " bytes");
+  return Run{bytes(*buffer).data() + *start + *offset, *count, *stride, *component};
 }
 
 Result<Points3> GltfBuffers::positions(const json& root, std::size_t accessor) const {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 #include "model/core/array.hpp"
@@ -20,7 +21,7 @@ const nlohmann::json* gltf_item(const nlohmann::json& root, const char* key, std
 
 class GltfBuffers {
  public:
-  // `binary`: the binary part of a .glb, for the buffer that names no other place.
+  // `binary`: the binary part of a .glb, for the buffer that names no other place; it outlives this.
   static Result<GltfBuffers> read(const nlohmann::json& root, std::string_view binary,
                                   const std::filesystem::path& folder);
 
@@ -36,7 +37,9 @@ class GltfBuffers {
   };
   Result<Run> run_of(const nlohmann::json& root, std::size_t accessor, std::size_t parts) const;
 
-  std::vector<std::string> bytes_;  // a buffer each
+  // A buffer each: its own bytes, or those of the binary part.
+  std::vector<std::variant<std::string, std::string_view>> buffers_;
+  std::string_view bytes(std::size_t buffer) const;
 };
 
 }  // namespace wrapgauge

@@ -8,8 +8,8 @@
 #include <limits>
 
 #include "model/core/json_object.hpp"
-#include "model/core/number_text.hpp"
 #include "model/io/readers/gltf_buffers.hpp"
+#include "model/io/readers/growing_rows.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
 
 namespace wrapgauge {
@@ -67,15 +67,12 @@ class Gatherer {
     for (std::size_t m = 0; gltf_item(root_, "meshes", m); ++m) take_mesh(m, Transform::Identity());
   }
 
-  Result<RawMesh> mesh() const {
+  Result<RawMesh> gathered() {
     if (problem_) return *problem_;
-    if (faces_.empty()) return bad_input("The scene shows no triangles; it is not a body surface.");
+    if (faces_.count() == 0) return bad_input("The scene shows no triangles; it is not a body surface.");
     RawMesh mesh;
-    mesh.vertices.resize(static_cast<Eigen::Index>(points_.size()), 3);
-    for (std::size_t v = 0; v < points_.size(); ++v)
-      mesh.vertices.row(static_cast<Eigen::Index>(v)) = points_[v];
-    mesh.faces.resize(static_cast<Eigen::Index>(faces_.size()), 3);
-    for (std::size_t f = 0; f < faces_.size(); ++f) mesh.faces.row(static_cast<Eigen::Index>(f)) = faces_[f];
+    mesh.vertices = points_.take();
+    mesh.faces = faces_.take();
     mesh.coordinate_step = largest_ * static_cast<double>(std::numeric_limits<float>::epsilon());
     mesh.unit = LengthUnit::kMetre;
     if (other_ > 0)
@@ -161,25 +158,26 @@ class Gatherer {
 
   void add(const Points3& points, const std::vector<int>& corners, std::size_t mode,
            const Transform& transform) {
-    const auto first = static_cast<int>(points_.size());
-    if (points_.size() + static_cast<std::size_t>(points.rows()) > kMostElements ||
-        faces_.size() + corners.size() > 3 * kMostElements)
+    const auto first = static_cast<int>(points_.count());
+    const auto face_count = static_cast<std::size_t>(faces_.count());
+    if (static_cast<std::size_t>(first + points.rows()) > kMostElements ||
+        face_count + corners.size() > 3 * kMostElements)
       return fail("The scene has more than " + std::to_string(kMostElements) +
                   " vertices; decimate it first.");
     for (Eigen::Index v = 0; v < points.rows(); ++v) {
       const Eigen::Vector4d moved = transform * points.row(v).transpose().homogeneous();
       for (int k = 0; k < 3; ++k) {
-        if (const auto why = coordinate_fault(number_word(moved[k]), moved[k]))
-          return fail("Vertex " + std::to_string(v + 1) + " has a coordinate that " + *why +
-                      "; export the scan again.");
+        if (!is_usable(moved[k]))
+          return fail("Vertex " + std::to_string(v + 1) + " has a coordinate that " +
+                      *coordinate_fault(number_word(moved[k]), moved[k]) + "; export the scan again.");
         largest_ = std::max(largest_, std::abs(moved[k]));
       }
-      points_.emplace_back(moved[0], moved[1], moved[2]);
+      points_.add(moved[0], moved[1], moved[2]);
     }
     const bool mirrored = transform.topLeftCorner<3, 3>().determinant() < 0.0;
     const auto face = [&](int a, int b, int c) {
       if (mirrored) std::swap(b, c);
-      faces_.emplace_back(first + a, first + b, first + c);
+      faces_.add(first + a, first + b, first + c);
     };
     if (mode == 4)
       for (std::size_t i = 2; i < corners.size(); i += 3) face(corners[i - 2], corners[i - 1], corners[i]);
@@ -193,8 +191,8 @@ class Gatherer {
   const json& root_;
   const GltfBuffers& buffers_;
   std::vector<char> visited_;
-  std::vector<Eigen::RowVector3d> points_;
-  std::vector<Eigen::RowVector3i> faces_;
+  GrowingRows<Points3> points_;
+  GrowingRows<Triangles> faces_;
   int other_ = 0;
   double largest_ = 0.0;
   std::optional<Problem> problem_;
@@ -217,7 +215,7 @@ Result<RawMesh> read_scene(std::string_view text, std::string_view binary, const
   if (!buffers) return named(name, buffers.problem());
   Gatherer gatherer(*root, *buffers);
   gatherer.take_scene();
-  auto mesh = gatherer.mesh();
+  auto mesh = gatherer.gathered();
   if (!mesh) return named(name, mesh.problem());
   return mesh;
 }

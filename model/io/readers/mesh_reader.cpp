@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "model/core/file.hpp"
+#include "model/io/readers/byte_source.hpp"
 #include "model/io/readers/gltf_reader.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/readers/obj_reader.hpp"
@@ -55,6 +56,16 @@ std::string_view other_content(std::string_view bytes, Ending ending) {
   return "";
 }
 
+Result<RawMesh> read_as(Ending ending, ByteSource& source, const std::filesystem::path& file) {
+  const std::string name = file.filename().string();
+  if (ending == Ending::kStl) return read_stl(source, name);
+  const std::string_view bytes = source.ahead(static_cast<std::size_t>(source.size()));
+  if (ending == Ending::kObj) return read_obj(bytes, name);
+  if (ending == Ending::kGlb) return read_glb(bytes, name);
+  if (ending == Ending::kGltf) return read_gltf(bytes, name, file.parent_path());
+  return read_ply(bytes, name);
+}
+
 }  // namespace
 
 Result<RawMesh> read_mesh(const std::filesystem::path& file) {
@@ -62,24 +73,16 @@ Result<RawMesh> read_mesh(const std::filesystem::path& file) {
   const Ending ending = ending_of(file);
   if (ending == Ending::kOther)
     return bad_input(name + " is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.");
-  const Result<std::string> bytes = read_file(file);
-  if (!bytes) return bytes.problem();
-  if (bytes->empty()) return bad_input(name + " is empty (0 bytes); save the mesh again.");
-  if (const std::string_view other = other_content(*bytes, ending); !other.empty())
+  auto opened = InputFile::open(file);
+  if (!opened) return opened.problem();
+  if (opened->size() == 0) return bad_input(name + " is empty (0 bytes); save the mesh again.");
+  ByteSource source(std::move(opened).value());
+  if (const std::string_view other = other_content(source.ahead(1024), ending); !other.empty())
     return bad_input(name + " is " + std::string(other) +
                      ", not what its ending says; choose the mesh file itself.");
-  switch (ending) {
-    case Ending::kObj:
-      return read_obj(*bytes, name);
-    case Ending::kStl:
-      return read_stl(*bytes, name);
-    case Ending::kGlb:
-      return read_glb(*bytes, name);
-    case Ending::kGltf:
-      return read_gltf(*bytes, name, file.parent_path());
-    default:
-      return read_ply(*bytes, name);
-  }
+  Result<RawMesh> mesh = read_as(ending, source, file);
+  if (source.problem()) return *source.problem();
+  return mesh;
 }
 
 }  // namespace wrapgauge

@@ -1,6 +1,7 @@
 #pragma once
 // Words and numbers of mesh files, read strictly and the same in every locale.
 
+#include <cmath>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -17,6 +18,10 @@ inline constexpr std::size_t kMostElements = 10'000'000;
 std::optional<double> parse_number(std::string_view word);
 std::optional<long long> parse_integer(std::string_view word);
 
+// Whether a coordinate can be used as it is.
+inline bool is_usable(double value) {
+  return std::abs(value) <= kLargestCoordinate;  // of no number that is not one
+}
 // Why a coordinate cannot be used ("is not a number"), or none. `word`: as written, or the value in words.
 std::optional<std::string> coordinate_fault(std::string_view word, std::optional<double> value);
 

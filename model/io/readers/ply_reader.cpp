@@ -1,25 +1,24 @@
 #include "model/io/readers/ply_reader.hpp"
 
-#include <vtkNew.h>
-#include <vtkPLYReader.h>
-
 #include <bit>
 #include <cmath>
+#include <cstdint>
 #include <cstring>
 #include <limits>
 #include <optional>
+#include <span>
+#include <vector>
 
-#include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
-#include "model/io/readers/mesh_reader_vtk.hpp"
 #include "model/io/readers/ply_header.hpp"
+#include "model/io/readers/polygon_cut.hpp"
 
 namespace wrapgauge {
 namespace {
 
-static_assert(std::endian::native == std::endian::little, "values are written little-endian as they lie");
+static_assert(std::endian::native == std::endian::little, "values are copied as they lie");
 
-constexpr std::uint64_t kMostPlyCorners = 255;  // the library counts the corners of a face in one byte
+constexpr std::uint64_t kMostPlyCorners = 255;  // what most files count them in: one byte
 
 template <class T>
 double as_double(const unsigned char* bytes) {
@@ -71,14 +70,16 @@ class PlyValues {
     for (std::size_t i = 0; i < size; ++i)
       bytes[i] = static_cast<unsigned char>(rest_[format_ == PlyFormat::kBigEndian ? size - 1 - i : i]);
     rest_.remove_prefix(size);
-    const double value = decode(type, bytes);
-    number_ = number_word(value);
-    word_ = number_;
-    return value;
+    number_ = decode(type, bytes);
+    return number_;
   }
 
   bool ended() const { return ended_; }
-  std::string_view word() const { return word_; }  // the last value as written
+  // The last value as written; empty when the data ended before it.
+  std::string word() const {
+    if (format_ == PlyFormat::kAscii || ended_) return std::string(word_);
+    return number_word(number_);
+  }
   std::size_t left() {
     if (format_ != PlyFormat::kAscii) return rest_.size();
     const std::string_view word = take_word(rest_);
@@ -87,44 +88,47 @@ class PlyValues {
 
  private:
   std::string_view rest_, word_;
-  std::string number_;
+  double number_ = 0.0;
   PlyFormat format_;
   bool ended_ = false;
 };
 
-// Checks all values and writes vertices and faces plainly for the library.
-class PlyScan {
+// What a property is to a mesh.
+enum class PlyRole { kX, kY, kZ, kCorners, kOther };
+
+PlyRole role_of(const PlyElement& element, const PlyProperty& property) {
+  const std::string& name = property.name;
+  if (element.name == "vertex" && !property.is_list && name.size() == 1 && name[0] >= 'x' && name[0] <= 'z')
+    return static_cast<PlyRole>(name[0] - 'x');
+  if (element.name == "face" && property.is_list && is_integer(property.type) &&
+      (name == "vertex_indices" || name == "vertex_index"))
+    return PlyRole::kCorners;
+  return PlyRole::kOther;
+}
+
+// Reads vertices and faces, checking every value.
+class PlyMesh {
  public:
-  PlyScan(const PlyHeader& header, std::string_view data, const std::string& name)
+  PlyMesh(const PlyHeader& header, std::string_view data, const std::string& name)
       : header_(header), values_(data, header.format), name_(name) {}
 
-  std::optional<Problem> scan() {
-    if (auto problem = check_elements()) return problem;
-    for (const PlyElement& element : header_.elements) {
-      if (element.properties.empty()) continue;  // takes no bytes, whatever its count
-      for (std::uint64_t i = 1; i <= element.count; ++i)
-        if (auto problem = scan_one(element, i)) return problem;
-    }
-    if (vertex_bytes_.size() != 12 * vertex_count_ || written_faces_ != face_count_)
+  Result<RawMesh> read() {
+    if (auto problem = check_elements()) return *problem;
+    for (const PlyElement& element : header_.elements)
+      if (auto problem = read_element(element)) return *problem;
+    if (vertices_.count() != static_cast<Eigen::Index>(vertex_count_) || corner_counts_.size() != face_count_)
       return bad_input(name_ +
                        " describes its vertices or faces in more than one way; export the mesh again.");
+    RawMesh mesh;
+    mesh.vertices = vertices_.take();
+    mesh.faces = triangles(mesh.vertices);
+    mesh.coordinate_step = coordinate_step_;
     if (const std::size_t left = values_.left(); left > 0)
-      notes.push_back(Phrase::worded("After its last element the file has %1 more bytes, which were ignored.",
-                                     {figures_of(std::to_string(left))}));
-    return std::nullopt;
+      mesh.notes.push_back(
+          Phrase::worded("After its last element the file has %1 more bytes, which were ignored.",
+                         {figures_of(std::to_string(left))}));
+    return mesh;
   }
-
-  std::string plain() const {
-    return "ply\nformat binary_little_endian 1.0\nelement vertex " + std::to_string(vertex_count_) +
-           "\nproperty float x\nproperty float y\nproperty float z\nelement face " +
-           std::to_string(face_count_) + "\nproperty list uchar int vertex_indices\nend_header\n" +
-           vertex_bytes_ + face_bytes_;
-  }
-  std::uint64_t vertex_count() const { return vertex_count_; }
-  std::uint64_t triangle_count() const { return triangle_count_; }
-  const Vec3& offset() const { return offset_; }
-  double coordinate_step() const { return coordinate_step_; }
-  std::vector<Phrase> notes;
 
  private:
   std::optional<Problem> check_elements() {
@@ -133,8 +137,9 @@ class PlyScan {
       if (element.name == "vertex") vertex_count_ += element.count;
       if (element.name == "face") face_count_ += element.count;
       for (const PlyProperty& property : element.properties) {
-        for (int k = 0; k < 3; ++k) coordinates[k] |= is_coordinate(element, property, k);
-        indices |= is_indices(element, property);
+        const PlyRole role = role_of(element, property);
+        if (role <= PlyRole::kZ) coordinates[static_cast<int>(role)] = true;
+        if (role == PlyRole::kCorners) indices = true;
       }
     }
     if (vertex_count_ == 0 || !coordinates[0] || !coordinates[1] || !coordinates[2])
@@ -147,74 +152,80 @@ class PlyScan {
     return std::nullopt;
   }
 
-  static bool is_coordinate(const PlyElement& element, const PlyProperty& property, int k) {
-    return element.name == "vertex" && !property.is_list && property.name == std::string(1, "xyz"[k]);
-  }
-  static bool is_indices(const PlyElement& element, const PlyProperty& property) {
-    return element.name == "face" && property.is_list && is_integer(property.type) &&
-           (property.name == "vertex_indices" || property.name == "vertex_index");
-  }
-
-  std::optional<Problem> scan_one(const PlyElement& element, std::uint64_t number) {
-    Vec3 point = Vec3::Zero();
-    for (const PlyProperty& property : element.properties) {
-      if (is_indices(element, property)) {
-        if (auto problem = scan_face(property, number)) return problem;
-        continue;
+  std::optional<Problem> read_element(const PlyElement& element) {
+    if (element.properties.empty()) return std::nullopt;  // takes no bytes, whatever its count
+    std::vector<PlyRole> roles;
+    for (const PlyProperty& property : element.properties) roles.push_back(role_of(element, property));
+    const bool is_vertex = element.name == "vertex";
+    for (std::uint64_t number = 1; number <= element.count; ++number) {
+      Vec3 point = Vec3::Zero();
+      for (std::size_t i = 0; i < roles.size(); ++i) {
+        const PlyProperty& property = element.properties[i];
+        auto problem = roles[i] <= PlyRole::kZ
+                           ? read_coordinate(element, property, number, point[static_cast<int>(roles[i])])
+                       : roles[i] == PlyRole::kCorners ? read_face(property, number)
+                                                       : skip(element, property, number);
+        if (problem) return problem;
       }
-      std::uint64_t count = 1;
-      if (property.is_list) {
-        const auto length = values_.next(property.count_type);
-        if (!length || *length < 0) return fault(element, number, "");
-        count = static_cast<std::uint64_t>(*length);
-      }
-      for (std::uint64_t i = 0; i < count; ++i) {
-        const auto value = values_.next(property.type);
-        for (int k = 0; k < 3; ++k) {
-          if (!is_coordinate(element, property, k)) continue;
-          const auto why = coordinate_fault(values_.word(), value);
-          if (why && !values_.ended()) return fault(element, number, *why);
-          point[k] = value.value_or(0.0);
-          note_step(property.type, point[k]);
-        }
-        if (!value) return fault(element, number, "");
-      }
+      if (is_vertex) vertices_.add(point[0], point[1], point[2]);
     }
-    if (element.name == "vertex") add_vertex(point);
     return std::nullopt;
   }
 
-  std::optional<Problem> scan_face(const PlyProperty& property, std::uint64_t number) {
-    const PlyElement face{"face", 0, {}};
+  std::optional<Problem> read_coordinate(const PlyElement& element, const PlyProperty& property,
+                                         std::uint64_t number, double& coordinate) {
+    const auto value = values_.next(property.type);
+    if (value && is_usable(*value)) {
+      coordinate = *value;
+      note_step(property.type, coordinate);
+      return std::nullopt;
+    }
+    return fault(element, number, values_.ended() ? "" : *coordinate_fault(values_.word(), value));
+  }
+
+  std::optional<Problem> skip(const PlyElement& element, const PlyProperty& property, std::uint64_t number) {
+    std::uint64_t count = 1;
+    if (property.is_list) {
+      const auto length = values_.next(property.count_type);
+      if (!length || *length < 0) return fault(element, number, "");
+      count = static_cast<std::uint64_t>(*length);
+    }
+    for (std::uint64_t i = 0; i < count; ++i)
+      if (!values_.next(property.type)) return fault(element, number, "");
+    return std::nullopt;
+  }
+
+  std::optional<Problem> read_face(const PlyProperty& property, std::uint64_t number) {
     const auto corners = values_.next(property.count_type);
-    if (!corners) return fault(face, number, "");
+    if (!corners) return face_fault(number, "");
     if (*corners < 3.0 || *corners > static_cast<double>(kMostPlyCorners))
-      return fault(
-          face, number,
-          "has " + number_word(*corners) + " corners; a face has 3 to " + std::to_string(kMostPlyCorners));
-    ++written_faces_;
-    face_bytes_ += static_cast<char>(static_cast<unsigned char>(*corners));
-    triangle_count_ += static_cast<std::uint64_t>(*corners) - 2;
+      return face_fault(number, "has " + number_word(*corners) + " corners; a face has 3 to " +
+                                    std::to_string(kMostPlyCorners));
+    corner_counts_.push_back(static_cast<std::uint8_t>(*corners));
     for (int k = 0; k < static_cast<int>(*corners); ++k) {
       const auto index = values_.next(property.type);
-      if (!index) return fault(face, number, "");
+      if (!index) return face_fault(number, "");
       if (!(*index >= 0.0 && *index < static_cast<double>(vertex_count_)))
-        return fault(face, number,
-                     "names vertex " + number_word(*index) + " (counted from 0), but the file has " +
-                         std::to_string(vertex_count_) + " vertices");
-      const auto stored = static_cast<std::int32_t>(*index);
-      face_bytes_.append(reinterpret_cast<const char*>(&stored), sizeof stored);
+        return face_fault(number, "names vertex " + number_word(*index) +
+                                      " (counted from 0), but the file has " + std::to_string(vertex_count_) +
+                                      " vertices");
+      corners_.push_back(static_cast<int>(*index));
     }
     return std::nullopt;
   }
 
-  void add_vertex(const Vec3& point) {
-    // The library keeps 4-byte numbers: the common offset saves the digits of bodies far from the origin.
-    if (vertex_bytes_.empty()) offset_ = point;
-    for (int k = 0; k < 3; ++k) {
-      const auto stored = static_cast<float>(point[k] - offset_[k]);
-      vertex_bytes_.append(reinterpret_cast<const char*>(&stored), sizeof stored);
+  // Polygons are cut when all vertices are known: faces may come first.
+  Triangles triangles(const Points3& vertices) const {
+    if (corners_.size() == 3 * corner_counts_.size())
+      return Eigen::Map<const Triangles>(corners_.data(), static_cast<Eigen::Index>(corner_counts_.size()),
+                                         3);
+    GrowingRows<Triangles> faces;
+    std::span<const int> rest(corners_);
+    for (const std::uint8_t count : corner_counts_) {
+      cut_polygon(vertices, rest.first(count), faces);
+      rest = rest.subspan(count);
     }
+    return faces.take();
   }
 
   void note_step(PlyType type, double coordinate) {
@@ -223,6 +234,9 @@ class PlyScan {
         coordinate_step_, std::abs(coordinate) * static_cast<double>(std::numeric_limits<float>::epsilon()));
   }
 
+  Problem face_fault(std::uint64_t number, std::string what) {
+    return fault(PlyElement{"face", 0, {}}, number, std::move(what));
+  }
   // `what` empty: the value itself could not be read.
   Problem fault(const PlyElement& element, std::uint64_t number, std::string what) {
     if (what.empty())
@@ -237,9 +251,10 @@ class PlyScan {
   const PlyHeader& header_;
   PlyValues values_;
   const std::string& name_;
-  std::string vertex_bytes_, face_bytes_;
-  std::uint64_t vertex_count_ = 0, face_count_ = 0, triangle_count_ = 0, written_faces_ = 0;
-  Vec3 offset_ = Vec3::Zero();
+  GrowingRows<Points3> vertices_;
+  std::vector<int> corners_;  // of all faces, one after the other
+  std::vector<std::uint8_t> corner_counts_;
+  std::uint64_t vertex_count_ = 0, face_count_ = 0;  // as the header says
   double coordinate_step_ = 0.0;
 };
 
@@ -248,20 +263,7 @@ class PlyScan {
 Result<RawMesh> read_ply(std::string_view bytes, const std::string& name) {
   const Result<PlyHeader> header = read_ply_header(bytes, name);
   if (!header) return header.problem();
-  PlyScan scan(*header, bytes.substr(header->size), name);
-  if (auto problem = scan.scan()) return *problem;
-  vtkNew<vtkPLYReader> reader;
-  silence(*reader);
-  reader->ReadFromInputStringOn();
-  reader->SetInputString(scan.plain());
-  reader->Update();
-  RawMesh mesh = to_raw_mesh(*reader->GetOutput(), scan.offset());
-  if (mesh.vertices.rows() != static_cast<int>(scan.vertex_count()) ||
-      mesh.faces.rows() != static_cast<int>(scan.triangle_count()))
-    return bad_input(name + " could not be read as PLY; export the mesh again.");
-  mesh.coordinate_step = scan.coordinate_step();
-  mesh.notes = std::move(scan.notes);
-  return mesh;
+  return PlyMesh(*header, bytes.substr(header->size), name).read();
 }
 
 }  // namespace wrapgauge

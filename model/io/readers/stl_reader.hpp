@@ -4,11 +4,13 @@
 
 #include "model/body/raw_mesh.hpp"
 #include "model/core/result.hpp"
+#include "model/io/readers/byte_source.hpp"
 
 namespace wrapgauge {
 
-// Reads the bytes of an STL file, ascii or binary; `name` stands in messages. Facets do not share vertices.
-// A file is binary when its size is what its facet count asks for, whatever word it starts with.
+// Reads an STL file, ascii or binary, facet by facet; `name` stands in messages. Facets do not share
+// vertices. A file is binary when its size is what its facet count asks for, whatever word it starts with.
+Result<RawMesh> read_stl(ByteSource& source, const std::string& name);
 Result<RawMesh> read_stl(std::string_view bytes, const std::string& name);
 
 }  // namespace wrapgauge
