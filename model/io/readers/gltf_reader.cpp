@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "model/core/json_object.hpp"
+#include "model/core/number_text.hpp"
 #include "model/io/readers/gltf_buffers.hpp"
 #include "model/io/readers/growing_rows.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"

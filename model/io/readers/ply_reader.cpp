@@ -9,6 +9,7 @@
 #include <span>
 #include <vector>
 
+#include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/readers/ply_header.hpp"
 #include "model/io/readers/polygon_cut.hpp"
