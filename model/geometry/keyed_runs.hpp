@@ -21,7 +21,6 @@ class KeyedRuns {
   }
 
   std::size_t keys() const { return start_.size() - 1; }
-  std::size_t begin_of(std::size_t key) const { return start_[key]; }
   std::span<Item> run(std::size_t key) {
     return {items_.data() + start_[key], items_.data() + start_[key + 1]};
   }

@@ -9,7 +9,7 @@
 namespace wrapgauge {
 
 // Reads by the file's ending, in any case of letters. Polygons are cut into triangles; texture, colour and
-// normals are left out. Every byte is checked before a library sees it. Problems, one sentence each with the
+// normals are left out. Every number is checked as it is read. Problems, one sentence each with the
 // vertex, facet or line counted from 1: unreadable, empty, not what its name says, cut short, a count the
 // file cannot hold, numbers that are not plain finite numbers, indices out of range, no faces, another
 // format.
