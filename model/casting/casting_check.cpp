@@ -7,17 +7,6 @@
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
-std::string place_text(const Vec2& place_m) {
-  std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
-  text += fixed_text(place_m.x() / 1e-3, 1);
-  text += ", ";
-  text += fixed_text(place_m.y() / 1e-3, 1);
-  return text += ") mm";
-}
-
-std::string length_text(double length_m) {
-  return fixed_text(length_m / 1e-3, 1) + " mm";
-}
 
 Result<SheetGrades> sheet_grades(const Layout& layout, const std::vector<SiliconeGrade>& silicones) {
   const auto skin = find_grade(silicones, layout.skin_sheet.material);

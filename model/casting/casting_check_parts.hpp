@@ -3,6 +3,7 @@
 
 #include "model/casting/casting_check.hpp"
 #include "model/layout/layout_shapes.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 
@@ -28,8 +29,5 @@ void check_corners(const CastingCheck& check);
 void check_curl(const CastingCheck& check);
 void check_twist(const CastingCheck& check);
 void check_inlets(const CastingCheck& check);
-
-std::string place_text(const Vec2& place_m);  // "(12.0, 30.5) mm"
-std::string length_text(double length_m);     // "12.3 mm"
 
 }  // namespace wrapgauge

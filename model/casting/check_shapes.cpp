@@ -42,8 +42,8 @@ void add_sharp(const CastingCheck& check, const std::string& what, const Corner&
   const double degrees = std::abs(corner.turn_rad) * 180.0 / std::numbers::pi;
   check.findings.push_back({CastingRule::kCornerRadius,
                             what + " has a corner of " + fixed_text(degrees, 0) + " degrees at " +
-                                place_text(corner.place_m) + " with a radius of " +
-                                length_text(corner.radius_m) + ": round it by " + length_text(least_m) +
+                                at_mm(corner.place_m) + " with a radius of " +
+                                in_millimetres(corner.radius_m) + ": round it by " + in_millimetres(least_m) +
                                 " or more, or the seam starts to peel there.",
                             1e3 * corner.radius_m,
                             1e3 * least_m,
@@ -67,9 +67,9 @@ void check_line_ends(const CastingCheck& check, int chamber_index) {
       if (!has_spot_on(chamber, end, half))
         check.findings.push_back({CastingRule::kCornerRadius,
                                   "inset line " + std::to_string(k + 1) + " of chamber '" + chamber.name +
-                                      "' has a square end at " + place_text(end) +
+                                      "' has a square end at " + at_mm(end) +
                                       ": put an inset spot of radius " +
-                                      length_text(std::max(half, 1.5 * check.thicker_m())) +
+                                      in_millimetres(std::max(half, 1.5 * check.thicker_m())) +
                                       " or more on it, or the inset seam starts to let go at its corners.",
                                   0.0,
                                   1e3 * half,
@@ -156,8 +156,8 @@ void check_curl(const CastingCheck& check) {
   };
   if (by_thickness > check.rules.value(CastingRule::kCurlThickness) * (1.0 + 1e-9))
     add(CastingRule::kCurlThickness,
-        "the ratio of the sheets' thickness (skin " + length_text(skin) + ", outer " + length_text(outer) +
-            ")",
+        "the ratio of the sheets' thickness (skin " + in_millimetres(skin) + ", outer " +
+            in_millimetres(outer) + ")",
         by_thickness);
   if (!held && by_stiffness > check.rules.value(CastingRule::kCurlStiffness) * (1.0 + 1e-9))
     add(CastingRule::kCurlStiffness, "the ratio of the sheets' stiffness (shear modulus times thickness)",
@@ -174,10 +174,11 @@ void check_twist(const CastingCheck& check) {
     const Bounds2 box = bounds(wall);
     const Vec2 middle = 0.5 * (box.low + box.high);
     check.findings.push_back({CastingRule::kTwistLength,
-                              "chamber '" + check.layout.chambers[i].name + "' round " + place_text(middle) +
+                              "chamber '" + check.layout.chambers[i].name + "' round " + at_mm(middle) +
                                   " is " + fixed_text(longer / shorter, 1) + " times as long as wide (" +
-                                  length_text(longer) + " by " + length_text(shorter) + "), more than " +
-                                  number_text(most) + ", and no neighbour within " + length_text(reach_m) +
+                                  in_millimetres(longer) + " by " + in_millimetres(shorter) +
+                                  "), more than " + number_text(most) + ", and no neighbour within " +
+                                  in_millimetres(reach_m) +
                                   " shares a seam along half of it, so it may twist: make it shorter, or "
                                   "draw a chamber beside it.",
                               longer / shorter,
@@ -204,9 +205,9 @@ void check_inlets(const CastingCheck& check) {
       }
     if (nearest >= least_m) continue;
     check.findings.push_back({CastingRule::kInletToSeam,
-                              "inlet '" + inlet.name + "' at " + place_text(inlet.point_m) + " is " +
-                                  length_text(nearest) + " from " + seam + ", less than " +
-                                  length_text(least_m) +
+                              "inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) + " is " +
+                                  in_millimetres(nearest) + " from " + seam + ", less than " +
+                                  in_millimetres(least_m) +
                                   ": move it inwards, or the flange of its tube peels the seam.",
                               1e3 * nearest,
                               1e3 * least_m,

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "model/casting/casting_check_parts.hpp"
-#include "model/layout/region_map.hpp"
+#include "model/layout/closing_window.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -15,21 +15,14 @@ double reach_m(const ClosingWindow& window, const Polygon& loop) {
   return farthest;
 }
 
-ClosingWindow window_at_start(const Layout& layout) {
-  const Bounds2 box = bounds(layout.outline_m);
-  const double from = layout.closure->from_x_m;
-  return {from, from, 0.5 * layout.closure->taper, 0.5 * (box.low.y() + box.high.y())};
-}
-
 }  // namespace
 
 std::optional<ClosingRange> closing_range(const Layout& layout, const CastingRules& rules) {
   if (!layout.closure) return std::nullopt;
   const LayoutShapes shapes = layout_shapes(layout, 1e-3);
-  const ClosingWindow window = window_at_start(layout);
+  const ClosingWindow window = window_of(layout, Length());
   double open = 0.0, all = reach_m(window, layout.outline_m);
-  for (const auto& chamber : shapes.chambers) open = std::max(open, reach_m(window, chamber.boundary_m));
-  for (const Polygon& channel : shapes.channels_m) open = std::max(open, reach_m(window, channel));
+  for (const OpenLoop& part : open_loops(shapes)) open = std::max(open, reach_m(window, *part.loop));
   for (const Strap& strap : layout.straps) all = std::max(all, reach_m(window, strap.boundary_m));
   const double overlap = 1e-3 * rules.value(CastingRule::kClosureOverlap);
   return ClosingRange{Length(open), Length(all), Length(all - overlap),
@@ -47,9 +40,9 @@ std::optional<CastingFinding> check_overlap(const Layout& layout, Length closing
   const Vec2 place(layout.closure->from_x_m + closing_length.si(), 0.5 * (box.low.y() + box.high.y()));
   return CastingFinding{
       CastingRule::kClosureOverlap,
-      "closed at " + length_text(closing_length.si()) + ", " + length_text(std::max(left, 0.0)) +
-          " of the layout is left beyond the closing line at " + place_text(place) +
-          " to hold it by, less than " + length_text(least) + ": make the layout or its strap longer.",
+      "closed at " + in_millimetres(closing_length.si()) + ", " + in_millimetres(std::max(left, 0.0)) +
+          " of the layout is left beyond the closing line at " + at_mm(place) + " to hold it by, less than " +
+          in_millimetres(least) + ": make the layout or its strap longer.",
       1e3 * left,
       1e3 * least,
       place,

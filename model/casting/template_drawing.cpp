@@ -4,8 +4,8 @@
 #include <numbers>
 
 #include "model/geometry/stroke.hpp"
+#include "model/layout/closing_window.hpp"
 #include "model/layout/layout_shapes.hpp"
-#include "model/layout/region_map.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -31,10 +31,8 @@ void add_layout_lines(const Layout& layout, TemplateDrawing& drawing) {
 void add_closing_lines(const Layout& layout, const TemplateMarks& marks, const Bounds2& box,
                        TemplateDrawing& drawing) {
   if (!layout.closure) return;
-  const Closure& closure = *layout.closure;
-  const auto length = marks.closing_length ? marks.closing_length : closure.closing_length;
-  const ClosingWindow window{closure.from_x_m, closure.from_x_m + length.value_or(Length()).si(),
-                             0.5 * closure.taper, 0.5 * (box.low.y() + box.high.y())};
+  const auto length = marks.closing_length ? marks.closing_length : layout.closure->closing_length;
+  const ClosingWindow window = window_of(layout, length.value_or(Length()));
   const auto line = [&](const auto& x_at) {
     drawing.lines.push_back({TemplateStroke::kFold,
                              {{x_at(box.low.y()), box.low.y()}, {x_at(box.high.y()), box.high.y()}},

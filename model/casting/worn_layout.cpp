@@ -114,12 +114,12 @@ std::vector<CastingFinding> check_worn_inlets(const Layout& layout, const WornLa
       if (from_edge >= clear_m) continue;
       findings.push_back(
           {CastingRule::kInletToBone,
-           "worn, inlet '" + inlet.name + "' at " + place_text(inlet.point_m) +
+           "worn, inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) +
                (from_edge <= 0.0 ? " lies over the " + site_word(site.kind) + " '" + site.name + "', " +
-                                       length_text(from_edge + site.radius.si()) + " from its middle"
-                                 : " lies " + length_text(from_edge) + " from the " + site_word(site.kind) +
-                                       " '" + site.name + "'") +
-               "; keep it " + length_text(clear_m) +
+                                       in_millimetres(from_edge + site.radius.si()) + " from its middle"
+                                 : " lies " + in_millimetres(from_edge) + " from the " +
+                                       site_word(site.kind) + " '" + site.name + "'") +
+               "; keep it " + in_millimetres(clear_m) +
                " or more outside the site: move the inlet, or place the layout elsewhere.",
            1e3 * from_edge,
            1e3 * clear_m,

@@ -135,6 +135,24 @@ std::vector<Vec2> wanted_places(const PlanarTriangulation& mesh, const SizeField
   return sum;
 }
 
+// Places strictly between a and b that part the way into about the wanted lengths.
+std::vector<Vec2> places_along(const Vec2& a, const Vec2& b, int least_parts,
+                               const std::function<double(const Vec2&)>& size) {
+  constexpr int kProbes = 64;  // to add up the wanted number of parts
+  std::vector<double> parts(kProbes + 1, 0.0);
+  for (int k = 0; k < kProbes; ++k)
+    parts[k + 1] = parts[k] + (b - a).norm() / kProbes / size(a + (k + 0.5) / kProbes * (b - a));
+  const int count = std::max(least_parts, static_cast<int>(std::lround(parts.back())));
+  std::vector<Vec2> places;
+  for (int k = 1, probe = 0; k < count; ++k) {
+    const double target = parts.back() * k / count;
+    while (probe + 1 < kProbes && parts[probe + 1] < target) ++probe;
+    const double within = (target - parts[probe]) / (parts[probe + 1] - parts[probe]);
+    places.push_back(a + (probe + within) / kProbes * (b - a));
+  }
+  return places;
+}
+
 bool star_stays_upright(const PlanarTriangulation& mesh, const std::vector<int>& star, int moved,
                         const Vec2& to) {
   for (const int t : star) {
@@ -149,28 +167,22 @@ bool star_stays_upright(const PlanarTriangulation& mesh, const std::vector<int>&
 
 }  // namespace
 
-PlanarGraph sampled_graph(const PlanarGraph& graph, const std::vector<int>& least_parts,
-                          const std::function<double(const Vec2&)>& size) {
-  PlanarGraph out{graph.points_m, {}};
-  constexpr int kProbes = 64;  // per segment, to add up the wanted number of parts
+SampledGraph sampled_graph(const PlanarGraph& graph, const std::vector<int>& least_parts,
+                           const std::function<double(const Vec2&)>& size) {
+  SampledGraph out{{graph.points_m, {}}, {}};
   for (std::size_t i = 0; i < graph.segments.size(); ++i) {
     const Segment& s = graph.segments[i];
-    const Vec2 a = graph.points_m[s[0]], b = graph.points_m[s[1]];
-    std::vector<double> parts(kProbes + 1, 0.0);
-    for (int k = 0; k < kProbes; ++k)
-      parts[k + 1] = parts[k] + (b - a).norm() / kProbes / size(a + (k + 0.5) / kProbes * (b - a));
-    const int count = std::max(least_parts[i], static_cast<int>(std::lround(parts.back())));
-    int previous = s[0], probe = 0;
-    for (int k = 1; k < count; ++k) {
-      const double target = parts.back() * k / count;
-      while (probe + 1 < kProbes && parts[probe + 1] < target) ++probe;
-      const double within = (target - parts[probe]) / (parts[probe + 1] - parts[probe]);
-      out.points_m.push_back(a + (probe + within) / kProbes * (b - a));
-      const int added = static_cast<int>(out.points_m.size()) - 1;
-      out.segments.push_back({previous, added});
-      previous = added;
+    int previous = s[0];
+    const auto end_part_at = [&](int point) {
+      out.graph.segments.push_back({previous, point});
+      out.segment_of_part.push_back(static_cast<int>(i));
+      previous = point;
+    };
+    for (const Vec2& p : places_along(graph.points_m[s[0]], graph.points_m[s[1]], least_parts[i], size)) {
+      out.graph.points_m.push_back(p);
+      end_part_at(static_cast<int>(out.graph.points_m.size()) - 1);
     }
-    out.segments.push_back({previous, s[1]});
+    end_part_at(s[1]);
   }
   return out;
 }
@@ -180,8 +192,10 @@ void fill_with_points(PlanarGraph& graph, const SizeField& size,
   if (!graph.points_m.empty()) Front(graph, size, inside).run();
 }
 
-void smooth_free_points(PlanarGraph& graph, const std::vector<bool>& free, const SizeField& size,
-                        int rounds) {
+void smooth_free_points(PlanarGraph& graph, const SizeField& size, int rounds) {
+  std::vector<bool> free(graph.points_m.size(), true);
+  for (const Segment& s : graph.segments)
+    for (const int end : s) free[end] = false;
   for (int round = 0; round < rounds; ++round) {
     PlanarTriangulation mesh = constrained_delaunay(graph);
     const std::vector<Vec2> wanted = wanted_places(mesh, size);

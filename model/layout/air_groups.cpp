@@ -2,8 +2,7 @@
 
 #include <numeric>
 
-#include "model/core/number_text.hpp"
-#include "model/layout/region_map.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -36,19 +35,6 @@ class OpenRegions {
   std::vector<int> parent_;
 };
 
-std::vector<RegionPair> regions_across_edges(const FlatMesh& mesh) {
-  std::vector<std::array<int, 3>> triangles;
-  for (Eigen::Index t = 0; t < mesh.triangles.rows(); ++t)
-    triangles.push_back({mesh.triangles(t, 0), mesh.triangles(t, 1), mesh.triangles(t, 2)});
-  std::vector<RegionPair> pairs;
-  for (const EdgeSides& edge : edge_sides(triangles)) {
-    if (edge.triangles[1] < 0) continue;
-    const FlatRegion &a = mesh.regions[edge.triangles[0]], &b = mesh.regions[edge.triangles[1]];
-    if (is_open(a) && is_open(b) && !same(a, b)) pairs.push_back({a, b});
-  }
-  return pairs;
-}
-
 // Channels that border nothing open may lie wholly inside a chamber.
 void join_covered_channels(const Layout& layout, const LayoutShapes& shapes, OpenRegions& open) {
   for (std::size_t i = 0; i < layout.channels.size(); ++i)
@@ -64,9 +50,8 @@ GroupId group_of(const AirGroups& groups, const FlatRegion& region) {
 }
 
 Problem feeds_nothing(const Inlet& inlet, int index) {
-  return bad_input("Inlet '" + inlet.name + "' at (" + fixed_text(inlet.point_m.x() / 1e-3, 1) + ", " +
-                       fixed_text(inlet.point_m.y() / 1e-3, 1) +
-                       ") mm feeds nothing: move it into a chamber or channel, or within 1 mm of one.",
+  return bad_input("Inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) +
+                       " feeds nothing: move it into a chamber or channel, or within 1 mm of one.",
                    {{ProblemPlace::Kind::kInlet, index}});
 }
 
@@ -75,36 +60,17 @@ Problem feeds_nothing(const Inlet& inlet, int index) {
 std::optional<FlatRegion> region_fed_by(const LayoutShapes& shapes, const Vec2& point) {
   std::optional<FlatRegion> nearest;
   double best = kInletReach;
-  const auto consider = [&](const Polygon& loop, FlatRegion region) {
-    const double distance = contains(loop, point) ? 0.0 : distance_to_loop_m(loop, point);
-    if (distance < best || (!nearest && distance <= best)) {
-      best = distance;
-      nearest = region;
-    }
-  };
-  for (std::size_t i = 0; i < shapes.chambers.size(); ++i)
-    consider(shapes.chambers[i].boundary_m, {RegionKind::kChamber, static_cast<int>(i)});
-  for (std::size_t i = 0; i < shapes.channels_m.size(); ++i)
-    consider(shapes.channels_m[i], {RegionKind::kChannel, static_cast<int>(i)});
+  for (const auto& [loop, region, place] : open_loops(shapes)) {
+    const double distance = contains(*loop, point) ? 0.0 : distance_to_loop_m(*loop, point);
+    if (distance > best || (nearest && distance == best)) continue;
+    best = distance;
+    nearest = region;
+  }
   return nearest;
 }
 
-std::string part_name(const Layout& layout, const FlatRegion& region) {
-  switch (region.kind) {
-    case RegionKind::kChamber:
-      return "chamber '" + layout.chambers[region.part].name + "'";
-    case RegionKind::kChannel:
-      return "channel '" + layout.channels[region.part].name + "'";
-    case RegionKind::kStrap:
-      return "strap '" + layout.straps[region.part].name + "'";
-    case RegionKind::kWeld:
-      break;
-  }
-  return "weld";
-}
-
 AirGroups air_groups(const Layout& layout, const LayoutShapes& shapes,
-                     const std::vector<RegionPair>& neighbours) {
+                     const std::vector<RegionSides>& neighbours) {
   OpenRegions open(shapes);
   for (const auto& [a, b] : neighbours)
     if (a && b && is_open(*a) && is_open(*b)) open.join(open.number(*a), open.number(*b));
@@ -147,8 +113,9 @@ FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const Ai
   return out;
 }
 
-std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes, FlatMesh& mesh) {
-  const AirGroups groups = air_groups(layout, shapes, regions_across_edges(mesh));
+std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes,
+                                     const std::vector<RegionSides>& neighbours, FlatMesh& mesh) {
+  const AirGroups groups = air_groups(layout, shapes, neighbours);
   const FedGroups fed = feed_groups(layout, shapes, groups);
   if (!fed.problems.empty()) return fed.problems.front();
   for (int i = 0; i < static_cast<int>(layout.channels.size()); ++i)

@@ -1,9 +1,7 @@
 #pragma once
 // Which chambers and channels share one pressure, and which inlet feeds them.
 
-#include <array>
-
-#include "model/layout/layout_shapes.hpp"
+#include "model/layout/layout_lines.hpp"
 
 namespace wrapgauge {
 
@@ -12,12 +10,11 @@ struct AirGroups {
   int count = 0;
 };
 
-// Groups from pairs of regions that lie side by side; pairs that are not both open are passed over. A channel
-// that lies wholly inside a chamber joins it. Groups are numbered by their first chamber, then by their first
-// channel.
-using RegionPair = std::array<std::optional<FlatRegion>, 2>;
+// Groups from the regions on the sides of lines; lines without an open region on both are passed over. A
+// channel that lies wholly inside a chamber joins it. Groups are numbered by their first chamber, then by
+// their first channel.
 AirGroups air_groups(const Layout& layout, const LayoutShapes& shapes,
-                     const std::vector<RegionPair>& neighbours);
+                     const std::vector<RegionSides>& neighbours);
 
 struct FedGroups {
   std::vector<std::optional<InletId>> fed_by;  // a group each
@@ -26,14 +23,12 @@ struct FedGroups {
 };
 FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const AirGroups& groups);
 
-// Fills chamber_group, channel_group and group_inlet of a mesh that has its triangles and regions: open
-// regions that share a mesh edge are joined. The first of the problems above, or a channel without chamber
-// and inlet.
-std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes, FlatMesh& mesh);
+// Fills chamber_group, channel_group and group_inlet of a mesh: open regions on the two sides of a line are
+// joined. The first of the problems above, or a channel without chamber and inlet.
+std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes,
+                                     const std::vector<RegionSides>& neighbours, FlatMesh& mesh);
 
 // The open region an inlet feeds: chamber or channel, the one it lies in or the nearest within 1 mm.
 std::optional<FlatRegion> region_fed_by(const LayoutShapes& shapes, const Vec2& point);
-
-std::string part_name(const Layout& layout, const FlatRegion& region);  // "chamber 'left'", "weld"
 
 }  // namespace wrapgauge

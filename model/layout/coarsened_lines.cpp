@@ -66,7 +66,7 @@ class Coarsening {
 
   double turn(int before, int at, int after) const {
     const Vec2 a = points_[at] - points_[before], b = points_[after] - points_[at];
-    return std::abs(std::atan2(a.x() * b.y() - a.y() * b.x(), a.dot(b)));
+    return std::abs(std::atan2(cross(a, b), a.dot(b)));
   }
 
   bool may_go(int point, const std::function<bool(const Vec2&)>& kept) const {
@@ -197,9 +197,16 @@ class Coarsening {
     for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
       const Segment chord{run.points[stops[i]], run.points[stops[i + 1]]};
       out_.graph.segments.push_back(chord);
-      out_.sides.push_back(lines_.sides[run.segments[stops[i]]]);
+      out_.sides.push_back(sides_along(run, stops[i]));
       joined_.insert(std::minmax(chord[0], chord[1]));
     }
+  }
+
+  // Of a segment of the run, seen along the run.
+  RegionSides sides_along(const Run& run, std::size_t i) const {
+    const auto& [left, right] = lines_.sides[run.segments[i]];
+    const bool along = lines_.graph.segments[run.segments[i]][0] == run.points[i];
+    return along ? RegionSides{left, right} : RegionSides{right, left};
   }
 
   LayoutLines used_points_only() {

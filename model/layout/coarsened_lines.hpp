@@ -3,7 +3,7 @@
 
 #include <functional>
 
-#include "model/layout/region_map.hpp"
+#include "model/layout/layout_lines.hpp"
 
 namespace wrapgauge {
 

@@ -8,6 +8,7 @@
 #include "model/geometry/polygon_checks.hpp"
 #include "model/layout/layout_check_parts.hpp"
 #include "model/layout/mesh_request.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -44,14 +45,6 @@ void check_stiffness(std::vector<Problem>& problems, const std::string& what, Li
 
 double thicker_sheet_m(const Layout& layout) {
   return std::max(layout.skin_sheet.thickness, layout.outer_sheet.thickness).si();
-}
-
-std::string at_mm(const Vec2& point_m) {
-  std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
-  text += fixed_text(point_m.x() / 1e-3, 1);
-  text += ", ";
-  text += fixed_text(point_m.y() / 1e-3, 1);
-  return text += ") mm";
 }
 
 void check_numbers(const Layout& layout, std::vector<Problem>& problems) {
@@ -118,7 +111,8 @@ std::vector<Problem> check_layout(const Layout& layout) {
   if (unusable_shapes(layout)) return problems;
   // Spots by finer polygons than the mesh's, so that gaps are those of the circle within 1 %.
   const LayoutShapes shapes = layout_shapes(layout, 1e-3);
-  const LayoutCheck check{layout, shapes, problems};
+  const LayoutLines lines = layout_lines(shapes, std::nullopt);
+  const LayoutCheck check{layout, shapes, lines, problems};
   check_names(check);
   const std::size_t before = problems.size();
   check_self_crossings(check);

@@ -7,7 +7,7 @@
 #include "model/core/number_text.hpp"
 #include "model/geometry/polygon_checks.hpp"
 #include "model/layout/air_groups.hpp"
-#include "model/layout/mesh_request.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -15,33 +15,6 @@ namespace {
 constexpr double kTouching =
     1e-9;  // m2: an overlap smaller than a thousandth of a square millimetre is rounding
 constexpr double kStrapContact = 1e-3;  // m of shared edge that a strap needs at least
-
-struct OpenPart {
-  const Polygon* loop;
-  std::string name;
-  ProblemPlace place;
-  bool chamber;
-};
-
-std::vector<OpenPart> open_parts(const LayoutCheck& check) {
-  std::vector<OpenPart> parts;
-  for (int i = 0; i < static_cast<int>(check.layout.chambers.size()); ++i)
-    parts.push_back({&check.shapes.chambers[i].boundary_m,
-                     part_name(check.layout, {RegionKind::kChamber, i}),
-                     {ProblemPlace::Kind::kChamber, i},
-                     true});
-  for (int i = 0; i < static_cast<int>(check.layout.channels.size()); ++i)
-    parts.push_back({&check.shapes.channels_m[i],
-                     part_name(check.layout, {RegionKind::kChannel, i}),
-                     {ProblemPlace::Kind::kChannel, i},
-                     false});
-  return parts;
-}
-
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
-}
 
 bool boxes_within(const Polygon& a, const Polygon& b, double gap) {
   const Bounds2 box_a = bounds(a), box_b = bounds(b);
@@ -65,44 +38,48 @@ void report_thin_seam(const LayoutCheck& check, const std::string& between, cons
             std::move(marks));
 }
 
-void check_pair(const LayoutCheck& check, const OpenPart& a, const OpenPart& b) {
+void check_pair(const LayoutCheck& check, const OpenLoop& a, const OpenLoop& b) {
   const double thickness = thicker_sheet_m(check.layout);
   if (!boxes_within(*a.loop, *b.loop, thickness)) return;
+  const bool chambers = a.region.kind == RegionKind::kChamber && b.region.kind == RegionKind::kChamber;
   const double common = common_area_m2(*a.loop, *b.loop);
   if (common > kTouching) {
-    if (a.chamber && b.chamber)
-      check.add(capital(a.name) + " and " + b.name + " overlap by " + fixed_text(common / 1e-6, 1) +
+    if (chambers)
+      check.add(capitalised(part_name(check.layout, a.region)) + " and " + part_name(check.layout, b.region) +
+                    " overlap by " + fixed_text(common / 1e-6, 1) +
                     " mm2; move them apart, or draw them as one chamber.",
                 {a.place, b.place});
     return;  // a channel that overlaps a chamber or channel joins it
   }
   const ClosestPlaces places = closest_places(*a.loop, *b.loop);
-  const bool joined = !(a.chamber && b.chamber) && places.distance_m < kDrawingTolerance;
+  const bool joined = !chambers && places.distance_m < kDrawingTolerance;
   if (places.distance_m < thickness && !joined)
-    report_thin_seam(check, a.name + " and " + b.name, places, {a.place, b.place});
+    report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
+                     places, {a.place, b.place});
 }
 
-void check_against_outline(const LayoutCheck& check, const OpenPart& part) {
+void check_against_outline(const LayoutCheck& check, const OpenLoop& part) {
   if (const auto outside = farthest_outside(*part.loop, check.shapes.outline_m)) {
-    check.add(capital(part.name) + " leaves the outline by " + in_millimetres(outside->distance_m) + " at " +
-                  at_mm(outside->point) + "; move it inside, or make the outline larger.",
+    check.add(capitalised(part_name(check.layout, part.region)) + " leaves the outline by " +
+                  in_millimetres(outside->distance_m) + " at " + at_mm(outside->point) +
+                  "; move it inside, or make the outline larger.",
               {part.place});
     return;
   }
-  if (!part.chamber) return;  // a channel may run up to the outline, to an inlet there
+  if (part.region.kind == RegionKind::kChannel) return;  // may run up to the outline, to an inlet there
   const ClosestPlaces places = closest_places(*part.loop, check.shapes.outline_m);
   if (places.distance_m < thicker_sheet_m(check.layout))
-    report_thin_seam(check, part.name + " and the outline", places, {part.place});
+    report_thin_seam(check, part_name(check.layout, part.region) + " and the outline", places, {part.place});
 }
 
 // What each open part touches: other open parts through shared edges, and inlets.
-std::vector<int> ends_of_channels(const LayoutCheck& check, const std::vector<RegionPair>& neighbours) {
+std::vector<int> ends_of_channels(const LayoutCheck& check) {
   std::vector<std::set<std::pair<int, int>>> touched(check.layout.channels.size());
   const auto note = [&](const FlatRegion& channel, const FlatRegion& other) {
     if (channel.kind == RegionKind::kChannel)
       touched[channel.part].insert({static_cast<int>(other.kind), other.part});
   };
-  for (const auto& [a, b] : neighbours)
+  for (const auto& [a, b] : check.lines.sides)
     if (a && b && is_open(*a) && is_open(*b)) {
       note(*a, *b);
       note(*b, *a);
@@ -115,14 +92,10 @@ std::vector<int> ends_of_channels(const LayoutCheck& check, const std::vector<Re
   return ends;
 }
 
-std::string describe(std::size_t spots, std::size_t k) {
-  return k < spots ? "Inset spot " + std::to_string(k + 1) : "Inset line " + std::to_string(k - spots + 1);
-}
-
 }  // namespace
 
 void check_open_regions(const LayoutCheck& check) {
-  const std::vector<OpenPart> parts = open_parts(check);
+  const std::vector<OpenLoop> parts = open_loops(check.shapes);
   for (std::size_t i = 0; i < parts.size(); ++i) {
     check_against_outline(check, parts[i]);
     for (std::size_t j = i + 1; j < parts.size(); ++j) check_pair(check, parts[i], parts[j]);
@@ -133,11 +106,9 @@ void check_insets(const LayoutCheck& check) {
   const double thickness = thicker_sheet_m(check.layout);
   for (int i = 0; i < static_cast<int>(check.layout.chambers.size()); ++i) {
     const auto& [wall, insets] = check.shapes.chambers[i];
-    const std::size_t spots = check.layout.chambers[i].inset_spots.size();
-    const std::string name = part_name(check.layout, {RegionKind::kChamber, i});
     for (std::size_t k = 0; k < insets.size(); ++k) {
       const ProblemPlace place{ProblemPlace::Kind::kChamber, i};
-      const std::string what = describe(spots, k) + " of " + name;
+      const std::string what = capitalised(inset_name(check.layout, i, k));
       if (const auto outside = farthest_outside(insets[k], wall)) {
         check.add(what + " reaches " + in_millimetres(outside->distance_m) + " outside its chamber at " +
                       at_mm(outside->point) + "; move it inside.",
@@ -155,11 +126,10 @@ void check_insets(const LayoutCheck& check) {
 }
 
 void check_air(const LayoutCheck& check) {
-  const std::vector<RegionPair> neighbours = layout_lines(check.shapes, std::nullopt).sides;
-  const AirGroups groups = air_groups(check.layout, check.shapes, neighbours);
+  const AirGroups groups = air_groups(check.layout, check.shapes, check.lines.sides);
   FedGroups fed = feed_groups(check.layout, check.shapes, groups);
   for (Problem& problem : fed.problems) check.problems.push_back(std::move(problem));
-  const std::vector<int> ends = ends_of_channels(check, neighbours);
+  const std::vector<int> ends = ends_of_channels(check);
   for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
     if (ends[i] >= 2) continue;
     const Polyline& path = check.layout.channels[i].path_m;
@@ -174,13 +144,13 @@ void check_air(const LayoutCheck& check) {
 void check_straps(const LayoutCheck& check) {
   if (check.layout.straps.empty()) return;
   std::vector<double> shared(check.layout.straps.size(), 0.0);
-  const LayoutLines lines = layout_lines(check.shapes, std::nullopt);
-  for (std::size_t s = 0; s < lines.sides.size(); ++s)
+  const auto& [graph, sides] = check.lines;
+  for (std::size_t s = 0; s < sides.size(); ++s)
     for (int side = 0; side < 2; ++side) {
-      const auto &one = lines.sides[s][side], &other = lines.sides[s][1 - side];
+      const auto &one = sides[s][side], &other = sides[s][1 - side];
       if (!one || !other || one->kind != RegionKind::kStrap || other->kind == RegionKind::kStrap) continue;
-      const Segment& ends = lines.graph.segments[s];
-      shared[one->part] += (lines.graph.points_m[ends[0]] - lines.graph.points_m[ends[1]]).norm();
+      const auto [from, to] = graph.segments[s];
+      shared[one->part] += (graph.points_m[from] - graph.points_m[to]).norm();
     }
   for (int i = 0; i < static_cast<int>(shared.size()); ++i) {
     if (shared[i] >= kStrapContact) continue;

@@ -1,13 +1,14 @@
 #pragma once
 // The single checks behind check_layout. Each adds what it finds to `problems`.
 
-#include "model/layout/layout_shapes.hpp"
+#include "model/layout/layout_lines.hpp"
 
 namespace wrapgauge {
 
 struct LayoutCheck {
   const Layout& layout;
   const LayoutShapes& shapes;
+  const LayoutLines& lines;  // of a drawing without self-crossings
   std::vector<Problem>& problems;
 
   void add(std::string message, std::vector<ProblemPlace> places = {}) const {
@@ -28,6 +29,5 @@ void check_straps(const LayoutCheck& check);
 void check_closure(const LayoutCheck& check);
 
 double thicker_sheet_m(const Layout& layout);
-std::string at_mm(const Vec2& point_m);  // "(12.0, 30.5) mm"
 
 }  // namespace wrapgauge

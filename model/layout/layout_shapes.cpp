@@ -41,6 +41,16 @@ std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& poin
   return FlatRegion{};
 }
 
+std::vector<OpenLoop> open_loops(const LayoutShapes& shapes) {
+  std::vector<OpenLoop> loops;
+  for (int i = 0; i < static_cast<int>(shapes.chambers.size()); ++i)
+    loops.push_back(
+        {&shapes.chambers[i].boundary_m, {RegionKind::kChamber, i}, {ProblemPlace::Kind::kChamber, i}});
+  for (int i = 0; i < static_cast<int>(shapes.channels_m.size()); ++i)
+    loops.push_back({&shapes.channels_m[i], {RegionKind::kChannel, i}, {ProblemPlace::Kind::kChannel, i}});
+  return loops;
+}
+
 bool is_open(const FlatRegion& region) {
   return region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
 }

@@ -2,10 +2,14 @@
 // A layout's drawing as closed loops, and what lies at a point of it.
 
 #include <optional>
+#include <vector>
 
 #include "model/layout/flat_mesh.hpp"
 
 namespace wrapgauge {
+
+// Gap below which drawn points and lines are one: finer than anything is cut or cast (judgement).
+inline constexpr double kDrawingTolerance = 1e-5;
 
 struct LayoutShapes {
   struct OpenChamber {
@@ -23,6 +27,14 @@ LayoutShapes layout_shapes(const Layout& layout, double longest_side_m);
 
 // A chamber wins over a channel, an inset seam over its chamber, the outline over a strap. None: outside.
 std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& point);
+
+// The loops of chambers, then of channels.
+struct OpenLoop {
+  const Polygon* loop;  // of the shapes
+  FlatRegion region;
+  ProblemPlace place;
+};
+std::vector<OpenLoop> open_loops(const LayoutShapes& shapes);
 
 bool is_open(const FlatRegion& region);  // chamber or channel
 bool same(const std::optional<FlatRegion>& a, const std::optional<FlatRegion>& b);

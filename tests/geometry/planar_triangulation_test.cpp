@@ -52,13 +52,74 @@ TEST(ConstrainedDelaunay, CoversTheHullAndKeepsEveryLine) {
   const PlanarGraph graph{{{0, 0}, {4, 0}, {4, 1}, {0, 1}, {1, 0.9}, {3, 0.1}}, {{0, 2}, {4, 2}}};
   const PlanarTriangulation mesh = constrained_delaunay(graph);
   EXPECT_NEAR(area(mesh), 4.0, 1e-12);
-  EXPECT_EQ(mesh.lines, (std::vector<Segment>{{0, 2}, {2, 4}}));
+  ASSERT_EQ(mesh.lines.size(), 2u);
+  EXPECT_EQ(mesh.lines[0].ends, (Segment{0, 2}));
+  EXPECT_EQ(mesh.lines[1].ends, (Segment{2, 4}));
 }
 
 TEST(ConstrainedDelaunay, SurvivesFewAndCollinearPoints) {
   EXPECT_TRUE(constrained_delaunay({}).triangles.empty());
   EXPECT_TRUE(constrained_delaunay({{{0, 0}, {1, 0}, {2, 0}}, {{0, 2}}}).triangles.empty());
   EXPECT_TRUE(refined_delaunay({{{0, 0}, {1, 0}, {2, 0}}, {{0, 2}}}).triangles.empty());
+}
+
+// Each triangle and the one across an edge name each other, and the edges on lines are those of `lines`.
+void expect_neighbours_that_agree(const PlanarTriangulation& mesh) {
+  std::size_t on_lines = 0;
+  for (int t = 0; t < static_cast<int>(mesh.triangles.size()); ++t)
+    for (int k = 0; k < 3; ++k) {
+      const int a = mesh.triangles[t][k], b = mesh.triangles[t][(k + 1) % 3];
+      const auto line = mesh.line_on[t][k];
+      if (line) {
+        EXPECT_EQ(mesh.lines[*line].ends, (Segment{std::min(a, b), std::max(a, b)}));
+      }
+      const auto other = mesh.across[t][k];
+      on_lines += line ? (other ? 1 : 2) : 0;  // seen from both sides, or once on the hull
+      if (!other) continue;
+      int back = 0;
+      for (int m = 0; m < 3; ++m)
+        if (mesh.triangles[*other][m] == b && mesh.triangles[*other][(m + 1) % 3] == a) {
+          EXPECT_EQ(mesh.across[*other][m], t);
+          EXPECT_EQ(mesh.line_on[*other][m], line);
+          ++back;
+        }
+      EXPECT_EQ(back, 1);
+    }
+  EXPECT_EQ(on_lines, 2 * mesh.lines.size());
+}
+
+// The pieces of a segment lead from its first point to its second, none left out.
+void expect_chains(const PlanarTriangulation& mesh, const PlanarGraph& graph) {
+  std::vector<Vec2> sum(graph.segments.size(), Vec2::Zero());
+  for (const LinePiece& piece : mesh.lines)
+    sum[piece.segment] +=
+        (piece.reversed ? -1.0 : 1.0) * (mesh.points_m[piece.ends[1]] - mesh.points_m[piece.ends[0]]);
+  for (std::size_t s = 0; s < sum.size(); ++s) {
+    const Vec2 whole = graph.points_m[graph.segments[s][1]] - graph.points_m[graph.segments[s][0]];
+    EXPECT_LT((sum[s] - whole).norm(), 1e-12) << s;
+  }
+}
+
+TEST(PlanarTriangulation, KnowsItsNeighboursAndTheLineEachPieceIsOf) {
+  PlanarGraph graph = noded_graph(loop_lines({{0, 0}, {10, 0}, {10, 0.7}, {3, 0.7}, {0, 0.4}}), 1e-9);
+  graph.segments.push_back({4, 1});
+  for (const PlanarTriangulation& mesh : {constrained_delaunay(graph), refined_delaunay(graph)}) {
+    expect_neighbours_that_agree(mesh);
+    expect_chains(mesh, graph);
+  }
+}
+
+TEST(TriangleAt, FindsTheTriangleThatHoldsAPointFromAnywhere) {
+  const PlanarTriangulation mesh =
+      refined_delaunay(noded_graph(loop_lines({{0, 0}, {10, 0}, {10, 0.7}, {3, 0.7}, {0, 0.4}}), 1e-9));
+  for (int t = 0; t < static_cast<int>(mesh.triangles.size()); ++t) {
+    const auto& [a, b, c] = mesh.triangles[t];
+    const Vec2 inside = 0.2 * mesh.points_m[a] + 0.3 * mesh.points_m[b] + 0.5 * mesh.points_m[c];
+    for (const std::size_t start : {std::size_t{0}, mesh.triangles.size() / 2, mesh.triangles.size() - 1})
+      EXPECT_EQ(triangle_at(mesh, inside, static_cast<int>(start)), t);
+  }
+  EXPECT_EQ(triangle_at(mesh, {5, -1}), std::nullopt);
+  EXPECT_EQ(triangle_at({}, {0, 0}), std::nullopt);
 }
 
 TEST(RefinedDelaunay, MendsTheAnglesOfALongStrip) {
@@ -89,10 +150,10 @@ TEST(SizeField, GrowsWithDistanceFromItsSourceUpToTheLargest) {
 
 TEST(SampledGraph, CutsALineIntoPartsOfTheWantedLength) {
   const PlanarGraph line{{{0, 0}, {10, 0}}, {{0, 1}}};
-  EXPECT_EQ(sampled_graph(line, {1}, [](const Vec2&) { return 2.0; }).segments.size(), 5u);
-  EXPECT_EQ(sampled_graph(line, {2}, [](const Vec2&) { return 50.0; }).segments.size(), 2u);
+  EXPECT_EQ(sampled_graph(line, {1}, [](const Vec2&) { return 2.0; }).graph.segments.size(), 5u);
+  EXPECT_EQ(sampled_graph(line, {2}, [](const Vec2&) { return 50.0; }).graph.segments.size(), 2u);
   // Length growing along the line as 1 + x: the number of parts is the integral of 1/(1+x).
-  const PlanarGraph graded = sampled_graph(line, {1}, [](const Vec2& p) { return 0.2 * (1 + p.x()); });
+  const PlanarGraph graded = sampled_graph(line, {1}, [](const Vec2& p) { return 0.2 * (1 + p.x()); }).graph;
   EXPECT_EQ(graded.segments.size(), static_cast<std::size_t>(std::lround(5 * std::log(11.0))));
   EXPECT_LT((graded.points_m[2] - graded.points_m[0]).norm(), 0.3);
 }
@@ -100,12 +161,9 @@ TEST(SampledGraph, CutsALineIntoPartsOfTheWantedLength) {
 TEST(FillWithPoints, OfASquareIsNearlyEquilateral) {
   const PlanarGraph drawn = noded_graph(loop_lines({{0, 0}, {20, 0}, {20, 20}, {0, 20}}), 1e-9);
   const SizeField size({{0, 0}, {20, 20}}, 1.0, 0.3, {});
-  PlanarGraph graph = sampled_graph(drawn, std::vector<int>(4, 1), [](const Vec2&) { return 1.0; });
-  const std::size_t fixed = graph.points_m.size();
+  PlanarGraph graph = sampled_graph(drawn, std::vector<int>(4, 1), [](const Vec2&) { return 1.0; }).graph;
   fill_with_points(graph, size, [](const Vec2& p) { return p.minCoeff() > 0 && p.maxCoeff() < 20; });
-  std::vector<bool> free(graph.points_m.size(), true);
-  std::fill_n(free.begin(), fixed, false);
-  smooth_free_points(graph, free, size, 15);
+  smooth_free_points(graph, size, 15);
   const PlanarTriangulation mesh = constrained_delaunay(graph);
   EXPECT_NEAR(area(mesh), 400.0, 1e-9);
   EXPECT_GT(least_angle(mesh), 25.0);

@@ -7,7 +7,7 @@
 
 #include "model/layout/layout.hpp"
 #include "model/layout/layout_part.hpp"
-#include "model/layout/region_map.hpp"
+#include "model/layout/closing_window.hpp"
 
 namespace wrapgauge {
 
