@@ -6,9 +6,7 @@
 
 #include <atomic>
 #include <chrono>
-#include <condition_variable>
-#include <memory>
-#include <mutex>
+#include <exception>
 #include <thread>
 
 namespace wrapgauge {
@@ -32,83 +30,115 @@ bool has_one_processor() {
   return std::thread::hardware_concurrency() == 1;
 }
 
-struct Task {
-  const std::function<void()>* work;  // lives until the task is done
-  std::atomic<bool> taken = false;
-  std::atomic<bool> done = false;
+// Nothing that a piece of work throws leaves it before the other one has ended.
+std::exception_ptr thrown_by(const std::function<void()>& work) noexcept {
+  try {
+    work();
+    return nullptr;
+  } catch (...) {
+    return std::current_exception();
+  }
+}
 
-  bool take() { return !taken.exchange(true); }
+// Lives on the stack of its caller, who leaves only when it is taken back or done: an offer needs no memory.
+struct Task {
+  const std::function<void()>& work;
+  std::exception_ptr thrown = nullptr;  // read once it is done
+  std::atomic<bool> done = false;
+};
+
+// A number that threads sleep on until it is no longer what they last saw.
+class Bell {
+ public:
+  unsigned heard() const { return rung_.load(); }
+  void ring() {
+    ++rung_;
+    rung_.notify_all();
+  }
+  void sleep_since(unsigned heard) const { rung_.wait(heard); }
+
+ private:
+  std::atomic<unsigned> rung_ = 0;
 };
 
 class Helper {
  public:
-  Helper() : thread_([this] { run(); }) {}
-  ~Helper() {
-    {
-      const std::lock_guard lock(mutex_);
-      leaving_ = true;
+  Helper() noexcept {
+    if (has_one_processor()) return;
+    try {
+      thread_ = std::thread([this] { run(); });
+    } catch (const std::exception&) {
+      // No thread or no memory for one: whoever asks does all the work, and hears of what is missing there.
     }
-    wake_.notify_one();
+  }
+  ~Helper() {
+    if (!thread_.joinable()) return;
+    leaving_ = true;
+    offers_.ring();
     thread_.join();
   }
   Helper(const Helper&) = delete;
   Helper& operator=(const Helper&) = delete;
 
-  // A task that was offered before and not begun is left to its own caller.
-  void offer(std::shared_ptr<Task> task) {
-    {
-      const std::lock_guard lock(mutex_);
-      offered_ = std::move(task);
-      has_offer_ = true;
+  // False where another task waits to be begun, or where there is no thread.
+  bool offer(Task& task) {
+    Task* none = nullptr;
+    if (!thread_.joinable() || !offered_.compare_exchange_strong(none, &task)) return false;
+    offers_.ring();
+    return true;
+  }
+
+  // False if it has been begun.
+  bool take_back(Task& task) {
+    Task* mine = &task;
+    return offered_.compare_exchange_strong(mine, nullptr);
+  }
+
+  void wait_for(const Task& task) const {
+    stay_awake_until([&] { return task.done.load(); });
+    for (;;) {
+      const unsigned heard = ends_.heard();
+      if (task.done) return;
+      ends_.sleep_since(heard);
     }
-    wake_.notify_one();
   }
 
  private:
   void run() {
     for (;;) {
-      stay_awake_until([this] { return has_offer_.load(); });
-      std::unique_lock lock(mutex_);
-      wake_.wait(lock, [this] { return leaving_ || offered_; });
-      if (leaving_) return;
-      const std::shared_ptr<Task> task = std::move(offered_);
-      has_offer_ = false;
-      lock.unlock();
-      if (!task->take()) continue;
-      (*task->work)();
-      task->done = true;
-      task->done.notify_one();
+      stay_awake_until([this] { return offered_.load() != nullptr; });
+      const unsigned heard = offers_.heard();
+      if (Task* task = offered_.exchange(nullptr)) {
+        task->thrown = thrown_by(task->work);
+        task->done = true;  // from here on its caller may have left
+        ends_.ring();
+      } else if (leaving_) {
+        return;
+      } else {
+        offers_.sleep_since(heard);
+      }
     }
   }
 
-  std::mutex mutex_;
-  std::condition_variable wake_;
-  std::shared_ptr<Task> offered_;
-  std::atomic<bool> has_offer_ = false;
-  bool leaving_ = false;
+  std::atomic<Task*> offered_ = nullptr;
+  std::atomic<bool> leaving_ = false;
+  Bell offers_, ends_;
   std::thread thread_;  // last: runs when the rest is there
 };
 
 }  // namespace
 
 void both_at_once(const std::function<void()>& one, const std::function<void()>& other) {
-  static const bool alone = has_one_processor();
-  if (alone) {
-    one();
-    other();
-    return;
-  }
   static Helper helper;
-  const auto task = std::make_shared<Task>();
-  task->work = &other;
-  helper.offer(task);
-  one();
-  if (task->take())
-    other();
-  else {
-    stay_awake_until([&] { return task->done.load(); });
-    task->done.wait(false);
-  }
+  Task task{other};
+  const bool offered = helper.offer(task);
+  const std::exception_ptr thrown = thrown_by(one);
+  if (!offered || helper.take_back(task))
+    task.thrown = thrown_by(other);
+  else
+    helper.wait_for(task);
+  if (thrown) std::rethrow_exception(thrown);
+  if (task.thrown) std::rethrow_exception(task.thrown);
 }
 
 void in_halves(std::size_t count, const std::function<void(std::size_t from, std::size_t to)>& work) {

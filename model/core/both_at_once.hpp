@@ -8,7 +8,8 @@ namespace wrapgauge {
 
 // Runs both and returns when both are done. The other one is offered to a helper thread that lives as long as
 // the program; if it has not begun when `one` is done, the caller does it himself, so that a busy machine
-// costs no waiting.
+// costs no waiting. Where no thread can be started the caller does both.
+// What either throws comes out here once both have ended; of two, what `one` threw.
 void both_at_once(const std::function<void()>& one, const std::function<void()>& other);
 
 // The same for the two halves of a row of `count` things that do not touch each other.
