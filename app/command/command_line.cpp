@@ -2,8 +2,8 @@
 
 #include <CLI/CLI.hpp>
 #include <exception>
-#include <new>
 
+#include "model/core/thrown.hpp"
 #include "model/core/version.hpp"
 
 namespace wrapgauge {
@@ -68,14 +68,9 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
 int run_command_line(std::vector<std::string> arguments, Streams streams) {
   try {
     return parse_and_run(std::move(arguments), streams);
-  } catch (const std::bad_alloc&) {
-    streams.err
-        << "wrapgauge: not enough memory for this input: use a coarser mesh or a smaller body file.\n";
-  } catch (const std::exception& error) {
-    streams.err << "wrapgauge: stopped by an error inside the program (" << error.what()
-                << "): please report it with the input.\n";
+  } catch (...) {
+    return say_problem(problem_of(std::current_exception()), streams);
   }
-  return kExitBadInput;
 }
 
 }  // namespace wrapgauge

@@ -2,10 +2,13 @@
 
 #include <sys/resource.h>
 
+#include <chrono>
 #include <condition_variable>
 #include <exception>
 #include <mutex>
 #include <new>
+
+#include "model/core/thrown.hpp"
 
 namespace wrapgauge {
 
@@ -46,6 +49,23 @@ class EstimateRunner::Reporter : public Progress {
   int number_;
 };
 
+namespace {
+
+// What went wrong is said even where there is no memory left to say it, as long as somebody wants to know:
+// the window frees some before long.
+template <class Saying>
+void until_it_is_said(const Progress& asked, const Saying& say) {
+  do {
+    try {
+      return say();
+    } catch (const std::bad_alloc&) {
+      std::this_thread::sleep_for(std::chrono::milliseconds(50));
+    }
+  } while (!asked.cancelled());
+}
+
+}  // namespace
+
 EstimateRunner::EstimateRunner(QObject* parent) : QObject(parent), shared_(std::make_unique<Shared>()) {
   worker_ = std::thread([this] { work(); });
 }
@@ -77,15 +97,14 @@ void EstimateRunner::work() {
     Reporter reporter(*this, number);
     try {
       task(reporter);
-    } catch (const std::bad_alloc&) {
-      deliver(reporter, bad_input("not enough memory for this plan: use a coarser mesh or a smaller body."));
-    } catch (const std::exception& error) {
-      deliver(reporter, bad_input(std::string("stopped by an error inside the program (") + error.what() +
-                                  "): please report it with the plan."));
+    } catch (...) {
+      until_it_is_said(reporter, [&] { deliver(reporter, problem_of(std::current_exception())); });
     }
-    reporter.post([](EstimateRunner& runner) {
-      runner.busy_ = false;
-      emit runner.busyChanged(false);
+    until_it_is_said(reporter, [&] {
+      reporter.post([](EstimateRunner& runner) {
+        runner.busy_ = false;
+        emit runner.busyChanged(false);
+      });
     });
   }
 }

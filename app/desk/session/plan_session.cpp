@@ -165,7 +165,11 @@ void PlanSession::keep_for_recovery() {
   const std::filesystem::path to = recovery_->path();
   // A failure is not said: the plan in the window is whole, and saving says what is wrong with the disk.
   writer_->start([plan = plan_, file = file_, to] {
-    [[maybe_unused]] const auto kept = write_file_atomically(to, recovery_text({*plan, file}));
+    try {
+      [[maybe_unused]] const auto kept = write_file_atomically(to, recovery_text({*plan, file}));
+    } catch (const std::bad_alloc&) {
+      // Nor is this: the last copy that could be written is still there.
+    }
   });
 }
 
