@@ -20,6 +20,8 @@ Result<TriangleMesh> remeshed(const TriangleMesh& surface, Length edge) {
   try {
     PMP::isotropic_remeshing(faces(*mesh), edge.si(), *mesh,
                              CGAL::parameters::number_of_iterations(4).number_of_relaxation_steps(2));
+  } catch (const std::bad_alloc&) {
+    throw;  // no fault of the input
   } catch (const std::exception&) {
     return bad_input("The surface could not be meshed anew with edges of " + fixed_text(edge / mm, 1) +
                      " mm; fill its holes and smooth it first, or choose another edge.");

@@ -30,6 +30,8 @@ bool fill(CgalMesh& mesh, const OpenEnd& hole) {
   try {
     PMP::triangulate_refine_and_fair_hole(mesh, *rim, std::back_inserter(faces),
                                           std::back_inserter(vertices));
+  } catch (const std::bad_alloc&) {
+    throw;  // no fault of the input
   } catch (const std::exception&) {
     return false;
   }

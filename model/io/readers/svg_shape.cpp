@@ -132,6 +132,8 @@ void path_data(SvgSink& sink, std::string_view data, std::string& fault) {
   if (svg_trimmed(data).empty() || svg_trimmed(data) == "none") return;
   try {
     Geom::SVGPathParser(sink).parse(std::string(data));
+  } catch (const std::bad_alloc&) {
+    throw;  // no fault of the input
   } catch (const std::exception&) {
     if (!sink.full()) fault = path_fault(data);
   }
@@ -164,6 +166,8 @@ void trace_svg_shape(pugi::xml_node node, const Geom::Affine& to_m, const SvgVie
   try {
     trace_into(sink, node, shape.kind, to_m, viewport, shape);
     shape.paths = sink.take();
+  } catch (const std::bad_alloc&) {
+    throw;  // no fault of the input
   } catch (const std::exception&) {  // lib2geom reports by exceptions
     if (shape.fault.empty()) shape.fault = "has a curve that cannot be followed";
   }

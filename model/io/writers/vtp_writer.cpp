@@ -3,6 +3,7 @@
 #include <vtkCellArray.h>
 #include <vtkCellData.h>
 #include <vtkDoubleArray.h>
+#include <vtkErrorCode.h>
 #include <vtkFieldData.h>
 #include <vtkFloatArray.h>
 #include <vtkIntArray.h>
@@ -82,7 +83,8 @@ Result<std::string> vtp_bytes(const TriangleMesh& mesh, const std::vector<PointF
   writer->SetInputData(data);
   writer->WriteToOutputStringOn();
   writer->SetDataModeToBinary();
-  if (!writer->Write()) return bad_input("the surface could not be written as a VTK file.");
+  if (!writer->Write() || writer->GetErrorCode() != vtkErrorCode::NoError)
+    return bad_input("the surface could not be written as a VTK file.");
   return std::string(writer->GetOutputString());
 }
 
