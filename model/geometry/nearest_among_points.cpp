@@ -25,12 +25,12 @@ struct Found {
   }
 };
 
-NearPoint near_point(const Found& found) {
+FoundPoint near_point(const Found& found) {
   return {found.index, std::sqrt(found.squared_m2)};
 }
 
-std::vector<NearPoint> near_points(const std::vector<Found>& found) {
-  std::vector<NearPoint> points;
+std::vector<FoundPoint> near_points(const std::vector<Found>& found) {
+  std::vector<FoundPoint> points;
   points.reserve(found.size());
   for (const Found& each : found) points.push_back(near_point(each));
   return points;
@@ -126,21 +126,21 @@ NearestAmongPoints::NearestAmongPoints(const Points3& points_m)
   assert(points_m.allFinite());
 }
 
-std::optional<NearPoint> NearestAmongPoints::nearest(const Vec3& place_m) const {
+std::optional<FoundPoint> NearestAmongPoints::nearest(const Vec3& place_m) const {
   if (tree_->set.points_m.rows() == 0) return std::nullopt;
   NearestOne search;
   tree_->search(search, place_m);
   return near_point(search.best());
 }
 
-std::vector<NearPoint> NearestAmongPoints::nearest(const Vec3& place_m, int count) const {
+std::vector<FoundPoint> NearestAmongPoints::nearest(const Vec3& place_m, int count) const {
   if (count < 1) return {};
   NearestFew search(std::min(static_cast<std::size_t>(count), tree_->set.kdtree_get_point_count()));
   tree_->search(search, place_m);
   return near_points(search.found());
 }
 
-std::vector<NearPoint> NearestAmongPoints::within(const Vec3& place_m, double reach_m) const {
+std::vector<FoundPoint> NearestAmongPoints::within(const Vec3& place_m, double reach_m) const {
   if (!(reach_m >= 0.0)) return {};
   WithinReach search(reach_m * reach_m);
   tree_->search(search, place_m);

@@ -9,7 +9,7 @@
 
 namespace wrapgauge {
 
-struct NearPoint {
+struct FoundPoint {
   int index = 0;            // row of the point
   double distance_m = 0.0;  // from the place that was asked for, >= 0
 };
@@ -23,11 +23,11 @@ class NearestAmongPoints {
   explicit NearestAmongPoints(const Points3& points_m);
 
   // Of equally near points the one with the lowest index; none when there is no point.
-  std::optional<NearPoint> nearest(const Vec3& place_m) const;
+  std::optional<FoundPoint> nearest(const Vec3& place_m) const;
   // The `count` nearest, nearest first, equally near ones by index; all when there are fewer.
-  std::vector<NearPoint> nearest(const Vec3& place_m, int count) const;
+  std::vector<FoundPoint> nearest(const Vec3& place_m, int count) const;
   // Every point whose distance is at most `reach_m` >= 0, by index, so that sums over them have one order.
-  std::vector<NearPoint> within(const Vec3& place_m, double reach_m) const;
+  std::vector<FoundPoint> within(const Vec3& place_m, double reach_m) const;
 
  private:
   struct Tree;

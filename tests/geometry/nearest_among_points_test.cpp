@@ -29,18 +29,18 @@ Points3 doubled_lattice(int side) {
 }
 
 // Every distance measured, nearest first and equally near ones by index.
-std::vector<NearPoint> measured(const Points3& points, const Vec3& place) {
-  std::vector<NearPoint> all;
+std::vector<FoundPoint> measured(const Points3& points, const Vec3& place) {
+  std::vector<FoundPoint> all;
   for (int i = 0; i < points.rows(); ++i) {
     const double x = place.x() - points(i, 0), y = place.y() - points(i, 1), z = place.z() - points(i, 2);
     all.push_back({i, std::sqrt(x * x + y * y + z * z)});
   }
   std::stable_sort(all.begin(), all.end(),
-                   [](const NearPoint& a, const NearPoint& b) { return a.distance_m < b.distance_m; });
+                   [](const FoundPoint& a, const FoundPoint& b) { return a.distance_m < b.distance_m; });
   return all;
 }
 
-void expect_same(const std::vector<NearPoint>& found, const std::vector<NearPoint>& expected) {
+void expect_same(const std::vector<FoundPoint>& found, const std::vector<FoundPoint>& expected) {
   ASSERT_EQ(found.size(), expected.size());
   for (std::size_t k = 0; k < found.size(); ++k) {
     EXPECT_EQ(found[k].index, expected[k].index) << k;
@@ -52,18 +52,18 @@ void expect_as_measured(const Points3& points, const Points3& places, const std:
   const NearestAmongPoints tree(points);
   for (Eigen::Index p = 0; p < places.rows(); ++p) {
     const Vec3 place = places.row(p).transpose();
-    const std::vector<NearPoint> all = measured(points, place);
+    const std::vector<FoundPoint> all = measured(points, place);
     const auto one = tree.nearest(place);
     ASSERT_TRUE(one);
     expect_same({*one}, {all.front()});
     for (const std::size_t count : {std::size_t{1}, std::size_t{7}, std::size_t{40}, all.size()})
       expect_same(tree.nearest(place, static_cast<int>(count)), {all.begin(), all.begin() + count});
     for (const double reach : reaches) {
-      std::vector<NearPoint> within;
+      std::vector<FoundPoint> within;
       std::copy_if(all.begin(), all.end(), std::back_inserter(within),
-                   [&](const NearPoint& each) { return each.distance_m <= reach; });
+                   [&](const FoundPoint& each) { return each.distance_m <= reach; });
       std::sort(within.begin(), within.end(),
-                [](const NearPoint& a, const NearPoint& b) { return a.index < b.index; });
+                [](const FoundPoint& a, const FoundPoint& b) { return a.index < b.index; });
       expect_same(tree.within(place, reach), within);
     }
   }
