@@ -6,7 +6,6 @@
 #include <QStandardPaths>
 #include <QTranslator>
 
-#include "app/desk/views/gl_probe.hpp"
 #include "app/desk/window/main_window.hpp"
 #include "model/core/freed_memory.hpp"
 #include "model/core/version.hpp"
@@ -31,7 +30,6 @@ void take_language(QApplication& application, const QString& asked) {
 
 int main(int count, char** arguments) {
   wrapgauge::keep_freed_memory();
-  wrapgauge::choose_graphics_format();
   QApplication application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
   QApplication::setOrganizationName(QStringLiteral("wrapgauge"));

@@ -1,12 +1,13 @@
 #include "app/picture/body_picture.hpp"
 
 #include <algorithm>
+#include <utility>
 
+#include "app/picture/layout_lines.hpp"
 #include "app/picture/legend.hpp"
-#include "app/picture/limb_view.hpp"
+#include "app/picture/seen_surface.hpp"
+#include "app/picture/skin_surface.hpp"
 #include "model/contact/skin_side.hpp"
-#include "model/geometry/mesh_topology.hpp"
-#include "model/geometry/nearest_point.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -17,29 +18,17 @@ constexpr int kBodyPanelWidth = 560, kBodyPanelHeight = 690, kBodyPanelTop = 116
 struct Painted {
   const Estimate& estimate;
   MapScene scene;
-  Points3 normals;            // a skin vertex each
-  Points3 on_skin_m;          // a flat vertex each: the worn layout brought to the skin at rest
-  Points3 normals_on_layout;  // a flat vertex each
+  SkinSurface skin;
+  SkinPoints worn;  // a flat vertex each
   std::vector<LayoutEdge> edges;
 };
 
 Painted painted(const Estimate& estimate) {
-  const TriangleMesh& surface = estimate.body.surface;
-  Painted result{estimate, map_scene(estimate), vertex_normals(surface), {}, {}, {}};
   const TriangleMesh side =
       skin_side(estimate.setup, estimate.path.sheet, estimate.path.states.back().positions_m);
-  const NearestPoint skin(surface);
-  result.on_skin_m = result.normals_on_layout = side.vertices_m;
-  for (Eigen::Index v = 0; v < side.vertices_m.rows(); ++v) {
-    const SurfacePoint found = skin.at(side.vertices_m.row(v));
-    Vec3 normal = Vec3::Zero();
-    for (int k = 0; k < 3; ++k)
-      normal += found.barycentric[k] * result.normals.row(surface.faces(found.face, k)).transpose();
-    result.on_skin_m.row(v) = found.point_m;
-    result.normals_on_layout.row(v) = normal;
-  }
-  result.edges = layout_edges(estimate.setup.flat);
-  return result;
+  SkinSurface skin(estimate.body.surface);
+  SkinPoints worn = skin.nearest(side.vertices_m);
+  return {estimate, map_scene(estimate), std::move(skin), std::move(worn), layout_edges(estimate.setup.flat)};
 }
 
 // The layout with a margin along the limb, both views at the same scale.
@@ -49,7 +38,7 @@ LimbView view_from(const Painted& painted, double side, int width, int height) {
   view.rows = limb_view_rows(painted.estimate.body.axis.direction, side * painted.estimate.wrap.outward);
   view.width = width;
   view.height = height;
-  const Points3 seen = painted.on_skin_m * view.rows.transpose();
+  const Points3 seen = painted.worn.points_m * view.rows.transpose();
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff();
   view.centre_m = view.rows.transpose() * (0.5 * (low + high));
   const Vec3 size = (high - low).array() + 2.0 * kMargin_m;
@@ -59,30 +48,21 @@ LimbView view_from(const Painted& painted, double side, int width, int height) {
 
 // The layout's own triangles, laid on the skin and lifted off it a little, so that its rim is sharp.
 LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster& raster) {
-  const Triangles& faces = painted.estimate.setup.flat.triangles;
-  const auto vertex = [&](int v) {
-    const double pressure = painted.estimate.map.on_layout_pa[v],
-                 threshold = painted.scene.layout_threshold_pa[v];
-    const Vec3 normal = view.rows * painted.normals_on_layout.row(v).transpose();
-    RasterVertex shown{view.project(painted.on_skin_m.row(v)), shade_of(normal), pressure,
-                       threshold > 0.0 ? pressure / threshold : 0.0};
-    shown.at.z += normal.z() > 0.0 ? kLineLift : 0.0;
-    return shown;
-  };
-  LimitContour contour;
-  for (Eigen::Index t = 0; t < faces.rows(); ++t) {
-    const std::array corner{vertex(faces(t, 0)), vertex(faces(t, 1)), vertex(faces(t, 2))};
-    raster.triangle(corner[0], corner[1], corner[2]);
-    contour.add(corner);
-  }
+  const Triangles& triangles = painted.estimate.setup.flat.triangles;
+  SeenSurface seen = seen_surface(painted.worn.points_m, painted.worn.normals, view, kLineLift);
+  seen.pressure_pa = painted.estimate.map.on_layout_pa;
+  seen.load = load_of(seen.pressure_pa, painted.scene.layout_threshold_pa);
+  draw_surface(triangles, seen, raster);
+  LimitContour contour(triangles, seen);
   contour.draw(raster, kLineLift);
   return contour;
 }
 
 void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
-    raster.line(view.project(painted.on_skin_m.row(edge.from)), view.project(painted.on_skin_m.row(edge.to)),
-                edge.rim ? 1.8 : 1.1, edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLineLift);
+    raster.line(view.project(painted.worn.points_m.row(edge.from)),
+                view.project(painted.worn.points_m.row(edge.to)), edge.rim ? 1.8 : 1.1,
+                edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLineLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.
@@ -95,7 +75,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
   for (Eigen::Index v = 0; v < flat.vertices_m.rows(); ++v) {
     if (!contains(boundary, flat.vertices_m.row(v))) continue;
     ++inside;
-    const RasterPoint at = view.project(painted.on_skin_m.row(v));
+    const RasterPoint at = view.project(painted.worn.points_m.row(v));
     if (!raster.visible(at, 2.0 * kLineLift)) continue;
     ++seen;
     sum += QPointF(at.x, at.y);
@@ -127,7 +107,7 @@ double draw_side(const Painted& painted, double side, const QRectF& area, int la
   const int width = static_cast<int>(area.width()), height = static_cast<int>(area.height());
   const LimbView view = view_from(painted, side, width, height);
   Raster raster(width, height, painted.scene.top_pa);
-  draw_skin(painted.estimate.body.surface, painted.normals, view, raster);
+  draw_skin(painted.skin.mesh(), painted.skin.normals(), view, raster);
   const LimitContour contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(area.topLeft(), raster.image());

@@ -39,11 +39,14 @@ double map_lightness(double share) {
   return 95.0 - 73.0 * std::clamp(share, 0.0, 1.0);
 }
 
-QColor map_colour(double share) {
+QColor map_colour(double share, bool dimmed) {
   const double t = std::clamp(share, 0.0, 1.0);
   const double chroma = 8.0 + 48.0 * std::sin(std::numbers::pi * std::pow(t, 0.8) * 0.75);
   const double hue = (300.0 + 15.0 * t) * std::numbers::pi / 180.0;
-  return from_lab(map_lightness(t), chroma * std::cos(hue), chroma * std::sin(hue));
+  const QColor colour = from_lab(map_lightness(t), chroma * std::cos(hue), chroma * std::sin(hue));
+  if (!dimmed) return colour;
+  const int grey = (4 * 215 + qGray(colour.rgb())) / 5;
+  return {grey, grey, grey};
 }
 
 double lightness_of(const QColor& colour) {

@@ -10,9 +10,11 @@
 
 namespace wrapgauge {
 
+inline const QColor kBareSkin(205, 205, 205);
 inline constexpr double kDarkLightness = 60.0;  // below: marks on the map are white, above: black
 
-QColor map_colour(double share);            // 0 = no pressure .. 1 = top of the scale; clamped
+// 0 = no pressure .. 1 = top of the scale; clamped. `dimmed`: in pale greys, for what no longer holds.
+QColor map_colour(double share, bool dimmed = false);
 double map_lightness(double share);         // L* that was aimed at
 double lightness_of(const QColor& colour);  // L* of an sRGB colour
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/picture/flat_sheet.hpp"
 #include "app/picture/legend.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/geometry/innermost_point.hpp"
@@ -11,51 +12,41 @@ namespace {
 
 constexpr int kFlatPanelLeft = 90, kFlatPanelTop = 120, kFlatPanelWidth = 1010, kFlatPanelHeight = 640;
 
-struct Sheet2 {
-  Vec2 low;
-  double pixels_per_m, left, top;  // of the drawing inside the panel
-  double height_m;
+struct PlacedSheet {
+  FlatSheet sheet;
   QRectF panel;
 
-  RasterPoint project(const Vec2& point) const {
-    return {left + pixels_per_m * (point.x() - low.x()),
-            top + pixels_per_m * (height_m - point.y() + low.y()), 0.0};
-  }
-  QPointF on_picture(const Vec2& point) const {
-    const RasterPoint p = project(point);
+  QPointF on_picture(const Vec2& point_m) const {
+    const RasterPoint p = sheet.project(point_m);
     return {panel.left() + p.x, panel.top() + p.y};
   }
 };
 
-Sheet2 placed(const FlatMesh& flat, const QRectF& panel) {
+PlacedSheet placed(const FlatMesh& flat, const QRectF& panel) {
   constexpr double kRoom = 12.0;
   const Vec2 low = flat.vertices_m.colwise().minCoeff(), high = flat.vertices_m.colwise().maxCoeff();
   const Vec2 size = (high - low).cwiseMax(1e-3);
   const double scale =
       std::min((panel.width() - 2 * kRoom) / size.x(), (panel.height() - 2 * kRoom) / size.y());
   return {
-      low,      scale, 0.5 * (panel.width() - scale * size.x()), 0.5 * (panel.height() - scale * size.y()),
-      size.y(), panel};
+      {low, size, scale, 0.5 * (panel.width() - scale * size.x()), 0.5 * (panel.height() - scale * size.y())},
+      panel};
 }
 
-QImage map_image(const Estimate& estimate, const MapScene& scene, const Sheet2& sheet,
-                 LimitContour& contour) {
+// The map with the edges of the layout's parts.
+LimitContour draw_map(const Estimate& estimate, const MapScene& scene, const PlacedSheet& placed,
+                      QPainter& painter) {
   const FlatMesh& flat = estimate.setup.flat;
-  Raster raster(static_cast<int>(sheet.panel.width()), static_cast<int>(sheet.panel.height()), scene.top_pa);
-  const auto vertex = [&](int v) {
-    const double pressure = estimate.map.on_layout_pa[v], threshold = scene.layout_threshold_pa[v];
-    return RasterVertex{sheet.project(flat.vertices_m.row(v)), 1.0, pressure,
-                        threshold > 0.0 ? pressure / threshold : 0.0};
-  };
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
-    raster.triangle(vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2)));
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
-    contour.add({vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)), vertex(flat.triangles(t, 2))});
-  contour.draw(raster, 0.5);
+  Raster raster(static_cast<int>(placed.panel.width()), static_cast<int>(placed.panel.height()),
+                scene.top_pa);
+  LimitContour contour =
+      draw_flat_map(flat, estimate.map.on_layout_pa, scene.layout_threshold_pa, placed.sheet, raster);
   for (const LayoutEdge& edge : layout_edges(flat))
-    raster.line(sheet.project(flat.vertices_m.row(edge.from)), sheet.project(flat.vertices_m.row(edge.to)),
-                edge.rim ? 2.4 : 1.4, edge.rim ? QColor(50, 50, 56) : QColor(85, 80, 95), 0.5);
-  return raster.image();
+    raster.line(placed.sheet.project(flat.vertices_m.row(edge.from)),
+                placed.sheet.project(flat.vertices_m.row(edge.to)), edge.rim ? 2.4 : 1.4,
+                edge.rim ? QColor(50, 50, 56) : QColor(85, 80, 95), kFlatLift);
+  painter.drawImage(placed.panel.topLeft(), raster.image());
+  return contour;
 }
 
 QString words_of(Pressure pressure, const char* before, const char* between) {
@@ -94,19 +85,19 @@ void label_chamber(const ChamberFigures& figures, const QPointF& centre, const Q
     labels.put(centre, five, tall);
 }
 
-std::vector<QPointF> label_chambers(const Estimate& estimate, const Sheet2& sheet, MapLabels& labels) {
+std::vector<QPointF> label_chambers(const Estimate& estimate, const PlacedSheet& sheet, MapLabels& labels) {
   std::vector<QPointF> centres;
   for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
     const Polygon& boundary_m = estimate.setup.layout.chambers[c].boundary_m;
     const Bounds2 box = bounds(boundary_m);
-    const Vec2 size = 0.9 * sheet.pixels_per_m * (box.high - box.low);
+    const Vec2 size = 0.9 * sheet.sheet.pixels_per_m * (box.high - box.low);
     centres.push_back(sheet.on_picture(innermost_point_m(boundary_m)));
     label_chamber(estimate.figures.chambers[c], centres.back(), {size.x(), size.y()}, labels);
   }
   return centres;
 }
 
-void draw_inlets(const Estimate& estimate, const Sheet2& sheet, QPainter& painter, MapLabels& labels) {
+void draw_inlets(const Estimate& estimate, const PlacedSheet& sheet, QPainter& painter, MapLabels& labels) {
   for (const Inlet& inlet : estimate.setup.layout.inlets) {
     const QPointF at = sheet.on_picture(inlet.point_m);
     std::vector<QPointF> places;
@@ -122,7 +113,7 @@ void draw_inlets(const Estimate& estimate, const Sheet2& sheet, QPainter& painte
   }
 }
 
-void draw_words(const Estimate& estimate, const Sheet2& sheet, const LimitContour& contour,
+void draw_words(const Estimate& estimate, const PlacedSheet& sheet, const LimitContour& contour,
                 QPainter& painter) {
   MapLabels labels(painter);
   const std::vector<QPointF> chambers = label_chambers(estimate, sheet, labels);
@@ -147,9 +138,8 @@ void draw_direction(QPainter& painter) {
 }  // namespace
 
 void draw_flat(const Estimate& estimate, const QRectF& area, int label_pixels, QPainter& painter) {
-  const Sheet2 sheet = placed(estimate.setup.flat, area);
-  LimitContour contour;
-  painter.drawImage(area.topLeft(), map_image(estimate, map_scene(estimate), sheet, contour));
+  const PlacedSheet sheet = placed(estimate.setup.flat, area);
+  draw_map(estimate, map_scene(estimate), sheet, painter);
   MapLabels labels(painter);
   for (const Chamber& chamber : estimate.setup.layout.chambers) {
     labels.put(sheet.on_picture(innermost_point_m(chamber.boundary_m)),
@@ -163,16 +153,14 @@ QImage flat_picture(const Estimate& estimate, const QString& title) {
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const MapScene scene = map_scene(estimate);
-  const Sheet2 sheet =
+  const PlacedSheet sheet =
       placed(estimate.setup.flat, {kFlatPanelLeft, kFlatPanelTop, kFlatPanelWidth, kFlatPanelHeight});
   draw_title(painter, title,
              "Predicted contact pressure on the flat layout, outer sheet towards you; x runs round the limb");
-  LimitContour contour;
-  painter.drawImage(QPointF(kFlatPanelLeft, kFlatPanelTop), map_image(estimate, scene, sheet, contour));
-  draw_words(estimate, sheet, contour, painter);
+  draw_words(estimate, sheet, draw_map(estimate, scene, sheet, painter), painter);
   draw_direction(painter);
-  draw_scale_bar(painter, {kFlatPanelLeft + sheet.left, kFlatPanelTop + kFlatPanelHeight + 24.0},
-                 sheet.pixels_per_m);
+  draw_scale_bar(painter, {kFlatPanelLeft + sheet.sheet.left, kFlatPanelTop + kFlatPanelHeight + 24.0},
+                 sheet.sheet.pixels_per_m);
   draw_colour_bar(painter, kColourBar, scene);
   draw_caption(painter,
                {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: "

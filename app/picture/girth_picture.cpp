@@ -6,7 +6,7 @@
 #include <set>
 
 #include "app/picture/legend.hpp"
-#include "app/picture/limb_view.hpp"
+#include "app/picture/seen_surface.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/mesh_topology.hpp"
 

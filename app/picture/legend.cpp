@@ -1,10 +1,11 @@
 #include "app/picture/legend.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "app/picture/colour_map.hpp"
+#include "app/picture/nice_axis.hpp"
 #include "model/core/number_text.hpp"
+#include "model/geometry/nearest_among_points.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -13,12 +14,6 @@ constexpr double kRim = 4.0;  // pixels: words keep this far from the picture's 
 
 QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
-}
-
-double tick_step_pa(double top_pa) {
-  for (double step = 100.0;; step *= 10.0)
-    for (const double factor : {1.0, 2.0, 5.0})
-      if (top_pa / (factor * step) <= 6.5) return factor * step;
 }
 
 void draw_limit_mark(QPainter& painter, const QRectF& bar, const MapScene& scene, const LimitMark& mark) {
@@ -67,9 +62,9 @@ QRectF MapLabels::plate(const QPointF& centre, const QStringList& lines, int pix
   return box;
 }
 
-bool MapLabels::is_free(const QRectF& plate) const {
-  return std::none_of(taken_.begin(), taken_.end(),
-                      [&](const QRectF& taken) { return taken.intersects(plate); });
+bool keeps_clear(const QRectF& plate, const std::vector<QRectF>& taken) {
+  return std::none_of(taken.begin(), taken.end(),
+                      [&](const QRectF& other) { return other.intersects(plate); });
 }
 
 void MapLabels::put(const QPointF& centre, const QStringList& lines, int pixels) {
@@ -89,17 +84,19 @@ void MapLabels::put(const QPointF& centre, const QStringList& lines, int pixels)
 
 void MapLabels::put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels) {
   for (const QPointF& place : places)
-    if (is_free(plate(place, {text}, pixels))) return put(place, {text}, pixels);
+    if (keeps_clear(plate(place, {text}, pixels), taken_)) return put(place, {text}, pixels);
 }
 
 void label_contour(MapLabels& labels, const std::vector<QPointF>& contour,
                    const std::vector<QPointF>& others) {
+  Points3 places_of_others(static_cast<Eigen::Index>(others.size()), 3);
+  for (std::size_t k = 0; k < others.size(); ++k)
+    places_of_others.row(static_cast<Eigen::Index>(k)) << others[k].x(), others[k].y(), 0.0;
+  const NearestAmongPoints tree(places_of_others);
   std::vector<std::pair<double, std::size_t>> order;  // nearest other label, negative; piece
   for (std::size_t k = 0; k < contour.size(); ++k) {
-    double nearest = 1e9;
-    for (const QPointF& other : others)
-      nearest = std::min(nearest, std::hypot(contour[k].x() - other.x(), contour[k].y() - other.y()));
-    order.emplace_back(-nearest, k);
+    const auto nearest = tree.nearest({contour[k].x(), contour[k].y(), 0.0});
+    order.emplace_back(nearest ? -nearest->distance_m : 0.0, k);
   }
   std::sort(order.begin(), order.end());
   std::vector<QPointF> places;
@@ -143,7 +140,7 @@ void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene
   painter.drawText(QRectF(bar.right() + 8, bar.top() - 40, 44, 20), Qt::AlignRight, "kPa");
   painter.drawText(QRectF(bar.right() + 56, bar.top() - 40, 56, 20), Qt::AlignRight, "mmHg");
   painter.setFont(picture_font(14));
-  const double step = tick_step_pa(scene.top_pa);
+  const double step = round_step(scene.top_pa, 6.5, 100.0);
   for (double value = 0.0; value <= scene.top_pa * 1.0001; value += step) {
     const double y = bar.bottom() - value / scene.top_pa * bar.height();
     painter.setPen(QPen(kInk, 1.2));
@@ -157,16 +154,14 @@ void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene
 }
 
 void draw_scale_bar(QPainter& painter, const QPointF& left, double pixels_per_m) {
-  double length_mm = 1.0;
-  for (const double candidate : {2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0})
-    if (candidate * 1e-3 * pixels_per_m <= 150.0) length_mm = candidate;
+  const double length_mm = scale_length_mm(pixels_per_m, 150.0);
   const QPointF right(left.x() + length_mm * 1e-3 * pixels_per_m, left.y());
   painter.setPen(QPen(kInk, 2.0));
   painter.drawLine(left, right);
   for (const QPointF& end : {left, right}) painter.drawLine(end - QPointF(0, 5), end + QPointF(0, 5));
   painter.setFont(picture_font(14));
   painter.drawText(QRectF(right.x() + 8, left.y() - 10, 100, 20), Qt::AlignLeft | Qt::AlignVCenter,
-                   number(length_mm, 0) + " mm");
+                   number(length_mm, length_mm < 1.0 ? 1 : 0) + " mm");
 }
 
 }  // namespace wrapgauge

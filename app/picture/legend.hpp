@@ -14,6 +14,9 @@ inline const QRectF kColourBar(1246, 200, 26, 520);
 
 QFont picture_font(int pixels, bool bold = false);
 
+// Whether it runs into none of `taken`.
+bool keeps_clear(const QRectF& plate, const std::vector<QRectF>& taken);
+
 // Words on a map: on a pale plate, so that they can be read on any colour and hatch. Remembers where words
 // stand, so that the next ones keep clear of them.
 class MapLabels {
@@ -27,7 +30,6 @@ class MapLabels {
 
  private:
   QRectF plate(const QPointF& centre, const QStringList& lines, int pixels) const;
-  bool is_free(const QRectF& plate) const;
 
   QPainter& painter_;
   std::vector<QRectF> taken_;

@@ -21,13 +21,4 @@ double shade_of(const Vec3& seen_normal) {
   return 0.62 + 0.38 * std::max(0.0, seen_normal.dot(light));
 }
 
-void draw_skin(const TriangleMesh& skin, const Points3& normals, const LimbView& view, Raster& raster) {
-  const auto vertex = [&](int v) {
-    return RasterVertex{view.project(skin.vertices_m.row(v)),
-                        shade_of(view.rows * normals.row(v).transpose()), 0.0, 0.0};
-  };
-  for (Eigen::Index f = 0; f < skin.faces.rows(); ++f)
-    raster.triangle(vertex(skin.faces(f, 0)), vertex(skin.faces(f, 1)), vertex(skin.faces(f, 2)));
-}
-
 }  // namespace wrapgauge

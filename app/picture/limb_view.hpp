@@ -2,7 +2,7 @@
 // Looking at a limb from the side: orthographic, proximal up.
 
 #include "app/picture/raster.hpp"
-#include "model/geometry/triangle_mesh.hpp"
+#include "model/core/array.hpp"
 
 namespace wrapgauge {
 
@@ -22,8 +22,5 @@ struct LimbView {
 Mat3 limb_view_rows(const Vec3& up, const Vec3& towards_eye);
 
 double shade_of(const Vec3& seen_normal);  // of a unit normal in the view's rows
-
-// `normals`: a vertex each.
-void draw_skin(const TriangleMesh& skin, const Points3& normals, const LimbView& view, Raster& raster);
 
 }  // namespace wrapgauge

@@ -13,14 +13,18 @@ double round_top(double pressure_pa) {
   return pressure_pa;
 }
 
+Eigen::VectorXd limits_pa(const Estimate& estimate, const EquilibriumState& state,
+                          const ContactFigures& figures) {
+  return limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup, state,
+                            estimate.path.sheet, figures);
+}
+
 }  // namespace
 
 MapScene map_scene(const Estimate& estimate) {
   MapScene scene;
-  const EquilibriumState& last = estimate.path.states.back();
   scene.model_factor = estimate.limits.model_factor;
-  const Eigen::VectorXd limit_pa = limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup,
-                                                      last, estimate.path.sheet, estimate.figures);
+  const Eigen::VectorXd limit_pa = limits_pa(estimate, estimate.path.states.back(), estimate.figures);
   scene.layout_threshold_pa = limit_pa / scene.model_factor;
   std::vector<double> distinct(limit_pa.begin(), limit_pa.end());
   std::sort(distinct.begin(), distinct.end());
@@ -32,6 +36,19 @@ MapScene map_scene(const Estimate& estimate) {
   if (estimate.map.on_layout_pa.size() > 0) highest = std::max(highest, estimate.map.on_layout_pa.maxCoeff());
   scene.top_pa = round_top(std::max(highest, 100.0));
   return scene;
+}
+
+Eigen::VectorXd layout_threshold_pa(const Estimate& estimate, const EquilibriumState& state,
+                                    const ContactFigures& figures) {
+  return limits_pa(estimate, state, figures) / estimate.limits.model_factor;
+}
+
+std::optional<Pressure> threshold_at_peak(const Estimate& estimate, const Eigen::VectorXd& threshold_pa) {
+  if (estimate.map.mean_1cm2_pa.size() == 0) return std::nullopt;
+  Eigen::Index at = 0;
+  estimate.map.mean_1cm2_pa.maxCoeff(&at);
+  if (!std::isfinite(threshold_pa[at]) || threshold_pa[at] <= 0.0) return std::nullopt;
+  return Pressure(threshold_pa[at]);
 }
 
 std::vector<LayoutEdge> layout_edges(const FlatMesh& flat) {
@@ -60,31 +77,6 @@ std::vector<LayoutEdge> layout_edges(const FlatMesh& flat) {
     if (paired) ++s;
   }
   return edges;
-}
-
-void LimitContour::add(const std::array<RasterVertex, 3>& corner) {
-  std::vector<RasterPoint> ends;
-  for (int k = 0; k < 3; ++k) {
-    const RasterVertex &a = corner[k], &b = corner[(k + 1) % 3];
-    if ((a.load > 1.0) == (b.load > 1.0)) continue;
-    const double t = (1.0 - a.load) / (b.load - a.load);
-    ends.push_back(
-        {a.at.x + t * (b.at.x - a.at.x), a.at.y + t * (b.at.y - a.at.y), a.at.z + t * (b.at.z - a.at.z)});
-  }
-  if (ends.size() == 2) pieces_.push_back({ends[0], ends[1]});
-}
-
-void LimitContour::draw(Raster& raster, double lift) const {
-  const double halo = 4.6 * raster.pixel_ratio(), line = 2.2 * raster.pixel_ratio();
-  for (const auto& [from, to] : pieces_) raster.line(from, to, halo, QColor(255, 255, 255), lift);
-  for (const auto& [from, to] : pieces_) raster.line(from, to, line, QColor(20, 10, 25), lift);
-}
-
-std::vector<RasterPoint> LimitContour::middles() const {
-  std::vector<RasterPoint> points;
-  for (const auto& [a, b] : pieces_)
-    points.push_back({0.5 * (a.x + b.x), 0.5 * (a.y + b.y), 0.5 * (a.z + b.z)});
-  return points;
 }
 
 }  // namespace wrapgauge

@@ -1,10 +1,9 @@
 #pragma once
-// What both pictures draw: surfaces with pressure and load, the lines on them, one scale.
+// What all pictures of an estimate share: the scale of its colours, its limits, the edges of its layout.
 
-#include <string>
+#include <optional>
 #include <vector>
 
-#include "app/picture/raster.hpp"
 #include "model/pipeline/pipeline.hpp"
 
 namespace wrapgauge {
@@ -24,22 +23,17 @@ struct MapScene {
 
 MapScene map_scene(const Estimate& estimate);
 
+// A flat vertex each: predicted pressure at which its limit is met in a state of the load path.
+Eigen::VectorXd layout_threshold_pa(const Estimate& estimate, const EquilibriumState& state,
+                                    const ContactFigures& figures);
+// The same where the last state presses most; none: no limit is set there.
+std::optional<Pressure> threshold_at_peak(const Estimate& estimate, const Eigen::VectorXd& threshold_pa);
+
 // Edges between parts of the layout, and the layout's own rim.
 struct LayoutEdge {
   int from = 0, to = 0;  // flat vertices
   bool rim = false;
 };
 std::vector<LayoutEdge> layout_edges(const FlatMesh& flat);
-
-// Where the load crosses 1: the limit's contour line, gathered triangle by triangle and drawn as a whole.
-class LimitContour {
- public:
-  void add(const std::array<RasterVertex, 3>& corner);
-  void draw(Raster& raster, double lift) const;
-  std::vector<RasterPoint> middles() const;  // of its pieces
-
- private:
-  std::vector<std::array<RasterPoint, 2>> pieces_;
-};
 
 }  // namespace wrapgauge

@@ -8,6 +8,7 @@
 #include "app/picture/colour_map.hpp"
 #include "app/picture/flat_picture.hpp"
 #include "app/picture/legend.hpp"
+#include "app/picture/nice_axis.hpp"
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_side.hpp"
 #include "model/core/number_text.hpp"
@@ -35,21 +36,6 @@ std::vector<CurvePoint> peak_curve(const Estimate& estimate) {
   return points;
 }
 
-// Predicted pressure at which the limit of the most pressed place is met.
-double threshold_at_peak_pa(const Estimate& estimate, const MapScene& scene) {
-  Eigen::Index at = 0;
-  if (estimate.map.mean_1cm2_pa.size() == 0) return 0.0;
-  estimate.map.mean_1cm2_pa.maxCoeff(&at);
-  const double threshold = scene.layout_threshold_pa[at];
-  return std::isfinite(threshold) ? threshold : 0.0;
-}
-
-double step_pa(double top_pa) {
-  for (double step = 100.0;; step *= 10.0)
-    for (const double factor : {1.0, 2.0, 5.0})
-      if (top_pa / (factor * step) <= 5.0) return factor * step;
-}
-
 QString in_kpa(double pressure_pa, double step) {
   return QString::fromStdString(fixed_text(pressure_pa / 1e3, step < 1e3 ? 1 : 0));
 }
@@ -67,7 +53,7 @@ void draw_axes(const Axes& axes, QPainter& painter) {
   painter.drawLine(kCurve.bottomLeft(), kCurve.bottomRight());
   painter.drawLine(kCurve.bottomLeft(), kCurve.topLeft());
   painter.setFont(picture_font(kText));
-  const double step_x = step_pa(axes.top_x_pa), step_y = step_pa(axes.top_y_pa);
+  const double step_x = round_step(axes.top_x_pa, 5.0, 100.0), step_y = round_step(axes.top_y_pa, 5.0, 100.0);
   for (double x = 0.0; x <= axes.top_x_pa * 1.0001; x += step_x) {
     const QPointF tick = axes.at(x, 0.0);
     painter.drawLine(tick, tick + QPointF(0, 8));
@@ -102,7 +88,7 @@ void draw_limit(const Axes& axes, double threshold_pa, double factor, QPainter& 
 
 void draw_curve(const Estimate& estimate, const MapScene& scene, QPainter& painter) {
   const std::vector<CurvePoint> points = peak_curve(estimate);
-  const double threshold = threshold_at_peak_pa(estimate, scene);
+  const double threshold = threshold_at_peak(estimate, scene.layout_threshold_pa).value_or(Pressure()).si();
   Axes axes{100.0, 1.15 * threshold};
   for (const CurvePoint& point : points) {
     axes.top_x_pa = std::max(axes.top_x_pa, 1.05 * point.inside_pa);

@@ -1,8 +1,8 @@
 #include <QSlider>
 #include <QTest>
 
-#include "app/desk/views/gl_canvas.hpp"
-#include "app/desk/views/memory_canvas.hpp"
+#include "app/desk/views/raster_drawing.hpp"
+#include "app/desk/views/vtk_drawing.hpp"
 #include "demo_views.hpp"
 
 namespace wrapgauge {
@@ -17,6 +17,19 @@ int distinct_colours(const QImage& image) {
   for (int y = 0; y < image.height(); y += 3)
     for (int x = 0; x < image.width(); x += 3) colours.insert(image.pixel(x, y));
   return static_cast<int>(colours.size());
+}
+
+// The share of pixels whose colours anybody would tell apart.
+double differing(const QImage& a, const QImage& b) {
+  constexpr int kTold = 24;
+  int count = 0;
+  for (int y = 0; y < a.height(); ++y)
+    for (int x = 0; x < a.width(); ++x) {
+      const QColor one = a.pixelColor(x, y), other = b.pixelColor(x, y);
+      count += std::max({std::abs(one.red() - other.red()), std::abs(one.green() - other.green()),
+                         std::abs(one.blue() - other.blue())}) > kTold;
+    }
+  return static_cast<double>(count) / (a.width() * a.height());
 }
 
 // Counts the frames of whatever canvas the body is drawn on.
@@ -59,34 +72,29 @@ TEST(BodyOnScreen, AllViewsAreDrawnAtEachSizeInBothPalettes) {
   QApplication::setPalette(light);
 }
 
-TEST(BodyOnScreen, AWidgetOfOpenGlShowsWhatIsDrawnIntoMemory) {
+TEST(BodyOnScreen, TheFallbackShowsTheSameBodyInTheSameColours) {
   NEEDS_GRAPHICS();
   DemoViews views({900, 700});
   ASSERT_TRUE(views.show_estimate());
   const int last = views.shown.state_count() - 1;
   const auto part = std::make_shared<const ScenePart>(contact_part(views.shown, last));
-  const auto scene = std::make_shared<const BodyScene>(BodyScene{views.shown.skin(), {part}});
-  LimbView view;
-  view.rows = limb_view_rows(views.shown.body()->axis.direction, Vec3(0.6, -0.8, 0.0));
-  view.centre_m = scene->worn()->points_m.colwise().mean().transpose();
-  view.pixels_per_m = 1500.0;
-  view.width = 400;
-  view.height = 300;
-  const auto picture_of = [&](BodyCanvas& canvas) {
-    canvas.widget()->resize(view.width, view.height);
-    canvas.show_background(Qt::white);
-    canvas.show_scene(scene);
-    canvas.show_view(view);
-    canvas.widget()->show();
-    EXPECT_TRUE(QTest::qWaitForWindowExposed(canvas.widget(), kNeverComes_ms));
-    EXPECT_TRUE(wait_until_at_rest(*canvas.widget()));
-    return canvas.picture().convertToFormat(QImage::Format_RGB32);
-  };
-  GlCanvas widget(nullptr);
-  MemoryCanvas memory(nullptr);
-  const QImage shown = picture_of(widget), drawn = picture_of(memory);
-  EXPECT_GT(distinct_colours(drawn), 60);
-  EXPECT_EQ(shown, drawn);
+  BodyFrame frame;
+  frame.scene = std::make_shared<const BodyScene>(BodyScene{views.shown.skin(), {part}});
+  frame.view.rows = limb_view_rows(views.shown.body()->axis.direction, Vec3(0.6, -0.8, 0.0));
+  frame.view.centre_m = frame.scene->worn()->points_m.colwise().mean().transpose();
+  frame.view.pixels_per_m = 1500.0;
+  frame.view.width = 400;
+  frame.view.height = 300;
+  for (const int ratio : {1, 2}) {
+    frame.pixels = QSize(400, 300) * ratio;
+    frame.pixel_ratio = ratio;
+    const QImage vtk = VtkDrawing().picture(frame), raster = raster_picture(frame);
+    ASSERT_EQ(vtk.size(), raster.size());
+    EXPECT_GT(distinct_colours(vtk), 60);
+    std::printf("pixels that differ at %d00 %%: %.2f %%\n", ratio, 100.0 * differing(vtk, raster));
+    EXPECT_LT(differing(vtk, raster), 0.05) << "at pixel ratio " << ratio;  // edges of lines
+    EXPECT_GT(differing(vtk, raster.mirrored(true, false)), 0.2);
+  }
 }
 
 TEST(BodyOnScreen, ScrubbingDrawsAFrameForEachStepAndShowsEveryStateAsItIs) {

@@ -4,12 +4,9 @@
 
 #include <QApplication>
 
-#include "app/desk/views/gl_probe.hpp"
-
 int main(int count, char** arguments) {
   testing::InitGoogleTest(&count, arguments);
   if (qEnvironmentVariableIsEmpty("DISPLAY")) qputenv("QT_QPA_PLATFORM", "offscreen");
-  wrapgauge::choose_graphics_format();
   QApplication app(count, arguments);
   return RUN_ALL_TESTS();
 }

@@ -8,38 +8,10 @@
 #include <QSlider>
 #include <QValueAxis>
 
-#include "app/desk/views/nice_axis.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
 namespace {
-
-TEST(NiceAxis, EndsAtARoundNumberInRoundSteps) {
-  const NiceAxis wide = nice_axis(3.2, 6), narrow = nice_axis(3.2, 2);
-  EXPECT_DOUBLE_EQ(wide.step, 1.0);
-  EXPECT_EQ(wide.steps, 4);
-  EXPECT_EQ(wide.decimals, 0);
-  EXPECT_DOUBLE_EQ(narrow.step, 2.0);
-  EXPECT_EQ(narrow.steps, 2);
-}
-
-TEST(NiceAxis, WritesAsManyDecimalsAsAnyOfItsNumbersNeeds) {
-  EXPECT_EQ(nice_axis(1.25, 5).decimals, 2);  // 0.25, 0.50 ...
-  EXPECT_EQ(nice_axis(12.0, 5).decimals, 1);  // 2.5, 5.0 ...
-  EXPECT_EQ(nice_axis(9.9, 1).decimals, 0);   // 10
-  EXPECT_EQ(nice_axis(0.99, 1).decimals, 0);  // 1
-  EXPECT_EQ(nice_axis(0.3, 3).decimals, 1);
-}
-
-TEST(NiceAxis, ReachesWhatIsAskedInNoMoreStepsThanAllowed) {
-  for (const double least_top : {0.1, 0.37, 1.0, 2.5, 2.51, 19.0, 300.0})
-    for (int most = 1; most <= 6; ++most) {
-      const NiceAxis axis = nice_axis(least_top, most);
-      EXPECT_GE(axis.top(), least_top * (1.0 - 1e-6));
-      EXPECT_LE(axis.steps, most);
-      EXPECT_LT(axis.top() - axis.step, least_top);
-    }
-}
 
 struct WithStrip : WithShown {
   PathStrip strip{shown, selection};

@@ -1,25 +1,51 @@
 #include "app/desk/views/body_canvas.hpp"
 
-#include "app/desk/views/gl_canvas.hpp"
+#include <QPainter>
+
 #include "app/desk/views/gl_probe.hpp"
-#include "app/desk/views/memory_canvas.hpp"
-#include "app/desk/views/raster_canvas.hpp"
-#include "app/picture/colour_map.hpp"
+#include "app/desk/views/raster_drawing.hpp"
 
 namespace wrapgauge {
 
-BodyCanvas* make_body_canvas(QWidget* parent, QString& why_software) {
-  why_software = why_no_graphics();
-  if (!why_software.isEmpty()) return new RasterCanvas(parent);
-  if (graphics_are_software()) return new MemoryCanvas(parent);
-  return new GlCanvas(parent);
+BodyCanvas::BodyCanvas(QWidget* parent) : QWidget(parent) {
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  if (why_no_graphics().isEmpty()) vtk_ = std::make_unique<VtkDrawing>();
 }
 
-QColor surface_colour(double share, bool dimmed) {
-  const QColor colour = map_colour(share);
-  if (!dimmed) return colour;
-  const int grey = (4 * 215 + qGray(colour.rgb())) / 5;
-  return {grey, grey, grey};
+void BodyCanvas::forget() {
+  kept_ = {};
+  update();
+}
+
+void BodyCanvas::show_scene(std::shared_ptr<const BodyScene> scene) {
+  frame_.scene = std::move(scene);
+  forget();
+}
+
+void BodyCanvas::show_view(const LimbView& view) {
+  frame_.view = view;
+  forget();
+}
+
+void BodyCanvas::show_background(const QColor& colour) {
+  frame_.background = colour;
+  forget();
+}
+
+QImage BodyCanvas::picture() {
+  if (size().isEmpty()) return {};
+  frame_.pixel_ratio = devicePixelRatioF();
+  frame_.pixels = {static_cast<int>(width() * frame_.pixel_ratio),
+                   static_cast<int>(height() * frame_.pixel_ratio)};
+  if (kept_.isNull() || kept_.size() != frame_.pixels) {
+    kept_ = vtk_ ? vtk_->picture(frame_) : raster_picture(frame_);
+    kept_.setDevicePixelRatio(frame_.pixel_ratio);
+  }
+  return kept_;
+}
+
+void BodyCanvas::paintEvent(QPaintEvent*) {
+  QPainter(this).drawImage(0, 0, picture());
 }
 
 }  // namespace wrapgauge

@@ -1,29 +1,34 @@
 #pragma once
-// A surface that a body is drawn on: by the graphics system, or by the software picture where that is no use.
+// A widget that paints a picture of a body, which it keeps until something else is to be seen. Nothing of the
+// window is put together by OpenGL: where that is software, each blink of a cursor would cost 30 ms.
 
 #include <QImage>
 #include <QWidget>
 #include <memory>
 
 #include "app/desk/views/body_scene.hpp"
-#include "app/picture/limb_view.hpp"
+#include "app/desk/views/vtk_drawing.hpp"
 
 namespace wrapgauge {
 
-class BodyCanvas {
+class BodyCanvas : public QWidget {
  public:
-  virtual ~BodyCanvas() = default;
-  virtual QWidget* widget() = 0;
-  virtual void show_scene(std::shared_ptr<const BodyScene> scene) = 0;
-  virtual void show_view(const LimbView& view) = 0;
-  virtual void show_background(const QColor& colour) = 0;
-  virtual QImage picture() = 0;  // as it is on the screen now
+  explicit BodyCanvas(QWidget* parent);
+
+  void show_scene(std::shared_ptr<const BodyScene> scene);
+  void show_view(const LimbView& view);
+  void show_background(const QColor& colour);
+  QImage picture();  // as it is on the screen now
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void forget();
+
+  std::unique_ptr<VtkDrawing> vtk_;  // null: drawn without a graphics system
+  BodyFrame frame_;
+  QImage kept_;  // null: to be drawn
 };
-
-// Deletion is the parent's work. `why_software`: set to the reason when the graphics system is no use.
-BodyCanvas* make_body_canvas(QWidget* parent, QString& why_software);
-
-QColor surface_colour(double share, bool dimmed);  // of pressed skin
-inline const QColor kBareSkin(205, 205, 205), kLayoutAlone(214, 208, 226);
 
 }  // namespace wrapgauge

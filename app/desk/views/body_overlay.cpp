@@ -30,14 +30,13 @@ BodyOverlay::BodyOverlay(const ShownPlan& shown, const Selection& selection, QWi
 }
 
 void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view,
-                            const SightLine* sight, const QString& hint) {
+                            const QString& hint) {
   const bool pressed = scene && scene->worn() && scene->worn()->pressure_pa.size() > 0;
   const bool same = scene_ && scene && scene_->skin == scene->skin && same_view(view, view_) &&
-                    sight == sight_ && hint == hint_ && no_body_ == shown_.no_body() && pressed == pressed_ &&
+                    hint == hint_ && no_body_ == shown_.no_body() && pressed == pressed_ &&
                     names(*scene) == names(*scene_);
   scene_ = std::move(scene);
   view_ = view;
-  sight_ = sight;
   hint_ = hint;
   no_body_ = shown_.no_body();
   pressed_ = pressed;
@@ -86,17 +85,13 @@ QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) 
   const QString words = lines.join('\n');
   const QRectF needed = metrics.boundingRect(QRectF(0, 0, room - 20, height()), Qt::TextWordWrap, words);
   const QRectF plate(8, 8, needed.width() + 20, needed.height() + 8);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(look.colours.plate);
-  painter.drawRoundedRect(plate, 5, 5);
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(look.colours.ink);
+  draw_bare_plate(painter, plate, look.colours);
   painter.setFont(look.font);
   painter.drawText(plate.adjusted(10, 4, -10, -4), Qt::TextWordWrap, words);
   return plate;
 }
 
-std::vector<QPointF> BodyOverlay::seen_points(const SceneArea& area) const {
+std::vector<QPointF> BodyOverlay::seen_points(const SkinPoints& area) const {
   std::vector<QPointF> seen;
   for (Eigen::Index k = 0; k < area.points_m.rows(); ++k) {
     if (area.normals.row(k).dot(view_.rows.row(2)) < kLeastFacing) continue;
@@ -121,7 +116,7 @@ std::vector<NamedPlace> BodyOverlay::named_places() const {
   for (const auto& part : scene_->parts)
     for (const SceneLabel& label : part->labels) {
       if (label.normal.dot(view_.rows.row(2)) < kLeastFacing) continue;
-      if (sight_ && !sight_->is_seen(view_, label.point_m)) continue;
+      if (!is_seen(*scene_->skin, view_, label.point_m)) continue;
       const RasterPoint at = view_.project(label.point_m);
       if (rect().contains(QPointF(at.x, at.y).toPoint()))
         places.push_back({label.words, {at.x, at.y}, seen_points(label.area)});

@@ -14,11 +14,10 @@ class BodyOverlay : public QWidget {
  public:
   BodyOverlay(const ShownPlan& shown, const Selection& selection, QWidget* parent);
 
-  // `hint`: one line at the top, empty for none. `sight`: null when there is no body. Drawn afresh only when
+  // `hint`: one line at the top, empty for none. Drawn afresh only when
   // words or view change, or a name would come to stand on hatching: names that drift by a pixel while states
   // are scrubbed are not worth a frame.
-  void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const SightLine* sight,
-                 const QString& hint);
+  void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const QString& hint);
   // Where the names stand.
   std::vector<QRectF> draw(QPainter& painter) const;
 
@@ -28,7 +27,7 @@ class BodyOverlay : public QWidget {
  private:
   std::vector<QRectF> draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const;
   std::vector<NamedPlace> named_places() const;
-  std::vector<QPointF> seen_points(const SceneArea& area) const;
+  std::vector<QPointF> seen_points(const SkinPoints& area) const;
   std::vector<QPointF> seen_hatching() const;
   QRectF draw_words_above(QPainter& painter, const LegendLook& look) const;
 
@@ -37,7 +36,6 @@ class BodyOverlay : public QWidget {
   std::shared_ptr<const BodyScene> scene_;
   LimbView view_;
   bool pressed_ = false;
-  const SightLine* sight_ = nullptr;
   QString hint_, no_body_;
   std::vector<QRectF> names_at_;  // as last drawn
 };

@@ -7,8 +7,8 @@
 #include <set>
 
 #include "app/desk/views/flat_items.hpp"
-#include "app/desk/views/layout_lines.hpp"
 #include "app/picture/colour_map.hpp"
+#include "app/picture/layout_lines.hpp"
 #include "model/geometry/innermost_point.hpp"
 
 namespace wrapgauge {
@@ -19,26 +19,23 @@ constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-
 const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
 const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200);
 
+// Gathers pieces from point to point.
 class LineMaker {
  public:
-  LineMaker(double width, const QColor& colour, double lift_m)
-      : width_(width), colour_(colour), lift_m_(lift_m) {}
+  LineMaker(double width, const QColor& colour, double lift_m) : lines_{{}, width, colour, lift_m} {}
   void add(const Vec3& from, const Vec3& to) {
-    ends_.push_back(from);
-    ends_.push_back(to);
+    for (const Vec3& end : {from, to}) ends_m_.insert(ends_m_.end(), end.begin(), end.end());
   }
-  void put_into(ScenePart& part) const {
-    if (ends_.empty()) return;
-    SceneLines lines{Points3(static_cast<Eigen::Index>(ends_.size()), 3), width_, colour_, lift_m_};
-    for (std::size_t k = 0; k < ends_.size(); ++k) lines.ends_m.row(static_cast<Eigen::Index>(k)) = ends_[k];
-    part.lines.push_back(std::move(lines));
+  void put_into(ScenePart& part) {
+    if (ends_m_.empty()) return;
+    const auto count = static_cast<Eigen::Index>(ends_m_.size() / 3);
+    lines_.ends_m = Eigen::Map<const Points3>(ends_m_.data(), count, 3);
+    part.lines.push_back(std::move(lines_));
   }
 
  private:
-  double width_;
-  QColor colour_;
-  double lift_m_;
-  std::vector<Vec3> ends_;
+  SceneLines lines_;
+  std::vector<double> ends_m_;
 };
 
 // Where the sheet lies: a little off the skin, which its triangles would cut through elsewhere.
@@ -54,15 +51,12 @@ Points3 on_sheet(const SkinSurface& skin) {
 void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, const QColor& colour,
               ScenePart& part) {
   constexpr int kPieces = 48;
-  Points3 middle(1, 3);
-  middle.row(0) = centre_m;
-  const SkinPoints at = skin.nearest(middle);
-  const Vec3 normal = at.normals.row(0), along = normal.unitOrthogonal(), across = normal.cross(along);
+  const SkinPoint at = skin.at(centre_m);
+  const Vec3 along = at.normal.unitOrthogonal(), across = at.normal.normalized().cross(along);
   Points3 round(kPieces, 3);
   for (int k = 0; k < kPieces; ++k) {
     const double angle = 2.0 * std::numbers::pi * k / kPieces;
-    round.row(k) =
-        at.points_m.row(0) + radius_m * (std::cos(angle) * along + std::sin(angle) * across).transpose();
+    round.row(k) = at.point_m + radius_m * (std::cos(angle) * along + std::sin(angle) * across);
   }
   const Points3 ring = on_sheet(skin.nearest(round));
   LineMaker lines(2.2, colour, kMarkLift_m);
@@ -74,10 +68,8 @@ void add_sites(const ShownPlan& shown, ScenePart& part) {
   const SkinSurface& skin = *shown.skin();
   for (const BonySite& site : shown.sites()) {
     add_ring(skin, site.point_m, site.radius.si(), kSite, part);
-    Points3 point(1, 3);
-    point.row(0) = site.point_m;
-    const SkinPoints at = skin.nearest(point);
-    part.labels.push_back({at.points_m.row(0), at.normals.row(0), QString::fromStdString(site.name)});
+    const SkinPoint at = skin.at(site.point_m);
+    part.labels.push_back({at.point_m, at.normal, QString::fromStdString(site.name)});
   }
 }
 
@@ -110,42 +102,32 @@ void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part)
   rim.put_into(part);
 }
 
-void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, ScenePart& part) {
-  const Points3 at = on_sheet(on_skin);
-  FlatMesh alone;
+// One chamber alone, its triangles still of the vertices of all.
+FlatMesh chamber_alone(const FlatMesh& flat, int chamber) {
   std::vector<Eigen::Index> rows;
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
     const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
     if (region.kind == RegionKind::kChamber && region.part == chamber) rows.push_back(t);
   }
-  alone.triangles.resize(static_cast<Eigen::Index>(rows.size()), 3);
-  for (std::size_t k = 0; k < rows.size(); ++k)
-    alone.triangles.row(static_cast<Eigen::Index>(k)) = flat.triangles.row(rows[k]);
+  FlatMesh alone;
+  alone.triangles = flat.triangles(rows, Eigen::all);
   alone.regions.assign(rows.size(), {});
+  return alone;
+}
+
+void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, ScenePart& part) {
+  const Points3 at = on_sheet(on_skin);
   LineMaker lines(4.0, kPicked, kMarkLift_m);
-  for (const LayoutEdge& edge : layout_edges(alone)) lines.add(at.row(edge.from), at.row(edge.to));
+  for (const LayoutEdge& edge : layout_edges(chamber_alone(flat, chamber)))
+    lines.add(at.row(edge.from), at.row(edge.to));
   lines.put_into(part);
 }
 
-SceneArea rows_of(const SkinPoints& on_skin, const std::set<int>& rows) {
-  SceneArea area{Points3(static_cast<Eigen::Index>(rows.size()), 3),
-                 Points3(static_cast<Eigen::Index>(rows.size()), 3)};
-  Eigen::Index at = 0;
-  for (const int row : rows) {
-    area.points_m.row(at) = on_skin.points_m.row(row);
-    area.normals.row(at++) = on_skin.normals.row(row);
-  }
-  return area;
-}
-
-SceneArea area_of_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin) {
-  std::set<int> corners;
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
-    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
-    if (region.kind != RegionKind::kChamber || region.part != chamber) continue;
-    for (int k = 0; k < 3; ++k) corners.insert(flat.triangles(t, k));
-  }
-  return rows_of(on_skin, corners);
+SkinPoints area_of_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin) {
+  const Triangles alone = chamber_alone(flat, chamber).triangles;
+  const std::set<int> corners(alone.reshaped().begin(), alone.reshaped().end());
+  const std::vector<int> rows(corners.begin(), corners.end());
+  return {on_skin.points_m(rows, Eigen::all), on_skin.normals(rows, Eigen::all)};
 }
 
 void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin,

@@ -13,7 +13,7 @@ namespace wrapgauge {
 
 // The layout on the skin, lifted off it a little.
 struct WornSurface {
-  Points3 points_m, normals;
+  Points3 points_m, normals;  // of about unit length
   Triangles triangles;
   Eigen::VectorXd pressure_pa;  // a point each; empty: no estimate, only the layout
   double top_pa = 1e3;          // pressure of the darkest colour
@@ -29,15 +29,10 @@ struct SceneLines {
   double lift_m = 0.0;
 };
 
-// Points of the skin with its unit outward normals there.
-struct SceneArea {
-  Points3 points_m, normals;
-};
-
 struct SceneLabel {
   Vec3 point_m, normal;
   QString words;
-  SceneArea area = {};  // of what it names; may be empty
+  SkinPoints area = {};  // all over what it names; may be empty
 };
 
 // What changes together; kept as long as it is shown again and again.
@@ -45,7 +40,7 @@ struct ScenePart {
   std::optional<WornSurface> surface;
   std::vector<SceneLines> lines;
   std::vector<SceneLabel> labels;
-  SceneArea hatched;  // points all over the hatching
+  SkinPoints hatched;  // all over the hatching
 };
 
 struct BodyScene {

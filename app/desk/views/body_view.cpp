@@ -14,8 +14,8 @@
 #include "app/desk/views/body_overlay.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
+#include "app/desk/views/view_keys.hpp"
 #include "app/desk/views/view_legend.hpp"
-#include "app/desk/views/zoom_step.hpp"
 #include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
@@ -30,14 +30,14 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
     : QWidget(parent),
       shown_(shown),
       selection_(selection),
-      canvas_(make_body_canvas(this, why_software_)),
+      canvas_(new BodyCanvas(this)),
       overlay_(new BodyOverlay(shown, selection, this)) {
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The body with the layout on it"));
   setMinimumSize(240, 200);
-  canvas_->widget()->setObjectName("canvas");
-  canvas_->widget()->installEventFilter(this);
-  canvas_->widget()->setFocusPolicy(Qt::NoFocus);
+  canvas_->setObjectName("canvas");
+  canvas_->installEventFilter(this);
+  canvas_->setFocusPolicy(Qt::NoFocus);
   canvas_->show_background(view_colours(*this).paper);
   add_buttons();
   offer_picture(this, tr("body"), [this] { return picture(); });
@@ -97,11 +97,6 @@ void BodyView::set_placing(bool placing) {
 }
 
 void BodyView::body_changed() {
-  if (shown_.skin() != pointed_at_) {
-    pointed_at_ = shown_.skin();
-    sight_.reset();
-    if (pointed_at_) sight_.emplace(pointed_at_->mesh());
-  }
   sites_ = std::make_shared<const ScenePart>(sites_part(shown_));
   forget_states();
 }
@@ -111,10 +106,9 @@ void BodyView::forget_states() {
   rebuild_scene();
 }
 
-std::optional<Vec3> BodyView::anchor_m() const {
-  if (shown_.worn()) return shown_.worn()->wrap.anchor_m;
-  if (shown_.estimate()) return shown_.estimate()->wrap.anchor_m;
-  return std::nullopt;
+const Wrap* BodyView::wrap() const {
+  if (shown_.worn()) return &shown_.worn()->wrap;
+  return shown_.estimate() ? &shown_.estimate()->wrap : nullptr;
 }
 
 Points3 BodyView::points_to_fit() const {
@@ -143,12 +137,7 @@ void BodyView::rebuild_scene() {
   if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn() && !framed_worn_))) {
     framed_ = shown_.skin();
     framed_worn_ = scene_->worn() != nullptr;
-    Vec3 front = Vec3::UnitX();
-    if (shown_.worn())
-      front = shown_.worn()->wrap.outward;
-    else if (shown_.estimate())
-      front = shown_.estimate()->wrap.outward;
-    turntable_.set_body(shown_.body()->axis, front);
+    turntable_.set_body(shown_.body()->axis, wrap() ? wrap()->outward : Vec3(Vec3::UnitX()));
     turntable_.fit(points_to_fit());
   }
   take_size();  // the legend comes and goes with the pressures
@@ -158,10 +147,10 @@ void BodyView::rebuild_scene() {
 void BodyView::show_view() {
   QString hint;
   if (placing_) hint = tr("Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.");
-  if (!why_software_.isEmpty() && hint.isEmpty())
-    hint = tr("Drawn without graphics system: %1.").arg(why_software_);
+  if (!why_software().isEmpty() && hint.isEmpty())
+    hint = tr("Drawn without graphics system: %1.").arg(why_software());
   canvas_->show_view(turntable_.view());
-  overlay_->show_over(scene_, turntable_.view(), sight_ ? &*sight_ : nullptr, hint);
+  overlay_->show_over(scene_, turntable_.view(), hint);
 }
 
 void BodyView::look_from(ViewSide side) {
@@ -191,9 +180,9 @@ QImage BodyView::picture() {
 }
 
 void BodyView::resizeEvent(QResizeEvent*) {
-  canvas_->widget()->setGeometry(rect());
+  canvas_->setGeometry(rect());
   overlay_->setGeometry(rect());
-  canvas_->widget()->lower();
+  canvas_->lower();
   take_size();
   show_view();
 }
@@ -225,7 +214,7 @@ void BodyView::changeEvent(QEvent* event) {
 
 bool BodyView::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Wheel) {
-    turntable_.zoom(std::pow(kZoomStep, static_cast<QWheelEvent*>(event)->angleDelta().y() / 120.0));
+    turntable_.zoom(zoom_of(*static_cast<QWheelEvent*>(event)));
     show_view();
     return true;
   }
@@ -269,10 +258,14 @@ void BodyView::release(QMouseEvent* event) {
   if (!moved_ && event->button() == Qt::LeftButton) click(event->position());
 }
 
+std::optional<Vec3> BodyView::place_under(const QPointF& at) const {
+  return shown_.skin() ? place_at(*shown_.skin(), turntable_.view(), at.x(), at.y()) : std::nullopt;
+}
+
 // The place that was clicked is read, and the chamber over it chosen.
 void BodyView::click(const QPointF& at) {
-  if (!sight_) return;
-  const auto place = sight_->place_at(turntable_.view(), at.x(), at.y());
+  if (!shown_.skin()) return;
+  const auto place = place_under(at);
   selection_.pick_place(place);
   if (!place) return selection_.select_chamber(std::nullopt);
   const auto reading = read_place(shown_, selection_.state(), *place);
@@ -280,8 +273,7 @@ void BodyView::click(const QPointF& at) {
 }
 
 void BodyView::move_anchor(const QPointF& at, bool finished) {
-  if (!sight_ || !shown_.body()) return;
-  const auto place = sight_->place_at(turntable_.view(), at.x(), at.y());
+  const auto place = place_under(at);
   if (!place) return;
   const auto anchor = station_and_angle(*shown_.sections(), shown_.body()->axis, *place);
   if (anchor) emit anchorMoved(*anchor, *place, finished);
@@ -289,52 +281,26 @@ void BodyView::move_anchor(const QPointF& at, bool finished) {
 
 // The angle swept about the anchor on the screen; seen from behind it counts the other way.
 void BodyView::turn_layout(const QPointF& at, bool finished) {
-  const auto anchor = anchor_m();
-  if (!anchor) return;
-  const RasterPoint centre = turntable_.view().project(*anchor);
+  if (!wrap()) return;
+  const RasterPoint centre = turntable_.view().project(wrap()->anchor_m);
   const auto angle = [&](const QPointF& p) { return std::atan2(centre.y - p.y(), p.x() - centre.x); };
   const double swept = (angle(at) - angle(pressed_at_)) * 180.0 / std::numbers::pi;
-  const auto& worn = shown_.worn();
-  const Vec3 outward = worn ? worn->wrap.outward : shown_.estimate()->wrap.outward;
-  const double sign = outward.dot(turntable_.towards_eye()) < 0.0 ? -1.0 : 1.0;
+  const double sign = wrap()->outward.dot(turntable_.towards_eye()) < 0.0 ? -1.0 : 1.0;
   emit turned(std::remainder(sign * swept, 360.0), finished);
 }
 
 void BodyView::keyPressEvent(QKeyEvent* event) {
-  const bool shift = event->modifiers() & Qt::ShiftModifier;
-  double right = 0.0, up = 0.0;
-  switch (event->key()) {
-    case Qt::Key_Left:
-      right = -1.0;
-      break;
-    case Qt::Key_Right:
-      right = 1.0;
-      break;
-    case Qt::Key_Up:
-      up = 1.0;
-      break;
-    case Qt::Key_Down:
-      up = -1.0;
-      break;
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-      turntable_.zoom(kZoomStep);
-      break;
-    case Qt::Key_Minus:
-      turntable_.zoom(1.0 / kZoomStep);
-      break;
-    case Qt::Key_Home:
-      return show_all();
-    case Qt::Key_Escape:
-      if (!placing_) return QWidget::keyPressEvent(event);
-      return set_placing(false);
-    default:
-      return QWidget::keyPressEvent(event);
-  }
-  if (shift)
-    turntable_.pan(kShiftStep * right, -kShiftStep * up);
+  if (event->key() == Qt::Key_Home) return show_all();
+  if (event->key() == Qt::Key_Escape && placing_) return set_placing(false);
+  const auto arrow = arrow_of(*event);
+  const auto zoom = zoom_of(*event);
+  if (!arrow && !zoom) return QWidget::keyPressEvent(event);
+  if (zoom)
+    turntable_.zoom(*zoom);
+  else if (event->modifiers() & Qt::ShiftModifier)
+    turntable_.pan(kShiftStep * arrow->x(), -kShiftStep * arrow->y());
   else
-    turntable_.turn(kTurnStep_deg * right, kTurnStep_deg * up);
+    turntable_.turn(kTurnStep_deg * arrow->x(), kTurnStep_deg * arrow->y());
   show_view();
 }
 

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "app/desk/views/body_canvas.hpp"
+#include "app/desk/views/gl_probe.hpp"
 #include "app/desk/views/skin_probe.hpp"
 #include "app/desk/views/turntable.hpp"
 
@@ -31,7 +32,7 @@ class BodyView : public QWidget {
   void show_all();
   void show_place(const Vec3& place_m);  // turned so that it faces the eye
   QImage picture();                      // with legend and words, as on the screen
-  const QString& why_software() const { return why_software_; }
+  static QString why_software() { return why_no_graphics(); }
   const Turntable& turntable() const { return turntable_; }
   QSize sizeHint() const override { return {560, 480}; }
 
@@ -60,14 +61,14 @@ class BodyView : public QWidget {
   void move(QMouseEvent* event);
   void release(QMouseEvent* event);
   void click(const QPointF& at);
+  std::optional<Vec3> place_under(const QPointF& at) const;
   void move_anchor(const QPointF& at, bool finished);
   void turn_layout(const QPointF& at, bool finished);
-  std::optional<Vec3> anchor_m() const;
+  const Wrap* wrap() const;  // as worn now, else as estimated; null: nowhere
   Points3 points_to_fit() const;
 
   const ShownPlan& shown_;
   Selection& selection_;
-  QString why_software_;
   BodyCanvas* canvas_;
   BodyOverlay* overlay_;
   std::vector<QToolButton*> buttons_;
@@ -77,9 +78,7 @@ class BodyView : public QWidget {
   std::shared_ptr<const BodyScene> scene_;
   std::shared_ptr<const ScenePart> sites_;
   std::map<int, std::shared_ptr<const ScenePart>> states_;  // shown before; -1: the layout alone
-  std::optional<SightLine> sight_;
-  std::shared_ptr<const SkinSurface> pointed_at_;  // by sight_
-  std::shared_ptr<const SkinSurface> framed_;      // whom the eye was last set for
+  std::shared_ptr<const SkinSurface> framed_;               // whom the eye was last set for
   bool framed_worn_ = false;
   bool placing_ = false;
   Drag drag_ = Drag::kNone;

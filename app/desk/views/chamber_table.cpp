@@ -9,7 +9,6 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/io/writers/csv_writer.hpp"
 
@@ -41,10 +40,6 @@ int width_on_two_lines(const QString& name, const QFontMetrics& metrics) {
     least = std::min(least, std::max(metrics.horizontalAdvance(name.left(at)),
                                      metrics.horizontalAdvance(name.mid(at + 1))));
   return least;
-}
-
-QString number(double value, int decimals) {
-  return figures_text(fixed_text(value, decimals));
 }
 
 // Both units one below the other; the head of the column says which.
@@ -91,49 +86,34 @@ int ChamberTableModel::columnCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : kColumnCount;
 }
 
-QString ChamberTableModel::cell(const ChamberFigures& figures, int column) const {
+ChamberTableModel::Cell ChamberTableModel::cell(const ChamberFigures& figures, int column) const {
   const Finding* finding = finding_of(*contact_, figures.chamber);
+  const auto alone = [](const QString& words) { return Cell{words, words}; };
+  const auto with_unit = [](const QString& figure, const char* unit) { return Cell{figure, figure + unit}; };
+  const auto pressure = [this](Pressure value) {
+    return Cell{pressure_lines(value, selection_.unit()), pressure_words(value, selection_.unit())};
+  };
   switch (column) {
     case kChamber:
-      return QString::fromStdString(figures.chamber);
+      return alone(QString::fromStdString(figures.chamber));
     case kGauge:
-      return pressure_words(figures.gauge, selection_.unit());
+      return pressure(figures.gauge);
     case kVolume:
-      return number(figures.volume / mL, 1) + " mL";
+      return with_unit(fixed_words(figures.volume / mL, 1), " mL");
     case kMean:
-      return pressure_words(figures.mean, selection_.unit());
+      return pressure(figures.mean);
     case kPeak:
-      return pressure_words(figures.peak, selection_.unit());
+      return pressure(figures.peak);
     case kContactArea:
-      return number(figures.contact_area / cm2, 1) + " cm²";
+      return with_unit(fixed_words(figures.contact_area / cm2, 1), " cm²");
     case kForce:
-      return number(figures.force / newton, 1) + " N";
+      return with_unit(fixed_words(figures.force / newton, 1), " N");
     case kShareOfLimit:
-      return finding && finding->share_of_limit > 0.0 ? number(100.0 * finding->share_of_limit, 0) + " %"
-                                                      : "–";
+      if (!finding || finding->share_of_limit <= 0.0) return alone(QStringLiteral("–"));
+      return with_unit(fixed_words(100.0 * finding->share_of_limit, 0), " %");
     default:
-      return finding ? finding_words(*finding) : tr("nothing to say");
-  }
-}
-
-QString ChamberTableModel::short_cell(const ChamberFigures& figures, int column) const {
-  switch (column) {
-    case kGauge:
-      return pressure_lines(figures.gauge, selection_.unit());
-    case kMean:
-      return pressure_lines(figures.mean, selection_.unit());
-    case kPeak:
-      return pressure_lines(figures.peak, selection_.unit());
-    case kVolume:
-    case kContactArea:
-    case kForce:
-    case kShareOfLimit:
-      return cell(figures, column).section(' ', 0, 0);
-    case kFinding:
-      if (short_findings_) return short_words(finding_of(*contact_, figures.chamber));
-      return cell(figures, column);
-    default:
-      return cell(figures, column);
+      const QString sentence = finding ? finding_words(*finding) : tr("nothing to say");
+      return {short_findings_ ? short_words(finding) : sentence, sentence};
   }
 }
 
@@ -144,9 +124,9 @@ void ChamberTableModel::show_findings_short(bool is_short) {
 QVariant ChamberTableModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || !contact_) return {};
   const ChamberFigures& figures = contact_->figures.chambers[static_cast<std::size_t>(index.row())];
-  if (role == Qt::DisplayRole) return short_cell(figures, index.column());
-  if (role == Qt::AccessibleTextRole) return cell(figures, index.column());
-  if (role == Qt::ToolTipRole && index.column() == kFinding) return cell(figures, kFinding);
+  if (role == Qt::DisplayRole) return cell(figures, index.column()).shown;
+  if (role == Qt::AccessibleTextRole) return cell(figures, index.column()).whole;
+  if (role == Qt::ToolTipRole && index.column() == kFinding) return cell(figures, kFinding).whole;
   if (role == Qt::TextAlignmentRole && index.column() > kChamber && index.column() < kFinding)
     return QVariant(Qt::AlignRight | Qt::AlignVCenter);
   const Finding* finding = finding_of(*contact_, figures.chamber);
@@ -178,13 +158,12 @@ QVariant ChamberTableModel::headerData(int section, Qt::Orientation orientation,
 
 QString ChamberTableModel::text() const {
   QString lines;
-  QStringList row;
-  for (int c = 0; c < kColumnCount; ++c)
-    row += headerData(c, Qt::Horizontal, Qt::AccessibleTextRole).toString();
-  lines += row.join('\t') + '\n';
-  for (int r = 0; r < rowCount(); ++r) {
-    row.clear();
-    for (int c = 0; c < kColumnCount; ++c) row += data(index(r, c), Qt::AccessibleTextRole).toString();
+  for (int r = -1; r < rowCount(); ++r) {  // the heads first
+    QStringList row;
+    for (int c = 0; c < kColumnCount; ++c)
+      row += (r < 0 ? headerData(c, Qt::Horizontal, Qt::AccessibleTextRole)
+                    : data(index(r, c), Qt::AccessibleTextRole))
+                 .toString();
     lines += row.join('\t') + '\n';
   }
   return lines;

@@ -38,9 +38,12 @@ class ChamberTableModel : public QAbstractTableModel {
   QString csv() const;   // as the command line writes it
 
  private:
+  struct Cell {
+    QString shown;  // under a head that says the unit
+    QString whole;  // with its unit
+  };
   void reload();
-  QString cell(const ChamberFigures& figures, int column) const;        // with its unit
-  QString short_cell(const ChamberFigures& figures, int column) const;  // under a head that says the unit
+  Cell cell(const ChamberFigures& figures, int column) const;
 
   const ShownPlan& shown_;
   const Selection& selection_;

@@ -7,7 +7,6 @@
 #include "app/desk/views/flat_words.hpp"
 #include "app/desk/views/next_in_ring.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -203,7 +202,7 @@ QString FlatGrips::words() const {
   QString words =
       tr("second closing line: closing length %1 mm").arg(millimetres(lines->to_x_m - lines->from_x_m));
   if (moved.closure->stretch)
-    words += tr(", stretch %1 %").arg(figures_text(fixed_text(100.0 * *moved.closure->stretch, 1)));
+    words += tr(", stretch %1 %").arg(fixed_words(100.0 * *moved.closure->stretch, 1));
   return words;
 }
 

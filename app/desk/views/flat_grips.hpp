@@ -9,8 +9,8 @@
 #include <optional>
 #include <vector>
 
-#include "app/desk/views/layout_grip.hpp"
 #include "app/desk/views/shown_plan.hpp"
+#include "model/layout/layout_grip.hpp"
 
 namespace wrapgauge {
 

@@ -5,6 +5,7 @@
 #include <QPen>
 
 #include "model/geometry/innermost_point.hpp"
+#include "model/layout/layout_grip.hpp"
 
 namespace wrapgauge {
 
@@ -48,30 +49,36 @@ QPainterPath round(const Vec2& centre_m, double radius_mm) {
   return path;
 }
 
-Bounds2 box_round(const Vec2& centre_m, double radius_m) {
-  return {centre_m - Vec2::Constant(radius_m), centre_m + Vec2::Constant(radius_m)};
+const InsetSpot& spot_of(const Layout& layout, const LayoutPart& part) {
+  return layout.chambers[part.index].inset_spots[part.inset];
 }
 
-struct Pens {
-  QPen rim, edge, thin, chosen;
-};
+Bounds2 box_of(const Layout& layout, const LayoutPart& part) {
+  if (const auto* points_m = points_of(layout, part)) return bounds(*points_m);
+  if (part.kind == LayoutPart::Kind::kInlet)
+    return {layout.inlets[part.index].point_m, layout.inlets[part.index].point_m};
+  const InsetSpot& spot = spot_of(layout, part);
+  const Vec2 reach_m = Vec2::Constant(spot.radius.si());
+  return {spot.centre_m - reach_m, spot.centre_m + reach_m};
+}
 
-Pens pens_of() {
-  return {cosmetic_pen(QColor(50, 50, 56), 2.2), cosmetic_pen(QColor(85, 80, 95), 1.5),
-          cosmetic_pen(QColor(110, 105, 120), 1.1), cosmetic_pen(QColor(0, 120, 215), 3.5)};
+QPen pen_of(LayoutPart::Kind kind) {
+  using PartKind = LayoutPart::Kind;
+  if (kind == PartKind::kOutline || kind == PartKind::kInlet) return cosmetic_pen(QColor(50, 50, 56), 2.2);
+  return kind == PartKind::kChannel ? cosmetic_pen(QColor(110, 105, 120), 1.1)
+                                    : cosmetic_pen(QColor(85, 80, 95), 1.5);
 }
 
 }  // namespace
 
-FlatPartItem::FlatPartItem(const LayoutPart& part, const QPainterPath& outline, const Bounds2& box_m)
-    : QGraphicsPathItem(outline), part_(part), box_m_(box_m) {
+FlatPartItem::FlatPartItem(const Layout& layout, const LayoutPart& part, QGraphicsItem* chamber)
+    : QGraphicsPathItem(flat_path(layout, part), chamber), part_(part), box_m_(box_of(layout, part)) {
+  setPen(pen_of(part.kind));
+  if (part.kind == LayoutPart::Kind::kInlet) setBrush(Qt::white);
+  if (part.kind == LayoutPart::Kind::kChamber)
+    label_at_ = on_scene(innermost_point_m(layout.chambers[part.index].boundary_m));
   setFlag(ItemIsSelectable);
   setFlag(ItemSendsGeometryChanges);
-}
-
-void FlatPartItem::set_look(const QPen& pen, const QPen& chosen) {
-  setPen(pen);
-  chosen_ = chosen;
 }
 
 void FlatPartItem::set_marked(bool marked) {
@@ -92,8 +99,9 @@ void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
     painter->setPen(on_screen(cosmetic_pen(QColor(200, 90, 0), 4.0, Qt::DashLine), *painter));
     painter->drawPath(path());
   }
+  static const QPen kChosen = cosmetic_pen(QColor(0, 120, 215), 3.5);
   painter->setBrush(brush());
-  painter->setPen(on_screen(isSelected() ? chosen_ : pen(), *painter));
+  painter->setPen(on_screen(isSelected() ? kChosen : pen(), *painter));
   painter->drawPath(path());
 }
 
@@ -105,30 +113,6 @@ QVariant FlatPartItem::itemChange(GraphicsItemChange change, const QVariant& val
   }
   return QGraphicsPathItem::itemChange(change, value);
 }
-
-namespace {
-
-constexpr double kInlet_mm = 2.2;
-
-void add_insets(const Layout& layout, std::size_t index, const Pens& pens, FlatPartItem* parent,
-                std::vector<FlatPartItem*>& items) {
-  const Chamber& chamber = layout.chambers[index];
-  const auto add = [&](LayoutPart::Kind kind, std::size_t inset, const Bounds2& box) {
-    const LayoutPart part{kind, index, inset};
-    auto* item = new FlatPartItem(part, flat_path(layout, part), box);
-    item->set_look(pens.edge, pens.chosen);
-    item->setParentItem(parent);
-    items.push_back(item);
-  };
-  for (std::size_t s = 0; s < chamber.inset_spots.size(); ++s) {
-    const InsetSpot& spot = chamber.inset_spots[s];
-    add(LayoutPart::Kind::kInsetSpot, s, box_round(spot.centre_m, spot.radius.si()));
-  }
-  for (std::size_t l = 0; l < chamber.inset_lines.size(); ++l)
-    add(LayoutPart::Kind::kInsetLine, l, bounds(chamber.inset_lines[l].path_m));
-}
-
-}  // namespace
 
 QString flat_part_name(const Layout& layout, const LayoutPart& part) {
   const auto named = [](const QString& kind, const std::string& name) {
@@ -167,53 +151,37 @@ QPainterPath material_of(const Layout& layout) {
 }
 
 QPainterPath flat_path(const Layout& layout, const LayoutPart& part) {
-  using Kind = LayoutPart::Kind;
-  switch (part.kind) {
-    case Kind::kOutline:
-      return path_of(layout.outline_m, true);
-    case Kind::kChamber:
-      return path_of(layout.chambers[part.index].boundary_m, true);
-    case Kind::kInsetSpot: {
-      const InsetSpot& spot = layout.chambers[part.index].inset_spots[part.inset];
-      return round(spot.centre_m, spot.radius / mm);
-    }
-    case Kind::kInsetLine: {
-      const InsetLine& line = layout.chambers[part.index].inset_lines[part.inset];
-      return strip_of(line.path_m, line.width);
-    }
-    case Kind::kChannel:
-      return strip_of(layout.channels[part.index].path_m, layout.channels[part.index].width);
-    case Kind::kInlet:
-      return round(layout.inlets[part.index].point_m, kInlet_mm);
-    case Kind::kStrap:
-      break;
-  }
-  return path_of(layout.straps[part.index].boundary_m, true);
+  using PartKind = LayoutPart::Kind;
+  constexpr double kInlet_mm = 2.2;
+  if (part.kind == PartKind::kInlet) return round(layout.inlets[part.index].point_m, kInlet_mm);
+  if (part.kind == PartKind::kInsetSpot)
+    return round(spot_of(layout, part).centre_m, spot_of(layout, part).radius / mm);
+  const std::vector<Vec2>& points_m = *points_of(layout, part);
+  if (part.kind == PartKind::kChannel) return strip_of(points_m, layout.channels[part.index].width);
+  if (part.kind == PartKind::kInsetLine)
+    return strip_of(points_m, layout.chambers[part.index].inset_lines[part.inset].width);
+  return path_of(points_m, true);
 }
 
 std::vector<FlatPartItem*> make_flat_items(const Layout& layout) {
-  const Pens pens = pens_of();
   std::vector<FlatPartItem*> items;
-  const auto add = [&](const LayoutPart& part, const Bounds2& box, const QPen& pen) {
-    items.push_back(new FlatPartItem(part, flat_path(layout, part), box));
-    items.back()->set_look(pen, pens.chosen);
+  using PartKind = LayoutPart::Kind;
+  const auto add = [&](PartKind kind, std::size_t index, std::size_t inset = 0,
+                       FlatPartItem* chamber = nullptr) {
+    items.push_back(new FlatPartItem(layout, {kind, index, inset}, chamber));
     return items.back();
   };
-  using Kind = LayoutPart::Kind;
-  add({Kind::kOutline, 0, 0}, bounds(layout.outline_m), pens.rim);
-  for (std::size_t k = 0; k < layout.straps.size(); ++k)
-    add({Kind::kStrap, k, 0}, bounds(layout.straps[k].boundary_m), pens.edge);
-  for (std::size_t k = 0; k < layout.channels.size(); ++k)
-    add({Kind::kChannel, k, 0}, bounds(layout.channels[k].path_m), pens.thin);
+  add(PartKind::kOutline, 0);
+  for (std::size_t k = 0; k < layout.straps.size(); ++k) add(PartKind::kStrap, k);
+  for (std::size_t k = 0; k < layout.channels.size(); ++k) add(PartKind::kChannel, k);
   for (std::size_t k = 0; k < layout.chambers.size(); ++k) {
-    FlatPartItem* item = add({Kind::kChamber, k, 0}, bounds(layout.chambers[k].boundary_m), pens.edge);
-    item->set_label_at(on_scene(innermost_point_m(layout.chambers[k].boundary_m)));
-    add_insets(layout, k, pens, item, items);
+    FlatPartItem* chamber = add(PartKind::kChamber, k);
+    for (std::size_t s = 0; s < layout.chambers[k].inset_spots.size(); ++s)
+      add(PartKind::kInsetSpot, k, s, chamber);
+    for (std::size_t l = 0; l < layout.chambers[k].inset_lines.size(); ++l)
+      add(PartKind::kInsetLine, k, l, chamber);
   }
-  for (std::size_t k = 0; k < layout.inlets.size(); ++k) {
-    FlatPartItem* item = add({Kind::kInlet, k, 0}, box_round(layout.inlets[k].point_m, 0.0), pens.rim);
-    item->setBrush(Qt::white);
-  }
+  for (std::size_t k = 0; k < layout.inlets.size(); ++k) add(PartKind::kInlet, k);
   return items;
 }
 

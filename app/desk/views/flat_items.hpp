@@ -20,7 +20,8 @@ QPen on_screen(QPen pen, const QPainter& painter);
 class FlatPartItem : public QGraphicsPathItem {
  public:
   enum { Type = UserType + 1 };
-  FlatPartItem(const LayoutPart& part, const QPainterPath& outline, const Bounds2& box_m);
+  // `chamber`: of an inset seam, whose item goes with it.
+  FlatPartItem(const Layout& layout, const LayoutPart& part, QGraphicsItem* chamber);
 
   int type() const override { return Type; }
   const LayoutPart& part() const { return part_; }
@@ -29,9 +30,7 @@ class FlatPartItem : public QGraphicsPathItem {
   void set_mover(std::function<Vec2(const FlatPartItem&, const Vec2&)> mover) { mover_ = std::move(mover); }
   Vec2 moved_by_m() const { return {1e-3 * pos().x(), -1e-3 * pos().y()}; }
   // Within a chamber, where its words stand; the item's own millimetres.
-  void set_label_at(const QPointF& place) { label_at_ = place; }
   const QPointF& label_at() const { return label_at_; }
-  void set_look(const QPen& pen, const QPen& chosen);
   void set_marked(bool marked);
 
   QPainterPath shape() const override;  // lines can be hit a little beside them
@@ -43,7 +42,6 @@ class FlatPartItem : public QGraphicsPathItem {
  private:
   LayoutPart part_;
   Bounds2 box_m_;
-  QPen chosen_;
   QPointF label_at_;
   bool marked_ = false;
   std::function<Vec2(const FlatPartItem&, const Vec2&)> mover_;

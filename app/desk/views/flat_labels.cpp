@@ -4,10 +4,10 @@
 #include <cmath>
 #include <utility>
 
+#include "app/picture/legend.hpp"
+
 namespace wrapgauge {
 namespace {
-
-constexpr double kPlateRim = 10.0;
 
 QRectF round_centre(const QPointF& centre, const QSizeF& size) {
   return {centre - QPointF(0.5 * size.width(), 0.5 * size.height()), size};
@@ -36,9 +36,7 @@ double width_at(const QPainterPath& path, const QPointF& inside) {
 }
 
 bool is_free(const QRectF& plate, const LabelRoom& room) {
-  return room.view.contains(plate) &&
-         std::none_of(room.taken.begin(), room.taken.end(),
-                      [&](const QRectF& taken) { return taken.intersects(plate); });
+  return room.view.contains(plate) && keeps_clear(plate, room.taken);
 }
 
 // Plates round the material, those with the shortest way to the chamber first.
@@ -78,15 +76,11 @@ QPointF end_of_leader(const QPainterPath& path, const QPointF& from, const QPoin
 
 FlatLabel within(const LabelledShape& shape, double width, const QFontMetricsF& metrics) {
   FlatLabel label{shape.words(width), {}, {}};
-  label.plate = round_centre(shape.inside, plate_size(label.lines, metrics));
+  label.plate = round_centre(shape.inside, plate_size(label.lines.join('\n'), metrics));
   return label;
 }
 
 }  // namespace
-
-QSizeF plate_size(const QStringList& lines, const QFontMetricsF& metrics) {
-  return metrics.size(0, lines.join('\n')) + QSizeF(kPlateRim, 4.0);
-}
 
 std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room) {
   constexpr double kFewHidden = 0.25, kMostHidden = 0.45;  // of the chamber
@@ -105,7 +99,7 @@ std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room
   }
   FlatLabel beside{shape.words(one_unit), {}, {}};
   for (const QRectF& plate :
-       places_beside(shape.inside, plate_size(beside.lines, room.metrics), room.material))
+       places_beside(shape.inside, plate_size(beside.lines.join('\n'), room.metrics), room.material))
     if (is_free(plate, room)) {
       beside.plate = plate;
       beside.points_at = end_of_leader(shape.path, plate.center(), shape.inside);
@@ -129,11 +123,8 @@ void draw_labels(QPainter& painter, const std::vector<FlatLabel>& labels, const 
     painter.setBrush(look.colours.ink);
     painter.drawEllipse(*label.points_at, kDot + 1.0, kDot + 1.0);
   }
-  std::vector<QRectF> alone;
-  for (const FlatLabel& label : labels) {
-    draw_plate(painter, label.plate.center(), label.lines.join('\n'), look, alone);
-    alone.clear();
-  }
+  for (const FlatLabel& label : labels)
+    draw_plate(painter, label.plate.center(), label.lines.join('\n'), look);
 }
 
 }  // namespace wrapgauge

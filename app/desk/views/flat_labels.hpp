@@ -36,9 +36,6 @@ struct LabelRoom {
 // the chamber after all; none: its place is out of sight or other words stand there already.
 std::optional<FlatLabel> place_label(const LabelledShape& shape, LabelRoom& room);
 
-// Of the plate that a label's lines are written on.
-QSizeF plate_size(const QStringList& lines, const QFontMetricsF& metrics);
-
 void draw_labels(QPainter& painter, const std::vector<FlatLabel>& labels, const LegendLook& look);
 
 }  // namespace wrapgauge

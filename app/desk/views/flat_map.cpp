@@ -1,8 +1,9 @@
 #include "app/desk/views/flat_map.hpp"
 
+#include <algorithm>
 #include <cmath>
 
-#include "app/desk/views/layout_lines.hpp"
+#include "app/picture/flat_sheet.hpp"
 
 namespace wrapgauge {
 
@@ -12,26 +13,14 @@ FlatMap flat_map(const Estimate& estimate, const StateContact& contact, double t
   FlatMap map;
   if (flat.vertices_m.rows() == 0) return map;
   const Vec2 low = flat.vertices_m.colwise().minCoeff(), high = flat.vertices_m.colwise().maxCoeff();
-  map.area_mm =
-      QRectF(1e3 * low.x(), -1e3 * high.y(), 1e3 * (high.x() - low.x()), 1e3 * (high.y() - low.y()));
-  const int width = static_cast<int>(std::ceil(map.area_mm.width() * pixels_per_mm));
-  const int height = static_cast<int>(std::ceil(map.area_mm.height() * pixels_per_mm));
-  Raster raster(std::max(1, width), std::max(1, height), top_pa, pixel_ratio);
-  const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
-  const double scale = 1e3 * pixels_per_mm;
-  const auto vertex = [&](int v) {
-    const RasterPoint at{scale * (flat.vertices_m(v, 0) - low.x()),
-                         scale * (high.y() - flat.vertices_m(v, 1)), 0.0};
-    return RasterVertex{at, 1.0, contact.map.on_layout_pa[v], load[v]};
+  const FlatSheet sheet{low, high - low, 1e3 * pixels_per_mm};
+  const Vec2 size_mm = 1e3 * sheet.size_m;
+  map.area_mm = QRectF(1e3 * low.x(), -1e3 * high.y(), size_mm.x(), size_mm.y());
+  const auto pixels = [&](double length_mm) {
+    return std::max(1, static_cast<int>(std::ceil(length_mm * pixels_per_mm)));
   };
-  LimitContour contour;
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
-    const std::array corner{vertex(flat.triangles(t, 0)), vertex(flat.triangles(t, 1)),
-                            vertex(flat.triangles(t, 2))};
-    raster.triangle(corner[0], corner[1], corner[2]);
-    contour.add(corner);
-  }
-  contour.draw(raster, 0.5);
+  Raster raster(pixels(size_mm.x()), pixels(size_mm.y()), top_pa, pixel_ratio);
+  draw_flat_map(flat, contact.map.on_layout_pa, contact.threshold_pa, sheet, raster);
   map.image = raster.image();
   return map;
 }

@@ -5,16 +5,43 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 #include "app/desk/views/flat_map.hpp"
 #include "app/desk/views/flat_words.hpp"
 #include "app/desk/views/save_views.hpp"
-#include "app/desk/views/snapping.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_legend.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/snapping.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// Of a chamber and of the inset seams in it.
+std::optional<ChamberId> chamber_of(const LayoutPart& part) {
+  using PartKind = LayoutPart::Kind;
+  if (part.kind != PartKind::kChamber && part.kind != PartKind::kInsetSpot &&
+      part.kind != PartKind::kInsetLine)
+    return std::nullopt;
+  return ChamberId(static_cast<int>(part.index));
+}
+
+bool is_about(const ProblemPlace& place, const LayoutPart& part) {
+  using Place = ProblemPlace::Kind;
+  using PartKind = LayoutPart::Kind;
+  if (place.kind == Place::kOutlinePoint) return part.kind == PartKind::kOutline;
+  const std::pair<Place, PartKind> alike[] = {{Place::kChamber, PartKind::kChamber},
+                                              {Place::kChannel, PartKind::kChannel},
+                                              {Place::kInlet, PartKind::kInlet},
+                                              {Place::kStrap, PartKind::kStrap}};
+  return static_cast<std::size_t>(place.index) == part.index &&
+         std::find(std::begin(alike), std::end(alike), std::pair(place.kind, part.kind)) != std::end(alike);
+}
+
+}  // namespace
+
 FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent)
     : QGraphicsView(parent),
       shown_(shown),
@@ -139,18 +166,9 @@ void FlatView::show_map() {
 }
 
 void FlatView::take_marks() {
-  const auto is_marked = [&](const LayoutPart& part) {
-    return std::any_of(shown_.marks().begin(), shown_.marks().end(), [&](const ProblemPlace& place) {
-      using Place = ProblemPlace::Kind;
-      if (place.kind == Place::kOutlinePoint) return part.kind == LayoutPart::Kind::kOutline;
-      if (static_cast<std::size_t>(place.index) != part.index) return false;
-      return (place.kind == Place::kChamber && part.kind == LayoutPart::Kind::kChamber) ||
-             (place.kind == Place::kChannel && part.kind == LayoutPart::Kind::kChannel) ||
-             (place.kind == Place::kInlet && part.kind == LayoutPart::Kind::kInlet) ||
-             (place.kind == Place::kStrap && part.kind == LayoutPart::Kind::kStrap);
-    });
-  };
-  for (FlatPartItem* item : items_) item->set_marked(is_marked(item->part()));
+  for (FlatPartItem* item : items_)
+    item->set_marked(std::any_of(shown_.marks().begin(), shown_.marks().end(),
+                                 [&](const ProblemPlace& place) { return is_about(place, item->part()); }));
 }
 
 FlatPartItem* FlatView::chosen_item() const {
@@ -171,10 +189,7 @@ void FlatView::choose_part(std::optional<LayoutPart> part) {
 void FlatView::scene_selection_changed() {
   if (rebuilding_) return;
   const auto part = chosen_part();
-  const bool chamber =
-      part && (part->kind == LayoutPart::Kind::kChamber || part->kind == LayoutPart::Kind::kInsetSpot ||
-               part->kind == LayoutPart::Kind::kInsetLine);
-  selection_.select_chamber(chamber ? std::optional(ChamberId(static_cast<int>(part->index))) : std::nullopt);
+  selection_.select_chamber(part ? chamber_of(*part) : std::nullopt);
   show_grips();
   setAccessibleDescription(readout());
   emit partChosen(part);
@@ -188,11 +203,8 @@ void FlatView::take_chamber() {
     if (part && part->kind == LayoutPart::Kind::kChamber) choose_part(std::nullopt);
     return;
   }
-  const bool has_it =
-      part && part->index == index_of(*chamber) &&
-      (part->kind == LayoutPart::Kind::kChamber || part->kind == LayoutPart::Kind::kInsetSpot ||
-       part->kind == LayoutPart::Kind::kInsetLine);
-  if (!has_it) choose_part(LayoutPart{LayoutPart::Kind::kChamber, index_of(*chamber), 0});
+  if (!part || chamber_of(*part) != chamber)
+    choose_part(LayoutPart{LayoutPart::Kind::kChamber, index_of(*chamber), 0});
 }
 
 Vec2 FlatView::snapped(const FlatPartItem& item, const Vec2& wished_m) {
@@ -283,15 +295,14 @@ void FlatView::draw_words(QPainter& painter) {
     return;
   }
   const QFontMetricsF metrics(look.font);
-  std::vector<QRectF> taken;
   const QString words =
       chosen_item() || grips_.chosen() ? readout() : tr("Proximal is up; x runs round the limb.");
   const QString lines = broken_lines(words, metrics, area.width() - 32.0).join('\n');
-  const QSizeF size = metrics.size(0, lines);
-  draw_plate(painter, {8.0 + 0.5 * (size.width() + 10.0), 8.0 + 0.5 * (size.height() + 4.0)}, lines, look,
-             taken);
-  taken.push_back(draw_length_scale(painter, area, 1e3 * transform().m11(), look));
-  draw_labels(painter, labels(std::move(taken)), look);
+  const QSizeF size = plate_size(lines, metrics);
+  const QRectF above =
+      draw_plate(painter, {8.0 + 0.5 * size.width(), 8.0 + 0.5 * size.height()}, lines, look);
+  const QRectF below = draw_length_scale(painter, area, 1e3 * transform().m11(), look);
+  draw_labels(painter, labels({above, below}), look);
 }
 
 std::vector<FlatLabel> FlatView::labels(std::vector<QRectF> taken) const {

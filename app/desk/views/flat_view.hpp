@@ -60,6 +60,7 @@ class FlatView : public QGraphicsView {
   void scene_selection_changed();
   void zoom(double factor);
   void step_part(int by);
+  void step_grip(int by);
   void tell_moved(const LayoutPart& part, const Vec2& by_m);
   void move_chosen(const Vec2& by_m);
   bool cancel_drag();

@@ -4,11 +4,10 @@
 #include <QKeyEvent>
 #include <QWheelEvent>
 #include <algorithm>
-#include <cmath>
 
 #include "app/desk/views/flat_view.hpp"
 #include "app/desk/views/next_in_ring.hpp"
-#include "app/desk/views/zoom_step.hpp"
+#include "app/desk/views/view_keys.hpp"
 
 namespace wrapgauge {
 void FlatView::mousePressEvent(QMouseEvent* event) {
@@ -68,34 +67,15 @@ void FlatView::step_part(int by) {
 }
 
 void FlatView::keyPressEvent(QKeyEvent* event) {
-  const double step_mm = event->modifiers() & Qt::ShiftModifier     ? 5.0
-                         : event->modifiers() & Qt::ControlModifier ? 0.1
-                                                                    : 1.0;
-  const auto move = [&](double right, double up) { move_chosen(1e-3 * step_mm * Vec2(right, up)); };
-  const auto step = [&](int by) {
-    if (!(event->modifiers() & Qt::ControlModifier)) return step_part(by);
-    grips_.choose_next(by);
-    setAccessibleDescription(readout());
-    viewport()->update();
-  };
+  const bool control = event->modifiers() & Qt::ControlModifier;
+  const double step_mm = event->modifiers() & Qt::ShiftModifier ? 5.0 : control ? 0.1 : 1.0;
+  if (const auto arrow = arrow_of(*event)) return move_chosen(1e-3 * step_mm * *arrow);
+  if (const auto factor = zoom_of(*event)) return zoom(*factor);
   switch (event->key()) {
-    case Qt::Key_Left:
-      return move(-1, 0);
-    case Qt::Key_Right:
-      return move(1, 0);
-    case Qt::Key_Up:
-      return move(0, 1);
-    case Qt::Key_Down:
-      return move(0, -1);
     case Qt::Key_PageDown:
-      return step(1);
+      return control ? step_grip(1) : step_part(1);
     case Qt::Key_PageUp:
-      return step(-1);
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-      return zoom(kZoomStep);
-    case Qt::Key_Minus:
-      return zoom(1.0 / kZoomStep);
+      return control ? step_grip(-1) : step_part(-1);
     case Qt::Key_Home:
       return show_all();
     case Qt::Key_Escape:
@@ -105,6 +85,12 @@ void FlatView::keyPressEvent(QKeyEvent* event) {
       break;
   }
   QGraphicsView::keyPressEvent(event);
+}
+
+void FlatView::step_grip(int by) {
+  grips_.choose_next(by);
+  setAccessibleDescription(readout());
+  viewport()->update();
 }
 
 // First the grip, then the part.
@@ -120,7 +106,7 @@ bool FlatView::leave_chosen() {
 }
 
 void FlatView::wheelEvent(QWheelEvent* event) {
-  zoom(std::pow(kZoomStep, event->angleDelta().y() / 120.0));
+  zoom(zoom_of(*event));
 }
 
 }  // namespace wrapgauge

@@ -5,7 +5,6 @@
 
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 
@@ -41,7 +40,7 @@ QStringList chamber_lines(const QString& name, std::optional<Pressure> peak, Pre
 }
 
 QString millimetres(double length_m) {
-  return figures_text(fixed_text(1e3 * length_m, 1));
+  return fixed_words(1e3 * length_m, 1);
 }
 
 }  // namespace wrapgauge

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "app/picture/legend.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -12,11 +14,6 @@ QRectF plate_at(const QPointF& centre, const QSizeF& size, const QRectF& view) {
   QRectF plate(centre - QPointF(0.5 * size.width(), 0.5 * size.height()), size);
   plate.moveLeft(std::clamp(plate.left(), view.left(), std::max(view.left(), view.right() - size.width())));
   return plate;
-}
-
-bool is_free(const QRectF& plate, const NameRoom& room) {
-  return std::none_of(room.taken.begin(), room.taken.end(),
-                      [&](const QRectF& taken) { return taken.intersects(plate); });
 }
 
 struct Standing {
@@ -34,7 +31,7 @@ std::optional<Standing> over_its_area(const NamedPlace& place, const QSizeF& siz
   std::optional<Standing> best;
   for (const QPointF& centre : centres) {
     const QRectF plate = plate_at(centre, size, room.view);
-    if (!is_free(plate, room)) continue;
+    if (!keeps_clear(plate, room.taken)) continue;
     const int covers = covered({plate}, room.hatched);
     if (!best || covers < best->covers) best = {plate, covers};
     if (covers == 0) break;
@@ -51,7 +48,7 @@ std::optional<QRectF> beside_all(const NamedPlace& place, const QSizeF& size, co
       const QPointF by((ring * kStep + 0.5 * size.width()) * std::cos(angle),
                        (ring * kStep + 0.5 * size.height()) * std::sin(angle));
       const QRectF plate = plate_at(place.at + by, size, room.view);
-      if (room.view.contains(plate) && is_free(plate, room) && !plate.contains(place.at) &&
+      if (room.view.contains(plate) && keeps_clear(plate, room.taken) && !plate.contains(place.at) &&
           covered({plate}, room.hatched) + covered({plate}, room.areas) == 0)
         return plate;
     }
@@ -68,7 +65,7 @@ int covered(const std::vector<QRectF>& plates, const std::vector<QPointF>& point
 }
 
 std::optional<FlatLabel> place_name(const NamedPlace& place, NameRoom& room) {
-  const QSizeF size = plate_size({place.words}, room.metrics);
+  const QSizeF size = plate_size(place.words, room.metrics);
   const auto take = [&](const QRectF& plate, std::optional<QPointF> points_at) {
     room.taken.push_back(plate);
     return FlatLabel{{place.words}, plate, points_at};

@@ -16,27 +16,17 @@
 #include <cmath>
 #include <utility>
 
-#include "app/desk/views/nice_axis.hpp"
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "app/picture/colour_map.hpp"
-#include "model/core/number_text.hpp"
+#include "app/picture/nice_axis.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr double kShownDot = 15.0;  // across, pixels
-
-// Predicted pressure at which the limit is met where the last state presses most; 0: none is set.
-Pressure threshold_at_peak(const Estimate& estimate, const StateContact& last) {
-  Eigen::Index at = 0;
-  if (estimate.map.mean_1cm2_pa.size() == 0) return {};
-  estimate.map.mean_1cm2_pa.maxCoeff(&at);
-  const double threshold = last.threshold_pa[at];
-  return Pressure(std::isfinite(threshold) && threshold > 0.0 ? threshold : 0.0);
-}
 
 // What stands beside a line of the chart.
 QGraphicsSimpleTextItem* words_on(QChart* chart) {
@@ -168,7 +158,8 @@ void PathStrip::draw_curve() {
   states_->replace(points);
   const auto& estimate = shown_.estimate();
   const auto last = shown_.contact(shown_.state_count() - 1);
-  limit_at_ = estimate && last ? in_unit(threshold_at_peak(*estimate, *last)) : 0.0;
+  const auto limit = estimate && last ? threshold_at_peak(*estimate, last->threshold_pa) : std::nullopt;
+  limit_at_ = limit ? in_unit(*limit) : 0.0;
   const auto hold = estimate ? estimate->path.limit_point : std::nullopt;
   holds_at_ = hold ? in_unit(hold->pressure) : 0.0;
   const QString unit = selection_.unit() == PressureUnit::kKilopascal ? "kPa" : "mmHg";
@@ -222,8 +213,7 @@ void PathStrip::name_lines() {
     return words->boundingRect();
   };
   const double factor = shown_.estimate() ? shown_.estimate()->limits.model_factor : 1.0;
-  const QRectF limit =
-      name(limit_words_, limit_at_ > 0.0, tr("limit ÷ %1").arg(figures_text(fixed_text(factor, 1))));
+  const QRectF limit = name(limit_words_, limit_at_ > 0.0, tr("limit ÷ %1").arg(fixed_words(factor, 1)));
   const QPointF at = view_->chart()->mapToPosition({0.0, limit_at_}, limit_);
   limit_words_->setPos(plot.left() + kBeside, at.y() - limit.height() - 1.0);
   const QRectF holds = name(holds_words_, holds_at_ > 0.0, tr("as far as it goes"));

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "app/desk/views/flat_words.hpp"
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/skin_probe.hpp"
@@ -16,18 +17,15 @@ namespace {
 
 using Rows = std::vector<std::pair<QString, QString>>;
 
-QString millimetres(double length_m, int decimals) {
-  return figures_text(fixed_text(length_m * 1e3, decimals)) + " mm";
-}
-
 Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor) {
   Rows rows;
   const QString site = QString::fromStdString(reading.site);
-  const QString station = millimetres(reading.station_m, 0);
-  rows.emplace_back(QObject::tr("Place"),
-                    reading.angle_deg ? QObject::tr("%1 from the distal end, %2°")
-                                            .arg(station, figures_text(fixed_text(*reading.angle_deg, 0)))
-                                      : QObject::tr("%1 from the distal end").arg(station));
+  const QString station = fixed_words(1e3 * reading.station_m, 0) + " mm";
+  rows.emplace_back(
+      QObject::tr("Place"),
+      reading.angle_deg
+          ? QObject::tr("%1 from the distal end, %2°").arg(station, fixed_words(*reading.angle_deg, 0))
+          : QObject::tr("%1 from the distal end").arg(station));
   if (!site.isEmpty()) rows.emplace_back(QObject::tr("Bony site"), site);
   if (!reading.pressure) return rows;
   rows.emplace_back(QObject::tr("Under"),
@@ -37,16 +35,15 @@ Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor
     rows.emplace_back(QObject::tr("Mean over 1 cm²"), pressure_words(*reading.mean_1cm2, unit));
   if (reading.limit && reading.limit->si() > 0.0 && std::isfinite(reading.limit->si())) {
     rows.emplace_back(QObject::tr("Limit there"), pressure_words(*reading.limit, unit));
-    rows.emplace_back(
-        QObject::tr("Share of limit"),
-        QObject::tr("%1 % after the model factor %2")
-            .arg(figures_text(fixed_text(100.0 * model_factor * (*reading.mean_1cm2 / *reading.limit), 0)),
-                 figures_text(number_text(model_factor, 3))));
+    rows.emplace_back(QObject::tr("Share of limit"),
+                      QObject::tr("%1 % after the model factor %2")
+                          .arg(fixed_words(100.0 * model_factor * (*reading.mean_1cm2 / *reading.limit), 0),
+                               figures_text(number_text(model_factor, 3))));
   }
   if (reading.tissue_depth)
-    rows.emplace_back(QObject::tr("Tissue depth"), millimetres(reading.tissue_depth->si(), 1));
+    rows.emplace_back(QObject::tr("Tissue depth"), millimetres(reading.tissue_depth->si()) + " mm");
   if (reading.indentation)
-    rows.emplace_back(QObject::tr("Skin lowered by"), millimetres(reading.indentation->si(), 1));
+    rows.emplace_back(QObject::tr("Skin lowered by"), millimetres(reading.indentation->si()) + " mm");
   return rows;
 }
 

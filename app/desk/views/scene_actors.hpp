@@ -15,6 +15,16 @@
 
 namespace wrapgauge {
 
+// One thing drawn.
+struct SceneActor {
+  SceneActor();
+
+  vtkNew<vtkPolyData> data;
+  vtkNew<vtkPolyDataMapper> mapper;
+  vtkNew<vtkActor> actor;
+  double lift_m = 0.0;  // towards the eye
+};
+
 class SceneActors {
  public:
   SceneActors();
@@ -25,24 +35,18 @@ class SceneActors {
   void set_background(const QColor& colour);
 
  private:
-  struct Surface {
-    vtkNew<vtkPolyData> data;
-    vtkNew<vtkPolyDataMapper> mapper;
-    vtkNew<vtkActor> actor;
-    double lift_m = 0.0;  // towards the eye
-  };
   // Actors stay when a part goes out of sight: it is often shown again, as when states are scrubbed.
   struct PartActors {
     std::shared_ptr<const ScenePart> part;
-    std::vector<std::unique_ptr<Surface>> surfaces;
+    std::vector<std::unique_ptr<SceneActor>> actors;
   };
-  void show_skin(const BodyScene& scene);
+  void show_skin(std::shared_ptr<const SkinSurface> skin);
   void add_part(std::shared_ptr<const ScenePart> part, double pixel_ratio);
   void forget_parts();
-  void lift(Surface& surface) const;
+  void lift(SceneActor& actor) const;
 
   vtkNew<vtkRenderer> renderer_;
-  Surface skin_;
+  SceneActor skin_;
   std::vector<PartActors> parts_;
   Vec3 towards_eye_ = Vec3::UnitZ();
   std::shared_ptr<const SkinSurface> shown_skin_;

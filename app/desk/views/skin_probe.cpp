@@ -1,11 +1,5 @@
 #include "app/desk/views/skin_probe.hpp"
 
-#include <vtkCellArray.h>
-#include <vtkNew.h>
-#include <vtkPoints.h>
-#include <vtkPolyData.h>
-#include <vtkStaticCellLocator.h>
-
 #include <Eigen/Geometry>
 #include <cmath>
 #include <numbers>
@@ -16,52 +10,19 @@
 
 namespace wrapgauge {
 
-struct SightLine::Tree {
-  vtkNew<vtkPolyData> data;
-  vtkNew<vtkStaticCellLocator> locator;
-};
-
-SightLine::SightLine(const TriangleMesh& surface) {
-  if (surface.faces.rows() == 0) return;
-  tree_ = std::make_unique<Tree>();
-  vtkNew<vtkPoints> points;
-  points->SetDataTypeToDouble();
-  for (Eigen::Index v = 0; v < surface.vertices_m.rows(); ++v)
-    points->InsertNextPoint(surface.vertices_m(v, 0), surface.vertices_m(v, 1), surface.vertices_m(v, 2));
-  vtkNew<vtkCellArray> cells;
-  for (Eigen::Index f = 0; f < surface.faces.rows(); ++f) {
-    const vtkIdType corner[3] = {surface.faces(f, 0), surface.faces(f, 1), surface.faces(f, 2)};
-    cells->InsertNextCell(3, corner);
-  }
-  tree_->data->SetPoints(points);
-  tree_->data->SetPolys(cells);
-  tree_->locator->SetDataSet(tree_->data);
-  tree_->locator->BuildLocator();
-}
-
-SightLine::~SightLine() = default;
-SightLine::SightLine(SightLine&&) noexcept = default;
-SightLine& SightLine::operator=(SightLine&&) noexcept = default;
-
-std::optional<Vec3> SightLine::place_at(const LimbView& view, double x, double y) const {
+std::optional<Vec3> place_at(const SkinSurface& skin, const LimbView& view, double x, double y) {
   constexpr double kAway_m = 4.0;  // farther than any body reaches
-  if (!tree_) return std::nullopt;
   const Vec3 eye = view.rows.row(2);
   const Vec3 on_plane = view.centre_m + view.rows.transpose() *
                                             Vec3(x - 0.5 * view.width, 0.5 * view.height - y, 0.0) /
                                             view.pixels_per_m;
-  Vec3 from = on_plane + kAway_m * eye, to = on_plane - kAway_m * eye, met;
-  double share = 0.0, corner[3];
-  int part = 0;
-  if (tree_->locator->IntersectWithLine(from.data(), to.data(), 0.0, share, met.data(), corner, part) == 0)
-    return std::nullopt;
-  return met;
+  return skin.first_met(on_plane + kAway_m * eye, -eye, 2.0 * kAway_m);
 }
 
-bool SightLine::is_seen(const LimbView& view, const Vec3& point_m) const {
+bool is_seen(const SkinSurface& skin, const LimbView& view, const Vec3& point_m) {
   constexpr double kNear_m = 2e-3;
   const RasterPoint at = view.project(point_m);
-  const auto met = place_at(view, at.x, at.y);
+  const auto met = place_at(skin, view, at.x, at.y);
   return !met || (*met - point_m).dot(view.rows.row(2)) < kNear_m;
 }
 
@@ -94,8 +55,8 @@ void read_layout(const ShownPlan& shown, const StateContact& contact, int state,
   const Estimate& estimate = *shown.estimate();
   const FlatMesh& flat = estimate.setup.flat;
   reading.pressure = Pressure();
-  if (flat.triangles.rows() == 0) return;
-  const SurfacePoint at = NearestPoint({contact.on_skin.points_m, flat.triangles}).at(reading.point_m);
+  if (!contact.worn_tree) return;
+  const SurfacePoint at = contact.worn_tree->at(reading.point_m);
   const bool on_rim = at.barycentric.minCoeff() <= 0.0;
   if (at.distance_m > (on_rim ? kCovered_m : 3.0 * kCovered_m)) return;
   const EquilibriumState& now = estimate.path.states[static_cast<std::size_t>(state)];
@@ -114,9 +75,7 @@ void read_layout(const ShownPlan& shown, const StateContact& contact, int state,
 std::optional<PlaceReading> read_place(const ShownPlan& shown, int state, const Vec3& place_m) {
   if (!shown.body()) return std::nullopt;
   PlaceReading reading;
-  Points3 asked(1, 3);
-  asked.row(0) = place_m;
-  reading.point_m = shown.skin()->nearest(asked).points_m.row(0);
+  reading.point_m = shown.skin()->at(place_m).point_m;
   const Axis& axis = shown.body()->axis;
   reading.station_m = (reading.point_m - axis.origin_m).dot(axis.direction);
   if (const auto place = station_and_angle(*shown.sections(), axis, reading.point_m))

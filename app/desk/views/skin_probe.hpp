@@ -1,31 +1,18 @@
 #pragma once
 // Pointing at the body: which place of the skin a line of sight meets, and what is known there.
 
-#include <memory>
 #include <optional>
 
 #include "app/desk/views/shown_plan.hpp"
 #include "app/picture/limb_view.hpp"
+#include "app/picture/skin_surface.hpp"
 
 namespace wrapgauge {
 
-// The first skin point along each line of sight, by a search tree over the faces.
-class SightLine {
- public:
-  explicit SightLine(const TriangleMesh& surface);
-  ~SightLine();
-  SightLine(SightLine&&) noexcept;
-  SightLine& operator=(SightLine&&) noexcept;
-
-  // The skin seen at a pixel of `view`; none beside the body.
-  std::optional<Vec3> place_at(const LimbView& view, double x, double y) const;
-  // Whether the skin does not hide a point that lies on it.
-  bool is_seen(const LimbView& view, const Vec3& point_m) const;
-
- private:
-  struct Tree;
-  std::unique_ptr<Tree> tree_;
-};
+// The skin seen at a pixel of `view`; none beside the body.
+std::optional<Vec3> place_at(const SkinSurface& skin, const LimbView& view, double x, double y);
+// Whether the skin does not hide a point that lies on it.
+bool is_seen(const SkinSurface& skin, const LimbView& view, const Vec3& point_m);
 
 // What is known of a place. Only what the shown state says: nothing is worked out between states.
 struct PlaceReading {

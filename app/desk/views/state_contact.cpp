@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/picture/map_scene.hpp"
 #include "model/contact/skin_side.hpp"
 
 namespace wrapgauge {
@@ -31,10 +32,10 @@ StateContact state_contact(const Estimate& estimate, const SkinSurface& skin, in
   } else {
     read_state(estimate, at, contact);
   }
-  contact.threshold_pa = limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup, at,
-                                            estimate.path.sheet, contact.figures) /
-                         estimate.limits.model_factor;
+  contact.threshold_pa = layout_threshold_pa(estimate, at, contact.figures);
   contact.on_skin = skin.nearest(skin_side(estimate.setup, estimate.path.sheet, at.positions_m).vertices_m);
+  if (estimate.setup.flat.triangles.rows() > 0)
+    contact.worn_tree.emplace(TriangleMesh{contact.on_skin.points_m, estimate.setup.flat.triangles});
   if (at.group_pressure_pa.size() > 0)
     contact.inside = Pressure(std::max(0.0, at.group_pressure_pa.maxCoeff()));
   return contact;

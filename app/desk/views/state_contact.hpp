@@ -2,7 +2,7 @@
 // What one recorded state of the load path does to the skin: the same readings that an estimate holds for its
 // last state.
 
-#include "app/desk/views/skin_surface.hpp"
+#include "app/picture/skin_surface.hpp"
 #include "model/pipeline/pipeline.hpp"
 
 namespace wrapgauge {
@@ -10,10 +10,11 @@ namespace wrapgauge {
 struct StateContact {
   ContactMap map;
   ContactFigures figures;
-  std::vector<Finding> findings;  // worst first; of the last state also those over a session
-  Eigen::VectorXd threshold_pa;   // a flat vertex each: predicted pressure at which its limit is met
-  SkinPoints on_skin;             // a flat vertex each: the worn layout brought to the skin at rest
-  Pressure inside;                // the highest gauge pressure of all inlets
+  std::vector<Finding> findings;          // worst first; of the last state also those over a session
+  Eigen::VectorXd threshold_pa;           // a flat vertex each: predicted pressure at which its limit is met
+  SkinPoints on_skin;                     // a flat vertex each: the worn layout brought to the skin at rest
+  std::optional<NearestPoint> worn_tree;  // of the flat triangles there; none: there are none
+  Pressure inside;                        // the highest gauge pressure of all inlets
 };
 
 // `state`: an index into estimate.path.states. `skin`: of the estimate's body.

@@ -3,30 +3,19 @@
 #include <QCoreApplication>
 #include <algorithm>
 
-#include "app/desk/views/body_canvas.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "app/picture/colour_map.hpp"
-#include "model/core/number_text.hpp"
+#include "app/picture/nice_axis.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr double kBarWide = 14.0;
 
-QString number(double value, int decimals) {
-  return figures_text(fixed_text(value, decimals));
-}
-
-double round_step(double top, double most) {
-  for (double step = 0.01;; step *= 10.0)
-    for (const double factor : {1.0, 2.0, 5.0})
-      if (top / (factor * step) <= most) return factor * step;
-}
-
 // One side of the bar: ticks at round values of its unit.
 void draw_ticks(QPainter& painter, const QRectF& bar, double top, bool left, const ViewColours& colours) {
   const double height = painter.fontMetrics().height();
-  const double step = round_step(top, std::max(2.0, bar.height() / (1.8 * height)));
+  const double step = round_step(top, std::max(2.0, bar.height() / (1.8 * height)), 0.01);
   painter.setPen(QPen(colours.ink, 1.0));
   for (double value = 0.0; value <= top * 1.0001; value += step) {
     const double y = bar.bottom() - value / top * bar.height();
@@ -34,14 +23,14 @@ void draw_ticks(QPainter& painter, const QRectF& bar, double top, bool left, con
     painter.drawLine(QPointF(x, y), QPointF(x + out, y));
     const QRectF box(left ? x - 66.0 : x + 6.0, y - height, 60.0, 2.0 * height);
     painter.drawText(box, (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
-                     number(value, step < 1.0 ? 1 : 0));
+                     fixed_words(value, step < 1.0 ? 1 : 0));
   }
 }
 
 void draw_bar(QPainter& painter, const QRectF& bar, const LegendLook& look) {
   for (int i = 0; i < static_cast<int>(bar.height()); ++i)
     painter.fillRect(QRectF(bar.left(), bar.bottom() - i - 1, bar.width(), 1.5),
-                     surface_colour((i + 0.5) / bar.height(), look.dimmed));
+                     map_colour((i + 0.5) / bar.height(), look.dimmed));
   painter.setPen(QPen(look.colours.ink, 1.0));
   painter.drawRect(bar);
 }
@@ -71,12 +60,12 @@ QString limits_words(const MapScene& scale, PressureUnit first, bool narrow) {
   QStringList values;
   for (const LimitMark& mark : scale.limits) {
     const Pressure limit(mark.limit_pa);
-    values += first == PressureUnit::kKilopascal ? number(limit / kPa, 1) : number(limit / mmHg, 0);
+    values += first == PressureUnit::kKilopascal ? fixed_words(limit / kPa, 1) : fixed_words(limit / mmHg, 0);
   }
   return (narrow ? QCoreApplication::translate("ViewLegend", "— limit\n%1 %2\n÷ %3")
                  : QCoreApplication::translate("ViewLegend", "— limit %1 %2 ÷ %3"))
       .arg(values.join(", "), first == PressureUnit::kKilopascal ? "kPa" : "mmHg",
-           number(scale.model_factor, 1));
+           fixed_words(scale.model_factor, 1));
 }
 
 }  // namespace
@@ -101,13 +90,9 @@ QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScen
       std::min(area.height() - 16.0, (narrow ? 120.0 : 260.0) + 2.0 * line + below.height());
   const QRectF plate(area.right() - width - 8.0, area.top() + 8.0, width, height);
   if (height < 6.0 * line || width > 0.6 * area.width()) return {};
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(look.colours.plate);
-  painter.drawRoundedRect(plate, 5.0, 5.0);
-  painter.setBrush(Qt::NoBrush);
+  draw_bare_plate(painter, plate, look.colours);
   const QRectF bar(plate.center().x() - 0.5 * kBarWide, plate.top() + 1.9 * line, kBarWide,
                    height - 2.7 * line - below.height());
-  painter.setPen(look.colours.ink);
   painter.drawText(QRectF(bar.left() - side - 4, plate.top() + 3, side, line), Qt::AlignRight, "kPa");
   painter.drawText(QRectF(bar.right() + 6, plate.top() + 3, side + 6, line), Qt::AlignLeft, "mmHg");
   draw_bar(painter, bar, look);
@@ -120,19 +105,23 @@ QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScen
   return plate;
 }
 
+void draw_bare_plate(QPainter& painter, const QRectF& plate, const ViewColours& colours) {
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(colours.plate);
+  painter.drawRoundedRect(plate, 5.0, 5.0);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(colours.ink);
+}
+
 QRectF draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look) {
-  double length_mm = 0.5;
-  for (const double candidate : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0})
-    if (candidate * 1e-3 * pixels_per_m <= 110.0) length_mm = candidate;
+  const double length_mm = scale_length_mm(pixels_per_m, 110.0);
   painter.setFont(look.font);
   const QFontMetricsF metrics(look.font);
-  const QString words = number(length_mm, length_mm < 1.0 ? 1 : 0) + " mm";
+  const QString words = fixed_words(length_mm, length_mm < 1.0 ? 1 : 0) + " mm";
   const double pixels = length_mm * 1e-3 * pixels_per_m, text = metrics.horizontalAdvance(words);
   const QRectF plate(area.left() + 8, area.bottom() - metrics.height() - 14, pixels + text + 26,
                      metrics.height() + 6);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(look.colours.plate);
-  painter.drawRoundedRect(plate, 5.0, 5.0);
+  draw_bare_plate(painter, plate, look.colours);
   const QPointF left(plate.left() + 8, plate.center().y()), right = left + QPointF(pixels, 0);
   painter.setPen(QPen(look.colours.ink, 2.0));
   painter.drawLine(left, right);
@@ -141,23 +130,17 @@ QRectF draw_length_scale(QPainter& painter, const QRectF& area, double pixels_pe
   return plate;
 }
 
-void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
-                std::vector<QRectF>& taken) {
-  const QFontMetricsF metrics(look.font);
-  const QSizeF lines = metrics.size(0, words);
-  const QSizeF size(lines.width() + 10.0, lines.height() + 4.0);
-  const QRectF plate(centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height(), size.width(),
-                     size.height());
-  for (const QRectF& other : taken)
-    if (other.intersects(plate)) return;
-  taken.push_back(plate);
+QRectF draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look) {
+  const QSizeF size = plate_size(words, QFontMetricsF(look.font));
+  const QRectF plate(centre - QPointF(0.5 * size.width(), 0.5 * size.height()), size);
   painter.setFont(look.font);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(look.colours.plate);
-  painter.drawRoundedRect(plate, 4.0, 4.0);
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(look.colours.ink);
+  draw_bare_plate(painter, plate, look.colours);
   painter.drawText(plate, Qt::AlignCenter, words);
+  return plate;
+}
+
+QSizeF plate_size(const QString& words, const QFontMetricsF& metrics) {
+  return metrics.size(0, words) + QSizeF(kPlateRim, 4.0);
 }
 
 }  // namespace wrapgauge

@@ -23,8 +23,11 @@ QRectF draw_pressure_legend(QPainter& painter, const QRectF& area, const MapScen
 int legend_width(const QFont& font, double view_width);
 // In the lower left corner: a round length of about 100 pixels; returns what it covers.
 QRectF draw_length_scale(QPainter& painter, const QRectF& area, double pixels_per_m, const LegendLook& look);
-// Words on a plate round `centre` unless they would run into `taken`, which they are added to.
-void draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look,
-                std::vector<QRectF>& taken);
+// Leaves the painter with the ink for what is written on it.
+void draw_bare_plate(QPainter& painter, const QRectF& plate, const ViewColours& colours);
+// Words on a plate round `centre`; returns the plate.
+QRectF draw_plate(QPainter& painter, const QPointF& centre, const QString& words, const LegendLook& look);
+QSizeF plate_size(const QString& words, const QFontMetricsF& metrics);
+inline constexpr double kPlateRim = 10.0;  // how much wider a plate is than its words
 
 }  // namespace wrapgauge

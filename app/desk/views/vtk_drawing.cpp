@@ -1,89 +1,42 @@
 #include "app/desk/views/vtk_drawing.hpp"
 
-#include <vtkCallbackCommand.h>
-#include <vtkGenericOpenGLRenderWindow.h>
-#include <vtkOpenGLFramebufferObject.h>
-#include <vtkOpenGLState.h>
+#include <vtkNew.h>
+#include <vtkRenderWindow.h>
+#include <vtkUnsignedCharArray.h>
 
-#include <QOpenGLContext>
-#include <QOpenGLFunctions>
+#include <QGuiApplication>
+
+#include "app/desk/views/scene_actors.hpp"
 
 namespace wrapgauge {
 
 struct VtkDrawing::Pipeline {
-  vtkNew<vtkGenericOpenGLRenderWindow> window;
-  vtkNew<vtkCallbackCommand> make_current, is_current;
   SceneActors actors;
+  vtkNew<vtkRenderWindow> window;
+  vtkNew<vtkUnsignedCharArray> pixels;
 };
 
-VtkDrawing::VtkDrawing(std::function<QOpenGLContext*()> context, std::function<void()> make_current)
-    : context_(std::move(context)),
-      make_current_(std::move(make_current)),
-      vtk_(std::make_unique<Pipeline>()) {
-  vtk_->window->SetReadyForRendering(false);
-  vtk_->window->SetOwnContext(0);
-  vtk_->window->SetMapped(1);
-  vtk_->window->SetMultiSamples(0);  // four samples cost three times the frame on software GL
-  vtk_->window->SetFrameBlitModeToNoBlit();
-  vtk_->window->SetForceMaximumHardwareLineWidth(1.0F);  // a core profile draws no wide lines by itself
-  vtk_->make_current->SetClientData(this);
-  vtk_->make_current->SetCallback([](vtkObject*, unsigned long, void* drawing, void*) {
-    static_cast<VtkDrawing*>(drawing)->make_current_for_vtk();
-  });
-  vtk_->window->AddObserver(vtkCommand::WindowMakeCurrentEvent, vtk_->make_current);
-  vtk_->is_current->SetClientData(this);
-  vtk_->is_current->SetCallback([](vtkObject*, unsigned long, void* drawing, void* answer) {
-    *static_cast<bool*>(answer) = static_cast<VtkDrawing*>(drawing)->is_current();
-  });
-  vtk_->window->AddObserver(vtkCommand::WindowIsCurrentEvent, vtk_->is_current);
+VtkDrawing::VtkDrawing() : vtk_(std::make_unique<Pipeline>()) {
+  // The display that the window is on, whatever the environment names.
+  if (const auto* x11 = qGuiApp->nativeInterface<QNativeInterface::QX11Application>())
+    vtk_->window->SetDisplayId(x11->display());
+  vtk_->window->OffScreenRenderingOn();
+  vtk_->window->SetMultiSamples(0);  // four samples cost three times the frame on software OpenGL
   vtk_->window->AddRenderer(vtk_->actors.renderer());
 }
 
 VtkDrawing::~VtkDrawing() = default;
 
-SceneActors& VtkDrawing::actors() {
-  return vtk_->actors;
-}
-
-bool VtkDrawing::is_current() const {
-  QOpenGLContext* context = context_();
-  return context && QOpenGLContext::currentContext() == context;
-}
-
-// A canvas that makes its context current may also bind a framebuffer of its own.
-void VtkDrawing::make_current_for_vtk() {
-  if (!context_() || is_current()) return;
-  make_current_();
-  vtk_->window->GetState()->ResetFramebufferBindings();
-}
-
-void VtkDrawing::start() {
-  vtk_->window->SetReadyForRendering(true);
-  vtk_->window->OpenGLInit();
-}
-
-void VtkDrawing::end() {
-  if (!context_() || !vtk_->window->GetReadyForRendering()) return;
-  make_current_();
-  vtk_->window->Finalize();
-  vtk_->window->SetReadyForRendering(false);
-  context_()->doneCurrent();
-}
-
-void VtkDrawing::draw(const QSize& pixels, double pixel_ratio, unsigned framebuffer) {
-  vtk_->window->SetSize(pixels.width(), pixels.height());
-  vtk_->window->SetDPI(static_cast<int>(72.0 * pixel_ratio));
-  vtkOpenGLState* state = vtk_->window->GetState();
-  state->Reset();
-  state->ResetFramebufferBindings();
-  state->Push();
-  state->vtkglDepthFunc(GL_LEQUAL);
+QImage VtkDrawing::picture(const BodyFrame& frame) {
+  const int width = frame.pixels.width(), height = frame.pixels.height();
+  vtk_->window->SetSize(width, height);
+  if (frame.scene) vtk_->actors.show(*frame.scene, frame.pixel_ratio);
+  vtk_->actors.look(frame.view);
+  vtk_->actors.set_background(frame.background);
   vtk_->window->Render();
-  context_()->functions()->glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
-  state->ResetFramebufferBindings();
-  state->vtkglDisable(GL_SCISSOR_TEST);
-  vtk_->window->BlitDisplayFramebuffer();
-  state->Pop();
+  vtk_->window->GetRGBACharPixelData(0, 0, width - 1, height - 1, 0, vtk_->pixels);
+  const QImage upside_down(vtk_->pixels->GetPointer(0), width, height, QImage::Format_RGBX8888);
+  return upside_down.mirrored().convertToFormat(QImage::Format_RGB32);
 }
 
 }  // namespace wrapgauge

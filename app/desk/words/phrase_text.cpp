@@ -3,10 +3,16 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "model/core/number_text.hpp"
+
 namespace wrapgauge {
 
 QString figures_text(const std::string& figures) {
   return QString::fromStdString(figures).replace(QChar('.'), QLocale().decimalPoint());
+}
+
+QString fixed_words(double value, int decimals) {
+  return figures_text(fixed_text(value, decimals));
 }
 
 QString text(const Phrase& phrase) {

@@ -11,5 +11,6 @@ QString text(const Phrase& phrase);
 
 // "4.2 kPa": every point is a decimal point.
 QString figures_text(const std::string& figures);
+QString fixed_words(double value, int decimals);  // "4.0"
 
 }  // namespace wrapgauge

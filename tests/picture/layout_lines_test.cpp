@@ -1,8 +1,6 @@
-#include "app/desk/views/layout_lines.hpp"
+#include "app/picture/layout_lines.hpp"
 
 #include <gtest/gtest.h>
-
-#include "app/desk/views/snapping.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -47,16 +45,6 @@ TEST(LayoutLines, NothingIsHatchedWhereNoLimitIsSet) {
   const Square square;
   const Eigen::VectorXd pressure = Eigen::VectorXd::Constant(4, 9e9), none = Eigen::VectorXd::Zero(4);
   EXPECT_TRUE(hatch_lines(square.triangles, square.points, load_of(pressure, none), 0.02).empty());
-}
-
-TEST(Snapping, APartRestsInLineWithAnotherEdgeThatIsNearAndElseOnTheGrid) {
-  const Bounds2 moved{{0.0, 0.0}, {0.010, 0.010}}, other{{0.030, 0.0205}, {0.050, 0.040}};
-  const Snapped near = snapped_move(moved, {other}, {0.0193, 0.0032}, 1e-3, 0.5e-3);
-  EXPECT_NEAR(near.by_m.x(), 0.020, 1e-12);  // its right edge meets the other's left one
-  ASSERT_TRUE(near.line_x_m);
-  EXPECT_NEAR(*near.line_x_m, 0.030, 1e-12);
-  EXPECT_NEAR(near.by_m.y(), 0.003, 1e-12);  // nothing near upwards: the grid
-  EXPECT_FALSE(near.line_y_m);
 }
 
 }  // namespace

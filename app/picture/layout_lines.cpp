@@ -1,4 +1,4 @@
-#include "app/desk/views/layout_lines.hpp"
+#include "app/picture/layout_lines.hpp"
 
 #include <algorithm>
 #include <cmath>

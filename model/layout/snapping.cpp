@@ -1,4 +1,4 @@
-#include "app/desk/views/snapping.hpp"
+#include "model/layout/snapping.hpp"
 
 #include <array>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "app/desk/views/layout_grip.hpp"
+#include "model/layout/layout_grip.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -8,7 +8,7 @@
 namespace wrapgauge {
 namespace {
 
-using Kind = LayoutPart::Kind;
+using PartKind = LayoutPart::Kind;
 
 std::optional<Length> length_of(const Closure& closure, const std::optional<Length>& worn) {
   return closure.closing_length ? closure.closing_length : worn;
@@ -30,25 +30,25 @@ void set_length(Closure& closure, Length before, Length wished) {
 template <class AnyLayout>
 auto points_in(AnyLayout& layout, const LayoutPart& part) -> decltype(&layout.outline_m) {
   switch (part.kind) {
-    case Kind::kOutline:
+    case PartKind::kOutline:
       return &layout.outline_m;
-    case Kind::kChamber:
+    case PartKind::kChamber:
       return &layout.chambers[part.index].boundary_m;
-    case Kind::kInsetLine:
+    case PartKind::kInsetLine:
       return &layout.chambers[part.index].inset_lines[part.inset].path_m;
-    case Kind::kChannel:
+    case PartKind::kChannel:
       return &layout.channels[part.index].path_m;
-    case Kind::kStrap:
+    case PartKind::kStrap:
       return &layout.straps[part.index].boundary_m;
-    case Kind::kInsetSpot:
-    case Kind::kInlet:
+    case PartKind::kInsetSpot:
+    case PartKind::kInlet:
       break;
   }
   return nullptr;
 }
 
-bool is_loop(Kind kind) {
-  return kind == Kind::kOutline || kind == Kind::kChamber || kind == Kind::kStrap;
+bool is_loop(PartKind kind) {
+  return kind == PartKind::kOutline || kind == PartKind::kChamber || kind == PartKind::kStrap;
 }
 
 }  // namespace

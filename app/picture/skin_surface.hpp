@@ -8,9 +8,12 @@
 
 namespace wrapgauge {
 
-// Points on the skin with its normal at each.
+// Places on the skin with its normals there, mixed of those at the corners and so a little shorter than one.
 struct SkinPoints {
   Points3 points_m, normals;
+};
+struct SkinPoint {
+  Vec3 point_m, normal;
 };
 
 class SkinSurface {
@@ -19,10 +22,15 @@ class SkinSurface {
 
   const TriangleMesh& mesh() const { return mesh_; }
   const Points3& normals() const { return normals_; }  // a vertex each
-  // The nearest skin point of each; a body without faces gives the points back.
+  // The nearest skin point; a body without faces gives the point back.
+  SkinPoint at(const Vec3& point_m) const;
   SkinPoints nearest(const Points3& points_m) const;
+  // The first skin point on the way from outside the body along `direction` (unit); none within `reach_m`.
+  std::optional<Vec3> first_met(const Vec3& from_m, const Vec3& direction, double reach_m) const;
 
  private:
+  SkinPoint at(const Vec3& point_m, int& likely_face) const;
+
   TriangleMesh mesh_;
   Points3 normals_;
   std::optional<NearestPoint> tree_;
