@@ -62,7 +62,7 @@ void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
   for (const LayoutEdge& edge : painted.edges)
     raster.line(view.project(painted.worn.points_m.row(edge.from)),
                 view.project(painted.worn.points_m.row(edge.to)), edge.rim ? 1.8 : 1.1,
-                edge.rim ? QColor(60, 60, 66) : QColor(95, 92, 102), 2.0 * kLineLift);
+                edge.rim ? kWornRim : kWornEdge, 2.0 * kLineLift);
 }
 
 // Middle of what can be seen of a chamber, if that is a fair part of it.

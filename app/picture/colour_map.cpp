@@ -49,6 +49,14 @@ QColor map_colour(double share, bool dimmed) {
   return {grey, grey, grey};
 }
 
+bool map_is_dark(double share) {
+  return map_lightness(share) < 60.0;
+}
+
+QColor hatch_colour(bool on_dark) {
+  return on_dark ? QColor(250, 250, 250) : QColor(25, 20, 30);
+}
+
 double lightness_of(const QColor& colour) {
   const double y =
       0.2126 * decoded(colour.redF()) + 0.7152 * decoded(colour.greenF()) + 0.0722 * decoded(colour.blueF());

@@ -11,10 +11,12 @@
 namespace wrapgauge {
 
 inline const QColor kBareSkin(205, 205, 205);
-inline constexpr double kDarkLightness = 60.0;  // below: marks on the map are white, above: black
+inline const QColor kLimitLine(20, 10, 25), kLimitHalo(255, 255, 255);  // where the limit is met
 
 // 0 = no pressure .. 1 = top of the scale; clamped. `dimmed`: in pale greys, for what no longer holds.
 QColor map_colour(double share, bool dimmed = false);
+bool map_is_dark(double share);             // marks on it are pale
+QColor hatch_colour(bool on_dark);          // of what is above its limit
 double map_lightness(double share);         // L* that was aimed at
 double lightness_of(const QColor& colour);  // L* of an sRGB colour
 

@@ -35,8 +35,8 @@ void draw_hatch_above(QPainter& painter, const QRectF& bar, double share) {
   painter.save();
   painter.setClipRect(QRectF(bar.left(), bar.top(), bar.width(), (1.0 - share) * bar.height()));
   for (double at = bar.top() - bar.width(); at < bar.bottom() + bar.width(); at += 8.0) {
-    const bool dark = map_lightness((bar.bottom() - at) / bar.height()) < kDarkLightness;
-    painter.setPen(QPen(dark ? QColor(250, 250, 250) : QColor(25, 20, 30), 1.6));
+    const bool dark = map_is_dark((bar.bottom() - at) / bar.height());
+    painter.setPen(QPen(hatch_colour(dark), 1.6));
     painter.drawLine(QPointF(bar.left(), at + bar.width()), QPointF(bar.right(), at));
   }
   painter.restore();

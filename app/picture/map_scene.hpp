@@ -1,6 +1,7 @@
 #pragma once
 // What all pictures of an estimate share: the scale of its colours, its limits, the edges of its layout.
 
+#include <QColor>
 #include <optional>
 #include <vector>
 
@@ -34,6 +35,7 @@ struct LayoutEdge {
   int from = 0, to = 0;  // flat vertices
   bool rim = false;
 };
+inline const QColor kWornRim(60, 60, 66), kWornEdge(95, 92, 102);
 std::vector<LayoutEdge> layout_edges(const FlatMesh& flat);
 
 }  // namespace wrapgauge

@@ -1,5 +1,6 @@
 #include "app/picture/seen_surface.hpp"
 
+#include "app/picture/colour_map.hpp"
 #include "app/picture/layout_lines.hpp"
 
 namespace wrapgauge {
@@ -43,8 +44,8 @@ LimitContour::LimitContour(const Triangles& triangles, const SeenSurface& seen) 
 
 void LimitContour::draw(Raster& raster, double lift) const {
   const double halo = 4.6 * raster.pixel_ratio(), line = 2.2 * raster.pixel_ratio();
-  for (const auto& [from, to] : pieces_) raster.line(from, to, halo, QColor(255, 255, 255), lift);
-  for (const auto& [from, to] : pieces_) raster.line(from, to, line, QColor(20, 10, 25), lift);
+  for (const auto& [from, to] : pieces_) raster.line(from, to, halo, kLimitHalo, lift);
+  for (const auto& [from, to] : pieces_) raster.line(from, to, line, kLimitLine, lift);
 }
 
 std::vector<RasterPoint> LimitContour::middles() const {

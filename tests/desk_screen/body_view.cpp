@@ -98,7 +98,6 @@ TEST(BodyOnScreen, TheFallbackShowsTheSameBodyInTheSameColours) {
 }
 
 TEST(BodyOnScreen, ScrubbingDrawsAFrameForEachStepAndShowsEveryStateAsItIs) {
-  NEEDS_GRAPHICS();
   DemoViews views({900, 700});
   ASSERT_TRUE(views.show_estimate());
   const int count = views.shown.state_count();

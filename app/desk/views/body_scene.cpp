@@ -16,7 +16,6 @@ namespace {
 
 constexpr double kSurfaceLift_m = 0.8e-3;                                           // off the skin
 constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-3;  // towards the eye
-const QColor kEdge(95, 92, 102), kRim(60, 60, 66), kContour(20, 10, 25), kHalo(255, 255, 255);
 const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200);
 
 // Gathers pieces from point to point.
@@ -95,7 +94,7 @@ void add_no_go(const ShownPlan& shown, ScenePart& part) {
 
 void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
   const Points3 at = on_sheet(on_skin);
-  LineMaker rim(2.0, kRim, kLineLift_m), inner(1.2, kEdge, kLineLift_m);
+  LineMaker rim(2.0, kWornRim, kLineLift_m), inner(1.2, kWornEdge, kLineLift_m);
   for (const LayoutEdge& edge : layout_edges(flat))
     (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
   inner.put_into(part);
@@ -153,8 +152,8 @@ void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa,
   constexpr double kHatch_m = 3.0e-3;
   const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
   const Points3 at = on_sheet(contact.on_skin);
-  LineMaker on_dark(1.6, QColor(250, 250, 250), kLineLift_m), on_pale(1.6, QColor(25, 20, 30), kLineLift_m),
-      halo(5.0, kHalo, kHaloLift_m), contour(2.2, kContour, kMarkLift_m);
+  LineMaker on_dark(1.6, hatch_colour(true), kLineLift_m), on_pale(1.6, hatch_colour(false), kLineLift_m),
+      halo(5.0, kLimitHalo, kHaloLift_m), contour(2.2, kLimitLine, kMarkLift_m);
   const auto hatching = hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m);
   const auto pieces = static_cast<Eigen::Index>(hatching.size());
   part.hatched = {Points3(pieces, 3), Points3(pieces, 3)};
@@ -165,7 +164,7 @@ void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa,
   }
   for (const LayoutLine& line : hatching) {
     const double share = line[0].on(contact.map.on_layout_pa)[0] / top_pa;
-    (map_lightness(share) < kDarkLightness ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
+    (map_is_dark(share) ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
   }
   for (const LayoutLine& line : level_lines(flat.triangles, load, 1.0)) {
     halo.add(line[0].on(at), line[1].on(at));

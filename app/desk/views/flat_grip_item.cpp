@@ -45,11 +45,11 @@ QRectF FlatGripItem::boundingRect() const {
 }
 
 void FlatGripItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
-  const QColor blue(0, 120, 215), violet(112, 70, 170);
+  const QColor violet(112, 70, 170);
   const bool lit = chosen_ || hovered_;
-  const QColor colour = lit ? blue : violet;
+  const QColor colour = lit ? kChosenBlue : violet;
   const auto pen = [painter](const QPen& drawn) { painter->setPen(on_screen(drawn, *painter)); };
-  painter->setBrush(lit ? blue : QColor(Qt::white));
+  painter->setBrush(lit ? kChosenBlue : QColor(Qt::white));
   if (!is_line()) {
     pen(cosmetic_pen(colour, 1.6));
     painter->drawPath(path());

@@ -146,7 +146,7 @@ void FlatGrips::show_preview() {
   if (!preview_) {
     preview_ = scene_.addPath({});
     preview_->setZValue(4.0);
-    preview_->setPen(cosmetic_pen(QColor(0, 120, 215), 2.0, Qt::DashLine));
+    preview_->setPen(cosmetic_pen(kChosenBlue, 2.0, Qt::DashLine));
   }
   const LayoutGrip& grip = dragged_->grip();
   const Layout moved = moved_layout(grip, by_m_);

@@ -99,7 +99,7 @@ void FlatPartItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWi
     painter->setPen(on_screen(cosmetic_pen(QColor(200, 90, 0), 4.0, Qt::DashLine), *painter));
     painter->drawPath(path());
   }
-  static const QPen kChosen = cosmetic_pen(QColor(0, 120, 215), 3.5);
+  static const QPen kChosen = cosmetic_pen(kChosenBlue, 3.5);
   painter->setBrush(brush());
   painter->setPen(on_screen(isSelected() ? kChosen : pen(), *painter));
   painter->drawPath(path());

@@ -11,6 +11,8 @@
 
 namespace wrapgauge {
 
+inline const QColor kChosenBlue(0, 120, 215);  // what is chosen or dragged, and what it is in line with
+
 QPointF on_scene(const Vec2& point_m);
 // As wide in pixels at any zoom.
 QPen cosmetic_pen(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine);

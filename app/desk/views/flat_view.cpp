@@ -271,7 +271,7 @@ QString FlatView::readout() const {
 
 void FlatView::drawForeground(QPainter* painter, const QRectF&) {
   const auto guide = [&](const QPointF& from, const QPointF& to) {
-    painter->setPen(on_screen(cosmetic_pen(QColor(0, 120, 215), 1.0, Qt::DashLine), *painter));
+    painter->setPen(on_screen(cosmetic_pen(kChosenBlue, 1.0, Qt::DashLine), *painter));
     painter->drawLine(from, to);
   };
   const QRectF all = sceneRect();
