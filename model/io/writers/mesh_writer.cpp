@@ -8,6 +8,7 @@
 
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/writers/vtp_writer.hpp"
 
 namespace wrapgauge {
