@@ -55,7 +55,7 @@ TEST(ClosingRange, RunsFromTheLastChamberToTheEndOfTheStrap) {
   EXPECT_NEAR(range->largest_girth() / mm, 304.5, 1e-9);
   EXPECT_NEAR(range->largest_held_girth() / mm, 275.0 * 1.05, 1e-9);
   layout.closure = Closure{0.01, Length(0.24), std::nullopt};
-  EXPECT_NEAR(closing_range(layout, test::rules())->smallest_girth() / mm, 190.0, 1e-9);
+  EXPECT_NEAR(closing_range(layout, test::rules()).value().smallest_girth() / mm, 190.0, 1e-9);
 }
 
 TEST(ClosingRange, HoldsAtTheMiddleHeightOfATaperedLayout) {
@@ -64,6 +64,7 @@ TEST(ClosingRange, HoldsAtTheMiddleHeightOfATaperedLayout) {
   layout.outline_m = {
       {0.01, 0}, {0.24, 0}, {0.26, 0.1}, {-0.01, 0.1}};  // the second side slants like the line
   const auto range = closing_range(layout, test::rules());
+  ASSERT_TRUE(range);
   // The side from (240, 0) to (260, 100) mm moves by 0.2 a mm, the line by 0.1: farthest at the top, 255.
   EXPECT_NEAR(range->largest_girth() / mm, 255.0, 1e-9);
 }

@@ -61,7 +61,7 @@ TEST(CastingCheck, ASeamIsThinBelowThreeTimesTheThickerSheet) {
   const CastingFinding finding = only(layout, CastingRule::kSeamWidth);
   EXPECT_NEAR(finding.value, 5.9, 1e-9);
   EXPECT_NEAR(finding.threshold, 6.0, 1e-9);
-  EXPECT_NEAR(finding.place_m->x(), 0.094, 1e-9);
+  EXPECT_NEAR(finding.place_m.value().x(), 0.094, 1e-9);
   expect_says(finding, "chamber 'left' and chamber 'right' is 5.9 mm wide at (94.0,");
   expect_says(finding, "3 times the thicker sheet (6.0 mm)");
 }
@@ -152,7 +152,7 @@ TEST(CastingCheck, ACornerThatJutsIntoTheChamberCountsToo) {
   layout.inlets.push_back({"other", {0.14, 0.05}});
   bool tip = false;
   for (const CastingFinding& finding : findings_of(layout))
-    tip = tip || (finding.place_m->x() == 0.070 && finding.rule == CastingRule::kCornerRadius);
+    tip = tip || (finding.place_m.value().x() == 0.070 && finding.rule == CastingRule::kCornerRadius);
   EXPECT_TRUE(tip);
 }
 

@@ -24,6 +24,7 @@ TEST(TemplatePages, OnePageHoldsWhatFitsBetweenMarginsAndFooter) {
 
 TEST(TemplatePages, LieWhenThatTakesFewer) {
   const auto pages = template_pages(drawing_of(0.26, 0.1), *paper_of("a4"));
+  ASSERT_TRUE(pages.ok());
   EXPECT_EQ(pages->pages.size(), 1u);
   EXPECT_TRUE(pages->lying);
   EXPECT_EQ(pages->width / mm, 297.0);

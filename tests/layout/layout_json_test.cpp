@@ -131,6 +131,7 @@ TEST(LayoutJson, KeepsPrestretchAndTaperAndTakesNoneForStraightAndUnstretched) {
   Result<Layout> plain = layout_from_json(value, "x.json");
   ASSERT_TRUE(plain) << plain.problem().message;
   EXPECT_EQ(plain->skin_sheet.prestretch, 1.0);
+  ASSERT_TRUE(plain->closure);
   EXPECT_EQ(plain->closure->taper, 0.0);
   value["skin_sheet"]["prestretch"] = 1.2;
   value["closure"]["taper"] = 0.15;
@@ -140,6 +141,7 @@ TEST(LayoutJson, KeepsPrestretchAndTaperAndTakesNoneForStraightAndUnstretched) {
   ASSERT_TRUE(again) << again.problem().message;
   EXPECT_EQ(again->skin_sheet.prestretch, 1.2);
   EXPECT_EQ(again->outer_sheet.prestretch, 1.0);
+  ASSERT_TRUE(again->closure);
   EXPECT_EQ(again->closure->taper, 0.15);
   value["skin_sheet"]["prestretch"] = 0.9;
   EXPECT_NE(refusal(value).find("prestretch"), std::string::npos) << refusal(value);

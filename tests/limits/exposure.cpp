@@ -70,13 +70,13 @@ TEST(Exposure, OfARampCountsFromWhereItCrossesTheRestPressure) {
 // end.
 TEST(Exposure, ReachesAProductWhenTheHandSaysSo) {
   const Points triangle{{Time(), Pressure()}, {10.0 * second, 4.0 * kPa}, {20.0 * second, Pressure()}};
-  EXPECT_NEAR(*time_of_product(triangle, PressureTime(20e3)) / second, 10.0, 1e-9);
-  EXPECT_NEAR(*time_of_product(triangle, PressureTime(5e3)) / second, 5.0, 1e-9);
-  EXPECT_NEAR(*time_of_product(triangle, PressureTime(39.2e3)) / second, 18.0, 1e-9);
+  EXPECT_NEAR(time_of_product(triangle, PressureTime(20e3)).value() / second, 10.0, 1e-9);
+  EXPECT_NEAR(time_of_product(triangle, PressureTime(5e3)).value() / second, 5.0, 1e-9);
+  EXPECT_NEAR(time_of_product(triangle, PressureTime(39.2e3)).value() / second, 18.0, 1e-9);
   EXPECT_FALSE(time_of_product(triangle, PressureTime(41e3)));
   // 6 kPa held: 3 kPa min after 30 s; half of 26.67 in the third hold, 13.33 = 12 + 6 t: 360 s + 13.3 s.
-  EXPECT_NEAR(*time_of_product(three_holds(), 3.0 * kPa_min) / second, 30.0, 1e-9);
-  EXPECT_NEAR(*time_of_product(three_holds(), 13.3333 * kPa_min) / second, 373.333, 1e-2);
+  EXPECT_NEAR(time_of_product(three_holds(), 3.0 * kPa_min).value() / second, 30.0, 1e-9);
+  EXPECT_NEAR(time_of_product(three_holds(), 13.3333 * kPa_min).value() / second, 373.333, 1e-2);
 }
 
 TEST(Exposure, SaysWhichTimesAreBroken) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace wrapgauge {
@@ -80,6 +81,14 @@ const Finding* about(const std::vector<Finding>& all, const std::string& where, 
   return found == all.end() ? nullptr : &*found;
 }
 
+// None, with a failure that says what was looked for, when there is no such finding.
+std::optional<Severity> severity_about(const std::vector<Finding>& all, const std::string& where,
+                                       const std::string& part) {
+  if (const Finding* found = about(all, where, part)) return found->severity;
+  ADD_FAILURE() << "there is no finding about '" << where << "' that says '" << part << "'";
+  return std::nullopt;
+}
+
 // By hand: 4.2 x 1.5 = 6.3 kPa; 6.3 / 4 = 1.575 of the sustained soft limit. 1.6 x 1.5 = 2.4 < 2.7 warning.
 TEST(Findings, CompareThePeakTimesTheModelFactorWithTheSoftRow) {
   const auto all = two_chambers(1.6, 4.2).found();
@@ -112,24 +121,24 @@ TEST(Findings, WarnBetweenTheWarningAndTheLimit) {
 TEST(Findings, RoundTheLimbUseTheCircumferentialRowEverywhere) {
   Case c = two_chambers(1.6, 0.8);
   c.figures.share_of_girth = 0.65;
-  EXPECT_EQ(about(c.found(), "low", "predicted to press")->severity, Severity::kNote);
+  EXPECT_EQ(severity_about(c.found(), "low", "predicted to press"), Severity::kNote);
   c.figures.share_of_girth = 0.67;  // 1.6 x 1.5 = 2.4 > 2.0; 0.8 x 1.5 = 1.2 < 1.3
   const auto all = c.found();
   const Finding* low = about(all, "low", "for a cuff round the limb");
   ASSERT_TRUE(low);
   EXPECT_EQ(low->severity, Severity::kAboveLimit);
   EXPECT_NEAR(low->share_of_limit, 1.2, 1e-12);
-  EXPECT_EQ(about(all, "high", "for a cuff round the limb")->severity, Severity::kNote);
+  EXPECT_EQ(severity_about(all, "high", "for a cuff round the limb"), Severity::kNote);
 }
 
 TEST(Findings, UseTheRowOfTheUseAskedFor) {
   Case c = two_chambers(1.0, 5.0);  // 7.5 kPa: above 5.3, below 8.0
   c.inputs.use = UsePattern::kShortHold;
-  EXPECT_EQ(about(c.found(), "high", "held for a minute at most")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(c.found(), "high", "held for a minute at most"), Severity::kWarn);
   c.inputs.use = UsePattern::kPulse;  // 8 cm2 is too large for the pulse row
   EXPECT_TRUE(about(c.found(), "high", "held for a minute at most"));
   for (ChamberFigures& chamber : c.figures.chambers) chamber.contact_area = 4.0 * cm2;
-  EXPECT_EQ(about(c.found(), "high", "in pulses of 2 s at most")->severity, Severity::kNote);
+  EXPECT_EQ(severity_about(c.found(), "high", "in pulses of 2 s at most"), Severity::kNote);
 }
 
 TEST(Findings, OverABonySiteUseItsRowWithinItsRadiusOnly) {
@@ -141,9 +150,9 @@ TEST(Findings, OverABonySiteUseItsRowWithinItsRadiusOnly) {
   EXPECT_EQ(site->severity, Severity::kAboveLimit);
   EXPECT_NEAR(site->share_of_limit, 2.25 / 2.0, 1e-12);
   // The chamber's own peak lies 30 mm away from it.
-  EXPECT_EQ(about(all, "high", "for a pad on a soft place")->severity, Severity::kNote);
+  EXPECT_EQ(severity_about(all, "high", "for a pad on a soft place"), Severity::kNote);
   c.figures.chambers[1].peak_at_m = Vec3(0.0, 0.075, 0.1);
-  EXPECT_EQ(about(c.found(), "high", "over bone or a nerve")->severity, Severity::kAboveLimit);
+  EXPECT_EQ(severity_about(c.found(), "high", "over bone or a nerve"), Severity::kAboveLimit);
   c.inputs.bony_sites[0].point_m.x() = 0.5;
   EXPECT_FALSE(about(c.found(), "styloid", ""));
 }
@@ -182,7 +191,7 @@ TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
   c.figures.peak_part = Phrase::worded("weld");
   c.figures.peak_anywhere = 3.0 * kPa;
   const auto all = c.found();
-  EXPECT_EQ(about(all, "weld", "above the limit of 4.0 kPa")->severity, Severity::kAboveLimit);
+  EXPECT_EQ(severity_about(all, "weld", "above the limit of 4.0 kPa"), Severity::kAboveLimit);
 }
 
 // 2.8 x 1.5 = 4.2 > 4.0; 3.6 x 1.5 = 5.4 > 5.3.
@@ -193,7 +202,7 @@ TEST(Findings, CautionAgainstATourniquetOnlyRoundTheLimb) {
     c.figures.share_of_girth = 0.9;
     const auto all = c.found();
     ASSERT_TRUE(about(all, "whole cuff", "tourniquet"));
-    EXPECT_EQ(about(all, "whole cuff", "tourniquet")->severity, severity);
+    EXPECT_EQ(severity_about(all, "whole cuff", "tourniquet"), severity);
   }
 }
 
@@ -217,7 +226,7 @@ TEST(Findings, SayHowFarTheTissueIsCompressed) {
   c.figures.chambers[0].indentation_max = 5.0 * mm;
   const auto warned = c.found();
   EXPECT_EQ(
-      about(warned, "low", "compressed by 25 % of its depth (5.0 mm), above the warning of 20 %")->severity,
+      severity_about(warned, "low", "compressed by 25 % of its depth (5.0 mm), above the warning of 20 %"),
       Severity::kWarn);
   c.figures.chambers[0].tissue_strain = 0.33;
   const auto above = c.found();
@@ -264,11 +273,11 @@ TEST(Findings, NameSheetsStretchedBeyondWhatIsUsual) {
   low.stretch_max = 1.4, low.share_of_break = 0.05;
   EXPECT_FALSE(about(c.found(), "low", "stretch to"));
   low.stretch_max = 1.7;
-  EXPECT_EQ(about(c.found(), "low", "above the warning at stretch 1.5")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(c.found(), "low", "above the warning at stretch 1.5"), Severity::kWarn);
   low.stretch_max = 2.3;
-  EXPECT_EQ(about(c.found(), "low", "above the limit of stretch 2.0")->severity, Severity::kAboveLimit);
+  EXPECT_EQ(severity_about(c.found(), "low", "above the limit of stretch 2.0"), Severity::kAboveLimit);
   low.stretch_max = 1.9, low.share_of_break = 0.3;
-  EXPECT_EQ(about(c.found(), "low", "above the limit of 25 % of elongation at break")->severity,
+  EXPECT_EQ(severity_about(c.found(), "low", "above the limit of 25 % of elongation at break"),
             Severity::kAboveLimit);
 }
 
@@ -277,10 +286,10 @@ TEST(Findings, WeighThePushAlongTheLimbAgainstFriction) {
   Case c = two_chambers(1.0, 1.0);
   c.audit.push_along_axis = -3.0 * newton;
   const auto held = c.found();
-  EXPECT_EQ(about(held, "whole cuff", "away from the trunk with 3.0 N")->severity, Severity::kNote);
+  EXPECT_EQ(severity_about(held, "whole cuff", "away from the trunk with 3.0 N"), Severity::kNote);
   c.audit.push_along_axis = -6.0 * newton;
   const auto slips = c.found();
-  EXPECT_EQ(about(slips, "whole cuff", "can hold 5.0 N, which is less")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(slips, "whole cuff", "can hold 5.0 N, which is less"), Severity::kWarn);
 }
 
 TEST(Findings, WarnWhenTheForcesDoNotBalance) {
@@ -288,7 +297,7 @@ TEST(Findings, WarnWhenTheForcesDoNotBalance) {
   c.audit.cut_balance = 0.019;
   EXPECT_FALSE(about(c.found(), "audit", "balance"));
   c.audit.cut_balance = 0.035;
-  EXPECT_EQ(about(c.found(), "audit", "balance only to 3.5 %")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(c.found(), "audit", "balance only to 3.5 %"), Severity::kWarn);
 }
 
 TEST(Findings, AlwaysTellTheModelFactorTheTimesAndTheSeams) {
@@ -307,7 +316,7 @@ TEST(Findings, CarryTheReasonOfAnOverride) {
   c.limits.override_words = Phrase::worded("Limits were overridden, for a reason.");
   const auto all = c.found();
   ASSERT_TRUE(about(all, "limits", "for a reason"));
-  EXPECT_EQ(about(all, "limits", "for a reason")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(all, "limits", "for a reason"), Severity::kWarn);
 }
 
 TEST(Findings, StandWorstFirst) {
@@ -329,7 +338,7 @@ TEST(Findings, TellOfASheetThatIsAboutToFold) {
   EXPECT_FALSE(about(c.found(), "sheets", "about to fold"));
   c.path.states.back().about_to_buckle = true;
   ASSERT_TRUE(about(c.found(), "sheets", "about to fold"));
-  EXPECT_EQ(about(c.found(), "sheets", "about to fold")->severity, Severity::kWarn);
+  EXPECT_EQ(severity_about(c.found(), "sheets", "about to fold"), Severity::kWarn);
 }
 
 TEST(Findings, TellOfADeviceThatNothingHolds) {

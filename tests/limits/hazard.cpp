@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
+#include "model/core/number_text.hpp"
 #include "tests/contact/hand_made.hpp"
 
 namespace wrapgauge {
@@ -63,6 +66,34 @@ TEST_F(Hazards, OfClosedAirTellHowFarItRises) {
   EXPECT_TRUE(says(flight, "would gain 26.3 kPa (197 mmHg)")) << english(flight.sentence);
   filling_.medium = Medium::kWater;
   EXPECT_TRUE(says(about("Closed air that warms"), "Not worked out: the filling is no air"));
+}
+
+// With 20 mL of tube and valve beside the 20 mL of the chamber there is more air to warm: (101.325 + p)(5 p +
+// 20) = 105.325 x 40 x 306.15 / 293.15 mL kPa, p = 4.33 kPa; and to climb: (75 + p)(5 p + 20) = 105.325 x 40,
+// p = 6.36 kPa. Without it 4.2 and 5.2 kPa.
+TEST_F(Hazards, OfClosedAirCountTheAirInTheDeadVolume) {
+  const auto root = [](double atmosphere, double right) {
+    const double b = 5.0 * atmosphere + 20.0;  // 5 p2 + b p + 20 atmosphere - right = 0
+    return (-b + std::sqrt(b * b - 20.0 * (20.0 * atmosphere - right))) / 10.0;
+  };
+  supply_.dead_volume = 20.0 * mL;
+  const double warm_kpa = root(101.325, 105.325 * 40.0 * 306.15 / 293.15),
+               high_kpa = root(75.0, 105.325 * 40.0);
+  ASSERT_NEAR(warm_kpa, 4.33, 0.01);
+  ASSERT_NEAR(high_kpa, 6.36, 0.01);
+  EXPECT_TRUE(says(about("Closed air that warms"), "from 4.0 kPa (30 mmHg) to " + fixed_text(warm_kpa, 1)))
+      << english(about("Closed air that warms").sentence);
+  const Hazard flight = about("Closed air in flight or on a mountain");
+  EXPECT_TRUE(says(flight, "from 4.0 kPa (30 mmHg) to " + fixed_text(high_kpa, 1)))
+      << english(flight.sentence);
+}
+
+// Limit 4 kPa, 2.5 kPa x 1.5 = 3.75 kPa on the skin at 4 kPa inside. Warmed to 4.17 kPa the skin takes 3.91
+// kPa, in the cabin at 5.24 kPa it takes 4.91 kPa.
+TEST_F(Hazards, OfClosedAirWarnWhenTheSkinWouldBePressedBeyondItsLimit) {
+  figures_.peak_anywhere = 2.5 * kPa;
+  EXPECT_EQ(about("Closed air that warms").severity, Severity::kNote);
+  EXPECT_EQ(about("Closed air in flight or on a mountain").severity, Severity::kWarn);
 }
 
 // Limit 4 kPa on a soft place: 1.25 x 4 = 5 kPa, below 10; peak x 1.5 = 3 kPa lies below the 4 kPa inside.

@@ -63,19 +63,21 @@ TEST(SkinExposure, OfAnEvenlyPressedPadIsWhatTheHandSums) {
 TEST(SkinExposure, ReadsPressureAtALevelOffTheLoadPath) {
   ExposureCase c = pad(0.4, 2.0);
   c.inputs.programme = {{{1.0, Time(), 60.0 * second}, {0.5, Time(), 120.0 * second}}};
-  EXPECT_NEAR(c.exposed()->worst.product / kPa_min, 9.0 + 6.0 * 1.8, 1e-6);
+  EXPECT_NEAR(c.exposed().value().worst.product / kPa_min, 9.0 + 6.0 * 1.8, 1e-6);
 }
 
 // Half of the allowed 26.67 kPa min at 9 kPa after 13.33 / 9 = 1.48 min of being on, in the second round: 180
 // + 29 s.
 TEST(SkinExposure, AsksForTheFirstCheckWhenHalfIsUsed) {
   const auto exposed = pad(0.0, 6.0).exposed();
+  ASSERT_TRUE(exposed);
   EXPECT_NEAR(exposed->first_check / second, 180.0 + 60.0 * (40.0 / 27.0 - 1.0), 0.01);
 }
 
 TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
   const ExposureCase c = pad(1.0, 2.0);
   const auto exposed = c.exposed();
+  ASSERT_TRUE(exposed);
   const auto all = exposure_findings(c.limits, *exposed);
   const auto has = [&](Severity severity, const std::string& part) {
     return std::any_of(all.begin(), all.end(), [&](const Finding& finding) {
@@ -97,7 +99,7 @@ TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
   c.inputs.programme = {
       {{1.0, Time(), 60.0 * second}, {0.0, Time(), 120.0 * second}},
       {{0.0, Time(), 60.0 * second}, {1.0, Time(), 60.0 * second}, {0.0, Time(), 60.0 * second}}};
-  EXPECT_NEAR(c.exposed()->worst.product / kPa_min, 6.0 * 3.0, 1e-5);
+  EXPECT_NEAR(c.exposed().value().worst.product / kPa_min, 6.0 * 3.0, 1e-5);
 }
 
 TEST(SkinExposure, IsNotWorkedOutWithoutASession) {

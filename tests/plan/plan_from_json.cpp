@@ -61,7 +61,7 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   const auto& body = std::get<BodyFile>(plan->body);
   EXPECT_EQ(body.file, "arm.stl");
   EXPECT_EQ(body.unit, LengthUnit::kCentimetre);
-  EXPECT_EQ(*body.axis_direction, Vec3::UnitZ());
+  EXPECT_EQ(body.axis_direction.value(), Vec3::UnitZ());
   ASSERT_EQ(plan->bony_sites.size(), 1u);
   EXPECT_TRUE(plan->bony_sites[0].point_m.isApprox(Vec3(0.001, 0.002, 0.003)));
   EXPECT_DOUBLE_EQ(plan->bony_sites[0].radius / mm, 12.0);
@@ -77,7 +77,7 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_EQ(plan->layout.chambers.at(0).name, "middle");
   EXPECT_FALSE(plan->layout_file);
   EXPECT_TRUE(std::get<AnchorAtPoint>(plan->placement.anchor).point_m.isApprox(Vec3(0.01, 0.02, 0.03)));
-  EXPECT_TRUE(plan->placement.layout_point_m->isApprox(Vec2(0.03, 0.03)));
+  EXPECT_TRUE(plan->placement.layout_point_m.value().isApprox(Vec2(0.03, 0.03)));
   EXPECT_EQ(plan->placement.turn_deg, 90.0);
   EXPECT_EQ(plan->friction, 0.3);
   EXPECT_NEAR(std::get<Pressure>(plan->inflation.at(0).target) / Pa, 30 * 133.322, 1e-9);
@@ -86,12 +86,12 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
   EXPECT_DOUBLE_EQ(plan->inflation[0].steps[1].level, 0.25);
   EXPECT_DOUBLE_EQ(plan->inflation[0].steps[1].hold / second, 6.0);
   EXPECT_EQ(plan->use, UsePattern::kPulse);
-  EXPECT_EQ(*plan->limits_file, "ours.json");
-  EXPECT_EQ(*plan->limits_override_reason, "why");
+  EXPECT_EQ(plan->limits_file.value(), "ours.json");
+  EXPECT_EQ(plan->limits_override_reason.value(), "why");
   ASSERT_TRUE(plan->session);
   EXPECT_DOUBLE_EQ(plan->session->length / minute, 12.0);
-  EXPECT_DOUBLE_EQ(*plan->session->hold / second, 2.0);
-  EXPECT_DOUBLE_EQ(*plan->session->off / second, 6.0);
+  EXPECT_DOUBLE_EQ(plan->session->hold.value() / second, 2.0);
+  EXPECT_DOUBLE_EQ(plan->session->off.value() / second, 6.0);
   EXPECT_DOUBLE_EQ(plan->session->ramp / second, 0.5);
   EXPECT_DOUBLE_EQ(plan->supply.syringe.value().bore / mm, 28.0);
   EXPECT_DOUBLE_EQ(plan->supply.syringe->thumb / newton, 50.0);
@@ -135,14 +135,14 @@ TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
   const auto& near = std::get<NearPoint>(plan->regions[0].place);
   EXPECT_TRUE(near.point_m.isApprox(Vec3(0.004, 0.005, 0.006)));
   EXPECT_EQ(near.landmark, "belly");
-  EXPECT_DOUBLE_EQ(*plan->regions[0].tissue_depth / mm, 40.0);
+  EXPECT_DOUBLE_EQ(plan->regions[0].tissue_depth.value() / mm, 40.0);
   EXPECT_DOUBLE_EQ(plan->regions[0].fade / mm, 15.0);
   EXPECT_FALSE(plan->regions[0].no_go);
   EXPECT_TRUE(plan->regions[2].no_go);
   EXPECT_EQ(std::get<BetweenStations>(plan->regions[2].place).to_deg, 390.0);
   ASSERT_EQ(plan->regions[1].by_distance.size(), 2u);
-  EXPECT_DOUBLE_EQ(*plan->regions[1].by_distance[1].tissue_depth / mm, 20.0);
-  EXPECT_EQ(*plan->regions[1].by_distance[0].stiffness_factor, 2.0);
+  EXPECT_DOUBLE_EQ(plan->regions[1].by_distance[1].tissue_depth.value() / mm, 20.0);
+  EXPECT_EQ(plan->regions[1].by_distance[0].stiffness_factor.value(), 2.0);
   EXPECT_DOUBLE_EQ(std::get<NearPoint>(plan->regions[1].place).radius / mm, 30.0);
   json by_site = small_plan();
   by_site["regions"][0]["near"] = "styloid";  // a bony site is a landmark too

@@ -48,6 +48,7 @@ TEST(Aim, NamesTheSplitWhenOneInletCannotDoIt) {
   ASSERT_TRUE(found.ok()) << found.problem().message;
   EXPECT_FALSE(found->as_drawn.reached);
   EXPECT_EQ(found->as_drawn.inlets.size(), 1u);
+  ASSERT_TRUE(found->as_drawn.worst().wanted);
   EXPECT_GT(std::abs((found->as_drawn.worst().mean - *found->as_drawn.worst().wanted).si()),
             aim_tolerance(*found->as_drawn.worst().wanted).si());
   ASSERT_TRUE(found->split);

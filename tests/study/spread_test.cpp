@@ -86,11 +86,12 @@ TEST(VariedPlan, SetsEachInputAndNothingElse) {
   EXPECT_NEAR(girth(varied.body) / girth(study.body), 1.015, 1e-9);
   EXPECT_NEAR(varied.plan.friction, 0.825, 1e-12);
   EXPECT_NEAR(varied.plan.layout.skin_sheet.thickness / mm, 1.6, 1e-12);
-  EXPECT_NEAR(*varied.plan.tissue_stiffness_factor, std::sqrt(2.0), 1e-12);
+  EXPECT_NEAR(varied.plan.tissue_stiffness_factor.value(), std::sqrt(2.0), 1e-12);
   EXPECT_NEAR(std::get<Pressure>(varied.plan.inflation[0].target) / kPa, 2.2, 1e-12);
   // Closed to the same stretch on the wider limb, then 1.5 mm too long.
   const Length closing = *resolve_closing_length(study.body, study.plan.layout, study.plan.placement).value();
-  EXPECT_NEAR(*varied.plan.layout.closure->closing_length / mm, 1.015 * (closing / mm) + 1.5, 0.05);
+  ASSERT_TRUE(varied.plan.layout.closure);
+  EXPECT_NEAR(varied.plan.layout.closure->closing_length.value() / mm, 1.015 * (closing / mm) + 1.5, 0.05);
   const auto stiffer = find_grade(varied.resources.silicones, varied.plan.layout.skin_sheet.material).value();
   const auto grade = find_grade(study.resources.silicones, "00-30").value();
   EXPECT_NEAR(initial_shear_modulus(stiffer.law) / initial_shear_modulus(grade.law), std::pow(2.5, 0.75),

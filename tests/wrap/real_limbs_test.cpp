@@ -46,6 +46,7 @@ TEST_P(OnARealLimb, LiesOnTheSkinClosesAndKeepsPlausibleStretches) {
     EXPECT_LT(
         (wrap->worn_m.row(flat.mesh.closing_from[i]) - wrap->worn_m.row(flat.mesh.closing_to[i])).norm(),
         1e-9);
+  ASSERT_TRUE(wrap->closure);
   EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), girth_m, 1e-9);
   // A straight strip climbs towards the wide end, so it needs more than the girth: on a cone that turns by
   // the angle a in its development, tan(a / 2) / (a / 2) times as much; 1.18 on the steepest of these calves.

@@ -127,6 +127,7 @@ TEST(Wrap, WornTurnedOnACylinderGoesRoundTheEllipticSection) {
               1e-5);  // the geodesic across starts along the section's normal, then leaves it slowly
   EXPECT_NEAR(low, -0.015, 1e-5);
   const double b = kRadius, a = kRadius / std::cos(20.0 * kPi / 180.0), h = std::pow((a - b) / (a + b), 2);
+  ASSERT_TRUE(wrap->closure);
   EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), kPi * (a + b) * (1 + 3 * h / (10 + std::sqrt(4 - 3 * h))),
               3e-6);
 }
@@ -161,6 +162,7 @@ TEST(Wrap, ClosingLengthNeededOnAConeIsTheChordOfItsDevelopment) {
   const auto flat = flat::rectangle(needed, 0.04, 0.005, true);
   const auto wrap = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1));
   ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+  ASSERT_TRUE(wrap->closure);
   EXPECT_NEAR(wrap->closure->closing_length_needed.si(), needed, 5e-5);
   EXPECT_NEAR(wrap->closure->girth_at_anchor.si(), 2 * kPi * 0.04, 2e-6);
   EXPECT_LT(wrap->closure->gap_distal,
@@ -202,6 +204,34 @@ TEST(Wrap, SlantedClosingLinesStretchACuffEvenlyOnACone) {
   EXPECT_GT(spread(0.0).second / spread(0.0).first, 1.1);
 }
 
+// Between lines that slant, a point goes round by its share of the length at its own height: on a cone at the
+// angle 2 pi (x - x_from(y)) / length(y) from the first line, at the slant distance that y says.
+TEST(Wrap, ATaperedCuffOnAConeLiesWhereItsShareOfTheLengthAtItsOwnHeightSays) {
+  const double low = 0.03, high = 0.05, height = 0.06;
+  const Body cone = body_of(shapes::tube(low, high, kHeight, 720, 60));
+  const double sine = (high - low) / std::hypot(high - low, kHeight), cosine = std::sqrt(1.0 - sine * sine);
+  const double width = 2.0 * kPi * 0.04 / 1.05, taper = 2.0 * kPi * sine / 1.05;
+  auto flat = flat::rectangle(width, height, 0.005, true);
+  const auto from_x = [&](double y) { return -0.5 * taper * (y - 0.5 * height); };
+  const auto length = [&](double y) { return width + taper * (y - 0.5 * height); };
+  const Points2 straight = flat.mesh.vertices_m;
+  for (int i = 0; i < straight.rows(); ++i)
+    flat.mesh.vertices_m(i, 0) = from_x(straight(i, 1)) + straight(i, 0) / width * length(straight(i, 1));
+  flat.layout.closure->taper = taper;
+  Placement placement = at_station(0.1);
+  placement.layout_point_m = Vec2(0.5 * width, 0.5 * height);
+  const auto wrap = wrap_layout(cone, flat.layout, flat.mesh, placement);
+  ASSERT_TRUE(wrap.ok()) << wrap.problem().message;
+  for (int i = 0; i < straight.rows(); ++i) {
+    const double up = straight(i, 1) - 0.5 * height, angle = 2.0 * kPi * (straight(i, 0) / width - 0.5);
+    const double radius = 0.04 + up * sine;
+    const Vec3 expected(radius * std::cos(angle), radius * std::sin(angle), 0.1 + up * cosine);
+    EXPECT_LT((wrap->worn_m.row(i).transpose() - expected).norm(), 1e-4) << "vertex " << i;
+  }
+  ASSERT_TRUE(wrap->closure);
+  EXPECT_NEAR(wrap->closure->closing_length_used.si(), width, 1e-9);
+}
+
 TEST(Wrap, MovesWithBodyAndAnchor) {
   const Body body = body_of(shapes::tube(0.032, 0.045, kHeight, 90, 30));
   const auto flat = flat::rectangle(0.22, 0.05, 0.006, true);
@@ -222,6 +252,7 @@ TEST(Wrap, MovesWithBodyAndAnchor) {
     EXPECT_LT((motion * Vec3(here->laid_m.row(i)) - Vec3(there->laid_m.row(i))).norm(), 1e-8);
     EXPECT_LT((motion * Vec3(here->worn_m.row(i)) - Vec3(there->worn_m.row(i))).norm(), 1e-8);
   }
+  ASSERT_TRUE(here->closure && there->closure);
   EXPECT_NEAR(here->closure->gap_distal.si(), there->closure->gap_distal.si(), 1e-8);
 }
 

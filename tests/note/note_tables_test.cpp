@@ -1,0 +1,237 @@
+// The tables of the note and of summary.md, column by column: what a heading says is what stands below it.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <sstream>
+
+#include "model/note/note_pages.hpp"
+#include "tests/note/full_summary.hpp"
+#include "tests/note/named_cautions.hpp"
+
+namespace wrapgauge {
+namespace {
+
+using Row = std::vector<std::string>;
+
+NoteExtras full_extras() {
+  NoteExtras extras;
+  extras.bands = NoteBands{"Over 32 runs.", {{"pad", 2.4 * kPa, 8.8 * kPa}}, full_summary().inputs};
+  return extras;
+}
+
+Note full_note(const Summary& summary = full_summary(), const NoteExtras& extras = full_extras()) {
+  const auto note = study_note(summary, summary.inputs, extras);
+  EXPECT_TRUE(note.ok()) << (note ? "" : note.problem().message);
+  return note ? *note : Note{};
+}
+
+// The table that begins with a column of this name; empty, with a failure, when there is none.
+NoteTable table_of(const Note& note, const std::string& first_column) {
+  for (const NotePage& page : note.pages)
+    for (const NoteBlock& block : page.blocks)
+      if (const auto* table = std::get_if<NoteTable>(&block))
+        if (!table->header.empty() && table->header[0] == first_column) return *table;
+  ADD_FAILURE() << "the note has no table that begins with " << first_column;
+  return {};
+}
+
+// The list under a heading.
+std::string list_under(const Note& note, const std::string& heading) {
+  std::string all;
+  for (const NotePage& page : note.pages)
+    for (std::size_t b = 0; b + 1 < page.blocks.size(); ++b) {
+      const auto* found = std::get_if<NoteHeading>(&page.blocks[b]);
+      const auto* list = std::get_if<NoteList>(&page.blocks[b + 1]);
+      if (!found || !list || found->text.find(heading) == std::string::npos) continue;
+      for (const std::string& item : list->items) all += item + "\n";
+    }
+  EXPECT_NE(all, "") << "no list stands under " << heading;
+  return all;
+}
+
+// 5.3 kPa x 1.7 = 9.01 kPa; 1.9 kPa x 1.7 = 3.23 kPa.
+TEST(NoteTable, OfPressuresHoldsWhatItsColumnsSayAndTheLastOneCarriesTheFactor) {
+  const NoteTable table = table_of(full_note(), "Chamber");
+  EXPECT_EQ(table.header, (Row{"Chamber", "Air inside", "Mean on the skin", "Peak over 1 cm²",
+                               "Band of the peak, 5 to 95 %", "Peak × 1.7"}));
+  ASSERT_EQ(table.rows.size(), 2u);
+  EXPECT_EQ(table.rows[0], (Row{"pad", "7.1 kPa (53 mmHg)", "4.2 kPa (32 mmHg)", "5.3 kPa (40 mmHg)",
+                                "2.4 to 8.8 kPa (18 to 66 mmHg)", "9.0 kPa (68 mmHg)"}));
+  EXPECT_EQ(table.rows[1], (Row{"other", "3.3 kPa (25 mmHg)", "1.6 kPa (12 mmHg)", "1.9 kPa (14 mmHg)",
+                                "not worked out", "3.2 kPa (24 mmHg)"}));
+}
+
+TEST(NoteTable, OfPressuresKeepsTheMostPressedChambersWhenThereAreMany) {
+  Summary summary = full_summary();
+  summary.figures.chambers.clear();
+  for (int k = 0; k < 10; ++k) {
+    ChamberFigures chamber = full_chamber();
+    chamber.chamber = "chamber " + std::to_string(k);
+    chamber.peak = (1.0 + k) * kPa;
+    summary.figures.chambers.push_back(chamber);
+  }
+  const NoteTable table = table_of(full_note(summary), "Chamber");
+  ASSERT_EQ(table.rows.size(), 8u);
+  EXPECT_EQ(table.rows.front()[0], "chamber 2");
+  EXPECT_EQ(table.rows.back()[0], "chamber 9");
+  EXPECT_NE(note_markdown(full_note(summary)).find("2 less pressed chambers stand in summary.md only"),
+            std::string::npos);
+}
+
+TEST(NoteTable, OfLimitsHoldsTheRowsInUse) {
+  const NoteTable table = table_of(full_note(), "Place");
+  EXPECT_EQ(table.header, (Row{"Place", "Warning", "Limit", "How long", "Status and source"}));
+  ASSERT_EQ(table.rows.size(), 1u);
+  EXPECT_EQ(table.rows[0],
+            (Row{"for a pad on a soft place", "2.7 kPa (20 mmHg)", "4.0 kPa (30 mmHg)",
+                 "look at the skin after 15 min and every 1 h afterwards, hold for 50 min at "
+                 "most, then off for 0.2 times as long or longer, no more than 2 h in a session",
+                 "judgement; chosen below others"}));
+}
+
+TEST(NoteTable, OfHazardsHoldsEveryHazardWithWhatKeepsItInCheck) {
+  const NoteTable table = table_of(full_note(), "Hazard");
+  EXPECT_EQ(table.header, (Row{"Hazard", "Worked out", "What keeps it in check"}));
+  ASSERT_EQ(table.rows.size(), 4u);
+  EXPECT_EQ(table.rows[0], (Row{"No way out in time", "It falls in 0.5 s.", "Time it."}));
+  EXPECT_EQ(table.rows[1], (Row{"A valve that sticks", "It opens too late.", "Fit another."}));
+  EXPECT_EQ(table.rows[2][0], "Rub and pinch at seams");
+  EXPECT_EQ(table.rows[3][0], "Skin that reacts");
+}
+
+// The inlet stands at 8.2 kPa: 1.5 times 12.3, 3 times 24.6.
+TEST(NoteTable, OfTestsOffTheBodyFollowsTheHighestInlet) {
+  Summary summary = full_summary();
+  summary.inlets.push_back({"lower", "1.0 kPa (8 mmHg)", 1.0 * kPa, 3.0 * mL});
+  const NoteTable table = table_of(full_note(summary), "Test off the body");
+  EXPECT_EQ(table.header, (Row{"Test off the body", "Accept when", "Reading", "Date and name"}));
+  ASSERT_EQ(table.rows.size(), 6u);
+  EXPECT_EQ(table.rows[0][0], "Leak: fill to 8.2 kPa (62 mmHg), close, wait 5 min");
+  EXPECT_EQ(table.rows[1][0], "Hold: 10 min at 1.5 times, 12.3 kPa (92 mmHg)");
+  EXPECT_EQ(table.rows[2][1], "it opens at 4.6 kPa (35 mmHg) or less");
+  EXPECT_EQ(table.rows[3][1], "below 0.5 kPa (4 mmHg) within 3 s");
+  EXPECT_EQ(table.rows[4][1], "they hold 24.6 kPa (185 mmHg), three times, or more");
+  for (const Row& row : table.rows) {
+    ASSERT_EQ(row.size(), 4u);
+    EXPECT_EQ(row[2] + row[3], "") << "a reading is the study's to fill";
+  }
+}
+
+TEST(NoteTable, OfSkinChecksFollowsTheExposureAndWithoutOneTheRows) {
+  Summary summary = full_summary();
+  const NoteTable worked_out = table_of(full_note(summary), "Look at the skin");
+  ASSERT_EQ(worked_out.rows.size(), 4u);
+  EXPECT_EQ(worked_out.rows[1][0], "After 9 min, first session; then as section 3 says");
+  EXPECT_EQ(worked_out.rows[3][0], "35 min later");
+  summary.exposure.reset();
+  LimitRow strict = full_row();
+  strict.times.first_check = 6.0 * minute;
+  summary.rows_in_use = {full_row(), strict};
+  const NoteTable of_rows = table_of(full_note(summary), "Look at the skin");
+  ASSERT_EQ(of_rows.rows.size(), 4u);
+  EXPECT_EQ(of_rows.rows[1][0], "After 6 min, first session; then as section 3 says");
+  EXPECT_EQ(of_rows.rows[3][0], "30 min later");
+}
+
+TEST(StudyNote, NamesEveryoneWhoMustNotTakePartAndEveryStopSignInEveryForm) {
+  const Note note = full_note();
+  EXPECT_EQ(missing_from(list_under(note, "Who must not take part"), named_exclusions()), Row{});
+  EXPECT_EQ(missing_from(list_under(note, "Stop signs"), named_stop_signs()), Row{});
+  // The last is what the window shows.
+  for (const std::string& text : {note_markdown(note), note_html(note), note_prose(note),
+                                  note_page_html(note, 0) + note_page_html(note, 1)}) {
+    EXPECT_EQ(missing_from(text, named_exclusions()), Row{});
+    EXPECT_EQ(missing_from(text, named_stop_signs()), Row{});
+  }
+}
+
+TEST(StudyNote, TellsFindingsThatAreNoMereNotesAndHowManyLieAboveALimit) {
+  const Note note = full_note();
+  const std::string list = list_under(note, "4. Findings");
+  EXPECT_NE(list.find("Above limit: The pad presses."), std::string::npos) << list;
+  EXPECT_NE(list.find("Warning: The other presses."), std::string::npos) << list;
+  // One finding and one hazard.
+  EXPECT_NE(note_markdown(note).find("ABOVE LIMIT: 2 findings lie above a limit."), std::string::npos);
+}
+
+TEST(StudyNote, ToldByAHazardAloneToStopSaysStop) {
+  Summary summary = full_summary();
+  summary.findings.clear();
+  summary.hazards[1].severity = summary.worst = Severity::kStop;
+  EXPECT_NE(note_markdown(full_note(summary)).find("STOP: this device must not be worn as planned."),
+            std::string::npos);
+}
+
+// Cells of the Markdown row that begins with this name.
+Row markdown_row(const std::string& page, const std::string& name) {
+  std::istringstream in(page);
+  for (std::string line; std::getline(in, line);) {
+    if (line.rfind("| " + name + " |", 0) != 0) continue;
+    Row cells;
+    std::istringstream row(line.substr(1));
+    for (std::string cell; std::getline(row, cell, '|');)
+      cells.push_back(cell.substr(1, cell.size() > 2 ? cell.size() - 2 : 0));
+    return cells;
+  }
+  ADD_FAILURE() << "no row begins with " << name;
+  return {};
+}
+
+TEST(SummaryPage, EveryColumnHoldsItsOwnFigure) {
+  const std::string page = summary_markdown(full_summary());
+  EXPECT_EQ(markdown_row(page, "chamber"),
+            (Row{"chamber", "gauge", "mL", "mean on the skin", "peak over 1 cm²", "touching, cm²", "force, N",
+                 "stretch", "indentation, mm"}));
+  const std::string pressures = between(page, "## Predicted pressures", "##");
+  EXPECT_EQ(markdown_row(pressures, "pad"),
+            (Row{"pad", "7.1 (53)", "23.5", "4.2 (32)", "5.3 (40)", "12.3 of 15.5", "6.5", "1.31", "3.7"}));
+  EXPECT_EQ(markdown_row(between(page, "## Seams", "##"), "inset spot 1 of chamber 'pad'"),
+            (Row{"inset spot 1 of chamber 'pad'", "0.81", "0.52", "1.6", "61, 72", "outer"}));
+  EXPECT_EQ(markdown_row(between(page, "## Against", "##"), "pad"),
+            (Row{"pad", "4.20", "3.90", "+8 %", "5.30", "4.80", "+10 %"}));
+  EXPECT_NE(pressures.find("Highest anywhere over 1 cm²: 9.3 kPa (70 mmHg), at weld."), std::string::npos);
+  EXPECT_NE(pressures.find("Pressed share of the girth: up to 43 %."), std::string::npos);
+  EXPECT_NE(pressures.find("chamber means move by up to 0.12 kPa and the peak by 0.34 kPa"),
+            std::string::npos);
+  EXPECT_NE(pressures.find("1.7 times these pressures is what is held against the limits"),
+            std::string::npos);
+}
+
+TEST(SummaryPage, NamesEveryoneWhoMustNotTakePartAndEveryStopSign) {
+  const std::string page = summary_markdown(full_summary());
+  EXPECT_EQ(
+      missing_from(between(page, "Who must not take part:", "Vent and take it off"), named_exclusions()),
+      Row{});
+  EXPECT_EQ(
+      missing_from(between(page, "Vent and take it off at once on:", "Ask a clinician"), named_stop_signs()),
+      Row{});
+}
+
+TEST(SummaryPage, MarksFindingsAndHazardsByTheirSeverity) {
+  Summary summary = full_summary();
+  summary.hazards[0].severity = Severity::kStop;
+  const std::string page = summary_markdown(summary);
+  EXPECT_NE(page.find("- **ABOVE LIMIT** The pad presses."), std::string::npos);
+  EXPECT_NE(page.find("- **Warning** The other presses."), std::string::npos);
+  EXPECT_NE(page.find("- **STOP: not to be worn** No way out in time: It falls in 0.5 s. Control: Time it."),
+            std::string::npos);
+  EXPECT_NE(page.find("- **ABOVE LIMIT** A valve that sticks: It opens too late. Control: Fit another."),
+            std::string::npos);
+}
+
+TEST(SummaryPage, SaysTowardsWhichEndTheTaperPushes) {
+  Summary summary = full_summary();
+  EXPECT_NE(summary_markdown(summary).find("with 1.7 N towards the distal end"), std::string::npos);
+  summary.audit.push_along_axis = 1.7 * newton;
+  EXPECT_NE(summary_markdown(summary).find("with 1.7 N towards the proximal end"), std::string::npos);
+}
+
+TEST(SummaryPage, SaysFirstThatTheInflationWasNotReached) {
+  Summary summary = full_summary();
+  summary.limit_point = "The chambers run away.";
+  const std::string findings = between(summary_markdown(summary), "## Findings\n\n", "\n");
+  EXPECT_EQ(findings, "- **Not reached** The chambers run away.");
+}
+
+}  // namespace
+}  // namespace wrapgauge
