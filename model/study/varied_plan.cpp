@@ -65,9 +65,10 @@ void misread_syringe(double factor, Plan& plan) {
 std::optional<Problem> miss_closing_length(double error_mm, VariedPlan& varied) {
   const auto asked = resolve_closing_length(varied.body, varied.plan.layout, varied.plan.placement);
   if (!asked) return asked.problem();
-  if (*asked)
-    varied.plan.layout.closure =
-        Closure{varied.plan.layout.closure->from_x_m, **asked + error_mm * mm, std::nullopt};
+  if (*asked) {
+    varied.plan.layout.closure->closing_length = **asked + error_mm * mm;
+    varied.plan.layout.closure->stretch.reset();
+  }
   return std::nullopt;
 }
 

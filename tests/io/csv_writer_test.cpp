@@ -1,4 +1,4 @@
-#include "model/io/csv_writer.hpp"
+#include "model/io/writers/csv_writer.hpp"
 
 #include <gtest/gtest.h>
 

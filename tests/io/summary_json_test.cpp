@@ -1,5 +1,5 @@
 // Figures where they leave the model: each under its own name, each in the unit its name says.
-#include "model/io/summary_json.hpp"
+#include "model/io/writers/summary_json.hpp"
 
 #include <gtest/gtest.h>
 

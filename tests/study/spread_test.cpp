@@ -98,6 +98,19 @@ TEST(VariedPlan, SetsEachInputAndNothingElse) {
               1e-9);
 }
 
+TEST(VariedPlan, KeepsTheTaperOfTheClosingLines) {
+  SmallStudy study;
+  study.plan.layout.closure->taper = 0.12;
+  UncertainInput input;
+  input.quantity = UncertainQuantity::kClosingLength;
+  const auto varied = varied_plan(study.plan, study.body, study.resources, {input}, {1.5});
+  ASSERT_TRUE(varied.ok()) << varied.problem().message;
+  ASSERT_TRUE(varied->plan.layout.closure);
+  EXPECT_EQ(varied->plan.layout.closure->taper, 0.12);
+  EXPECT_TRUE(varied->plan.layout.closure->closing_length);
+  EXPECT_FALSE(varied->plan.layout.closure->stretch);
+}
+
 TEST(Spread, CutInPartsAndResumedItGivesTheSameBytes) {
   const SmallStudy study;
   const small_band::Folder whole("whole"), first("first"), second("second"), merged("merged");

@@ -1,0 +1,39 @@
+#include "model/limits/limit_place.hpp"
+
+#include <gtest/gtest.h>
+
+namespace wrapgauge {
+namespace {
+
+class LimitPlace : public testing::Test {
+ protected:
+  void SetUp() override {
+    const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
+    ASSERT_TRUE(limits.ok());
+    limits_ = *limits;
+  }
+  std::optional<SiteClass> site_at(const Vec3& point_m, double share_of_girth = 0.0) const {
+    const LimitPlaces places(limits_, UsePattern::kSustained, sites_, share_of_girth);
+    const LimitRow* row = places.at(point_m, 10.0 * cm2).row;
+    return row ? std::optional<SiteClass>(row->site) : std::nullopt;
+  }
+  LimitSet limits_;
+  std::vector<BonySite> sites_{{"styloid", Vec3(0.01, 0.02, 0.03), 12.0 * mm, 4.0 * mm}};
+};
+
+TEST_F(LimitPlace, ABonySiteHoldsUpToItsRadiusAndNoFurther) {
+  EXPECT_EQ(site_at({0.01, 0.02, 0.03}), SiteClass::kBony);
+  for (const Vec3& way : {Vec3(1, 0, 0), Vec3(0, -1, 0), Vec3(0, 0, 1)}) {
+    EXPECT_EQ(site_at(sites_[0].point_m + 11.9e-3 * way), SiteClass::kBony);
+    EXPECT_EQ(site_at(sites_[0].point_m + 12.1e-3 * way), SiteClass::kSoft);
+  }
+}
+
+TEST_F(LimitPlace, TheRowOfACuffHoldsFromTheShareOfTheGirthThatTheSetNames) {
+  const Vec3 elsewhere(0.2, 0.2, 0.2);
+  EXPECT_EQ(site_at(elsewhere, limits_.circumferential_share - 1e-9), SiteClass::kSoft);
+  EXPECT_EQ(site_at(elsewhere, limits_.circumferential_share), SiteClass::kCircumferential);
+}
+
+}  // namespace
+}  // namespace wrapgauge
