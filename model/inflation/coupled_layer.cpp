@@ -104,7 +104,7 @@ Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::
   const auto row = [&](Eigen::Index i) {
     const double reach_m = kRounded * LayerCompliance::kReach * std::sqrt(layer_.depth_m(i) * deepest_m);
     double sum = 0.0;
-    for (const NearPoint& near : tree.within(places.points_m.row(i).transpose(), reach_m)) {
+    for (const FoundPoint& near : tree.within(places.points_m.row(i).transpose(), reach_m)) {
       const Eigen::Index j = loaded[static_cast<std::size_t>(near.index)];
       sum += force_n(j) * (j == i ? own_m_per_n(places.area_m2(i), layer_.depth_m(i)) / stiffness_factor(i)
                                   : between_m_per_n(places, i, j));
