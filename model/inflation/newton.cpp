@@ -320,6 +320,7 @@ class NewtonSolve {
       capacitance(j, j) += 1.0 / loads_[g].stiffness_at(factored_.group_volume_m3(g));
     }
     const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(capacitance);
+    if (eigen.info() != Eigen::Success) return std::nullopt;
     if ((eigen.eigenvalues().array() < 0.0).count() != negative_pivots_) return std::nullopt;
     const Eigen::VectorXd held_back = sides.rightCols(k).transpose() * solved->col(0);
     return solved->col(0) - solved->rightCols(k) * capacitance.fullPivLu().solve(held_back);
