@@ -17,12 +17,13 @@ ByteSource::ByteSource(InputFile file) : size_(file.size()), file_(std::move(fil
 
 void ByteSource::fetch(std::size_t count) {
   const std::size_t left = rest_.size();
-  std::string next(std::max(kStretch, 2 * count), '\0');
+  std::string next(std::max(kStretch, count), '\0');
   std::copy(rest_.begin(), rest_.end(), next.begin());
   const auto got = file_->read({next.data() + left, next.size() - left});
   if (!got) problem_ = got.problem();
-  next.resize(left + (got ? *got : 0));
-  if (!got || next.size() < std::max(kStretch, 2 * count)) file_.reset();
+  const std::size_t filled = left + (got ? *got : 0);
+  if (filled < next.size()) file_.reset();
+  next.resize(filled);
   stretch_ = std::move(next);
   rest_ = stretch_;
 }
@@ -37,7 +38,7 @@ std::string_view ByteSource::word() {
       return found;
     }
     rest_.remove_prefix(rest_.size() - found.size());
-    fetch(rest_.size() + 1);
+    fetch(2 * rest_.size());
   }
 }
 
@@ -50,7 +51,7 @@ std::string_view ByteSource::line() {
       rest_ = rest;
       return found;
     }
-    fetch(rest_.size() + 1);
+    fetch(2 * rest_.size());
   }
 }
 

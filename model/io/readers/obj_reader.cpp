@@ -113,6 +113,7 @@ class ObjReading : private std::streambuf {
       static_cast<ObjReading*>(self)->add_face({corners, static_cast<std::size_t>(count)});
     };
     std::istream stream(this);
+    stream.exceptions(std::ios::badbit);  // hands on what underflow throws instead of ending there
     tinyobj::LoadObjWithCallback(stream, callback, this);
     if (!problem_) problem_ = check_whole();
     if (problem_) return *problem_;
