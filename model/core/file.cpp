@@ -51,28 +51,28 @@ bool write_all(int descriptor, std::string_view bytes) {
 
 }  // namespace
 
-InputFile::InputFile(std::filesystem::path file, int descriptor, std::uintmax_t size)
+OpenedFile::OpenedFile(std::filesystem::path file, int descriptor, std::uintmax_t size)
     : file_(std::move(file)), descriptor_(descriptor), size_(size) {}
 
-InputFile::InputFile(InputFile&& other) noexcept
+OpenedFile::OpenedFile(OpenedFile&& other) noexcept
     : file_(std::move(other.file_)), descriptor_(std::exchange(other.descriptor_, -1)), size_(other.size_) {}
 
-InputFile& InputFile::operator=(InputFile&& other) noexcept {
+OpenedFile& OpenedFile::operator=(OpenedFile&& other) noexcept {
   file_.swap(other.file_);
   std::swap(descriptor_, other.descriptor_);
   std::swap(size_, other.size_);
   return *this;
 }
 
-InputFile::~InputFile() {
+OpenedFile::~OpenedFile() {
   if (descriptor_ >= 0) ::close(descriptor_);
 }
 
-Result<InputFile> InputFile::open(const std::filesystem::path& file, std::uintmax_t max_bytes) {
+Result<OpenedFile> OpenedFile::open(const std::filesystem::path& file, std::uintmax_t max_bytes) {
   // Non-blocking, so that opening a named pipe does not wait for ever before it is refused below.
   const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
   if (descriptor < 0) return cannot("read", file, reason(errno));
-  InputFile in(file, descriptor, 0);
+  OpenedFile in(file, descriptor, 0);
   struct stat status {};
   if (::fstat(descriptor, &status) != 0) return cannot("read", file, reason(errno));
   if (S_ISDIR(status.st_mode)) return cannot("read", file, "it is a folder");
@@ -85,7 +85,7 @@ Result<InputFile> InputFile::open(const std::filesystem::path& file, std::uintma
   return in;
 }
 
-Result<std::size_t> InputFile::read(std::span<char> to) {
+Result<std::size_t> OpenedFile::read(std::span<char> to) {
   std::size_t filled = 0;
   while (filled < to.size()) {
     const ssize_t got = ::read(descriptor_, to.data() + filled, to.size() - filled);
@@ -98,9 +98,9 @@ Result<std::size_t> InputFile::read(std::span<char> to) {
 }
 
 Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t max_bytes) {
-  auto opened = InputFile::open(file, max_bytes);
+  auto opened = OpenedFile::open(file, max_bytes);
   if (!opened) return opened.problem();
-  InputFile in = std::move(opened).value();
+  OpenedFile in = std::move(opened).value();
   std::string bytes(static_cast<std::size_t>(in.size()), '\0');
   const auto filled = in.read(bytes);
   if (!filled) return filled.problem();

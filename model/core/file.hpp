@@ -18,19 +18,19 @@ inline constexpr std::uintmax_t kOneGibibyte = std::uintmax_t{1} << 30;
 Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t max_bytes = kOneGibibyte);
 
 // A file open for reading from front to back. Problems as for read_file.
-class InputFile {
+class OpenedFile {
  public:
-  static Result<InputFile> open(const std::filesystem::path& file, std::uintmax_t max_bytes = kOneGibibyte);
-  InputFile(InputFile&& other) noexcept;
-  InputFile& operator=(InputFile&& other) noexcept;
-  ~InputFile();
+  static Result<OpenedFile> open(const std::filesystem::path& file, std::uintmax_t max_bytes = kOneGibibyte);
+  OpenedFile(OpenedFile&& other) noexcept;
+  OpenedFile& operator=(OpenedFile&& other) noexcept;
+  ~OpenedFile();
 
   std::uintmax_t size() const { return size_; }  // when it was opened
   // The next bytes into `to`, as many as there are room and file for; 0 at the end.
   Result<std::size_t> read(std::span<char> to);
 
  private:
-  InputFile(std::filesystem::path file, int descriptor, std::uintmax_t size);
+  OpenedFile(std::filesystem::path file, int descriptor, std::uintmax_t size);
 
   std::filesystem::path file_;
   int descriptor_ = -1;

@@ -25,7 +25,7 @@ std::string long_text() {
 }
 
 ByteSource opened(const ScratchFolder& folder, const std::string& text) {
-  return ByteSource(InputFile::open(folder.write("text", text)).value());
+  return ByteSource(OpenedFile::open(folder.write("text", text)).value());
 }
 
 TEST(ByteSource, GivesTheWordsOfAFileAsOfTheTextInMemory) {

@@ -13,7 +13,7 @@ constexpr std::size_t kStretch = std::size_t{1} << 20;
 
 ByteSource::ByteSource(std::string_view bytes) : rest_(bytes), size_(bytes.size()) {}
 
-ByteSource::ByteSource(InputFile file) : size_(file.size()), file_(std::move(file)) {}
+ByteSource::ByteSource(OpenedFile file) : size_(file.size()), file_(std::move(file)) {}
 
 void ByteSource::fetch(std::size_t count) {
   const std::size_t left = rest_.size();

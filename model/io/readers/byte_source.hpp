@@ -15,7 +15,7 @@ namespace wrapgauge {
 class ByteSource {
  public:
   explicit ByteSource(std::string_view bytes);  // bytes in memory, which outlive this
-  explicit ByteSource(InputFile file);
+  explicit ByteSource(OpenedFile file);
 
   std::uintmax_t size() const { return size_; }  // of the whole
   // The bytes that come next: `count` of them or more, fewer only at the end.
@@ -37,7 +37,7 @@ class ByteSource {
 
   std::string_view rest_;  // in memory and not yet taken
   std::uintmax_t size_ = 0;
-  std::optional<InputFile> file_;  // until its end
+  std::optional<OpenedFile> file_;  // until its end
   std::string stretch_;
   std::optional<Problem> problem_;
 };

@@ -73,7 +73,7 @@ Result<RawMesh> read_mesh(const std::filesystem::path& file) {
   const Ending ending = ending_of(file);
   if (ending == Ending::kOther)
     return bad_input(name + " is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.");
-  auto opened = InputFile::open(file);
+  auto opened = OpenedFile::open(file);
   if (!opened) return opened.problem();
   if (opened->size() == 0) return bad_input(name + " is empty (0 bytes); save the mesh again.");
   ByteSource source(std::move(opened).value());
