@@ -10,7 +10,7 @@ namespace wrapgauge {
 namespace {
 
 // Triangles anywhere, of sizes from a hundredth of the room to all of it.
-TriangleMesh scattered(int faces, const Vec3& around_m) {
+TriangleMesh scattered_faces(int faces, const Vec3& around_m) {
   std::mt19937 random(4711);
   std::uniform_real_distribution<double> share(0.0, 1.0);
   TriangleMesh mesh;
@@ -54,7 +54,7 @@ Pairs pairs_of(const TriangleMesh& mesh) {
 TEST(BoxTree, GivesEveryPairOfMeetingBoxesOnceAndFewOthers) {
   for (const int faces : {1, 2, 8, 9, 64, 65, 700})
     for (const Vec3& around_m : {Vec3(0, 0, 0), Vec3(-3e5, 7e5, 1e6)}) {
-      const TriangleMesh mesh = scattered(faces, around_m);
+      const TriangleMesh mesh = scattered_faces(faces, around_m);
       const Pairs found = pairs_of(mesh);
       std::size_t meeting = 0;
       for (int f = 0; f < faces; ++f)
@@ -69,7 +69,7 @@ TEST(BoxTree, GivesEveryPairOfMeetingBoxesOnceAndFewOthers) {
 }
 
 TEST(BoxTree, StopsWhenItIsTold) {
-  const TriangleMesh mesh = scattered(700, Vec3::Zero());
+  const TriangleMesh mesh = scattered_faces(700, Vec3::Zero());
   int visits = 0;
   BoxTree(mesh).meeting_pairs([&](int, int) { return ++visits < 5; });
   EXPECT_EQ(visits, 5);

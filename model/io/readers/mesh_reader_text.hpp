@@ -11,7 +11,7 @@ namespace wrapgauge {
 
 // Coordinates beyond this are refused in every format: no unit makes them part of something worn.
 inline constexpr double kLargestCoordinate = 1e12;
-// Vertices or faces beyond this are refused. Judgement: the checks are tried out up to 2 million faces.
+// Vertices or faces beyond this are refused. Judgement: the checks are tried out up to 2.5 million faces.
 inline constexpr std::size_t kMostElements = 10'000'000;
 
 // The whole word as a number; "nan" and "inf" are numbers here. None for anything else, decimal commas too.
