@@ -61,7 +61,8 @@ TEST(BoxTree, GivesEveryPairOfMeetingBoxesOnceAndFewOthers) {
         for (int g = f + 1; g < faces; ++g) {
           meeting += boxes_meet(mesh, f, g);
           ASSERT_LE(found.count({f, g}), 1u) << f << " " << g;
-          EXPECT_TRUE(!boxes_meet(mesh, f, g) || found.count({f, g}) == 1) << f << " " << g << " of " << faces;
+          EXPECT_TRUE(!boxes_meet(mesh, f, g) || found.count({f, g}) == 1)
+              << f << " " << g << " of " << faces;
         }
       EXPECT_LE(found.size(), meeting + meeting / 100);
       for (const auto& [f, g] : found) EXPECT_LT(f, g);
