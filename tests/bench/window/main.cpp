@@ -7,7 +7,6 @@
 #include <QTemporaryDir>
 #include <iostream>
 
-#include "app/desk/views/gl_probe.hpp"
 #include "app/desk/window/look.hpp"
 
 int main(int count, char** arguments) {
@@ -20,7 +19,6 @@ int main(int count, char** arguments) {
   QTemporaryDir settings;
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-  wrapgauge::choose_graphics_format();
   QApplication application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
   QApplication::setOrganizationName(QStringLiteral("wrapgauge-bench"));
