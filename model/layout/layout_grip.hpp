@@ -5,9 +5,9 @@
 #include <optional>
 #include <vector>
 
+#include "model/layout/closing_window.hpp"
 #include "model/layout/layout.hpp"
 #include "model/layout/layout_part.hpp"
-#include "model/layout/closing_window.hpp"
 
 namespace wrapgauge {
 

@@ -1,8 +1,9 @@
+#include "model/casting/silicone_amount.hpp"
+
 #include <cmath>
 #include <numbers>
 
 #include "model/casting/closing_range.hpp"
-#include "model/casting/silicone_amount.hpp"
 #include "model/geometry/stroke.hpp"
 #include "tables.hpp"
 

@@ -167,7 +167,7 @@ void trace_svg_shape(pugi::xml_node node, const Geom::Affine& to_m, const SvgVie
     trace_into(sink, node, shape.kind, to_m, viewport, shape);
     shape.paths = sink.take();
   } catch (const std::bad_alloc&) {
-    throw;  // no fault of the input
+    throw;                           // no fault of the input
   } catch (const std::exception&) {  // lib2geom reports by exceptions
     if (shape.fault.empty()) shape.fault = "has a curve that cannot be followed";
   }
