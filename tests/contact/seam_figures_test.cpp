@@ -55,6 +55,24 @@ TEST(SeamFigures, AnInsetSpotGathersMoreTensionThanTheEdgeAndIsNamedFirst) {
   EXPECT_NEAR(seams[0].length / mm, 2.0 * M_PI * 4.0, 1.0);
 }
 
+// The skin sheet pulls with 100 N/m everywhere, the outer one with 250 N/m.
+TEST(SeamFigures, TheHarderPullOfTheTwoSheetsCounts) {
+  const InflationSetup setup = spotted_pad(0.010, 0.0);
+  const SheetMesh sheet = make_sheet_mesh(setup.flat);
+  SheetStress stress;
+  stress.nominal_tension_n_per_m.setZero(3, 2 * sheet.triangles.rows());
+  for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t) {
+    const double pull = sheet.layer[static_cast<std::size_t>(t)] == SheetLayer::kOuter ? 250.0 : 100.0;
+    stress.nominal_tension_n_per_m.middleCols<2>(2 * t).topRows<2>() = pull * Eigen::Matrix2d::Identity();
+  }
+  const std::vector<SeamFigures> seams = seam_figures(setup, sheet, stress);
+  ASSERT_EQ(seams.size(), 1u);
+  EXPECT_NEAR(seams[0].largest.si(), 250.0, 1e-9);
+  EXPECT_NEAR(seams[0].mean.si(), 250.0, 1e-9);
+  EXPECT_NEAR(seams[0].length / mm, 240.0, 1e-6);
+  EXPECT_EQ(english(seams[0].sheet), "outer");
+}
+
 TEST(SeamFigures, TheEdgeOfALongStripCarriesPressureTimesRadius) {
   // Free, symmetric, long: the section is a circle, so tension is p r, r from the sheet's own length.
   InflationSetup setup = spotted_pad(0.004, 0.0);

@@ -43,9 +43,10 @@ void gather(const json& value, const std::string& path, Pressures& found) {
   for (const auto& item : value.items()) {
     const std::string key = item.key(), where = path + "/" + key;
     gather(item.value(), where, found);
-    if (ends_with(key, "_mmHg"))
+    if (ends_with(key, "_mmHg")) {
       EXPECT_TRUE(value.contains(key.substr(0, key.size() - 5) + "_kPa"))
           << where << " stands without its kPa";
+    }
     if (!ends_with(key, "_kPa")) continue;
     const std::string bare = where.substr(0, where.size() - 4),
                       other = key.substr(0, key.size() - 4) + "_mmHg";

@@ -153,6 +153,11 @@ TEST(HeatHazard, HoldsTemperatureAndTimeAgainstTheRules) {
   EXPECT_EQ(severity(16.0, 20.0), Severity::kAboveLimit);
   EXPECT_EQ(severity(10.0, 5.0), Severity::kAboveLimit);
   EXPECT_EQ(severity(25.0, 60.0), Severity::kNote);
+  // Without a time it is taken to lie on for longer than any rule allows.
+  for (const double celsius : {38.0, 16.0})
+    EXPECT_EQ(heat_hazard(limits->heat, {Medium::kGel, celsius, std::nullopt}, false).severity,
+              Severity::kAboveLimit)
+        << celsius;
   // ISO 13732-1:2006, from memory: 48 C in 10 min.
   const Hazard burn = heat_hazard(limits->heat, {Medium::kWater, 48.0, 10.0 * minute}, false);
   EXPECT_NE(english(burn.sentence)

@@ -179,6 +179,15 @@ TEST(Spread, BandsAreShiftedByWhatTheNominalRunMoves) {
   EXPECT_NEAR(spread->influences[0].ranking.inputs[0].correlation, 1.0, 1e-12);
 }
 
+// Runs of 1 to 8 about a nominal 30: their spread would make the limits laxer.
+TEST(Spread, NeverMakesALimitLaxer) {
+  HandMade made(8, false);
+  made.runs.outcomes[0]->figures.whole.back() = 30.0;
+  const auto spread = spread_of(made.study.job(), made.runs);
+  ASSERT_TRUE(spread.ok()) << spread.problem().message;
+  EXPECT_EQ(spread->limit_factor, 1.0);
+}
+
 TEST(Spread, FailedRunsAreCountedAndNamed) {
   HandMade made(12, false);
   made.runs.outcomes[4] = SpreadOutcome{"A chamber runs away.", {}};
