@@ -41,6 +41,18 @@ TEST(LimitLine, LiesAtTheLimitOverTheModelFactor) {
   EXPECT_NEAR(scene.limits[0].pressure_pa, 4000.0 / 1.5, 1e-6);
 }
 
+// What the window draws of any state on the way.
+TEST(LimitLine, OfAStateOnTheWayLiesThereToo) {
+  const Estimate estimate = evenly_pressed(1.0);
+  const Eigen::VectorXd threshold_pa =
+      layout_threshold_pa(estimate, estimate.path.states.back(), estimate.figures);
+  ASSERT_GT(threshold_pa.size(), 0);
+  EXPECT_NEAR(threshold_pa.maxCoeff(), 4000.0 / 1.5, 1e-6);
+  const auto at_peak = threshold_at_peak(estimate, threshold_pa);
+  ASSERT_TRUE(at_peak);
+  EXPECT_NEAR(at_peak->si(), 4000.0 / 1.5, 1e-6);
+}
+
 TEST(LimitLine, OfASetWithAnotherFactorMovesWithIt) {
   Estimate estimate = evenly_pressed(1.0);
   estimate.limits.model_factor = 2.5;
