@@ -9,6 +9,8 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kStitch_pa = 1e7;
+
 // A near line with vertices at 0, 10 and 30 mm, a far one at 0, 4, 15 and 30 mm.
 FlatMesh two_lines() {
   FlatMesh flat;
@@ -24,7 +26,7 @@ TEST(Closure, AStitchTiesAFarVertexToThePlaceAtItsHeightOnTheNearLine) {
   const FlatMesh flat = two_lines();
   std::vector<int> node(7);
   std::iota(node.begin(), node.end(), 0);
-  const std::vector<Stitch> stitches = closure_stitches(flat, node);
+  const std::vector<Stitch> stitches = closure_stitches(flat, node, kStitch_pa);
   ASSERT_EQ(stitches.size(), 4u);
   for (std::size_t k = 0; k < stitches.size(); ++k) {
     double sum = 0.0, height = 0.0;
@@ -43,7 +45,7 @@ TEST(Closure, AStitchTiesAFarVertexToThePlaceAtItsHeightOnTheNearLine) {
 TEST(Closure, TheStitchesTogetherAreAsStiffAsTheLineIsLong) {
   std::vector<int> node(7);
   std::iota(node.begin(), node.end(), 0);
-  const std::vector<Stitch> stitches = closure_stitches(two_lines(), node);
+  const std::vector<Stitch> stitches = closure_stitches(two_lines(), node, kStitch_pa);
   double sum = 0.0;
   for (const Stitch& stitch : stitches) sum += stitch.stiffness_n_per_m;
   ASSERT_EQ(stitches.size(), 4u);
