@@ -33,6 +33,7 @@ struct BonySite {
   SiteKind kind = SiteKind::kBone;
   std::string status{};  // how sure place and depth are: "from memory", "judgement" ...; empty: not said
   std::string words{};   // what to mind there; may be empty
+  bool operator==(const BonySite&) const = default;
 };
 
 struct Body {

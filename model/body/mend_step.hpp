@@ -55,28 +55,37 @@ Scan with_surface(const Scan& scan, TriangleMesh surface);
 struct DropTable {
   Length tolerance = 3.0 * mm;  // faces nearer the plane than this, or beyond it, belong to the table
   double least_share = 0.2;     // of the scan's area: smaller planes are no table
+  bool operator==(const DropTable&) const = default;
 };
 struct DropCrumbs {
   double below_share = 0.1;  // pieces with less than this share of the largest piece's area
+  bool operator==(const DropCrumbs&) const = default;
 };
 struct FillHoles {
   Length up_to = 60.0 * mm;  // straight across the hole at its widest; the open ends are never filled
+  bool operator==(const FillHoles&) const = default;
 };
 struct Smooth {
   int passes = 10;
+  bool operator==(const Smooth&) const = default;
 };
 struct Decimate {
   Length edge = 4.0 * mm;
+  bool operator==(const Decimate&) const = default;
 };
 struct CutLimb {
   Length from, to;  // stations
+  bool operator==(const CutLimb&) const = default;
 };
 enum class DistalEnd { kThin, kThick, kAsItIs };
 struct PoseLimb {
   DistalEnd distal = DistalEnd::kThin;
   double turn_deg = 0.0;  // about the axis, after the shape's own zero angle
+  bool operator==(const PoseLimb&) const = default;
 };
-struct MirrorLimb {};
+struct MirrorLimb {
+  bool operator==(const MirrorLimb&) const = default;
+};
 
 using MendStep =
     std::variant<DropTable, DropCrumbs, FillHoles, Smooth, Decimate, CutLimb, PoseLimb, MirrorLimb>;

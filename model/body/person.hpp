@@ -13,6 +13,7 @@ struct Person {
   std::optional<Sex> sex;            // none: the form's defaults, medians of men
   std::optional<double> percentile;  // 1 .. 99; none: 50
   BodySide side = BodySide::kRight;
+  bool operator==(const Person&) const = default;
 };
 
 std::string_view sex_name(Sex sex);         // as plans write it: "male"

@@ -15,6 +15,7 @@ namespace wrapgauge {
 struct Landmark {
   std::string name;
   Vec3 point_m = Vec3::Zero();
+  bool operator==(const Landmark&) const = default;
 };
 
 // Everything nearer than `radius` (straight).
@@ -22,12 +23,14 @@ struct NearPoint {
   std::string landmark;  // empty: the point was given itself
   Vec3 point_m = Vec3::Zero();
   Length radius;
+  bool operator==(const NearPoint&) const = default;
 };
 // Between two stations and, going right-handed about the axis, from one angle to the other (as of an anchor:
 // 0 is the body's +x).
 struct BetweenStations {
   Length from, to;
   double from_deg = 0.0, to_deg = 360.0;
+  bool operator==(const BetweenStations&) const = default;
 };
 
 // What the tissue is at a straight distance from a region's point; in between linear.
@@ -35,6 +38,7 @@ struct TissueAtDistance {
   Length distance;
   std::optional<Length> tissue_depth;
   std::optional<double> stiffness_factor;
+  bool operator==(const TissueAtDistance&) const = default;
 };
 
 struct SkinRegion {
@@ -47,6 +51,7 @@ struct SkinRegion {
   // Instead of tissue_depth and stiffness_factor, for a region near a point: distances rising, the last one
   // the radius; before the first and after the last their values hold. All name the same of the two.
   std::vector<TissueAtDistance> by_distance = {};
+  bool operator==(const SkinRegion&) const = default;
 };
 
 // Straight distance of a skin point outside the region, 0 within it. A body's axis says where stations and

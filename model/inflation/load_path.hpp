@@ -41,6 +41,7 @@ struct InflationSetup {
 // on. `dead` is what tubing, fitting and the syringe's end hold beside the chambers; they do not stretch.
 struct TrappedAir {
   Volume pushed, dead;
+  bool operator==(const TrappedAir&) const = default;
 };
 
 // What one inlet is asked to reach: a gauge pressure, a volume between the sheets, or air pushed in.
@@ -57,6 +58,7 @@ struct InflationOptions {
   double residual_tolerance = 3e-3;  // largest nodal residual against pressure x nodal area
   int max_iterations = 200;          // a load step
   SolverSettings settings = {};      // the solver's own constants; no plan file changes them
+  bool operator==(const InflationOptions&) const = default;
 };
 
 // One converged equilibrium.

@@ -24,6 +24,7 @@ struct DrawingRule {
   std::string pattern;  // any case of letters; * stands for any letters
   DrawnPart part = DrawnPart::kIgnore;
   std::optional<Length> width;  // of channels and inset lines
+  bool operator==(const DrawingRule&) const = default;
 };
 
 // "KEY=PART" or "KEY=PART WIDTH" (mm); KEY is a name, "fill:COLOUR" or "stroke:COLOUR".
@@ -34,6 +35,7 @@ bool matches(std::string_view pattern, std::string_view text);
 struct DrawingReading {
   std::optional<Length> unit;  // of one unit of the drawing; none: as the file says
   Length join = 0.1 * mm;      // DXF: ends this close are one
+  bool operator==(const DrawingReading&) const = default;
 };
 
 // What stands in no drawing.
@@ -45,6 +47,7 @@ struct LayoutDetails {
   std::optional<Length> strap_thickness;
   std::optional<Closure> closure;
   bool rim_bonded = false;
+  bool operator==(const LayoutDetails&) const = default;
 };
 
 struct DrawingMap {
@@ -52,6 +55,7 @@ struct DrawingMap {
   std::vector<DrawingRule> rules;  // the first that fits holds; then names that are a part's own name
   std::optional<Length> channel_width, inset_width;  // where the rule has none; else the drawn line's width
   LayoutDetails details;
+  bool operator==(const DrawingMap&) const = default;
 };
 
 }  // namespace wrapgauge

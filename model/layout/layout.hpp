@@ -22,10 +22,12 @@ inline constexpr double kFlattening = 5e-5;  // m: how far a curve and the polyg
 struct InsetSpot {
   Vec2 centre_m;
   Length radius;
+  bool operator==(const InsetSpot&) const = default;
 };
 struct InsetLine {
   Polyline path_m;
   Length width;
+  bool operator==(const InsetLine&) const = default;
 };
 
 struct Chamber {
@@ -33,6 +35,7 @@ struct Chamber {
   Polygon boundary_m;
   std::vector<InsetSpot> inset_spots;
   std::vector<InsetLine> inset_lines;
+  bool operator==(const Chamber&) const = default;
 };
 
 // An unfused strip joining chambers, or a chamber and an inlet.
@@ -40,24 +43,28 @@ struct Channel {
   std::string name;
   Polyline path_m;
   Length width;
+  bool operator==(const Channel&) const = default;
 };
 
 // Where air or liquid enters; feeds everything joined to the chamber or channel it lies in.
 struct Inlet {
   std::string name;
   Vec2 point_m;
+  bool operator==(const Inlet&) const = default;
 };
 
 struct Sheet {
   std::string material;  // row of the silicone table
   Length thickness;
   double prestretch = 1.0;  // stretched along x by this factor when it was fused to the other sheet
+  bool operator==(const Sheet&) const = default;
 };
 
 // Cloth on the outer sheet: pulls only, along x and along y.
 struct Backing {
   LineTension along;
   LineTension across;
+  bool operator==(const Backing&) const = default;
 };
 
 // Cloth strip that continues the layout beyond its outline; touches it along an edge.
@@ -66,6 +73,7 @@ struct Strap {
   Polygon boundary_m;
   LineTension stiffness;  // along x, N/m of width
   Length thickness;
+  bool operator==(const Strap&) const = default;
 };
 
 // How the worn layout closes round the limb: the line x = `from_x` meets the line x = from_x + closing
@@ -77,6 +85,7 @@ struct Closure {
   std::optional<Length> closing_length;
   std::optional<double> stretch;  // closing length = girth at the anchor / (1 + stretch)
   double taper = 0.0;             // growth of the closing length for a unit of y (towards proximal)
+  bool operator==(const Closure&) const = default;
 };
 // A girth that grows faster belongs to a limb that flares by more than 18 degrees a side (derived).
 inline constexpr double kSteepestTaper = 2.0;
@@ -93,6 +102,7 @@ struct Layout {
   std::vector<Strap> straps;
   std::optional<Closure> closure;  // none: a pad that does not go round
   bool rim_bonded = false;         // fused rim glued or taped to the skin
+  bool operator==(const Layout&) const = default;
 };
 
 }  // namespace wrapgauge

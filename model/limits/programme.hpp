@@ -15,12 +15,14 @@ struct ProgrammeStep {
   double level = 1.0;
   Time ramp;  // straight from the level before; 0: at once
   Time hold;
+  bool operator==(const ProgrammeStep&) const = default;
 };
 
 struct Session {
   Time length;
   std::optional<Time> hold, off;  // of every inlet without steps of its own; no hold: on from start to end
   Time ramp;                      // up and down, before a hold and after it
+  bool operator==(const Session&) const = default;
 };
 
 struct LevelPoint {

@@ -12,10 +12,12 @@ struct Syringe {
   Volume capacity;
   Length bore;
   Force thumb{50.0};  // judgement: a firm push
+  bool operator==(const Syringe&) const = default;
 };
 
 struct Tubing {
   Length length, bore;
+  bool operator==(const Tubing&) const = default;
 };
 
 struct Supply {
@@ -24,6 +26,7 @@ struct Supply {
   std::optional<Tubing> tubing;        // of one inlet, from chamber to open air
   std::optional<Pressure> relief;      // gauge pressure at which a mechanical valve opens
   Volume dead_volume;                  // tube, valve and syringe: air that is there before any is pushed in
+  bool operator==(const Supply&) const = default;
 };
 
 enum class Medium { kAir, kWater, kGel };
@@ -32,6 +35,7 @@ struct Filling {
   Medium medium = Medium::kAir;
   std::optional<double> celsius;  // at the skin side when put on
   std::optional<Time> contact;    // how long it is worn hot or cold
+  bool operator==(const Filling&) const = default;
 };
 
 }  // namespace wrapgauge

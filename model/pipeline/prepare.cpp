@@ -102,10 +102,15 @@ Result<Body> body_of_plan(const Plan& plan, Body body) {
   if (!plan.tissue_site.empty()) body.tissue_site = plan.tissue_site;
   if (plan.tissue_depth_mm.empty()) return body;
   const auto vertices = static_cast<std::size_t>(body.surface.vertices_m.rows());
+  if (plan.tissue_depth_mm.size() == 1) {
+    body.tissue_depth_m =
+        Eigen::VectorXd::Constant(body.surface.vertices_m.rows(), 1e-3 * plan.tissue_depth_mm.front());
+    return body;
+  }
   if (plan.tissue_depth_mm.size() != vertices)
     return bad_input("the plan gives " + std::to_string(plan.tissue_depth_mm.size()) +
                      " tissue depths but the checked body has " + std::to_string(vertices) +
-                     " vertices: give one a vertex, or none.");
+                     " vertices: give one for the whole body, one a vertex, or none.");
   body.tissue_depth_m = 1e-3 * Eigen::Map<const Eigen::VectorXd>(plan.tissue_depth_mm.data(),
                                                                  static_cast<Eigen::Index>(vertices));
   return body;

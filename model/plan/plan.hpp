@@ -31,23 +31,27 @@ struct BodyFile {
   std::optional<LengthUnit> unit;      // none: guessed from size, and said
   std::optional<Vec3> axis_direction;  // none: found
   std::vector<MendStep> mend;          // taken in order each time the file is read; the file stays as it is
+  bool operator==(const BodyFile&) const = default;
 };
 struct BodyForm {
   std::string form;                          // a bodyforms name, e.g. "tapered-limb"
   std::map<std::string, double> parameters;  // mm and mm girths, as documented by the form
   Person person;                             // whose measures fill what is not given
+  bool operator==(const BodyForm&) const = default;
 };
 
 // A layout that stands in a drawing: which, and how it is mapped (in a mapping file, or in the plan itself).
 struct DrawnLayout {
   std::filesystem::path file;  // as written; relative to the plan file
   std::variant<std::filesystem::path, DrawingMap> map;
+  bool operator==(const DrawnLayout&) const = default;
 };
 
 struct InletProgram {
   std::string inlet;
   InflationTarget target;
   std::vector<ProgrammeStep> steps;  // over time, repeated; empty: as the session says
+  bool operator==(const InletProgram&) const = default;
 };
 
 struct Plan {
@@ -62,7 +66,7 @@ struct Plan {
   std::optional<double> tissue_stiffness_factor;
   std::optional<double> tissue_poisson;  // instead of the row's
   TissueModel tissue_model = TissueModel::kFoundation;
-  std::vector<double> tissue_depth_mm;  // a body vertex each; usually empty
+  std::vector<double> tissue_depth_mm;  // one for the whole body, or a body vertex each; usually empty
   Layout layout;
   // Set when the layout stands in a file of its own, as written, relative to the plan file. write_plan then
   // writes the reference and not the layout: clear it after changing the layout.
@@ -83,6 +87,7 @@ struct Plan {
   InflationOptions solver;
   bool compare_wrinkled =
       false;  // solve again with compression carried the other way, and say the difference
+  bool operator==(const Plan&) const = default;
 };
 
 // The mesh the plan asks for, every length times `factor`; the band beside seams stays.

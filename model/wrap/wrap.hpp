@@ -16,11 +16,13 @@ class BodySurface;
 
 struct AnchorAtPoint {
   Vec3 point_m;  // snapped to the nearest skin point
+  bool operator==(const AnchorAtPoint&) const = default;
 };
 struct AnchorAtStation {
   Length station;          // along the body axis from the distal end
   double angle_deg = 0.0;  // about the middle of the section there (see station_angle.hpp), from the body's
                            // +x, right-handed about the distal->proximal direction
+  bool operator==(const AnchorAtStation&) const = default;
 };
 
 struct Placement {
@@ -29,6 +31,7 @@ struct Placement {
   std::optional<Vec2> layout_point_m;
   double turn_deg = 0.0;  // 0: x goes round the limb, perpendicular to the axis; right-handed about the
                           // outward normal at the anchor
+  bool operator==(const Placement&) const = default;
 };
 
 // How the flat layout is distorted by lying on the body, a chamber each (and one for the whole).

@@ -7,48 +7,12 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
+#include "tests/plan/whole_plan.hpp"
+
 namespace wrapgauge {
 namespace {
 
 using nlohmann::json;
-
-json small_plan() {
-  return json::parse(R"({
-    "wrapgauge-plan": 1, "name": "pad",
-    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2],
-      "mend": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
-               {"step": "drop crumbs", "below_share": 0.2}, {"step": "fill holes", "up_to_mm": 50},
-               {"step": "smooth", "passes": 7}, {"step": "pose", "distal": "thick", "turn_deg": 30},
-               {"step": "cut", "from_mm": 10, "to_mm": 200}, {"step": "mirror"},
-               {"step": "decimate", "edge_mm": 5}]},
-    "landmarks": [{"name": "belly", "point_mm": [4, 5, 6]}],
-    "regions": [{"name": "soft", "near": "belly", "radius_mm": 30, "tissue_depth_mm": 40,
-                 "stiffness_factor": 0.5, "fade_mm": 15},
-                {"name": "shin", "point_mm": [7, 8, 9], "by_distance": [{"at_mm": 0, "tissue_depth_mm": 4, "stiffness_factor": 2},
-                  {"at_mm": 30, "tissue_depth_mm": 20, "stiffness_factor": 1}]},
-                {"name": "wound", "stations_mm": [10, 40], "angles_deg": [330, 390], "no_go": true}],
-    "bony_sites": [{"name": "styloid", "point_mm": [1, 2, 3], "radius_mm": 12, "tissue_depth_mm": 4,
-                    "kind": "nerve", "status": "from memory", "words": "Keep closing edges away."}],
-    "tissue": {"site": "forearm relaxed", "posture": "tense", "stiffness_factor": 2, "poisson": 0.45, "model": "coupled"},
-    "layout": {"wrapgauge-layout": 1, "name": "pad",
-      "outline": {"rectangle": {"x": 0, "y": 0, "width": 60, "height": 60}},
-      "chambers": [{"name": "middle", "rectangle": {"x": 10, "y": 10, "width": 40, "height": 40}}],
-      "inlets": [{"name": "pump", "point": [30, 30]}],
-      "skin_sheet": {"material": "00-30", "thickness": 1.5},
-      "outer_sheet": {"material": "A10", "thickness": 2}},
-    "wear": {"anchor": {"point_mm": [10, 20, 30]}, "layout_point_mm": [30, 30], "turn_deg": 90},
-    "friction": 0.3,
-    "inflation": [{"inlet": "pump", "pressure_mmhg": 30,
-      "steps": [{"level": 1, "ramp_s": 1, "hold_s": 2}, {"level": 0.25, "hold_s": 6}]}],
-    "limits": {"use": "pulse", "file": "ours.json", "override_reason": "why"},
-    "supply": {"syringe": {"capacity_ml": 60, "bore_mm": 28}, "pump_stall_kpa": 40,
-      "tubing": {"length_mm": 800, "bore_mm": 2}, "relief_kpa": 4.5, "dead_volume_ml": 3},
-    "filling": {"medium": "gel", "celsius": 38, "minutes": 12},
-    "session": {"minutes": 12, "hold_s": 2, "off_s": 6, "ramp_s": 0.5},
-    "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
-    "solver": {"bending": false, "relaxed_compression": true, "compare_wrinkled": true, "steps": 3}
-  })");
-}
 
 std::string message(const json& value) {
   const auto plan = plan_from_json(value, "", "p.json");
@@ -56,7 +20,7 @@ std::string message(const json& value) {
 }
 
 TEST(PlanFromJson, TakesEveryFieldOver) {
-  const auto plan = plan_from_json(small_plan(), "folder", "p.json");
+  const auto plan = plan_from_json(whole_plan(), "folder", "p.json");
   ASSERT_TRUE(plan.ok()) << plan.problem().message;
   const auto& body = std::get<BodyFile>(plan->body);
   EXPECT_EQ(body.file, "arm.stl");
@@ -112,7 +76,7 @@ TEST(PlanFromJson, TakesEveryFieldOver) {
 }
 
 TEST(PlanFromJson, TakesTheMendingStepsInTheirOrder) {
-  const auto plan = plan_from_json(small_plan(), "", "p.json");
+  const auto plan = plan_from_json(whole_plan(), "", "p.json");
   ASSERT_TRUE(plan.ok());
   const auto& mend = std::get<BodyFile>(plan->body).mend;
   ASSERT_EQ(mend.size(), 8u);
@@ -129,7 +93,7 @@ TEST(PlanFromJson, TakesTheMendingStepsInTheirOrder) {
 }
 
 TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
-  const auto plan = plan_from_json(small_plan(), "", "p.json");
+  const auto plan = plan_from_json(whole_plan(), "", "p.json");
   ASSERT_TRUE(plan.ok());
   ASSERT_EQ(plan->regions.size(), 3u);
   const auto& near = std::get<NearPoint>(plan->regions[0].place);
@@ -144,7 +108,7 @@ TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
   EXPECT_DOUBLE_EQ(plan->regions[1].by_distance[1].tissue_depth.value() / mm, 20.0);
   EXPECT_EQ(plan->regions[1].by_distance[0].stiffness_factor.value(), 2.0);
   EXPECT_DOUBLE_EQ(std::get<NearPoint>(plan->regions[1].place).radius / mm, 30.0);
-  json by_site = small_plan();
+  json by_site = whole_plan();
   by_site["regions"][0]["near"] = "styloid";  // a bony site is a landmark too
   const auto other = plan_from_json(by_site, "", "p.json");
   ASSERT_TRUE(other.ok()) << other.problem().message;
@@ -152,7 +116,7 @@ TEST(PlanFromJson, PlacesRegionsByLandmarkPointOrStations) {
 }
 
 TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
-  json plan_json = small_plan();
+  json plan_json = whole_plan();
   for (const char* key :
        {"landmarks", "regions", "bony_sites", "tissue", "friction", "limits", "session", "mesh", "solver"})
     plan_json.erase(key);
@@ -174,7 +138,7 @@ TEST(PlanFromJson, FillsDefaultsOfWhatIsLeftOut) {
 }
 
 json plan_of_a_form() {
-  json plan = small_plan();
+  json plan = whole_plan();
   plan["body"] = {{"form", "forearm"},
                   {"sex", "female"},
                   {"percentile", 5},
@@ -200,7 +164,7 @@ TEST(PlanFromJson, TakesThePersonOfAForm) {
 
 TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   const auto expect = [](const char* pointer, json value, const std::string& part) {
-    json plan = small_plan();
+    json plan = whole_plan();
     plan[json::json_pointer(pointer)] = std::move(value);
     EXPECT_NE(message(plan).find(part), std::string::npos) << message(plan);
   };
@@ -228,7 +192,7 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/regions/1/by_distance/0", {{"at_mm", 0}}, "by_distance 1: says nothing");
   expect("/regions/1/radius_mm", 20, "give radius_mm or by_distance, not both");
   expect("/regions/1/tissue_depth_mm", 20, "give by_distance, or tissue_depth_mm");
-  expect("/regions/2/by_distance", small_plan()["regions"][1]["by_distance"], "not between stations");
+  expect("/regions/2/by_distance", whole_plan()["regions"][1]["by_distance"], "not between stations");
   expect("/regions/2/stations_mm", {40, 10}, "stations_mm must grow");
   expect("/regions/2/no_go", false, "regions 3: says nothing");
   expect("/tissue/posture", "asleep", "posture is \"asleep\"; it must be one of: relaxed, tense");
@@ -264,17 +228,17 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
 
 TEST(PlanFromJson, SaysWhichPartIsMissing) {
   for (const char* key : {"name", "body", "layout", "wear", "tissue"}) {
-    json plan = small_plan();
+    json plan = whole_plan();
     plan.erase(key);
     EXPECT_EQ(message(plan), std::string("p.json: \"") + key + "\" is missing.");
   }
-  json plan = small_plan();
+  json plan = whole_plan();
   plan["tissue"].erase("site");
   EXPECT_NE(message(plan).find("a body from a file needs one"), std::string::npos);
 }
 
 TEST(PlanFromJson, RefusesAnInletNamedTwice) {
-  json plan = small_plan();
+  json plan = whole_plan();
   plan["inflation"].push_back(plan["inflation"][0]);
   EXPECT_NE(message(plan).find("'pump' twice"), std::string::npos) << message(plan);
 }
@@ -282,7 +246,7 @@ TEST(PlanFromJson, RefusesAnInletNamedTwice) {
 // A key the schema describes and the reader does not know, or the other way round, shows here.
 TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
   std::ifstream in(WRAPGAUGE_SOURCE_DIR "/resources/plan.schema.json");
-  const json schema = json::parse(in), plan = small_plan();
+  const json schema = json::parse(in), plan = whole_plan();
   const auto expect_keys = [](const json& described, const json& used) {
     for (const auto& item : described["properties"].items())
       EXPECT_TRUE(used.contains(item.key())) << item.key();
@@ -315,11 +279,11 @@ TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
 
 // Every part replaced by every kind of value must end in a sentence or a plan, never in a crash.
 TEST(PlanFromJson, SurvivesEveryPartBeingOfAnotherKind) {
-  const json whole = small_plan().flatten();
+  const json whole = whole_plan().flatten();
   for (const auto& item : whole.items()) {
     for (const json& odd : {json(), json(true), json(-1), json(1e300), json("x"), json::array(),
                             json::object(), json::array({json::array()})}) {
-      json plan = small_plan();
+      json plan = whole_plan();
       plan[json::json_pointer(item.key())] = odd;
       const auto read = plan_from_json(plan, "", "p.json");
       if (!read) {
