@@ -679,10 +679,6 @@
             <translation>Gewebe unter der Haut</translation>
         </message>
         <message>
-            <source>Body from measures</source>
-            <translation>Körper aus Maßen</translation>
-        </message>
-        <message>
             <source>Open a mesh…</source>
             <translation>Netz öffnen…</translation>
         </message>
@@ -701,10 +697,6 @@
         <message>
             <source>Mended it can be read: tick Raw scan: mend it.</source>
             <translation>Ausgebessert lässt er sich lesen: „Roher Scan: ausbessern“ ankreuzen.</translation>
-        </message>
-        <message>
-            <source>Unit of the body</source>
-            <translation>Einheit des Körpers</translation>
         </message>
         <message>
             <source>Mend the scan</source>
@@ -753,10 +745,6 @@
         <message>
             <source>long axis as the plan says</source>
             <translation>Längsachse wie im Plan</translation>
-        </message>
-        <message>
-            <source>Long axis of the body</source>
-            <translation>Längsachse des Körpers</translation>
         </message>
     </context>
     <context>
@@ -1175,10 +1163,6 @@
             <translation>Das Layout hat noch keinen Einlass.</translation>
         </message>
         <message>
-            <source>Session and supply</source>
-            <translation>Sitzung und Versorgung</translation>
-        </message>
-        <message>
             <source>Inflation</source>
             <translation>Füllen</translation>
         </message>
@@ -1385,10 +1369,6 @@
         <message>
             <source>Limit set</source>
             <translation>Grenzwerte</translation>
-        </message>
-        <message>
-            <source>Reason for laxer limits</source>
-            <translation>Grund für weniger strenge Grenzwerte</translation>
         </message>
         <message>
             <source>Find the highest inflation within limits</source>
@@ -1900,10 +1880,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Name des Plans, wie ihn Berichte nennen</translation>
         </message>
         <message>
-            <source>Name of the plan</source>
-            <translation>Name des Plans</translation>
-        </message>
-        <message>
             <source>The note is being made…</source>
             <translation>Der Bericht wird erstellt …</translation>
         </message>
@@ -2100,21 +2076,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
     </context>
     <context>
-        <name>wrapgauge::SheetField</name>
-        <message>
-            <source>Elongation at break %1 %. %2 (%3) %4 %5</source>
-            <translation>Bruchdehnung %1 %. %2 (%3) %4 %5</translation>
-        </message>
-        <message>
-            <source>%1, hardness</source>
-            <translation>%1, Härte</translation>
-        </message>
-        <message>
-            <source>%1, thickness</source>
-            <translation>%1, Dicke</translation>
-        </message>
-    </context>
-    <context>
         <name>wrapgauge::SheetFields</name>
         <message>
             <source>Skin sheet</source>
@@ -2175,6 +2136,18 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Outer prestretch</source>
             <translation>Außen, Vordehnung</translation>
+        </message>
+        <message>
+            <source>Elongation at break %1 %. %2 (%3) %4 %5</source>
+            <translation>Bruchdehnung %1 %. %2 (%3) %4 %5</translation>
+        </message>
+        <message>
+            <source>%1, hardness</source>
+            <translation>%1, Härte</translation>
+        </message>
+        <message>
+            <source>%1, thickness</source>
+            <translation>%1, Dicke</translation>
         </message>
     </context>
     <context>
@@ -2574,20 +2547,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Schräge</translation>
         </message>
         <message>
-            <source>Turn the layout</source>
-            <translation>Layout drehen</translation>
-        </message>
-        <message>
-            <source>Layout point</source>
-            <translation>Layoutpunkt</translation>
-        </message>
-        <message>
             <source>Place the layout</source>
             <translation>Layout anlegen</translation>
-        </message>
-        <message>
-            <source>Move the layout</source>
-            <translation>Layout verschieben</translation>
         </message>
         <message>
             <source>%1 to %2</source>
@@ -2655,10 +2616,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Friction</source>
             <translation>Reibung</translation>
-        </message>
-        <message>
-            <source>Stiffness of the tissue</source>
-            <translation>Steifigkeit des Gewebes</translation>
         </message>
         <message>
             <source>Modulus %1 kPa, skin to bone %2 mm</source>
@@ -3055,10 +3012,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Schritte</translation>
         </message>
         <message>
-            <source>Mesh</source>
-            <translation>Netz</translation>
-        </message>
-        <message>
             <source>Shorter edges beside seams and inset seams, where sheets bend most.</source>
             <translation>Kürzere Kanten neben Nähten und Innennähten, wo sich die Blätter am stärksten biegen.</translation>
         </message>
@@ -3085,22 +3038,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Solves again with compression carried the other way, and says how chambers differ; takes twice as long.</source>
             <translation>Rechnet noch einmal mit der anderen Art, Druck zu tragen, und sagt, wie sich die Kammern unterscheiden; dauert doppelt so lang.</translation>
-        </message>
-        <message>
-            <source>Recorded states</source>
-            <translation>Festgehaltene Zustände</translation>
-        </message>
-        <message>
-            <source>Bending of the sheets</source>
-            <translation>Biegung der Blätter</translation>
-        </message>
-        <message>
-            <source>Compression of the sheets</source>
-            <translation>Druck in den Blättern</translation>
-        </message>
-        <message>
-            <source>Compare ways of solving</source>
-            <translation>Rechenarten vergleichen</translation>
         </message>
     </context>
     <context>

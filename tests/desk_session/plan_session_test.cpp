@@ -68,6 +68,52 @@ TEST_F(SessionTest, EditsOfOneFieldInARowAreOneStepBack) {
   EXPECT_NEAR(station_mm(session), 100.0, 1e-9);
 }
 
+TEST_F(SessionTest, ACheckChangesNothingInThePlanAndLeavesNothingToUndo) {
+  Plan plan = small_plan();
+  plan.tissue_depth_mm.assign(7, 14.0);  // for another body: the check says so and corrects nothing
+  ASSERT_TRUE(write_plan(plan, root / "pad.json").ok());
+  ASSERT_TRUE(session.open(root / "pad.json").ok());
+  const Plan before = session.plan();
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  EXPECT_EQ(session.state(PlanStep::kBody).words, "needs another tissue depth");
+  EXPECT_TRUE(session.plan() == before);
+  EXPECT_FALSE(session.undo_stack().canUndo());
+  Plan finer = before;
+  std::get<BodyForm>(finer.body).parameters["edge"] = 5.5;
+  session.edit("Finer", finer);
+  const Plan edited = session.plan();
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  EXPECT_TRUE(session.plan() == edited);
+  session.undo_stack().undo();
+  ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
+  EXPECT_TRUE(session.plan() == before);
+  EXPECT_FALSE(session.modified());
+}
+
+TEST_F(SessionTest, EachEditUndoAndSaveIsOneNewStateSaidOnce) {
+  open_small();
+  session.cancel();
+  std::vector<SessionState> before;
+  QObject::connect(&session, &PlanSession::changed,
+                   [&](const SessionState& state) { before.push_back(state); });
+  const SessionState first = session.now();
+  move_to(session, 120.0);
+  ASSERT_EQ(before.size(), 1U);
+  EXPECT_EQ(before.back(), first);
+  EXPECT_TRUE(session.now().modified);
+  EXPECT_EQ(*first.plan, *before.back().plan) << "a state that was handed out changed";
+  session.undo_stack().undo();
+  ASSERT_EQ(before.size(), 2U);
+  EXPECT_EQ(session.now().plan, first.plan);
+  EXPECT_FALSE(session.now().modified);
+  session.undo_stack().redo();
+  ASSERT_EQ(before.size(), 3U);
+  ASSERT_TRUE(session.save(root / "pad.json").ok());
+  ASSERT_EQ(before.size(), 4U);
+  EXPECT_FALSE(session.now().modified);
+  EXPECT_TRUE(changed_parts(*session.now().saved, session.plan()).empty());
+}
+
 TEST_F(SessionTest, AnEditThatChangesNothingIsNone) {
   open_small();
   session.edit("Nothing", session.plan());
@@ -171,19 +217,6 @@ TEST_F(SessionTest, SavingElsewhereChangesNoInput) {
   const auto again = read_plan(root / "deeper/pad.json");
   ASSERT_TRUE(again.ok());
   EXPECT_TRUE(changed_parts(*again, session.plan()).empty());
-}
-
-TEST(PlanPart, APlanDiffersFromItselfInNothing) {
-  EXPECT_TRUE(changed_parts(small_plan(), small_plan()).empty());
-}
-
-TEST(PlanPart, PartsAreNamedInTheOrderOfWork) {
-  Plan other = small_plan();
-  other.layout.chambers[0].name = "another";
-  other.inflation[0].target = 3.0 * kPa;
-  other.mesh_edge = 5.0 * mm;
-  EXPECT_EQ(parts_words(changed_parts(small_plan(), other)),
-            "the layout, the inflation and the mesh or solver settings");
 }
 
 }  // namespace

@@ -54,8 +54,10 @@ struct WithSession {
   PlanSession session{root / "recovery"};
 
   void open_small() {
-    QObject::connect(&session, &PlanSession::failed,
-                     [](const Problem& problem) { ADD_FAILURE() << problem.message; });
+    QObject::connect(&session, &PlanSession::changed, [this](const SessionState& before) {
+      if (const auto& problem = session.now().problem; problem && problem != before.problem)
+        ADD_FAILURE() << problem->message;
+    });
     ASSERT_TRUE(write_plan(small_plan(), root / "pad.json").ok());
     ASSERT_TRUE(session.open(root / "pad.json").ok());
     ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));

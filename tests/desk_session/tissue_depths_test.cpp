@@ -40,10 +40,12 @@ TEST_F(TissueDepths, OneForTheWholeBodyGoesWithABodyThatChanges) {
   edit([&](Plan& plan) { plan.tissue_depth_mm.assign(before, 14.0); });
   make_finer();
   ASSERT_NE(points(), before);
-  EXPECT_EQ(depths(), std::vector<double>(points(), 14.0));
-  EXPECT_TRUE(session.checked()->prepared);
+  EXPECT_EQ(depths(), std::vector<double>{14.0});
+  ASSERT_TRUE(session.checked()->prepared);
+  EXPECT_NEAR(session.checked()->prepared->bed.depth_m.minCoeff(), 0.014, 1e-9);
+  EXPECT_NEAR(session.checked()->prepared->bed.depth_m.maxCoeff(), 0.014, 1e-9);
   undo();
-  EXPECT_EQ(depths().size(), before);
+  EXPECT_EQ(depths(), std::vector<double>(before, 14.0));
 }
 
 TEST_F(TissueDepths, OfEachPointStayUntilTheUserTakesThemOver) {

@@ -65,32 +65,23 @@ std::size_t body_points(const CheckedPlan& checked) {
   return checked.body ? static_cast<std::size_t>(checked.body->body.surface.vertices_m.rows()) : 0;
 }
 
-bool same_depths(const Plan& plan, const Plan& earlier) {
-  const auto one = one_depth_mm(plan.tissue_depth_mm);
-  return one ? one == one_depth_mm(earlier.tissue_depth_mm) : plan.tissue_depth_mm == earlier.tissue_depth_mm;
-}
-
+// Depths that differ from point to point belong to the points of one body.
 void take_depths(CheckedPlan& checked, const CheckedPlan* earlier) {
   const auto& depths = checked.plan->tissue_depth_mm;
   const std::size_t points = body_points(checked);
-  if (depths.empty()) return;
+  if (depths.size() < 2) return;
+  const bool as_before = earlier && depths == earlier->plan->tissue_depth_mm;
   if (depths.size() == points)
     checked.depth_body = checked.body;
-  else if (earlier && earlier->depth_body && same_depths(*checked.plan, *earlier->plan))
+  else if (as_before)
     checked.depth_body = earlier->depth_body;
   if (!checked.depth_body || points == 0 || depths.size() == points) return;
-  if (const auto one = one_depth_mm(checked.plan->tissue_depth_mm)) {
-    auto plan = std::make_shared<Plan>(*checked.plan);
-    plan->tissue_depth_mm.assign(points, *one);
-    checked.plan = std::move(plan);
-    checked.depth_body = checked.body;
-  } else if (earlier && earlier->brought_depths && earlier->body == checked.body &&
-             earlier->depth_body == checked.depth_body && same_depths(*checked.plan, *earlier->plan)) {
+  if (as_before && earlier->brought_depths && earlier->body == checked.body &&
+      earlier->depth_body == checked.depth_body)
     checked.brought_depths = earlier->brought_depths;
-  } else if (checked.depth_body->body.surface.faces.rows() > 0) {
+  else if (checked.depth_body->body.surface.faces.rows() > 0)
     checked.brought_depths =
         depths_at_nearest(depths, checked.depth_body->body.surface, checked.body->body.surface.vertices_m);
-  }
 }
 
 // The layout has no problem so far.
@@ -162,7 +153,7 @@ bool has_layout(const Plan& plan) {
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances) {
   CheckedPlan checked;
-  checked.asked = checked.plan = std::move(plan);
+  checked.plan = std::move(plan);
   checked.mesh_edge = mesh_edge;
   const Changes changes(*checked.plan, earlier);
   take_body(checked, earlier, changes);

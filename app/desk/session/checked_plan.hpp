@@ -22,9 +22,8 @@ bool has_body(const Plan& plan);
 bool has_layout(const Plan& plan);
 
 struct CheckedPlan {
-  std::shared_ptr<const Plan> asked;     // the plan that was to be checked
-  std::shared_ptr<const Plan> plan;      // the same, with one depth of tissue brought over to a changed body
-  std::shared_ptr<const ReadBody> body;  // null: none yet, or it cannot be read
+  std::shared_ptr<const Plan> plan;            // as it was asked about: a check changes nothing in it
+  std::shared_ptr<const ReadBody> body;        // null: none yet, or it cannot be read
   std::shared_ptr<const BodySurface> surface;  // of the body, which it refers to; null without faces
   std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
@@ -44,10 +43,9 @@ struct CheckedPlan {
   bool can_be_solved() const { return prepared && unfed.empty(); }
 };
 
-// A depth of tissue that held all over the body of `earlier` holds all over this one, which may have another
-// number of points; depths that differ from point to point stay as they are, and what they are on this body
-// is worked out for the user to judge. `earlier`: what no change since then bears on is taken from it.
-// `mesh_edge`: of the layout's mesh in `prepared`. `distances`: kept from check to check.
+// What depths that differ from point to point of an earlier body are on this one is calculated for the user
+// to judge. `earlier`: what no change since then bears on is taken from it. `mesh_edge`: of the layout's mesh
+// in `prepared`. `distances`: kept from check to check.
 CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earlier, Length mesh_edge,
                        DistanceBlocks& distances);
 

@@ -109,11 +109,16 @@ void EstimateRunner::work() {
   }
 }
 
-void EstimateRunner::start(Task task) {
+void EstimateRunner::start(std::shared_ptr<const Plan> plan, Then then) {
   {
     const std::lock_guard lock(shared_->mutex);
     ++shared_->newest;
-    shared_->next = std::move(task);
+    shared_->next = [this, plan = std::move(plan), then = std::move(then)](Reporter& reporter) {
+      reporter.report("checking", 0.0);
+      const auto known = check_now(plan);
+      deliver(reporter, known);
+      if (known->can_be_solved() && !reporter.cancelled()) then(*known, reporter);
+    };
   }
   shared_->wake.notify_one();
   busy_ = true;
@@ -131,24 +136,14 @@ void EstimateRunner::cancel() {
   emit busyChanged(false);
 }
 
-template <class Found>
-void EstimateRunner::deliver(const Reporter& reporter, Found found) {
-  reporter.post([found](EstimateRunner& runner) {
-    if constexpr (std::is_same_v<Found, std::shared_ptr<const CheckedPlan>>)
-      emit runner.checked(found);
-    else if constexpr (std::is_same_v<Found, std::shared_ptr<const SolvedPlan>>)
-      emit runner.solved(found);
-    else if constexpr (std::is_same_v<Found, FoundCeiling>)
-      emit runner.ceilingFound(found);
-    else if constexpr (std::is_same_v<Found, FoundAim>)
-      emit runner.aimFound(found);
-    else if (found.kind != ProblemKind::kCancelled)
-      emit runner.failed(found);
-  });
+void EstimateRunner::deliver(const Reporter& reporter, RunResult result) {
+  const auto* problem = std::get_if<Problem>(&result);
+  if (problem && problem->kind == ProblemKind::kCancelled) return;
+  reporter.post([result = std::move(result)](EstimateRunner& runner) { emit runner.found(result); });
 }
 
 std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_ptr<const Plan>& plan) {
-  if (last_checked_ && (last_checked_->plan == plan || last_checked_->asked == plan)) return last_checked_;
+  if (last_checked_ && last_checked_->plan == plan) return last_checked_;
   last_checked_ = std::make_shared<const CheckedPlan>(
       check_plan(plan, last_checked_.get(), preview_edge(*plan), distances_));
   return last_checked_;
@@ -173,47 +168,31 @@ void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Re
   deliver(reporter, std::shared_ptr<const SolvedPlan>(solved));
 }
 
-void EstimateRunner::check(std::shared_ptr<const Plan> plan) {
-  start([this, plan](Reporter& reporter) { deliver(reporter, check_now(plan)); });
-}
-
 void EstimateRunner::check_and_preview(std::shared_ptr<const Plan> plan) {
-  start([this, plan](Reporter& reporter) {
-    reporter.report("checking", 0.0);
-    const auto known = check_now(plan);
-    deliver(reporter, known);
-    if (known->can_be_solved() && !reporter.cancelled()) solve_now(*known, Fineness::kPreview, reporter);
+  start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
+    solve_now(known, Fineness::kPreview, reporter);
   });
 }
 
 void EstimateRunner::estimate_standard(std::shared_ptr<const Plan> plan) {
-  start([this, plan](Reporter& reporter) {
-    reporter.report("checking", 0.0);
-    const auto known = check_now(plan);
-    deliver(reporter, known);
-    if (known->can_be_solved()) solve_now(*known, Fineness::kStandard, reporter);
+  start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
+    solve_now(known, Fineness::kStandard, reporter);
   });
 }
 
 void EstimateRunner::find_ceiling(std::shared_ptr<const Plan> plan) {
-  start([this, plan](Reporter& reporter) {
-    const auto known = check_now(plan);
-    deliver(reporter, known);
-    if (!known->can_be_solved()) return;
-    auto found = wrapgauge::find_ceiling(*plan, known->job->body, known->job->resources, {}, reporter);
+  start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
+    auto found = wrapgauge::find_ceiling(*known.plan, known.job->body, known.job->resources, {}, reporter);
     if (!found) return deliver(reporter, found.problem());
-    deliver(reporter, FoundCeiling{plan, std::make_shared<const Ceiling>(std::move(found).value())});
+    deliver(reporter, FoundCeiling{known.plan, std::make_shared<const Ceiling>(std::move(found).value())});
   });
 }
 
 void EstimateRunner::find_aim(std::shared_ptr<const Plan> plan, std::vector<AimTarget> targets) {
-  start([this, plan, targets = std::move(targets)](Reporter& reporter) {
-    const auto known = check_now(plan);
-    deliver(reporter, known);
-    if (!known->can_be_solved()) return;
-    auto found = aim(*plan, known->job->body, known->job->resources, targets, reporter);
+  start(std::move(plan), [this, targets = std::move(targets)](const CheckedPlan& known, Reporter& reporter) {
+    auto found = aim(*known.plan, known.job->body, known.job->resources, targets, reporter);
     if (!found) return deliver(reporter, found.problem());
-    deliver(reporter, FoundAim{plan, std::make_shared<const Aim>(std::move(found).value())});
+    deliver(reporter, FoundAim{known.plan, std::make_shared<const Aim>(std::move(found).value())});
   });
 }
 

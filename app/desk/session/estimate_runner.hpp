@@ -7,6 +7,7 @@
 #include <functional>
 #include <memory>
 #include <thread>
+#include <variant>
 #include <vector>
 
 #include "app/desk/session/checked_plan.hpp"
@@ -29,11 +30,16 @@ struct SolvedPlan {
 struct FoundCeiling {
   std::shared_ptr<const Plan> plan;
   std::shared_ptr<const Ceiling> ceiling;
+  bool operator==(const FoundCeiling&) const = default;
 };
 struct FoundAim {
   std::shared_ptr<const Plan> plan;
   std::shared_ptr<const Aim> aim;
+  bool operator==(const FoundAim&) const = default;
 };
+// One thing that a run found, or why it found nothing.
+using RunResult = std::variant<std::shared_ptr<const CheckedPlan>, std::shared_ptr<const SolvedPlan>,
+                               FoundCeiling, FoundAim, Problem>;
 
 // All signals come on the thread that the runner lives in. What was cancelled says nothing but `idle`.
 class EstimateRunner : public QObject {
@@ -42,9 +48,8 @@ class EstimateRunner : public QObject {
   explicit EstimateRunner(QObject* parent = nullptr);
   ~EstimateRunner() override;
 
-  // Each takes the place of what is running: that is cancelled. check_and_preview goes on to a preview when
-  // the plan can be solved.
-  void check(std::shared_ptr<const Plan> plan);
+  // Each takes the place of what is running: that is cancelled. Each checks the plan first and goes on when
+  // it can be solved.
   void check_and_preview(std::shared_ptr<const Plan> plan);
   void estimate_standard(std::shared_ptr<const Plan> plan);
   void find_ceiling(std::shared_ptr<const Plan> plan);
@@ -55,22 +60,19 @@ class EstimateRunner : public QObject {
  signals:
   void busyChanged(bool busy);
   void progressed(const QString& stage, double fraction);
-  void checked(std::shared_ptr<const CheckedPlan> checked);
-  void solved(std::shared_ptr<const SolvedPlan> solved);
-  void ceilingFound(const FoundCeiling& found);
-  void aimFound(const FoundAim& found);
-  void failed(const Problem& problem);
+  void found(const RunResult& result);
 
  private:
   class Reporter;
   using Task = std::function<void(Reporter&)>;
 
-  void start(Task task);
+  using Then = std::function<void(const CheckedPlan&, Reporter&)>;
+
+  void start(std::shared_ptr<const Plan> plan, Then then);
   void work();
   std::shared_ptr<const CheckedPlan> check_now(const std::shared_ptr<const Plan>& plan);
   void solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter);
-  template <class Found>
-  void deliver(const Reporter& reporter, Found found);
+  void deliver(const Reporter& reporter, RunResult result);
 
   struct Shared;
   std::unique_ptr<Shared> shared_;

@@ -15,27 +15,16 @@ struct Words {
 }  // namespace
 
 QString step_title(MendKind kind) {
-  switch (kind) {
-    case MendKind::kDropTable:
-      return Words::tr("Table");
-    case MendKind::kDropCrumbs:
-      return Words::tr("Loose crumbs");
-    case MendKind::kFillHoles:
-      return Words::tr("Holes");
-    case MendKind::kSmooth:
-      return Words::tr("Smoothing");
-    case MendKind::kDecimate:
-      return Words::tr("Even triangles");
-    case MendKind::kCut:
-      return Words::tr("Part kept");
-    case MendKind::kPose:
-      return Words::tr("Standing upright");
-    case MendKind::kMirror:
-      return Words::tr("Left and right");
-    case MendKind::kRepair:
-      break;
-  }
-  return Words::tr("Damaged faces");
+  const QString titles[] = {Words::tr("Table"),
+                            Words::tr("Loose crumbs"),
+                            Words::tr("Holes"),
+                            Words::tr("Smoothing"),
+                            Words::tr("Even triangles"),
+                            Words::tr("Part kept"),
+                            Words::tr("Standing upright"),
+                            Words::tr("Left and right"),
+                            Words::tr("Damaged faces")};
+  return titles[static_cast<std::size_t>(kind)];
 }
 
 QStringList body_words(const ReadBody& read) {

@@ -2,55 +2,59 @@
 
 #include <QCoreApplication>
 #include <QStringList>
-#include <array>
-#include <nlohmann/json.hpp>
 #include <system_error>
+#include <tuple>
 
 #include "app/desk/session/checked_plan.hpp"
-#include "model/plan/plan_to_json.hpp"
 
 namespace wrapgauge {
 namespace {
 
-using nlohmann::ordered_json;
-
-struct PartKeys {
-  PlanPart part;
-  std::vector<const char*> keys;  // of the plan file
-};
-
-const std::array<PartKeys, 7>& part_keys() {
-  static const std::array<PartKeys, 7> keys{{
-      {PlanPart::kBody, {"body", "bony_sites", "landmarks", "regions"}},
-      {PlanPart::kTissue, {"tissue", "friction"}},
-      {PlanPart::kLayout, {"layout"}},
-      {PlanPart::kWear, {"wear"}},
-      {PlanPart::kInflation, {"inflation", "session", "supply", "filling"}},
-      {PlanPart::kLimits, {"limits"}},
-      {PlanPart::kSolving, {"mesh", "solver"}},
-  }};
-  return keys;
-}
-
-// With the layout itself in the place of the name of its file, and files named from the root.
-ordered_json in_full(const Plan& plan) {
-  Plan whole = plan;
-  whole.layout_file.reset();
-  whole.layout_drawing.reset();
+// From the root, so that a plan saved in another folder still names the same file.
+std::filesystem::path whole_path(const Plan& plan, const std::filesystem::path& file) {
   std::error_code error;
-  const auto from_root = [&](const std::filesystem::path& file) {
-    return std::filesystem::weakly_canonical(plan.folder / file, error);
-  };
-  if (auto* body = std::get_if<BodyFile>(&whole.body); body && has_body(plan))
-    body->file = from_root(body->file);
-  if (whole.limits_file) whole.limits_file = from_root(*whole.limits_file);
-  return plan_to_json(whole);
+  return std::filesystem::weakly_canonical(plan.folder / file, error);
 }
 
-bool same_at(const ordered_json& a, const ordered_json& b, const char* key) {
-  const auto at_a = a.find(key), at_b = b.find(key);
-  if (at_a == a.end() || at_b == b.end()) return (at_a == a.end()) == (at_b == b.end());
-  return *at_a == *at_b;
+bool same_body(const Plan& a, const Plan& b) {
+  const auto inputs = [](const Plan& plan) {
+    auto body = plan.body;
+    if (auto* file = std::get_if<BodyFile>(&body); file && has_body(plan))
+      file->file = whole_path(plan, file->file);
+    return std::tuple(std::move(body), plan.bony_sites, plan.landmarks, plan.regions);
+  };
+  return inputs(a) == inputs(b);
+}
+
+bool same_tissue(const Plan& a, const Plan& b) {
+  const auto inputs = [](const Plan& plan) {
+    return std::tie(plan.tissue_site, plan.posture, plan.tissue_stiffness_factor, plan.tissue_poisson,
+                    plan.tissue_model, plan.tissue_depth_mm, plan.friction);
+  };
+  return inputs(a) == inputs(b);
+}
+
+bool same_inflation(const Plan& a, const Plan& b) {
+  const auto inputs = [](const Plan& plan) {
+    return std::tie(plan.inflation, plan.session, plan.supply, plan.filling);
+  };
+  return inputs(a) == inputs(b);
+}
+
+bool same_limits(const Plan& a, const Plan& b) {
+  const auto inputs = [](const Plan& plan) {
+    const auto file = plan.limits_file ? std::optional(whole_path(plan, *plan.limits_file)) : std::nullopt;
+    return std::tuple(plan.use, file, plan.limits_override_reason);
+  };
+  return inputs(a) == inputs(b);
+}
+
+bool same_solving(const Plan& a, const Plan& b) {
+  const auto inputs = [](const Plan& plan) {
+    return std::tie(plan.mesh_edge, plan.mesh_seam_edge, plan.mesh_seam_band, plan.solver,
+                    plan.compare_wrinkled);
+  };
+  return inputs(a) == inputs(b);
 }
 
 }  // namespace
@@ -59,34 +63,27 @@ QString part_words(PlanPart part) {
   struct Words {
     Q_DECLARE_TR_FUNCTIONS(PlanPart)
   };
-  switch (part) {
-    case PlanPart::kBody:
-      return Words::tr("the body");
-    case PlanPart::kTissue:
-      return Words::tr("the tissue");
-    case PlanPart::kLayout:
-      return Words::tr("the layout");
-    case PlanPart::kWear:
-      return Words::tr("the wear");
-    case PlanPart::kInflation:
-      return Words::tr("the inflation");
-    case PlanPart::kLimits:
-      return Words::tr("the limits");
-    case PlanPart::kSolving:
-      break;
-  }
-  return Words::tr("the mesh or solver settings");
+  const QString words[] = {Words::tr("the body"),
+                           Words::tr("the tissue"),
+                           Words::tr("the layout"),
+                           Words::tr("the wear"),
+                           Words::tr("the inflation"),
+                           Words::tr("the limits"),
+                           Words::tr("the mesh or solver settings")};
+  return words[static_cast<std::size_t>(part)];
 }
 
 std::vector<PlanPart> changed_parts(const Plan& before, const Plan& after) {
-  const ordered_json a = in_full(before), b = in_full(after);
+  const std::pair<PlanPart, bool> same[] = {{PlanPart::kBody, same_body(before, after)},
+                                            {PlanPart::kTissue, same_tissue(before, after)},
+                                            {PlanPart::kLayout, before.layout == after.layout},
+                                            {PlanPart::kWear, before.placement == after.placement},
+                                            {PlanPart::kInflation, same_inflation(before, after)},
+                                            {PlanPart::kLimits, same_limits(before, after)},
+                                            {PlanPart::kSolving, same_solving(before, after)}};
   std::vector<PlanPart> changed;
-  for (const PartKeys& part : part_keys())
-    for (const char* key : part.keys)
-      if (!same_at(a, b, key)) {
-        changed.push_back(part.part);
-        break;
-      }
+  for (const auto& [part, is_same] : same)
+    if (!is_same) changed.push_back(part);
   return changed;
 }
 

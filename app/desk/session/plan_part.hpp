@@ -12,7 +12,8 @@ enum class PlanPart { kBody, kTissue, kLayout, kWear, kInflation, kLimits, kSolv
 
 QString part_words(PlanPart part);  // "the layout", to be read in the middle of a sentence
 
-// Parts in which two plans differ, in the order of work. The plan's name is no input.
+// Parts in which two plans differ, in the order of work, to the last digit. Neither the plan's name nor the
+// file that a layout was read from is an input.
 std::vector<PlanPart> changed_parts(const Plan& before, const Plan& after);
 
 // "the layout and the inflation"; empty when nothing changed.

@@ -1,9 +1,10 @@
 #include "app/desk/session/plan_session.hpp"
 
 #include <QThreadPool>
+#include <QUndoCommand>
 #include <algorithm>
+#include <new>
 
-#include "app/desk/session/edit_plan.hpp"
 #include "app/job/note_studies.hpp"
 #include "model/core/file.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -14,6 +15,33 @@ namespace {
 constexpr int kAfterEdit_ms = 50;  // a preview starts this long after the last change
 constexpr int kAutosave_ms = 400;
 
+// The plan before and after one edit; undo and redo say which of them it is to be.
+class EditPlan : public QUndoCommand {
+ public:
+  EditPlan(const QString& words, std::shared_ptr<const Plan> before, std::shared_ptr<const Plan> after,
+           QString merge, std::shared_ptr<const Plan>& plan)
+      : QUndoCommand(words),
+        before_(std::move(before)),
+        after_(std::move(after)),
+        merge_(std::move(merge)),
+        plan_(plan) {}
+
+  void undo() override { plan_ = before_; }
+  void redo() override { plan_ = after_; }
+  int id() const override { return merge_.isEmpty() ? -1 : 1; }
+  bool mergeWith(const QUndoCommand* next) override {
+    const auto* edit = static_cast<const EditPlan*>(next);
+    if (edit->merge_ != merge_) return false;
+    after_ = edit->after_;
+    return true;
+  }
+
+ private:
+  std::shared_ptr<const Plan> before_, after_;
+  QString merge_;
+  std::shared_ptr<const Plan>& plan_;
+};
+
 // Inflation may name only inlets that the layout has.
 void drop_gone_inlets(Plan& plan) {
   const auto& inlets = plan.layout.inlets;
@@ -21,6 +49,13 @@ void drop_gone_inlets(Plan& plan) {
     return std::none_of(inlets.begin(), inlets.end(),
                         [&](const Inlet& inlet) { return inlet.name == program.inlet; });
   });
+}
+
+// The points of another body are others: a depth that all of them share is from then on one of the whole
+// body.
+void keep_one_depth(const Plan& before, Plan& plan) {
+  if (plan.body == before.body) return;
+  if (const auto depth = one_depth_mm(plan.tissue_depth_mm)) plan.tissue_depth_mm = {*depth};
 }
 
 Plan empty_plan() {
@@ -36,135 +71,151 @@ Plan empty_plan() {
 
 PlanSession::PlanSession(std::filesystem::path recovery_folder, QObject* parent)
     : QObject(parent),
-      plan_(std::make_shared<const Plan>(empty_plan())),
       recovery_folder_(std::move(recovery_folder)),
       recovery_(std::make_unique<RecoveryFile>(recovery_folder_)),
       writer_(std::make_unique<QThreadPool>()) {
+  now_.plan = std::make_shared<const Plan>(empty_plan());
   writer_->setMaxThreadCount(1);
   undo_.setUndoLimit(200);
   edited_.setSingleShot(true);
+  edited_.setInterval(kAfterEdit_ms);
   autosave_.setSingleShot(true);
-  connect(&edited_, &QTimer::timeout, this, &PlanSession::run_after_edit);
+  autosave_.setInterval(kAutosave_ms);
+  connect(&edited_, &QTimer::timeout, this, [this] { runner_.check_and_preview(now_.plan); });
   connect(&autosave_, &QTimer::timeout, this, &PlanSession::keep_for_recovery);
-  connect(&runner_, &EstimateRunner::checked, this, &PlanSession::take_checked);
-  connect(&runner_, &EstimateRunner::solved, this, [this](std::shared_ptr<const SolvedPlan> solved) {
-    solved_ = std::move(solved);
-    emit solvedChanged();
-    emit statesChanged();
+  connect(&undo_, &QUndoStack::indexChanged, this, &PlanSession::take_step);
+  connect(&runner_, &EstimateRunner::found, this, &PlanSession::take);
+  connect(&runner_, &EstimateRunner::busyChanged, this, [this](bool busy) {
+    replace([&](SessionState& next) {
+      next.running = busy ? std::optional(Running{QStringLiteral("checking"), 0.0}) : std::nullopt;
+    });
   });
-  connect(&runner_, &EstimateRunner::ceilingFound, this, [this](const FoundCeiling& found) {
-    ceiling_ = found;
-    emit solvedChanged();
+  connect(&runner_, &EstimateRunner::progressed, this, [this](const QString& stage, double fraction) {
+    replace([&](SessionState& next) { next.running = Running{stage, fraction}; });
   });
-  connect(&runner_, &EstimateRunner::aimFound, this, [this](const FoundAim& found) {
-    aim_ = found;
-    emit solvedChanged();
-  });
-  connect(&runner_, &EstimateRunner::failed, this, &PlanSession::failed);
 }
 
 PlanSession::~PlanSession() {
   writer_->waitForDone();
 }
 
+template <class Change>
+void PlanSession::replace(Change change) {
+  SessionState next = now_;
+  change(next);
+  if (next.plan != now_.plan || next.solved != now_.solved)
+    next.stale = next.solved ? changed_parts(*next.solved->plan, *next.plan) : std::vector<PlanPart>{};
+  if (next == now_) return;
+  const SessionState before = std::exchange(now_, std::move(next));
+  emit changed(before);
+}
+
 void PlanSession::edit(const QString& words, Plan changed, const QString& merge) {
   drop_gone_inlets(changed);
-  if (changed_parts(*plan_, changed).empty() && changed.name == plan_->name) return;
+  keep_one_depth(plan(), changed);
+  if (changed == plan()) return;
   const QString round = merge.isEmpty() ? merge : merge + QString::number(merge_round_);
-  undo_.push(new EditPlan(*this, words, std::move(changed), round));
+  undo_.push(
+      new EditPlan(words, now_.plan, std::make_shared<const Plan>(std::move(changed)), round, stepped_to_));
 }
 
 void PlanSession::edit_layout(const QString& words, Layout layout, const QString& merge) {
-  Plan changed = *plan_;
+  Plan changed = plan();
+  if (layout == changed.layout) return;
   changed.layout = std::move(layout);
   changed.layout_file.reset();
   changed.layout_drawing.reset();
   edit(words, std::move(changed), merge);
 }
 
-void PlanSession::set_plan(std::shared_ptr<const Plan> plan) {
-  plan_ = std::move(plan);
-  checked_.reset();
+// After an edit, undo or redo.
+void PlanSession::take_step() {
+  if (!stepped_to_) return;  // the history was emptied
+  edited_.start();
+  autosave_.start();
+  replace([&](SessionState& next) {
+    next.plan = std::exchange(stepped_to_, nullptr);
+    next.modified = !undo_.isClean();
+    next.running.reset();
+  });
   runner_.cancel();
-  edited_.start(kAfterEdit_ms);
-  autosave_.start(kAutosave_ms);
-  emit planChanged();
-  emit statesChanged();
 }
 
-void PlanSession::take_checked(std::shared_ptr<const CheckedPlan> checked) {
-  if (checked->asked != plan_ && checked->plan != plan_) return;
-  checked_ = last_checked_ = std::move(checked);
-  if (plan_ != checked_->plan) {
-    plan_ = checked_->plan;
-    autosave_.start(kAutosave_ms);
-    emit planChanged();
-  }
-  emit checkedChanged();
-  emit statesChanged();
+void PlanSession::take(const RunResult& result) {
+  replace([&](SessionState& next) {
+    if (const auto* checked = std::get_if<std::shared_ptr<const CheckedPlan>>(&result)) {
+      if ((*checked)->plan == next.plan) next.check = *checked;
+    } else if (const auto* solved = std::get_if<std::shared_ptr<const SolvedPlan>>(&result)) {
+      next.solved = *solved;
+    } else if (const auto* ceiling = std::get_if<FoundCeiling>(&result)) {
+      next.newest_ceiling = *ceiling;
+    } else if (const auto* aim = std::get_if<FoundAim>(&result)) {
+      next.newest_aim = *aim;
+    } else {
+      next.problem = std::make_shared<const Problem>(std::get<Problem>(result));
+    }
+  });
 }
 
-void PlanSession::run_after_edit() {
-  runner_.check_and_preview(plan_);
-}
-
-void PlanSession::reset(Plan plan, std::filesystem::path file) {
-  file_ = std::move(file);
+void PlanSession::reset(SessionState fresh) {
   autosave_.stop();
   writer_->waitForDone();
   recovery_->remove();
+  replace([&](SessionState& next) { next = std::move(fresh); });
   undo_.clear();
-  solved_.reset();
-  ceiling_ = {};
-  aim_ = {};
-  checked_.reset();
-  last_checked_.reset();
-  plan_ = std::make_shared<const Plan>(std::move(plan));
-  emit fileChanged();
-  emit planChanged();
-  emit solvedChanged();
-  emit statesChanged();
-  runner_.check_and_preview(plan_);
+  runner_.check_and_preview(now_.plan);
 }
 
 void PlanSession::start_new() {
-  reset(empty_plan(), {});
+  SessionState fresh;
+  fresh.plan = std::make_shared<const Plan>(empty_plan());
+  reset(std::move(fresh));
 }
 
 Result<std::monostate> PlanSession::open(const std::filesystem::path& file) {
   auto plan = read_plan(std::filesystem::absolute(file));
   if (!plan) return plan.problem();
-  reset(std::move(plan).value(), std::filesystem::absolute(file));
+  SessionState fresh;
+  fresh.plan = fresh.saved = std::make_shared<const Plan>(std::move(plan).value());
+  fresh.file = std::filesystem::absolute(file);
+  reset(std::move(fresh));
   return std::monostate{};
 }
 
 void PlanSession::recover(RecoveredPlan recovered) {
-  reset(std::move(recovered.plan), std::move(recovered.file));
+  SessionState fresh;
+  fresh.plan = std::make_shared<const Plan>(std::move(recovered.plan));
+  fresh.file = std::move(recovered.file);
+  fresh.modified = true;
+  reset(std::move(fresh));
   undo_.resetClean();
   keep_for_recovery();
-  emit fileChanged();
 }
 
 Result<std::monostate> PlanSession::save(const std::filesystem::path& file) {
-  if (!has_body(*plan_) || !has_layout(*plan_))
+  if (!has_body(plan()) || !has_layout(plan()))
     return bad_input(
         "a plan file holds a body and a layout, and one of them is still missing: add it, then save.");
   const auto to = std::filesystem::absolute(file);
-  if (auto written = write_plan(*plan_, to); !written) return written.problem();
-  file_ = to;
-  undo_.setClean();
+  if (auto written = write_plan(plan(), to); !written) return written.problem();
+  auto read = read_plan(to);
+  if (!read) return read.problem();
   autosave_.stop();
   writer_->waitForDone();
   recovery_->remove();
-  emit fileChanged();
-  emit statesChanged();
+  replace([&](SessionState& next) {
+    next.file = to;
+    next.saved = std::make_shared<const Plan>(std::move(read).value());
+    next.modified = false;
+  });
+  undo_.setClean();
   return std::monostate{};
 }
 
 void PlanSession::keep_for_recovery() {
   const std::filesystem::path to = recovery_->path();
   // A failure is not said: the plan in the window is whole, and saving says what is wrong with the disk.
-  writer_->start([plan = plan_, file = file_, to] {
+  writer_->start([plan = now_.plan, file = now_.file, to] {
     try {
       [[maybe_unused]] const auto kept = write_file_atomically(to, recovery_text({*plan, file}));
     } catch (const std::bad_alloc&) {
@@ -173,38 +224,19 @@ void PlanSession::keep_for_recovery() {
   });
 }
 
-std::vector<PlanPart> PlanSession::stale() const {
-  if (!solved_ || solved_->plan == plan_) return {};
-  if (compared_.before != solved_->plan || compared_.now != plan_)
-    compared_ = {solved_->plan, plan_, changed_parts(*solved_->plan, *plan_)};
-  return compared_.changed;
-}
-
-std::shared_ptr<const Ceiling> PlanSession::ceiling() const {
-  return ceiling_.plan && changed_parts(*ceiling_.plan, *plan_).empty() ? ceiling_.ceiling : nullptr;
-}
-
-std::shared_ptr<const Aim> PlanSession::aim() const {
-  return aim_.plan && changed_parts(*aim_.plan, *plan_).empty() ? aim_.aim : nullptr;
-}
-
-StepState PlanSession::state(PlanStep step) const {
-  return step_state(step, {*plan_, last_checked_.get(), solved_.get(), stale()});
-}
-
 void PlanSession::estimate_standard() {
   edited_.stop();
-  runner_.estimate_standard(plan_);
+  runner_.estimate_standard(now_.plan);
 }
 
 void PlanSession::find_ceiling() {
   edited_.stop();
-  runner_.find_ceiling(plan_);
+  runner_.find_ceiling(now_.plan);
 }
 
 void PlanSession::find_aim(std::vector<AimTarget> targets) {
   edited_.stop();
-  runner_.find_aim(plan_, std::move(targets));
+  runner_.find_aim(now_.plan, std::move(targets));
 }
 
 void PlanSession::cancel() {
@@ -213,21 +245,21 @@ void PlanSession::cancel() {
 }
 
 Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
-  if (!solved_ || solved_->fineness != Fineness::kStandard)
+  if (!now_.solved || now_.solved->fineness != Fineness::kStandard)
     return bad_input("a note is written from an estimate on the standard mesh: make that first.");
-  if (const auto parts = stale(); !parts.empty())
-    return bad_input("the estimate is older than the last change (" + parts_words(parts).toStdString() +
+  if (!now_.stale.empty())
+    return bad_input("the estimate is older than the last change (" + parts_words(now_.stale).toStdString() +
                      "): estimate again first.");
-  if (file_.empty() || modified())
+  if (!now_.saved || now_.modified)
     return bad_input("a note names the plan file it was made from: save the plan first.");
-  auto now = read_job(file_);
-  if (!now) return now.problem();
-  if (!changed_parts(now->plan, *plan_).empty())
+  auto job = read_job(now_.file);
+  if (!job) return job.problem();
+  if (!changed_parts(job->plan, *now_.saved).empty())
     return bad_input("the plan file was changed by someone else since: open it again.");
-  NoteInputs inputs{*solved_->summary, now->inputs, {}};
-  inputs.summary.inputs = solved_->inputs;
-  inputs.summary.inputs.insert(inputs.summary.inputs.begin(), now->inputs.front());
-  if (const auto found = ceiling())
+  NoteInputs inputs{*now_.solved->summary, job->inputs, {}};
+  inputs.summary.inputs = now_.solved->inputs;
+  inputs.summary.inputs.insert(inputs.summary.inputs.begin(), job->inputs.front());
+  if (const auto found = now_.ceiling())
     inputs.extras.ceiling = note_ceiling(ceiling_brief(*found), relief_brief(*found), inputs.summary.inputs);
   return inputs;
 }

@@ -10,6 +10,7 @@
 
 #include "app/desk/session/estimate_runner.hpp"
 #include "app/desk/session/recovery_file.hpp"
+#include "app/desk/session/session_state.hpp"
 #include "app/desk/session/step_state.hpp"
 #include "model/note/note.hpp"
 
@@ -24,14 +25,12 @@ class PlanSession : public QObject {
   explicit PlanSession(std::filesystem::path recovery_folder, QObject* parent = nullptr);
   ~PlanSession() override;
 
-  const Plan& plan() const { return *plan_; }
-  std::filesystem::path file() const { return file_; }  // empty: never saved
-  bool modified() const { return !undo_.isClean(); }
+  const SessionState& now() const { return now_; }
   QUndoStack& undo_stack() { return undo_; }
   EstimateRunner& runner() { return runner_; }
 
-  // One edit, which undo takes back. Edits with the same `merge` (not empty) in a row become one. Programs of
-  // inlets that are gone go with them.
+  // One edit, which undo takes back; nothing else changes the plan. Edits with the same `merge` (not empty)
+  // in a row become one. Programs of inlets that are gone go with them.
   void edit(const QString& words, Plan changed, const QString& merge = {});
   // The same for an edit of the layout: from then on the plan holds it itself instead of naming a file.
   void edit_layout(const QString& words, Layout layout, const QString& merge = {});
@@ -43,17 +42,6 @@ class PlanSession : public QObject {
   void recover(RecoveredPlan recovered);
   // Problem: body or layout is missing, or the file could not be written; the plan stays as it was.
   Result<std::monostate> save(const std::filesystem::path& file);
-
-  // Null while the newest plan is being checked.
-  std::shared_ptr<const CheckedPlan> checked() const { return checked_; }
-  // Of the newest plan or the one before it; null when none was ever checked.
-  std::shared_ptr<const CheckedPlan> last_checked() const { return last_checked_; }
-  std::shared_ptr<const SolvedPlan> solved() const { return solved_; }
-  std::vector<PlanPart> stale() const;  // inputs changed since `solved`
-  // Null unless found for the plan as it stands.
-  std::shared_ptr<const Ceiling> ceiling() const;
-  std::shared_ptr<const Aim> aim() const;
-  StepState state(PlanStep step) const;
 
   void estimate_standard();
   void find_ceiling();
@@ -69,40 +57,39 @@ class PlanSession : public QObject {
   };
   Result<NoteInputs> note_inputs() const;
 
+  // Of the state as it is now.
+  const Plan& plan() const { return *now_.plan; }
+  std::filesystem::path file() const { return now_.file; }
+  bool modified() const { return now_.modified; }
+  std::shared_ptr<const CheckedPlan> checked() const { return now_.checked(); }
+  std::shared_ptr<const CheckedPlan> last_checked() const { return now_.check; }
+  std::shared_ptr<const SolvedPlan> solved() const { return now_.solved; }
+  const std::vector<PlanPart>& stale() const { return now_.stale; }
+  std::shared_ptr<const Ceiling> ceiling() const { return now_.ceiling(); }
+  std::shared_ptr<const Aim> aim() const { return now_.aim(); }
+  StepState state(PlanStep step) const { return step_state(step, now_); }
+
  signals:
-  void planChanged();     // what the plan says; after edits, undo, redo, open
-  void fileChanged();     // another file, or saved
-  void statesChanged();   // step states, staleness
-  void checkedChanged();  // new `checked`
-  void solvedChanged();   // new `solved`, `ceiling` or `aim`, or none any more
-  void failed(const Problem& problem);
+  // The only one: there is a new state. What differs from `before` is what there is to show anew.
+  void changed(const SessionState& before);
 
  private:
-  friend class EditPlan;
-  void set_plan(std::shared_ptr<const Plan> plan);
-  void reset(Plan plan, std::filesystem::path file);
-  void run_after_edit();
-  void take_checked(std::shared_ptr<const CheckedPlan> checked);
+  template <class Change>
+  void replace(Change change);
+  void reset(SessionState fresh);
+  void take_step();
+  void take(const RunResult& result);
   void keep_for_recovery();
 
-  std::shared_ptr<const Plan> plan_;
-  std::filesystem::path file_, recovery_folder_;
+  SessionState now_;
   QUndoStack undo_;
+  std::shared_ptr<const Plan> stepped_to_;  // by the command that undo just ran; null: by none
+  int merge_round_ = 0;
   EstimateRunner runner_;
+  std::filesystem::path recovery_folder_;
   std::unique_ptr<RecoveryFile> recovery_;
   std::unique_ptr<QThreadPool> writer_;  // one thread: flushing a file may take a while
   QTimer edited_, autosave_;
-  std::shared_ptr<const CheckedPlan> checked_, last_checked_;
-  std::shared_ptr<const SolvedPlan> solved_;
-  FoundCeiling ceiling_;
-  FoundAim aim_;
-  // What `stale` found last and for which two plans: every step of the window asks for it after each change.
-  struct Compared {
-    std::shared_ptr<const Plan> before, now;
-    std::vector<PlanPart> changed;
-  };
-  mutable Compared compared_;
-  int merge_round_ = 0;
 };
 
 }  // namespace wrapgauge

@@ -48,40 +48,40 @@ QString body_need_words(const CheckedPlan& checked) {
   return Words::tr("needs another file");
 }
 
-StepState body_state(const StepInputs& in) {
-  if (!has_body(in.plan)) return needs(Words::tr("needs a body"));
-  if (!in.checked) return waiting();
-  if (in.checked->body_problem) return needs(body_need_words(*in.checked), {body_problem_words(*in.checked)});
+StepState body_state(const SessionState& in) {
+  if (!has_body(*in.plan)) return needs(Words::tr("needs a body"));
+  if (!in.check) return waiting();
+  if (in.check->body_problem) return needs(body_need_words(*in.check), {body_problem_words(*in.check)});
   return ready();
 }
 
-StepState layout_state(const StepInputs& in) {
-  if (!has_layout(in.plan)) return needs(Words::tr("needs a layout"));
-  if (!in.checked) return waiting();
+StepState layout_state(const SessionState& in) {
+  if (!has_layout(*in.plan)) return needs(Words::tr("needs a layout"));
+  if (!in.check) return waiting();
   QStringList findings;
-  for (const Problem& problem : in.checked->layout_problems) findings.push_back(text(problem.message));
+  for (const Problem& problem : in.check->layout_problems) findings.push_back(text(problem.message));
   if (!findings.empty())
     return needs(findings.size() == 1 ? Words::tr("needs mending in 1 place")
                                       : Words::tr("needs mending in %1 places").arg(findings.size()),
                  findings);
-  for (const CastingFinding& finding : in.checked->casting) findings.push_back(text(finding.sentence));
+  for (const CastingFinding& finding : in.check->casting) findings.push_back(text(finding.sentence));
   return findings.empty() ? ready() : with_findings(findings);
 }
 
-StepState wear_state(const StepInputs& in) {
-  if (!has_body(in.plan) || !has_layout(in.plan)) return needs(Words::tr("needs body and layout"));
-  if (!in.checked) return waiting();
-  if (in.checked->wear_problem)
-    return needs(Words::tr("needs another place"), {text(in.checked->wear_problem->message)});
-  return in.checked->prepared ? ready() : needs(Words::tr("needs body and layout"));
+StepState wear_state(const SessionState& in) {
+  if (!has_body(*in.plan) || !has_layout(*in.plan)) return needs(Words::tr("needs body and layout"));
+  if (!in.check) return waiting();
+  if (in.check->wear_problem)
+    return needs(Words::tr("needs another place"), {text(in.check->wear_problem->message)});
+  return in.check->prepared ? ready() : needs(Words::tr("needs body and layout"));
 }
 
-StepState inflation_state(const StepInputs& in) {
-  if (!has_layout(in.plan)) return needs(Words::tr("needs a layout"));
-  if (!in.checked) return waiting();
-  if (in.checked->unfed.empty()) return ready();
+StepState inflation_state(const SessionState& in) {
+  if (!has_layout(*in.plan)) return needs(Words::tr("needs a layout"));
+  if (!in.check) return waiting();
+  if (in.check->unfed.empty()) return ready();
   QStringList names;
-  for (const std::string& name : in.checked->unfed) names.push_back(text(name));
+  for (const std::string& name : in.check->unfed) names.push_back(text(name));
   return needs(Words::tr("needs a pressure or volume for %1").arg(names.join(QStringLiteral(", "))));
 }
 
@@ -95,9 +95,9 @@ QStringList findings_of(const Estimate& estimate) {
   return sentences;
 }
 
-StepState limits_state(const StepInputs& in) {
-  if (in.checked && in.checked->limits_problem)
-    return needs(Words::tr("needs another limit set"), {text(in.checked->limits_problem->message)});
+StepState limits_state(const SessionState& in) {
+  if (in.check && in.check->limits_problem)
+    return needs(Words::tr("needs another limit set"), {text(in.check->limits_problem->message)});
   if (!in.solved) return needs(Words::tr("needs an estimate"));
   if (!in.stale.empty()) return needs(Words::tr("needs a new estimate"));
   const QStringList findings = findings_of(*in.solved->estimate);
@@ -105,7 +105,7 @@ StepState limits_state(const StepInputs& in) {
                           : with_findings(findings);
 }
 
-StepState note_state(const StepInputs& in) {
+StepState note_state(const SessionState& in) {
   if (!in.solved || in.solved->fineness != Fineness::kStandard || !in.stale.empty())
     return needs(Words::tr("needs an estimate on the standard mesh"));
   return ready();
@@ -114,39 +114,15 @@ StepState note_state(const StepInputs& in) {
 }  // namespace
 
 QString step_name(PlanStep step) {
-  switch (step) {
-    case PlanStep::kBody:
-      return Words::tr("Body");
-    case PlanStep::kLayout:
-      return Words::tr("Layout");
-    case PlanStep::kWear:
-      return Words::tr("Wear");
-    case PlanStep::kInflation:
-      return Words::tr("Inflation");
-    case PlanStep::kLimits:
-      return Words::tr("Limits");
-    case PlanStep::kNote:
-      break;
-  }
-  return Words::tr("Note");
+  const QString names[] = {Words::tr("Body"),      Words::tr("Layout"), Words::tr("Wear"),
+                           Words::tr("Inflation"), Words::tr("Limits"), Words::tr("Note")};
+  return names[static_cast<std::size_t>(step)];
 }
 
-StepState step_state(PlanStep step, const StepInputs& inputs) {
-  switch (step) {
-    case PlanStep::kBody:
-      return body_state(inputs);
-    case PlanStep::kLayout:
-      return layout_state(inputs);
-    case PlanStep::kWear:
-      return wear_state(inputs);
-    case PlanStep::kInflation:
-      return inflation_state(inputs);
-    case PlanStep::kLimits:
-      return limits_state(inputs);
-    case PlanStep::kNote:
-      break;
-  }
-  return note_state(inputs);
+StepState step_state(PlanStep step, const SessionState& state) {
+  constexpr StepState (*kJudges[])(const SessionState&) = {body_state,      layout_state, wear_state,
+                                                           inflation_state, limits_state, note_state};
+  return kJudges[static_cast<std::size_t>(step)](state);
 }
 
 }  // namespace wrapgauge

@@ -4,10 +4,8 @@
 #include <QString>
 #include <QStringList>
 #include <array>
-#include <memory>
 
-#include "app/desk/session/estimate_runner.hpp"
-#include "app/desk/session/plan_part.hpp"
+#include "app/desk/session/session_state.hpp"
 
 namespace wrapgauge {
 
@@ -23,12 +21,6 @@ struct StepState {
   QStringList findings;  // whole sentences
 };
 
-struct StepInputs {
-  const Plan& plan;
-  const CheckedPlan* checked;   // null: the check of this plan is still running
-  const SolvedPlan* solved;     // null: nothing solved yet
-  std::vector<PlanPart> stale;  // inputs changed since `solved`
-};
-StepState step_state(PlanStep step, const StepInputs& inputs);
+StepState step_state(PlanStep step, const SessionState& state);
 
 }  // namespace wrapgauge

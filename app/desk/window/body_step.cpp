@@ -1,14 +1,12 @@
 #include "app/desk/window/body_step.hpp"
 
 #include <QFileDialog>
-#include <QFormLayout>
-#include <QHeaderView>
-#include <QPushButton>
-#include <QVBoxLayout>
-#include <algorithm>
+#include <functional>
 
 #include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/text.hpp"
+#include "app/desk/window/mend_panel.hpp"
+#include "app/desk/window/tissue_panel.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
@@ -57,95 +55,93 @@ void take_form(const BodyForm& form, Plan& plan) {
 BodyStep::BodyStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       origin_(new Choice(tr("Where the body comes from"), this)),
+      file_page_(new QWidget(this)),
+      file_(words_label({}, file_page_)),
+      mend_box_(new QWidget(file_page_)),
       said_(words_label({}, this)),
-      measures_(new MeasuresPanel(this)),
-      girths_(new QTableWidget(this)),
-      tissue_(new TissuePanel(session, this)),
+      of_file_(file_page_, column_form(nullptr), std::bind_front(&BodyStep::change_file, this)),
+      mending_(
+          mend_box_, column_form(mend_box_),
+          [this](const QString&, const QString&, const auto& edit) {
+            change_file(tr("Mend the scan"), QStringLiteral("body.mend"),
+                        [&](BodyFile& file) { edit(file.mend); });
+          },
+          true),
+      measures_(new MeasuresPanel(
+          [this](const QString& words, const QString& merge, const auto& edit) {
+            change(words, merge, [&](Plan& plan) {
+              BodyForm form = std::get<BodyForm>(plan.body);
+              edit(form);
+              take_form(form, plan);
+            });
+          },
+          this)),
+      girths_(words_table(this, tr("Girths along the body"), {tr("From distal end"), tr("Girth")})),
       places_(new SkinPlacePanel(session, this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  origin_->add(tr("From a mesh file or scan"), kFromFile);
-  origin_->add(tr("Made from measures"), kFromMeasures);
-  column->addWidget(origin_);
-  file_page_ = make_file_page();
-  column->addWidget(file_page_);
-  column->addWidget(measures_);
-  column->addWidget(said_);
-  column->addWidget(heading_label(tr("Girths"), this));
+  origin_->add({{tr("From a mesh file or scan"), kFromFile}, {tr("Made from measures"), kFromMeasures}});
   girths_->setObjectName(QStringLiteral("girths"));
-  girths_->setColumnCount(2);
-  girths_->setHorizontalHeaderLabels({tr("From distal end"), tr("Girth")});
-  girths_->setAccessibleName(tr("Girths along the body"));
   girths_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  girths_->verticalHeader()->hide();
-  girths_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  girths_->setTabKeyNavigation(false);
   girths_->setMinimumHeight(180);
-  column->addWidget(girths_);
-  column->addWidget(heading_label(tr("Tissue under the skin"), this));
-  column->addWidget(tissue_);
-  column->addWidget(heading_label(tr("Places on the skin"), this));
-  column->addWidget(places_);
+  fill_file_page();
+  QVBoxLayout* column = plain_column(this);
+  for (QWidget* part : std::initializer_list<QWidget*>{
+           origin_, file_page_, measures_, said_, heading_label(tr("Girths"), this), girths_,
+           heading_label(tr("Tissue under the skin"), this), new TissuePanel(session, this),
+           heading_label(tr("Places on the skin"), this), places_})
+    column->addWidget(part);
   connect(places_, &StepForm::problemMet, this, &StepForm::problemMet);
   connect(places_, &StepForm::placeAsked, this, &StepForm::placeAsked);
   connect(origin_, &Choice::chosen, this, &BodyStep::take_origin);
-  connect(measures_, &MeasuresPanel::edited, this, [this](const QString& merge) {
-    change(tr("Body from measures"), merge, [this](Plan& plan) { take_form(measures_->form(), plan); });
+}
+
+void BodyStep::change_file(const QString& words, const QString& merge,
+                           const std::function<void(BodyFile&)>& edit) {
+  change(words, merge, [&](Plan& plan) {
+    if (auto* file = std::get_if<BodyFile>(&plan.body)) edit(*file);
   });
 }
 
-QWidget* BodyStep::make_file_page() {
-  auto* page = new QWidget(this);
-  auto* column = new QVBoxLayout(page);
-  column->setContentsMargins(0, 0, 0, 0);
-  auto* open = new QPushButton(tr("Open a mesh…"), page);
+void BodyStep::fill_file_page() {
+  QPushButton* open = action_button(file_page_, tr("Open a mesh…"), [this] { ask_for_mesh(); });
   open->setObjectName(QStringLiteral("open_mesh"));
-  file_ = words_label({}, page);
-  unit_ = new Choice(tr("Unit of the file"), page);
-  unit_->add(tr("unit guessed from size"), QString());
+  std::vector<ChoiceEntry> units{{tr("unit guessed from size"), QString()}};
   for (const char* unit : {"mm", "cm", "m", "in"})
-    unit_->add(QString::fromLatin1(unit), QString::fromLatin1(unit));
-  axis_ = new Choice(tr("Long axis of the body, from hand or foot to trunk"), page);
-  axis_->add(tr("long axis found by itself"), kFound);
-  const char* const axes[] = {"+x", "−x", "+y", "−y", "+z", "−z"};
-  for (int i = 0; i < 6; ++i)
-    axis_->add(tr("long axis along %1 of the file").arg(QString::fromUtf8(axes[i])), i + 1,
-               tr("From hand or foot to trunk."));
-  axis_->add(tr("long axis as the plan says"), kGiven);
-  raw_ = new QCheckBox(tr("Raw scan: mend it"), page);
-  mend_ = new MendPanel(page);
-  column->addWidget(open);
-  column->addWidget(file_);
-  column->addWidget(unit_);
-  column->addWidget(axis_);
-  column->addWidget(raw_);
-  column->addWidget(mend_);
-  column->addStretch(1);
-  connect(open, &QPushButton::clicked, this, &BodyStep::ask_for_mesh);
-  connect(unit_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("Unit of the body"), {}, [&](Plan& plan) {
-      if (auto* file = std::get_if<BodyFile>(&plan.body))
-        file->unit = unit_from_name(value.toString().toStdString());
-    });
+    units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
+  std::vector<ChoiceEntry> axes{{tr("long axis found by itself"), kFound}};
+  for (const char* axis : {"+x", "−x", "+y", "−y", "+z", "−z"})
+    axes.push_back({tr("long axis along %1 of the file").arg(QString::fromUtf8(axis)),
+                    static_cast<int>(axes.size()), tr("From hand or foot to trunk.")});
+  axes.push_back({tr("long axis as the plan says"), kGiven});
+  Choice* unit = of_file_.choice_by(
+      FieldText({}, tr("Unit of the file")), units,
+      [](const BodyFile& file) {
+        return file.unit ? QString::fromUtf8(unit_name(*file.unit).data()) : QString();
+      },
+      [](BodyFile& file, const QVariant& value) {
+        file.unit = unit_from_name(value.toString().toStdString());
+      });
+  Choice* axis = of_file_.choice_by(
+      FieldText({}, tr("Long axis of the body, from hand or foot to trunk")), axes,
+      [](const BodyFile& file) { return choice_of(file.axis_direction); },
+      [](BodyFile& file, const QVariant& value) {
+        if (value.toInt() != kGiven) file.axis_direction = axis_of(value.toInt());
+      });
+  QVBoxLayout* column = plain_column(file_page_);
+  for (QWidget* part : std::initializer_list<QWidget*>{open, file_, unit, axis}) column->addWidget(part);
+  column->addLayout(&of_file_.layout());
+  column->addWidget(mend_box_);
+  QCheckBox* raw = of_file_.box_by(
+      FieldText(tr("Raw scan: mend it")), [](const BodyFile& file) { return !file.mend.empty(); },
+      [](BodyFile& file, bool mend) { file.mend = mend ? usual_steps() : std::vector<MendStep>{}; });
+  add_mend_rows(mending_);
+  of_file_.also([=, this](const BodyFile& file) {
+    for (QWidget* field : std::initializer_list<QWidget*>{unit, axis, raw})
+      field->setEnabled(!file.file.empty());
+    mend_box_->setVisible(!file.mend.empty());
+    file_->setText(file.file.empty() ? tr("No mesh yet. Open one, or drop it on the window.")
+                                     : text(file.file.filename().string()));
+    file_->setToolTip(text(file.file.string()));
   });
-  connect(axis_, &Choice::chosen, this, [this](const QVariant& value) {
-    if (value.toInt() == kGiven) return show_plan();
-    change(tr("Long axis of the body"), {}, [&](Plan& plan) {
-      if (auto* file = std::get_if<BodyFile>(&plan.body)) file->axis_direction = axis_of(value.toInt());
-    });
-  });
-  connect(raw_, &QCheckBox::clicked, this, [this](bool mend) {
-    change(tr("Mend the scan"), {}, [&](Plan& plan) {
-      if (auto* file = std::get_if<BodyFile>(&plan.body))
-        file->mend = mend ? usual_steps() : std::vector<MendStep>{};
-    });
-  });
-  connect(mend_, &MendPanel::edited, this, [this] {
-    change(tr("Mend the scan"), QStringLiteral("body.mend"), [&](Plan& plan) {
-      if (auto* file = std::get_if<BodyFile>(&plan.body)) file->mend = mend_->steps();
-    });
-  });
-  return page;
 }
 
 void BodyStep::ask_for_mesh() {
@@ -172,33 +168,23 @@ void BodyStep::take_origin(const QVariant& origin) {
   });
 }
 
-void BodyStep::show_file(const BodyFile& file) {
-  file_->setText(file.file.empty() ? tr("No mesh yet. Open one, or drop it on the window.")
-                                   : text(file.file.filename().string()));
-  file_->setToolTip(text(file.file.string()));
-  unit_->show_value(file.unit ? QString::fromUtf8(unit_name(*file.unit).data()) : QString());
-  raw_->setChecked(!file.mend.empty());
-  raw_->setEnabled(!file.file.empty());
-  unit_->setEnabled(!file.file.empty());
-  axis_->setEnabled(!file.file.empty());
-  axis_->show_value(choice_of(file.axis_direction));
-  mend_->setVisible(!file.mend.empty());
-  mend_->show_steps(file.mend);
+void BodyStep::show_state(const SessionState& now, const SessionState& before) {
+  const auto* file = std::get_if<BodyFile>(&now.plan->body);
+  if (now.plan != before.plan) {
+    origin_->show_value(file ? kFromFile : kFromMeasures);
+    file_page_->setVisible(file != nullptr);
+    measures_->setVisible(file == nullptr);
+    if (file) {
+      of_file_.show(*file);
+      mending_.show(file->mend);
+    } else {
+      measures_->show_form(std::get<BodyForm>(now.plan->body));
+    }
+  }
+  if (now.check != before.check || !now.check) show_checked(now.check.get());
 }
 
-void BodyStep::show_plan() {
-  const auto* file = std::get_if<BodyFile>(&plan().body);
-  origin_->show_value(file ? kFromFile : kFromMeasures);
-  if (file)
-    show_file(*file);
-  else
-    measures_->show_form(std::get<BodyForm>(plan().body));
-  file_page_->setVisible(file != nullptr);
-  measures_->setVisible(file == nullptr);
-}
-
-void BodyStep::show_checked() {
-  const auto checked = session().last_checked();
+void BodyStep::show_checked(const CheckedPlan* checked) {
   girths_->setRowCount(0);
   QStringList words;
   if (checked && checked->body_problem) words.push_back(body_problem_words(*checked));

@@ -1,14 +1,8 @@
 #pragma once
 // Step Body: a mesh file, mended, or a form made from measures; its girths; the tissue under the skin.
 
-#include <QCheckBox>
-#include <QTableWidget>
-
 #include "app/desk/window/measures_panel.hpp"
-#include "app/desk/window/mend_panel.hpp"
 #include "app/desk/window/skin_place_panel.hpp"
-#include "app/desk/window/step_form.hpp"
-#include "app/desk/window/tissue_panel.hpp"
 
 namespace wrapgauge {
 
@@ -22,22 +16,23 @@ class BodyStep : public StepForm {
   SkinPlacePanel& places() { return *places_; }
 
  protected:
-  void show_plan() override;
-  void show_checked() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
-  QWidget* make_file_page();
+  void fill_file_page();
+  void change_file(const QString& words, const QString& merge, const std::function<void(BodyFile&)>& edit);
   void take_origin(const QVariant& origin);
-  void show_file(const BodyFile& file);
+  void show_checked(const CheckedPlan* checked);
 
-  Choice *origin_, *unit_, *axis_;
+  Choice* origin_;
   QWidget* file_page_;
-  QLabel *file_, *said_;
-  QCheckBox* raw_;
-  MendPanel* mend_;
+  QLabel* file_;
+  QWidget* mend_box_;
+  QLabel* said_;
+  FieldForm<BodyFile> of_file_;
+  FieldForm<std::vector<MendStep>> mending_;
   MeasuresPanel* measures_;
   QTableWidget* girths_;
-  TissuePanel* tissue_;
   SkinPlacePanel* places_;
 };
 

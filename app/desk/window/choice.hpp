@@ -3,8 +3,15 @@
 
 #include <QComboBox>
 #include <QWheelEvent>
+#include <vector>
 
 namespace wrapgauge {
+
+struct ChoiceEntry {
+  QString words;
+  QVariant value;
+  QString source = {};  // on hover
+};
 
 class Choice : public QComboBox {
   Q_OBJECT
@@ -23,7 +30,13 @@ class Choice : public QComboBox {
     addItem(text, value);
     setItemData(count() - 1, source, Qt::ToolTipRole);
   }
+  void add(const std::vector<ChoiceEntry>& entries) {
+    for (const ChoiceEntry& entry : entries) add(entry.words, entry.value, entry.source);
+  }
+  // From now on a value that is not in the list comes into it when it is shown.
+  void takes_unknown() { takes_unknown_ = true; }
   void show_value(const QVariant& value) {
+    if (takes_unknown_ && findData(value) < 0) add(value.toString(), value);
     setCurrentIndex(findData(value));
     show_source();
   }
@@ -35,6 +48,7 @@ class Choice : public QComboBox {
   void wheelEvent(QWheelEvent* event) override { event->ignore(); }
 
  private:
+  bool takes_unknown_ = false;
   void show_source() { setToolTip(currentData(Qt::ToolTipRole).toString()); }
 };
 

@@ -1,11 +1,8 @@
 #include "app/desk/window/distance_table.hpp"
 
-#include <QHBoxLayout>
-#include <QHeaderView>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
-#include <algorithm>
 
+#include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 
@@ -51,31 +48,21 @@ bool grow(const std::vector<TissueAtDistance>& steps) {
 
 DistanceTable::DistanceTable(QWidget* parent)
     : QWidget(parent),
-      table_(new QTableWidget(this)),
-      add_(new QPushButton(tr("Add a distance"), this)),
-      remove_(new QPushButton(tr("Remove it"), this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+      table_(words_table(this, tr("Tissue at distances from the point"),
+                         {tr("At mm"), tr("Depth mm"), tr("Stiffness ×")})),
+      remove_(action_button(
+          this, tr("Remove it"), [this] { remove_row(); }, tr("Remove the chosen distance"))) {
+  QPushButton* add = action_button(this, tr("Add a distance"), [this] { add_row_below(); });
+  add->setToolTip(tr("Values in between are linear; the last distance is the radius of the region."));
   table_->setObjectName(QStringLiteral("distances"));
-  table_->setAccessibleName(tr("Tissue at distances from the point"));
-  table_->setColumnCount(kColumns);
-  table_->setHorizontalHeaderLabels({tr("At mm"), tr("Depth mm"), tr("Stiffness ×")});
-  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  table_->setTabKeyNavigation(false);
-  table_->verticalHeader()->hide();
-  remove_->setAccessibleName(tr("Remove the chosen distance"));
-  add_->setToolTip(tr("Values in between are linear; the last distance is the radius of the region."));
-  auto* row = new QHBoxLayout;
-  row->addWidget(add_, 1);
-  row->addWidget(remove_, 1);
+  QVBoxLayout* column = plain_column(this);
   column->addWidget(table_);
-  column->addLayout(row);
+  add_row(*column, {add, remove_});
   connect(table_, &QTableWidget::cellChanged, this, &DistanceTable::take_cell);
-  connect(add_, &QPushButton::clicked, this, &DistanceTable::add_row);
-  connect(remove_, &QPushButton::clicked, this, &DistanceTable::remove_row);
 }
 
 void DistanceTable::show_steps(const std::vector<TissueAtDistance>& steps) {
+  if (steps == steps_) return;
   steps_ = steps;
   fill();
 }
@@ -89,9 +76,7 @@ void DistanceTable::fill() {
                       new QTableWidgetItem(cell_of(steps_[static_cast<std::size_t>(row)], column)));
   table_->setVisible(!steps_.empty());
   remove_->setVisible(!steps_.empty());
-  const int rows = std::min(table_->rowCount(), 6);
-  table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + 4 +
-                         rows * table_->verticalHeader()->defaultSectionSize());
+  fit_height(*table_, 6);
 }
 
 void DistanceTable::take_cell(int row, int column) {
@@ -122,7 +107,7 @@ void DistanceTable::take_cell(int row, int column) {
 }
 
 // The first time two: one distance alone says nothing about what lies between.
-void DistanceTable::add_row() {
+void DistanceTable::add_row_below() {
   if (steps_.empty()) {
     steps_ = {{Length(), {}, 1.0}, {20.0 * mm, {}, 1.0}};
   } else {

@@ -25,12 +25,12 @@ class DistanceTable : public QWidget {
  private:
   void fill();
   void take_cell(int row, int column);
-  void add_row();
+  void add_row_below();
   void remove_row();
 
   std::vector<TissueAtDistance> steps_;
   QTableWidget* table_;
-  QPushButton *add_, *remove_;
+  QPushButton* remove_;
 };
 
 }  // namespace wrapgauge

@@ -1,15 +1,9 @@
 #include "app/desk/window/drawing_dialog.hpp"
 
-#include <QDialogButtonBox>
-#include <QFormLayout>
-#include <QHBoxLayout>
 #include <QHeaderView>
-#include <QScrollArea>
-#include <QVBoxLayout>
 
 #include "app/desk/session/text.hpp"
-#include "app/desk/window/choice.hpp"
-#include "app/desk/window/step_form.hpp"
+#include "app/desk/window/sheet_fields.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "app/job/drawing_report.hpp"
 #include "model/core/number_text.hpp"
@@ -22,23 +16,11 @@ namespace wrapgauge {
 namespace {
 
 QString part_words(DrawnPart part) {
-  switch (part) {
-    case DrawnPart::kOutline:
-      return DrawingDialog::tr("outline");
-    case DrawnPart::kChamber:
-      return DrawingDialog::tr("chamber");
-    case DrawnPart::kInsetSeam:
-      return DrawingDialog::tr("inset seam");
-    case DrawnPart::kChannel:
-      return DrawingDialog::tr("channel");
-    case DrawnPart::kInlet:
-      return DrawingDialog::tr("inlet");
-    case DrawnPart::kStrap:
-      return DrawingDialog::tr("strap");
-    case DrawnPart::kIgnore:
-      break;
-  }
-  return DrawingDialog::tr("left out");
+  const QString words[] = {DrawingDialog::tr("outline"),    DrawingDialog::tr("chamber"),
+                           DrawingDialog::tr("inset seam"), DrawingDialog::tr("channel"),
+                           DrawingDialog::tr("inlet"),      DrawingDialog::tr("strap"),
+                           DrawingDialog::tr("left out")};
+  return words[static_cast<std::size_t>(part)];
 }
 
 // A shape is known by its name, else by its group or layer, else by its colours.
@@ -74,97 +56,99 @@ QString remark(const ShapeRow& row) {
 DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidget* parent)
     : QDialog(parent),
       file_(std::move(file)),
-      shapes_(new QTableWidget(this)),
+      sheets_of_(plan.layout),
+      field_box_(new QWidget(this)),
+      fields_(field_box_, column_form(field_box_),
+              [this](const QString&, const QString&, const auto& edit) {
+                edit(map_);
+                settle();
+              }),
+      sheets_(field_box_, &fields_.layout(),
+              [this](const QString&, const QString&, const auto& edit) {
+                edit(sheets_of_);
+                settle();
+              }),
+      shapes_(words_table(this, tr("Shapes of the drawing"),
+                          {tr("Shape"), tr("Called"), tr("Size"), tr("Becomes"), tr("Remark")})),
       outcome_(words_label({}, this)) {
   setWindowTitle(tr("Drawing: %1").arg(text(file_.filename().string())));
   resize(1000, 640);
-  auto* column = new QVBoxLayout(this);
+  arrange();
+  add_fields();
+  map_.channel_width = 4.0 * mm;
+  map_.inset_width = 3.0 * mm;
+  map_.details.strap_stiffness = 20.0 * N_per_mm;
+  map_.details.strap_thickness = 1.0 * mm;
+  take_sheets();
+  fields_.show(map_);
+  sheets_.show(sheets_of_);
+  read_again();
+}
+
+void DrawingDialog::arrange() {
   auto* lead = words_label(
       tr("Say what each shape of the drawing is. Nothing is taken over until you press Take over."), this);
   lead->setWordWrap(false);
-  column->addWidget(lead);
-  auto* row = new QHBoxLayout;
-  shapes_->setAccessibleName(tr("Shapes of the drawing"));
-  shapes_->setColumnCount(5);
-  shapes_->setHorizontalHeaderLabels({tr("Shape"), tr("Called"), tr("Size"), tr("Becomes"), tr("Remark")});
   shapes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  shapes_->setTabKeyNavigation(false);
-  shapes_->verticalHeader()->hide();
   shapes_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   for (const int wordy : {1, 4})
     shapes_->horizontalHeader()->setSectionResizeMode(wordy, QHeaderView::Stretch);
   shapes_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  auto* row = new QHBoxLayout;
   row->addWidget(shapes_, 5);
+  row->addWidget(in_scroll(field_box_, this), 3);
+  auto* column = new QVBoxLayout(this);
+  column->addWidget(lead);
   column->addLayout(row, 1);
-  make_fields(plan);
   column->addWidget(outcome_);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-  take_ = buttons->addButton(tr("Take over"), QDialogButtonBox::AcceptRole);
-  column->addWidget(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-  take_fields();
-  read_again();
+  take_ = add_dialog_buttons(*this, *column, tr("Take over"));
 }
 
-void DrawingDialog::make_fields(const Plan& plan) {
-  auto* box = new QWidget(this);
-  QFormLayout* form = column_form(box);
-  unit_ = new Choice(tr("Unit of the drawing"), box);
-  unit_->add(tr("as the file says"), QString());
+void DrawingDialog::add_fields() {
+  std::vector<ChoiceEntry> units{{tr("as the file says"), QString()}};
   for (const char* unit : {"px", "mm", "cm", "m", "in"})
-    unit_->add(QString::fromLatin1(unit), QString::fromLatin1(unit));
-  const QString mm_unit = QStringLiteral("mm");
-  channel_ = new NumberField(tr("Width of channels drawn as lines"), mm_unit, {0.1, 100.0, 1, 0.5}, box);
-  inset_ = new NumberField(tr("Width of inset seams drawn as lines"), mm_unit, {0.1, 100.0, 1, 0.5}, box);
-  strap_stiffness_ =
-      new NumberField(tr("Stiffness of strap cloth"), QStringLiteral("N/mm"), {0.1, 1e4, 1, 1.0}, box);
-  strap_thickness_ = new NumberField(tr("Thickness of strap cloth"), mm_unit, {0.1, 20.0, 1, 0.1}, box);
-  closes_ = new QCheckBox(tr("Goes round and closes, stretched by"), box);
-  stretch_ = new NumberField(tr("Stretch of the closure"), QStringLiteral("%"), {-50.0, 200.0, 1, 0.5}, box);
-  channel_->show_value(4.0);
-  inset_->show_value(3.0);
-  strap_stiffness_->show_value(20.0);
-  strap_thickness_->show_value(1.0);
-  stretch_->show_value(2.0);
-  form->addRow(tr("Unit"), unit_);
-  form->addRow(tr("Channel lines"), channel_);
-  form->addRow(tr("Inset lines"), inset_);
-  form->addRow(tr("Strap cloth"), strap_stiffness_);
-  form->addRow(tr("Strap thickness"), strap_thickness_);
-  form->addRow(closes_);
-  form->addRow(tr("Stretch"), stretch_);
-  sheets_ = new SheetFields(*form);
-  sheets_->show_layout(plan.layout);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidget(box);
-  static_cast<QHBoxLayout*>(layout()->itemAt(1)->layout())->addWidget(scroll, 3);
-  for (NumberField* field : {channel_, inset_, stretch_, strap_stiffness_, strap_thickness_})
-    connect(field, &NumberField::edited, this, [this] { take_fields(), fill_table(); });
-  connect(closes_, &QCheckBox::toggled, this, [this] { take_fields(), fill_table(); });
-  connect(sheets_, &SheetFields::edited, this, [this] { take_fields(), fill_table(); });
-  connect(unit_, &Choice::chosen, this, [this](const QVariant& value) {
+    units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
+  auto* unit = new Choice(tr("Unit of the drawing"), field_box_);
+  unit->add(units);
+  fields_.layout().addRow(tr("Unit"), unit);
+  connect(unit, &Choice::chosen, this, [this](const QVariant& value) {
     map_.reading.unit = drawing_unit_from_name(value.toString().toStdString());
     read_again();
   });
+  const NumberField::Range widths{0.1, 100.0, 1, 0.5};
+  fields_.number(FieldText(tr("Channel lines"), tr("Width of channels drawn as lines")), kInMm, widths,
+                 [](auto& map) { return &*map.channel_width; });
+  fields_.number(FieldText(tr("Inset lines"), tr("Width of inset seams drawn as lines")), kInMm, widths,
+                 [](auto& map) { return &*map.inset_width; });
+  fields_.number(FieldText(tr("Strap cloth"), tr("Stiffness of strap cloth")), kInNewtonPerMm,
+                 {0.1, 1e4, 1, 1.0}, [](auto& map) { return &*map.details.strap_stiffness; });
+  fields_.number(FieldText(tr("Strap thickness"), tr("Thickness of strap cloth")), kInMm, {0.1, 20.0, 1, 0.1},
+                 [](auto& map) { return &*map.details.strap_thickness; });
+  fields_.box_by(
+      FieldText(tr("Goes round and closes, stretched by")),
+      [](const DrawingMap& map) { return map.details.closure.has_value(); },
+      [](DrawingMap& map, bool on) {
+        map.details.closure.reset();
+        if (on) map.details.closure = Closure{0.0, {}, 0.02, 0.0};
+      });
+  fields_.number(
+      FieldText(tr("Stretch"), tr("Stretch of the closure")), kInPercent, {-50.0, 200.0, 1, 0.5},
+      [](auto& map) { return map.details.closure ? &*map.details.closure->stretch : nullptr; }, 2.0);
+  add_sheet_rows(sheets_);
 }
 
-void DrawingDialog::take_fields() {
-  map_.channel_width = channel_->value() * mm;
-  map_.inset_width = inset_->value() * mm;
-  Layout sheets;
-  sheets_->apply(sheets);
-  map_.details.skin_sheet = sheets.skin_sheet;
-  map_.details.outer_sheet = sheets.outer_sheet;
-  map_.details.backing = sheets.backing;
-  map_.details.rim_bonded = sheets.rim_bonded;
-  map_.details.strap_stiffness = strap_stiffness_->value() * N_per_mm;
-  map_.details.strap_thickness = strap_thickness_->value() * mm;
-  map_.details.closure.reset();
-  if (closes_->isChecked()) map_.details.closure = Closure{0.0, {}, 0.01 * stretch_->value(), 0.0};
-  stretch_->setEnabled(closes_->isChecked());
+// What no drawing says comes from the fields.
+void DrawingDialog::take_sheets() {
+  map_.details.skin_sheet = sheets_of_.skin_sheet;
+  map_.details.outer_sheet = sheets_of_.outer_sheet;
+  map_.details.backing = sheets_of_.backing;
+  map_.details.rim_bonded = sheets_of_.rim_bonded;
+}
+
+void DrawingDialog::settle() {
+  take_sheets();
+  fields_.show(map_);
+  fill_table();
 }
 
 void DrawingDialog::read_again() {

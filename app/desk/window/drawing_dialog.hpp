@@ -2,13 +2,9 @@
 // Which shape of a drawing becomes which part, tried out before anything is taken over.
 
 #include <QDialog>
-#include <QLabel>
-#include <QPushButton>
-#include <QTableWidget>
 #include <filesystem>
 
-#include "app/desk/window/number_field.hpp"
-#include "app/desk/window/sheet_fields.hpp"
+#include "app/desk/window/step_form.hpp"
 #include "model/layout/drawing.hpp"
 #include "model/layout/drawing_map.hpp"
 #include "model/layout/drawing_parts.hpp"
@@ -27,23 +23,24 @@ class DrawingDialog : public QDialog {
   const DrawingMap& map() const { return map_; }
 
  private:
-  void make_fields(const Plan& plan);
+  void arrange();
+  void add_fields();
   void read_again();
   void fill_table();
   void take_part(int row, DrawnPart part);
-  void take_fields();
+  void take_sheets();
+  void settle();
   void try_out();
 
   std::filesystem::path file_;
   std::optional<Problem> problem_;
   Drawing drawing_;
   DrawingMap map_;
-  Layout layout_;
+  Layout layout_, sheets_of_;  // as drawn; the fields' own sheets
+  QWidget* field_box_;
+  FieldForm<DrawingMap> fields_;
+  FieldForm<Layout> sheets_;
   QTableWidget* shapes_;
-  SheetFields* sheets_;
-  NumberField *channel_, *inset_, *stretch_, *strap_stiffness_, *strap_thickness_;
-  QCheckBox* closes_;
-  Choice* unit_;
   QLabel* outcome_;
   QPushButton* take_;
 };

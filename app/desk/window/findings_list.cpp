@@ -8,17 +8,9 @@ namespace wrapgauge {
 namespace {
 
 QString severity_words(Severity severity) {
-  switch (severity) {
-    case Severity::kStop:
-      return FindingsList::tr("Stop");
-    case Severity::kAboveLimit:
-      return FindingsList::tr("Above limit");
-    case Severity::kWarn:
-      return FindingsList::tr("Warning");
-    case Severity::kNote:
-      break;
-  }
-  return FindingsList::tr("Note");
+  const QString words[] = {FindingsList::tr("Note"), FindingsList::tr("Warning"),
+                           FindingsList::tr("Above limit"), FindingsList::tr("Stop")};
+  return words[static_cast<std::size_t>(severity)];
 }
 
 std::optional<int> chamber_called(const Layout& layout, const std::string& name) {

@@ -19,15 +19,18 @@ InflationStep::InflationStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       none_(words_label(tr("The layout has no inlet yet."), this)),
       inlets_(new QVBoxLayout),
-      supply_(new SupplyFields(this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+      supply_(this, column_form(nullptr),
+              [this](const QString& words, const QString& merge, const auto& edit) {
+                change(words, merge, [&](Plan& plan) {
+                  edit(plan);
+                  settle_session(plan);
+                });
+              }) {
+  add_supply_rows(supply_);
+  QVBoxLayout* column = plain_column(this);
   column->addWidget(none_);
   column->addLayout(inlets_);
-  column->addWidget(supply_);
-  connect(supply_, &SupplyFields::edited, this, [this] {
-    change(tr("Session and supply"), QStringLiteral("supply"), [this](Plan& plan) { supply_->apply(plan); });
-  });
+  column->addLayout(&supply_.layout());
 }
 
 void InflationStep::rebuild_inlets() {
@@ -51,15 +54,15 @@ void InflationStep::rebuild_inlets() {
   }
 }
 
-void InflationStep::show_plan() {
-  const auto& inlets = plan().layout.inlets;
+void InflationStep::show_state(const SessionState& now, const SessionState&) {
+  const auto& inlets = now.plan->layout.inlets;
   none_->setVisible(inlets.empty());
   const bool same =
       std::equal(inlets.begin(), inlets.end(), fields_.begin(), fields_.end(),
                  [](const Inlet& inlet, const auto& field) { return inlet.name == field.first; });
   if (!same) rebuild_inlets();
-  for (const auto& [name, fields] : fields_) fields->show_program(program_of(plan(), name));
-  supply_->show_plan(plan());
+  for (const auto& [name, fields] : fields_) fields->show_program(program_of(*now.plan, name));
+  supply_.show(*now.plan);
 }
 
 }  // namespace wrapgauge

@@ -1,15 +1,8 @@
 #pragma once
 // Step Inflation: what each inlet is asked for, its programme over the session, and what fills the device.
 
-#include <QCheckBox>
-#include <QLabel>
-#include <QPushButton>
 #include <QStackedWidget>
-#include <QTableWidget>
-#include <QVBoxLayout>
 
-#include "app/desk/window/choice.hpp"
-#include "app/desk/window/number_field.hpp"
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
@@ -39,7 +32,6 @@ class InletFields : public QWidget {
   PressureField* pressure_;
   NumberField *volume_, *pushed_, *dead_;
   QTableWidget* table_;
-  QWidget* table_box_;
   QPushButton* remove_;
 };
 
@@ -49,14 +41,14 @@ class InflationStep : public StepForm {
   explicit InflationStep(PlanSession& session, QWidget* parent = nullptr);
 
  protected:
-  void show_plan() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
   void rebuild_inlets();
 
   QLabel* none_;
   QVBoxLayout* inlets_;
-  class SupplyFields* supply_;
+  FieldForm<Plan> supply_;
   std::vector<std::pair<std::string, InletFields*>> fields_;
 };
 

@@ -1,6 +1,4 @@
-#include <QFormLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QSignalBlocker>
 
 #include "app/desk/window/inflation_step.hpp"
@@ -23,9 +21,9 @@ InletFields::InletFields(const std::string& inlet, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 6);
   column->addWidget(heading_label(tr("Inlet %1").arg(name), this));
   by_ = new Choice(tr("Inlet %1 is filled by").arg(name), this);
-  by_->add(tr("to a gauge pressure"), kByPressure);
-  by_->add(tr("to a volume between the sheets"), kByVolume);
-  by_->add(tr("with air pushed in and closed off"), kByPushedAir);
+  by_->add({{tr("to a gauge pressure"), kByPressure},
+            {tr("to a volume between the sheets"), kByVolume},
+            {tr("with air pushed in and closed off"), kByPushedAir}});
   column->addWidget(by_);
   column->addWidget(amounts_);
   make_amounts();
@@ -61,40 +59,27 @@ void InletFields::make_amounts() {
 
 void InletFields::make_steps() {
   const QString name = QString::fromStdString(inlet_);
-  table_box_ = new QWidget(this);
-  auto* column = new QVBoxLayout(table_box_);
-  column->setContentsMargins(0, 0, 0, 0);
-  table_ = new QTableWidget(table_box_);
-  table_->setAccessibleName(tr("Programme of inlet %1 over time").arg(name));
-  table_->setColumnCount(3);
-  table_->setHorizontalHeaderLabels({tr("Level %"), tr("Ramp s"), tr("Hold s")});
-  table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  table_->setTabKeyNavigation(false);
-  table_->verticalHeader()->hide();
-  auto* row = new QHBoxLayout;
-  auto* add = new QPushButton(tr("Add a step"), this);
-  remove_ = new QPushButton(tr("Remove step"), this);
-  add->setToolTip(
-      tr("Without steps the inlet follows the session. Steps are repeated until the session ends; a "
-         "level of 100 % is the amount above."));
-  row->addWidget(add);
-  row->addWidget(remove_);
-  column->addWidget(table_);
-  static_cast<QVBoxLayout*>(layout())->addWidget(table_box_);
-  static_cast<QVBoxLayout*>(layout())->addLayout(row);
-  connect(table_, &QTableWidget::itemChanged, this, [this] {
-    read_steps();
-    emit edited(QStringLiteral("inlet.steps.") + QString::fromStdString(inlet_));
-  });
-  connect(add, &QPushButton::clicked, this, [this] {
+  table_ = words_table(this, tr("Programme of inlet %1 over time").arg(name),
+                       {tr("Level %"), tr("Ramp s"), tr("Hold s")});
+  QPushButton* add = action_button(this, tr("Add a step"), [this] {
     steps_.push_back({steps_.size() % 2 == 0 ? 1.0 : 0.0, 3.0 * second, 30.0 * second});
     emit edited({});
   });
-  connect(remove_, &QPushButton::clicked, this, [this] {
+  remove_ = action_button(this, tr("Remove step"), [this] {
     const int at = table_->currentRow();
     const auto last = static_cast<std::ptrdiff_t>(steps_.size()) - 1;
     steps_.erase(steps_.begin() + (at < 0 ? last : std::min<std::ptrdiff_t>(at, last)));
     emit edited({});
+  });
+  add->setToolTip(
+      tr("Without steps the inlet follows the session. Steps are repeated until the session ends; a "
+         "level of 100 % is the amount above."));
+  auto* column = static_cast<QVBoxLayout*>(layout());
+  column->addWidget(table_);
+  add_row(*column, {add, remove_});
+  connect(table_, &QTableWidget::itemChanged, this, [this] {
+    read_steps();
+    emit edited(QStringLiteral("inlet.steps.") + QString::fromStdString(inlet_));
   });
 }
 
@@ -110,10 +95,9 @@ void InletFields::show_steps() {
       table_->setItem(i, column, item);
     }
   }
-  table_box_->setVisible(!steps_.empty());
+  table_->setVisible(!steps_.empty());
   remove_->setEnabled(!steps_.empty());
-  table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + 4 +
-                         table_->rowCount() * table_->verticalHeader()->defaultSectionSize());
+  fit_height(*table_, table_->rowCount());
 }
 
 void InletFields::read_steps() {

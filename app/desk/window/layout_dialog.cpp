@@ -1,9 +1,5 @@
 #include "app/desk/window/layout_dialog.hpp"
 
-#include <QDialogButtonBox>
-#include <QScrollArea>
-#include <QVBoxLayout>
-
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/step_form.hpp"
@@ -54,17 +50,9 @@ LayoutDialog::LayoutDialog(PlanSession& session, QWidget* parent)
   auto* box = new QWidget(this);
   box->setLayout(fields_);
   fields_->setRowWrapPolicy(QFormLayout::WrapLongRows);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setWidget(box);
-  column->addWidget(scroll, 1);
+  column->addWidget(in_scroll(box, this), 1);
   column->addWidget(outcome_);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-  take_ = buttons->addButton(tr("Make"), QDialogButtonBox::AcceptRole);
-  column->addWidget(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  take_ = add_dialog_buttons(*this, *column, tr("Make"));
   connect(form_, &Choice::chosen, this, &LayoutDialog::rebuild);
   rebuild();
 }
@@ -93,15 +81,14 @@ void LayoutDialog::rebuild() {
 
 // Girths where the layout will lie, as the plan places it now, unless one was typed.
 void LayoutDialog::measure() {
-  const auto checked = session_.last_checked();
+  const Body* body = session_.now().body();
   const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
-  if (!checked || !checked->body || !anchor || !form) return;
+  if (!body || !anchor || !form) return;
   const double height_mm = numbers_.contains("height") ? numbers_["height"]->value() : 0.0;
   for (const LayoutParameter& parameter : form->parameters) {
     if (!parameter.measured_at || given_.contains(parameter.name)) continue;
-    const Girth girth =
-        girth_at(checked->body->body, anchor->station + *parameter.measured_at * height_mm * mm);
+    const Girth girth = girth_at(*body, anchor->station + *parameter.measured_at * height_mm * mm);
     if (girth.kind == SectionKind::kOneLoop) numbers_[parameter.name]->show_value(girth.girth / mm);
   }
 }

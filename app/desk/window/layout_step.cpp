@@ -1,10 +1,6 @@
 #include "app/desk/window/layout_step.hpp"
 
 #include <QFileDialog>
-#include <QHBoxLayout>
-#include <QLabel>
-#include <QPushButton>
-#include <QVBoxLayout>
 
 #include "app/desk/window/drawing_dialog.hpp"
 #include "app/desk/window/layout_dialog.hpp"
@@ -18,33 +14,23 @@ LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
       origin_(words_label({}, this)),
       parts_(new PartEditor(session, this)),
       sheet_box_(new QWidget(this)),
-      sheets_(new SheetFields(*column_form(sheet_box_))),
+      sheets_(layout_rows(column_form(sheet_box_))),
       findings_(new FindingsList(tr("What the layout needs"), this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  auto* row = new QHBoxLayout;
-  auto* open = new QPushButton(tr("Open a drawing…"), this);
+  add_sheet_rows(sheets_);
+  QPushButton* open = action_button(this, tr("Open a drawing…"), [this] { ask_for_layout(); });
   open->setObjectName(QStringLiteral("open_drawing"));
-  auto* make = new QPushButton(tr("Make one…"), this);
-  make->setAccessibleName(tr("Make a layout from sizes"));
-  row->addWidget(open, 1);
-  row->addWidget(make, 1);
-  column->addLayout(row);
+  QVBoxLayout* column = plain_column(this);
+  add_row(*column,
+          {open, action_button(
+                     this, tr("Make one…"), [this] { make_layout(); }, tr("Make a layout from sizes"))});
   column->addWidget(origin_);
   column->addWidget(findings_);
   column->addWidget(heading_label(tr("Sheets"), this));
   column->addWidget(sheet_box_);
   column->addWidget(heading_label(tr("Parts"), this));
   column->addWidget(parts_);
-  connect(open, &QPushButton::clicked, this, &LayoutStep::ask_for_layout);
-  connect(make, &QPushButton::clicked, this, &LayoutStep::make_layout);
   connect(findings_, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
   connect(parts_, &StepForm::problemMet, this, &StepForm::problemMet);
-  connect(sheets_, &SheetFields::edited, this, [this] {
-    Layout layout = this->plan().layout;
-    sheets_->apply(layout);
-    this->session().edit_layout(tr("Sheets"), std::move(layout), QStringLiteral("layout.sheets"));
-  });
 }
 
 void LayoutStep::ask_for_layout() {
@@ -83,25 +69,22 @@ void LayoutStep::take_layout(const QString& words, Layout layout, std::optional<
   });
 }
 
-void LayoutStep::show_plan() {
-  const bool there = has_layout(plan());
-  sheet_box_->setEnabled(there);
-  sheets_->show_layout(plan().layout);
-  if (!there)
+void LayoutStep::show_state(const SessionState& now, const SessionState& before) {
+  const Plan& plan = *now.plan;
+  sheet_box_->setEnabled(has_layout(plan));
+  sheets_.show(plan.layout);
+  if (!has_layout(plan))
     origin_->setText(
         tr("No layout yet. Open a drawing (SVG, DXF) or a layout file, or make one; files can "
            "also be dropped on the window."));
-  else if (plan().layout_drawing)
+  else if (plan.layout_drawing)
     origin_->setText(
         tr("From the drawing %1. A change made here is kept in the plan; the drawing stays as it is.")
-            .arg(QString::fromStdString(plan().layout_drawing->file.filename().string())));
+            .arg(QString::fromStdString(plan.layout_drawing->file.filename().string())));
   else
-    origin_->setText(QString::fromStdString(plan().layout.name));
-}
-
-void LayoutStep::show_checked() {
-  const auto checked = session().last_checked();
-  findings_->show_findings(checked && has_layout(plan()) ? listed_findings(*checked)
+    origin_->setText(QString::fromStdString(plan.layout.name));
+  if (now.check == before.check && now.plan == before.plan) return;
+  findings_->show_findings(now.check && has_layout(plan) ? listed_findings(*now.check)
                                                          : std::vector<ListedFinding>{});
 }
 

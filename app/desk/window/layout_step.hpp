@@ -19,8 +19,7 @@ class LayoutStep : public StepForm {
   PartEditor& parts() { return *parts_; }
 
  protected:
-  void show_plan() override;
-  void show_checked() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
   void take_layout(const QString& words, Layout layout, std::optional<std::filesystem::path> file,
@@ -29,7 +28,7 @@ class LayoutStep : public StepForm {
   QLabel* origin_;
   PartEditor* parts_;
   QWidget* sheet_box_;
-  SheetFields* sheets_;
+  FieldForm<Layout> sheets_;
   FindingsList* findings_;
 };
 

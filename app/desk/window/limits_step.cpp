@@ -1,10 +1,6 @@
 #include "app/desk/window/limits_step.hpp"
 
 #include <QFileDialog>
-#include <QFormLayout>
-#include <QHBoxLayout>
-#include <QHeaderView>
-#include <QVBoxLayout>
 
 #include "model/study/aim_report.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -32,111 +28,75 @@ QStringList needs_of(const StepState& state) {
 }  // namespace
 
 LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
-    : StepForm(session, parent), findings_(new FindingsList(tr("Findings, worst first"), this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->addWidget(make_limits());
-  status_ = words_label({}, this);
-  column->addWidget(status_);
+    : StepForm(session, parent),
+      limits_(plan_rows(column_form(nullptr), true)),
+      set_(words_label({}, this)),
+      status_(words_label({}, this)),
+      plain_words_(words_label({}, this)),
+      ceiling_(words_label({}, this)),
+      aim_(words_label({}, this)),
+      findings_(new FindingsList(tr("Findings, worst first"), this)),
+      wanted_(words_table(this, tr("Wanted mean contact pressure of each chamber"),
+                          {tr("Chamber"), tr("Wanted kPa")})),
+      find_ceiling_(action_button(this, tr("Find the highest inflation within limits"),
+                                  [this] { this->session().find_ceiling(); })),
+      find_aim_(action_button(this, tr("Find the inflation"), [this] { start_aim(); })),
+      use_aim_(action_button(
+          this, tr("Use it"), [this] { use_aim(); }, tr("Use the inflation that was found"))) {
   findings_->setObjectName(QStringLiteral("findings"));
-  column->addWidget(findings_);
-  plain_words_ = words_label({}, this);
-  column->addWidget(plain_words_);
-  column->addWidget(heading_label(tr("Ceiling"), this));
-  column->addWidget(make_ceiling());
-  column->addWidget(heading_label(tr("Aim"), this));
-  column->addWidget(make_aim());
+  add_limits();
+  QVBoxLayout* column = plain_column(this);
+  column->addLayout(&limits_.layout());
+  for (QWidget* part : std::initializer_list<QWidget*>{
+           status_, findings_, plain_words_, heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_,
+           heading_label(tr("Aim"), this),
+           words_label(tr("Wanted mean contact pressure, kPa; leave a chamber empty to let it follow."),
+                       this),
+           wanted_})
+    column->addWidget(part);
+  add_row(*column, {find_aim_, use_aim_});
+  column->addWidget(aim_);
   connect(findings_, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
   connect(findings_, &FindingsList::placeAsked, this, &StepForm::placeAsked);
 }
 
-QWidget* LimitsStep::make_limits() {
-  auto* box = new QWidget(this);
-  QFormLayout* form = column_form(box);
-  use_ = new Choice(tr("How it is used"), box);
-  use_->add(tr("held for a session"), int(UsePattern::kSustained));
-  use_->add(tr("held for a minute at most"), int(UsePattern::kShortHold));
-  use_->add(tr("pulses"), int(UsePattern::kPulse));
-  set_ = words_label({}, box);
-  auto* own = new QPushButton(tr("Another limit set…"), box);
-  auto* shipped = new QPushButton(tr("Default limit set"), box);
-  shipped->setAccessibleName(tr("Take the program's own limit set"));
-  reason_ = new QLineEdit(box);
-  reason_->setAccessibleName(tr("Why a laxer limit set is used"));
-  reason_->setPlaceholderText(tr("why it may be laxer"));
-  auto* row = new QHBoxLayout;
-  row->addWidget(own, 1);
-  row->addWidget(shipped, 1);
-  form->addRow(tr("Use"), use_);
-  form->addRow(set_);
-  form->addRow(row);
-  form->addRow(reason_);
-  connect(use_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("Use"), {}, [&](Plan& plan) { plan.use = static_cast<UsePattern>(value.toInt()); });
-  });
-  connect(own, &QPushButton::clicked, this, &LimitsStep::ask_for_limits);
-  connect(shipped, &QPushButton::clicked, this, [this] {
-    change(tr("Limit set"), {}, [](Plan& plan) {
-      plan.limits_file.reset();
-      plan.limits_override_reason.reset();
-    });
-  });
-  connect(reason_, &QLineEdit::editingFinished, this, [this] {
-    const std::string reason = reason_->text().trimmed().toStdString();
-    change(tr("Reason for laxer limits"), {}, [&](Plan& plan) {
-      plan.limits_override_reason.reset();
-      if (!reason.empty()) plan.limits_override_reason = reason;
-    });
-  });
-  return box;
-}
-
-QWidget* LimitsStep::make_ceiling() {
-  auto* box = new QWidget(this);
-  auto* column = new QVBoxLayout(box);
-  column->setContentsMargins(0, 0, 0, 0);
-  find_ceiling_ = new QPushButton(tr("Find the highest inflation within limits"), box);
-  ceiling_ = words_label({}, box);
-  column->addWidget(find_ceiling_);
-  column->addWidget(ceiling_);
-  connect(find_ceiling_, &QPushButton::clicked, this, [this] { session().find_ceiling(); });
-  return box;
-}
-
-QWidget* LimitsStep::make_aim() {
-  auto* box = new QWidget(this);
-  auto* column = new QVBoxLayout(box);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->addWidget(
-      words_label(tr("Wanted mean contact pressure, kPa; leave a chamber empty to let it follow."), box));
-  wanted_ = new QTableWidget(box);
-  wanted_->setAccessibleName(tr("Wanted mean contact pressure of each chamber"));
-  wanted_->setColumnCount(2);
-  wanted_->setHorizontalHeaderLabels({tr("Chamber"), tr("Wanted kPa")});
-  wanted_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  wanted_->setTabKeyNavigation(false);
-  wanted_->verticalHeader()->hide();
-  column->addWidget(wanted_);
-  auto* row = new QHBoxLayout;
-  find_aim_ = new QPushButton(tr("Find the inflation"), box);
-  use_aim_ = new QPushButton(tr("Use it"), box);
-  use_aim_->setAccessibleName(tr("Use the inflation that was found"));
-  row->addWidget(find_aim_, 1);
-  row->addWidget(use_aim_, 1);
-  column->addLayout(row);
-  aim_ = words_label({}, box);
-  column->addWidget(aim_);
-  connect(find_aim_, &QPushButton::clicked, this, &LimitsStep::start_aim);
-  connect(use_aim_, &QPushButton::clicked, this, &LimitsStep::use_aim);
-  return box;
+void LimitsStep::add_limits() {
+  limits_.choice(FieldText(tr("Use"), tr("How it is used")),
+                 {{tr("held for a session"), int(UsePattern::kSustained)},
+                  {tr("held for a minute at most"), int(UsePattern::kShortHold)},
+                  {tr("pulses"), int(UsePattern::kPulse)}},
+                 [](auto& plan) { return &plan.use; });
+  limits_.layout().addRow(set_);
+  auto* buttons = new QVBoxLayout;
+  add_row(*buttons, {action_button(this, tr("Another limit set…"), [this] { ask_for_limits(); }),
+                     action_button(
+                         this, tr("Default limit set"), [this] { take_limits({}); },
+                         tr("Take the program's own limit set"))});
+  limits_.layout().addRow(buttons);
+  LineField* reason = limits_.line_by(
+      FieldText({}, tr("Why a laxer limit set is used")),
+      [](const Plan& plan) {
+        return plan.limits_file ? std::optional(plan.limits_override_reason.value_or("")) : std::nullopt;
+      },
+      [](Plan& plan, const std::string& typed) {
+        plan.limits_override_reason.reset();
+        if (!typed.empty()) plan.limits_override_reason = typed;
+      });
+  reason->setPlaceholderText(tr("why it may be laxer"));
+  limits_.layout().addRow(reason);
 }
 
 void LimitsStep::ask_for_limits() {
   const QString file =
       QFileDialog::getOpenFileName(this, tr("Open a limit set"), {}, tr("Limit sets (*.json)"));
-  if (file.isEmpty()) return;
-  change(tr("Limit set"), {},
-         [&](Plan& plan) { plan.limits_file = std::filesystem::absolute(file.toStdString()); });
+  if (!file.isEmpty()) take_limits(std::filesystem::absolute(file.toStdString()));
+}
+
+void LimitsStep::take_limits(const std::optional<std::filesystem::path>& file) {
+  change(tr("Limit set"), {}, [&](Plan& plan) {
+    plan.limits_file = file;
+    if (!file) plan.limits_override_reason.reset();
+  });
 }
 
 void LimitsStep::start_aim() {
@@ -180,41 +140,35 @@ void LimitsStep::rebuild_wanted() {
     wanted_->setItem(i, 0, name);
     wanted_->setItem(i, 1, new QTableWidgetItem(before.value(i)));
   }
-  const int rows = std::min(wanted_->rowCount(), 8);
-  wanted_->setFixedHeight(wanted_->horizontalHeader()->sizeHint().height() + 4 +
-                          rows * wanted_->verticalHeader()->defaultSectionSize());
+  fit_height(*wanted_, 8);
 }
 
-void LimitsStep::show_plan() {
-  use_->show_value(int(plan().use));
-  const bool own = plan().limits_file.has_value();
-  reason_->setVisible(own);
-  reason_->setText(QString::fromStdString(plan().limits_override_reason.value_or("")));
-  set_->setText(own ? QString::fromStdString(plan().limits_file->filename().string())
+void LimitsStep::show_state(const SessionState& now, const SessionState& before) {
+  limits_.show(*now.plan);
+  const auto& file = now.plan->limits_file;
+  set_->setText(file
+                    ? QString::fromStdString(file->filename().string())
                     : tr("The program's own limit set: judgement throughout, no row is a proven threshold."));
-  rebuild_wanted();
-}
-
-void LimitsStep::show_solved() {
-  const auto solved = session().solved();
-  const StepState state = session().state(PlanStep::kLimits);
-  status_->setText(solved && session().stale().empty()
+  if (now.plan != before.plan) rebuild_wanted();
+  const StepState state = step_state(PlanStep::kLimits, now);
+  status_->setText(now.solved && now.stale.empty()
                        ? tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
-                             .arg(status_words(*solved->summary))
+                             .arg(status_words(*now.solved->summary))
                        : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
-  auto listed = solved ? listed_findings(*solved->estimate) : std::vector<ListedFinding>{};
-  plain_words_->setText(plain_words(listed));
-  plain_words_->setVisible(!plain_words_->text().isEmpty());
-  findings_->show_findings(std::move(listed));
-  findings_->setEnabled(session().stale().empty());
-  const auto ceiling = session().ceiling();
+  if (now.solved != before.solved || !now.solved) {
+    auto listed = now.solved ? listed_findings(*now.solved->estimate) : std::vector<ListedFinding>{};
+    plain_words_->setText(plain_words(listed));
+    plain_words_->setVisible(!plain_words_->text().isEmpty());
+    findings_->show_findings(std::move(listed));
+  }
+  findings_->setEnabled(now.stale.empty());
+  const auto ceiling = now.ceiling();
   ceiling_->setText(ceiling ? joined(ceiling_words(*ceiling)) : QString());
-  const auto aim = session().aim();
+  const auto aim = now.aim();
   aim_->setText(aim ? joined(aim_words(*aim)) : QString());
   use_aim_->setEnabled(aim != nullptr);
-  const auto checked = session().last_checked();
-  find_ceiling_->setEnabled(checked && checked->can_be_solved());
-  find_aim_->setEnabled(checked && checked->can_be_solved());
+  find_ceiling_->setEnabled(now.can_be_solved());
+  find_aim_->setEnabled(now.can_be_solved());
 }
 
 }  // namespace wrapgauge

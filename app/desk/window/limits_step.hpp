@@ -2,12 +2,6 @@
 // Step Limits: which limits hold, what is found, how high the device may be inflated, and what gives a wanted
 // pressure.
 
-#include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
-#include <QTableWidget>
-
-#include "app/desk/window/choice.hpp"
 #include "app/desk/window/findings_list.hpp"
 #include "app/desk/window/step_form.hpp"
 
@@ -19,21 +13,18 @@ class LimitsStep : public StepForm {
   explicit LimitsStep(PlanSession& session, QWidget* parent = nullptr);
 
  protected:
-  void show_plan() override;
-  void show_solved() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
-  QWidget* make_limits();
-  QWidget* make_ceiling();
-  QWidget* make_aim();
+  void add_limits();
   void ask_for_limits();
+  void take_limits(const std::optional<std::filesystem::path>& file);  // none: the program's own set
   void start_aim();
   void use_aim();
   void rebuild_wanted();
 
-  Choice* use_;
+  FieldForm<Plan> limits_;
   QLabel *set_, *status_, *plain_words_, *ceiling_, *aim_;
-  QLineEdit* reason_;
   FindingsList* findings_;
   QTableWidget* wanted_;
   QPushButton *find_ceiling_, *find_aim_, *use_aim_;

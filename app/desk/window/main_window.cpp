@@ -47,10 +47,11 @@ MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent
   add_view_menu();
   add_help_menu();
   new MenuKeys(this);
-  connect(&session_, &PlanSession::failed, this, [this](const Problem& problem) { say(problem); });
-  connect(&session_, &PlanSession::fileChanged, this, &MainWindow::show_title);
-  connect(&session_, &PlanSession::planChanged, this, &MainWindow::show_title);
-  connect(&session_.undo_stack(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
+  connect(&session_, &PlanSession::changed, this, [this](const SessionState& before) {
+    const SessionState& now = session_.now();
+    if (now.problem && now.problem != before.problem) say(*now.problem);
+    if (now.differs_in_work(before)) show_title();
+  });
   recall_layout();
 }
 

@@ -1,39 +1,31 @@
 #pragma once
 // A body made from measures: which form, whose, and every measure as a number to overrule.
 
-#include <QFormLayout>
-#include <QLabel>
 #include <map>
 
-#include "app/desk/window/choice.hpp"
-#include "app/desk/window/number_field.hpp"
-#include "model/plan/plan.hpp"
+#include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
+
+struct FormParameter;
 
 class MeasuresPanel : public QWidget {
   Q_OBJECT
  public:
-  explicit MeasuresPanel(QWidget* parent = nullptr);
+  explicit MeasuresPanel(FieldForm<BodyForm>::Take take, QWidget* parent = nullptr);
 
   void show_form(const BodyForm& body);
-  const BodyForm& form() const { return body_; }
-
- signals:
-  void edited(const QString& merge);
 
  private:
-  void rebuild_fields();
-  void show_person();
-  void fill_values();
+  void rebuild(const std::string& form_name);
+  void add_measure(const FormParameter& parameter);
+  void take_survey(const BodyForm& body);
 
-  BodyForm body_;
-  std::string built_for_;  // form whose fields stand there
-  Choice *form_, *sex_, *side_;
-  NumberField* percentile_;
   QLabel* about_;
-  QFormLayout* fields_;
-  std::map<std::string, NumberField*> numbers_;
+  FieldForm<BodyForm>::Take take_;
+  FieldForm<BodyForm> person_, measures_;
+  std::string built_for_;                   // form whose measures stand there
+  std::map<std::string, double> surveyed_;  // measures that were not given
 };
 
 // "girth_forearm" -> "Girth forearm", in the language of the window.

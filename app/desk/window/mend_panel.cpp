@@ -1,121 +1,94 @@
 #include "app/desk/window/mend_panel.hpp"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
-#include <QSignalBlocker>
-#include <QVBoxLayout>
+#include <algorithm>
 
 namespace wrapgauge {
 namespace {
 
+using Steps = std::vector<MendStep>;
+
+struct MendWords {
+  Q_DECLARE_TR_FUNCTIONS(wrapgauge::MendPanel)
+};
+
+// Of the kinds of step, in the order of the variant.
+constexpr int kPlaceInOrder[] = {0, 1, 2, 3, 7, 5, 4, 6};
+
+// The first step of that kind, as it is or to be changed; null: there is none.
 template <class Step>
-const Step* find_step(const std::vector<MendStep>& steps) {
-  for (const MendStep& step : steps)
-    if (const auto* found = std::get_if<Step>(&step)) return found;
-  return nullptr;
+constexpr auto the_step = [](auto& steps) {
+  decltype(std::get_if<Step>(&steps.front())) found = nullptr;
+  for (auto& step : steps)
+    if (!found) found = std::get_if<Step>(&step);
+  return found;
+};
+
+void add_in_order(Steps& steps, const MendStep& step) {
+  const auto later = [&](const MendStep& other) {
+    return kPlaceInOrder[other.index()] > kPlaceInOrder[step.index()];
+  };
+  steps.insert(std::find_if(steps.begin(), steps.end(), later), step);
 }
 
-void check(QCheckBox* box, bool on) {
-  const QSignalBlocker quiet(box);
-  box->setChecked(on);
+template <class Step>
+void add_step(FieldForm<Steps>& rows, const QString& title, const Step& fresh = {}) {
+  rows.box_by(
+      FieldText(title), [](const Steps& steps) { return the_step<Step>(steps) != nullptr; },
+      [fresh](Steps& steps, bool on) {
+        std::erase_if(steps, [](const MendStep& step) { return std::holds_alternative<Step>(step); });
+        if (on) add_in_order(steps, fresh);
+      });
+}
+
+// A number of a step, to be placed below it; not seen while there is no such step.
+template <class Step, class Value, class One>
+NumberField* add_number(FieldForm<Steps>& rows, const QString& name, const FieldUnit<One>& unit,
+                        const NumberField::Range& range, Value Step::*member) {
+  return rows.number(FieldText({}, name), unit, range, [member](auto& steps) {
+    auto* step = the_step<Step>(steps);
+    return step ? &(step->*member) : nullptr;
+  });
+}
+
+void place_below(FieldForm<Steps>& rows, std::initializer_list<QWidget*> fields) {
+  auto* row = new QHBoxLayout;
+  row->setContentsMargins(24, 0, 0, 0);
+  for (QWidget* field : fields) row->addWidget(field, 1);
+  rows.layout().addRow(row);
 }
 
 }  // namespace
 
-MendPanel::MendPanel(QWidget* parent) : QWidget(parent) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(4);
-  const QString mm_unit = QStringLiteral("mm");
-  hole_ = add_number(tr("Holes up to"), mm_unit, {1.0, 500.0, 0, 5.0});
-  passes_ = add_number(tr("Passes of smoothing"), {}, {1.0, 100.0, 0, 1.0});
-  distal_ = new Choice(tr("Distal end"), this);
-  distal_->add(tr("thin end is distal"), int(DistalEnd::kThin));
-  distal_->add(tr("thick end is distal"), int(DistalEnd::kThick));
-  distal_->add(tr("as it is"), int(DistalEnd::kAsItIs));
-  turn_ = add_number(tr("Turn about the axis"), QStringLiteral("°"), {-360.0, 360.0, 0, 5.0});
-  cut_from_ = add_number(tr("Keep from"), mm_unit, {0.0, 2000.0, 0, 5.0});
-  cut_to_ = add_number(tr("Keep to"), mm_unit, {0.0, 2000.0, 0, 5.0});
-  edge_ = add_number(tr("Edge of the triangles"), mm_unit, {1.0, 20.0, 1, 0.5});
-  table_ = add_step(tr("Drop the table it lies on"), {});
-  crumbs_ = add_step(tr("Drop loose crumbs"), {});
-  holes_ = add_step(tr("Fill holes up to"), {hole_});
-  smooth_ = add_step(tr("Smooth, passes"), {passes_});
-  pose_ = add_step(tr("Stand it upright"), {distal_, turn_});
-  cut_ = add_step(tr("Keep from, to"), {cut_from_, cut_to_});
-  mirror_ = add_step(tr("Make left right"), {});
-  triangles_ = add_step(tr("Even triangles of"), {edge_});
-  connect(distal_, &Choice::chosen, this, &MendPanel::edited);
-}
-
-NumberField* MendPanel::add_number(const QString& name, const QString& unit,
-                                   const NumberField::Range& range) {
-  auto* field = new NumberField(name, unit, range, this);
-  connect(field, &NumberField::edited, this, &MendPanel::edited);
-  return field;
-}
-
-QCheckBox* MendPanel::add_step(const QString& text, const std::vector<QWidget*>& fields) {
-  auto* box = new QCheckBox(text, this);
-  auto* column = static_cast<QVBoxLayout*>(layout());
-  column->addWidget(box);
-  if (!fields.empty()) {
-    auto* row = new QHBoxLayout;
-    row->setContentsMargins(24, 0, 0, 0);
-    for (QWidget* field : fields) {
-      row->addWidget(field, 1);
-      setTabOrder(box, field);
-    }
-    column->addLayout(row);
-  }
-  rows_.push_back({box, fields});
-  connect(box, &QCheckBox::toggled, this, [this] {
-    enable_fields();
-    emit edited();
-  });
-  return box;
-}
-
-void MendPanel::enable_fields() {
-  for (const auto& [box, fields] : rows_)
-    for (QWidget* field : fields) field->setVisible(box->isChecked());
-}
-
-void MendPanel::show_steps(const std::vector<MendStep>& steps) {
-  const auto* holes = find_step<FillHoles>(steps);
-  const auto* smoothing = find_step<Smooth>(steps);
-  const auto* posing = find_step<PoseLimb>(steps);
-  const auto* cutting = find_step<CutLimb>(steps);
-  const auto* decimating = find_step<Decimate>(steps);
-  check(table_, find_step<DropTable>(steps));
-  check(crumbs_, find_step<DropCrumbs>(steps));
-  check(holes_, holes);
-  check(smooth_, smoothing);
-  check(pose_, posing);
-  check(cut_, cutting);
-  check(mirror_, find_step<MirrorLimb>(steps));
-  check(triangles_, decimating);
-  hole_->show_value((holes ? *holes : FillHoles{}).up_to / mm);
-  passes_->show_value((smoothing ? *smoothing : Smooth{}).passes);
-  distal_->show_value(int((posing ? *posing : PoseLimb{}).distal));
-  turn_->show_value((posing ? *posing : PoseLimb{}).turn_deg);
-  cut_from_->show_value(cutting ? cutting->from / mm : 0.0);
-  cut_to_->show_value(cutting ? cutting->to / mm : 300.0);
-  edge_->show_value((decimating ? *decimating : Decimate{}).edge / mm);
-  enable_fields();
-}
-
-std::vector<MendStep> MendPanel::steps() const {
-  std::vector<MendStep> steps;
-  if (table_->isChecked()) steps.push_back(DropTable{});
-  if (crumbs_->isChecked()) steps.push_back(DropCrumbs{});
-  if (holes_->isChecked()) steps.push_back(FillHoles{hole_->value() * mm});
-  if (smooth_->isChecked()) steps.push_back(Smooth{static_cast<int>(passes_->value())});
-  if (pose_->isChecked())
-    steps.push_back(PoseLimb{static_cast<DistalEnd>(distal_->currentData().toInt()), turn_->value()});
-  if (cut_->isChecked()) steps.push_back(CutLimb{cut_from_->value() * mm, cut_to_->value() * mm});
-  if (mirror_->isChecked()) steps.push_back(MirrorLimb{});
-  if (triangles_->isChecked()) steps.push_back(Decimate{edge_->value() * mm});
-  return steps;
+void add_mend_rows(FieldForm<Steps>& rows) {
+  const NumberField::Range stations{0.0, 2000.0, 0, 5.0};
+  add_step<DropTable>(rows, MendWords::tr("Drop the table it lies on"));
+  add_step<DropCrumbs>(rows, MendWords::tr("Drop loose crumbs"));
+  add_step<FillHoles>(rows, MendWords::tr("Fill holes up to"));
+  place_below(
+      rows, {add_number(rows, MendWords::tr("Holes up to"), kInMm, {1.0, 500.0, 0, 5.0}, &FillHoles::up_to)});
+  add_step<Smooth>(rows, MendWords::tr("Smooth, passes"));
+  place_below(rows, {add_number(rows, MendWords::tr("Passes of smoothing"), kPlain, {1.0, 100.0, 0, 1.0},
+                                &Smooth::passes)});
+  add_step<PoseLimb>(rows, MendWords::tr("Stand it upright"));
+  Choice* distal = rows.choice(FieldText({}, MendWords::tr("Distal end")),
+                               {{MendWords::tr("thin end is distal"), int(DistalEnd::kThin)},
+                                {MendWords::tr("thick end is distal"), int(DistalEnd::kThick)},
+                                {MendWords::tr("as it is"), int(DistalEnd::kAsItIs)}},
+                               [](auto& steps) {
+                                 auto* pose = the_step<PoseLimb>(steps);
+                                 return pose ? &pose->distal : nullptr;
+                               });
+  place_below(rows, {distal, add_number(rows, MendWords::tr("Turn about the axis"), kInDegrees,
+                                        {-360.0, 360.0, 0, 5.0}, &PoseLimb::turn_deg)});
+  add_step<CutLimb>(rows, MendWords::tr("Keep from, to"), {0.0 * mm, 300.0 * mm});
+  place_below(rows, {add_number(rows, MendWords::tr("Keep from"), kInMm, stations, &CutLimb::from),
+                     add_number(rows, MendWords::tr("Keep to"), kInMm, stations, &CutLimb::to)});
+  add_step<MirrorLimb>(rows, MendWords::tr("Make left right"));
+  add_step<Decimate>(rows, MendWords::tr("Even triangles of"));
+  place_below(rows, {add_number(rows, MendWords::tr("Edge of the triangles"), kInMm, {1.0, 20.0, 1, 0.5},
+                                &Decimate::edge)});
 }
 
 }  // namespace wrapgauge

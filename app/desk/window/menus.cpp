@@ -3,6 +3,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QSettings>
+#include <functional>
 
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/layout_step.hpp"
@@ -15,6 +16,23 @@
 #include "model/core/version.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// Entries of which one holds.
+template <class Value>
+void add_one_of(QMenu& menu, const std::vector<std::pair<QString, Value>>& entries, const Value& holds,
+                const std::function<void(const Value&)>& take) {
+  auto* group = new QActionGroup(&menu);
+  for (const auto& [words, value] : entries) {
+    QAction* action = group->addAction(words);
+    action->setCheckable(true);
+    action->setChecked(value == holds);
+    QObject::connect(action, &QAction::triggered, &menu, [take, value = value] { take(value); });
+    menu.addAction(action);
+  }
+}
+
+}  // namespace
 
 void MainWindow::add_plan_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Plan"));
@@ -98,54 +116,34 @@ void MainWindow::add_view_menu() {
     menu->addAction(words, QKeySequence(Qt::ALT | static_cast<Qt::Key>(key++)), area,
                     [area = area] { area->setFocus(Qt::ShortcutFocusReason); });
   menu->addSeparator();
-  auto* units = new QActionGroup(this);
-  const std::pair<QString, PressureUnit> both[] = {{tr("kPa first"), PressureUnit::kKilopascal},
-                                                   {tr("mmHg first"), PressureUnit::kMillimetresOfMercury}};
-  for (const auto& [words, unit] : both) {
-    QAction* action = units->addAction(words);
-    action->setCheckable(true);
-    action->setChecked(unit == views_->selection().unit());
-    connect(action, &QAction::triggered, this, [this, unit = unit] { views_->selection().show_unit(unit); });
-    menu->addAction(action);
-  }
+  add_one_of<PressureUnit>(
+      *menu,
+      {{tr("kPa first"), PressureUnit::kKilopascal}, {tr("mmHg first"), PressureUnit::kMillimetresOfMercury}},
+      views_->selection().unit(), [this](PressureUnit unit) { views_->selection().show_unit(unit); });
   menu->addSeparator();
   add_look_menu(*menu->addMenu(tr("&Colours")));
   add_language_menu(*menu->addMenu(tr("&Language")));
 }
 
 void MainWindow::add_look_menu(QMenu& menu) {
-  auto* group = new QActionGroup(this);
-  const Look now = look_from_name(QSettings().value(QStringLiteral("look")).toString());
-  const std::pair<QString, Look> looks[] = {
-      {tr("As the desktop"), Look::kAsDesktop}, {tr("Light"), Look::kLight}, {tr("Dark"), Look::kDark}};
-  for (const auto& [words, look] : looks) {
-    QAction* action = group->addAction(words);
-    action->setCheckable(true);
-    action->setChecked(look == now);
-    connect(action, &QAction::triggered, this, [look = look] {
-      QSettings().setValue(QStringLiteral("look"), look_name(look));
-      apply_look(look);
-    });
-    menu.addAction(action);
-  }
+  add_one_of<Look>(
+      menu,
+      {{tr("As the desktop"), Look::kAsDesktop}, {tr("Light"), Look::kLight}, {tr("Dark"), Look::kDark}},
+      look_from_name(QSettings().value(QStringLiteral("look")).toString()), [](Look look) {
+        QSettings().setValue(QStringLiteral("look"), look_name(look));
+        apply_look(look);
+      });
 }
 
 void MainWindow::add_language_menu(QMenu& menu) {
-  auto* group = new QActionGroup(this);
-  const QString now = QSettings().value(QStringLiteral("language")).toString();
-  const std::pair<QString, QString> languages[] = {{tr("As the desktop"), QString()},
-                                                   {QStringLiteral("English"), QStringLiteral("en")},
-                                                   {QStringLiteral("Deutsch"), QStringLiteral("de")}};
-  for (const auto& [words, code] : languages) {
-    QAction* action = group->addAction(words);
-    action->setCheckable(true);
-    action->setChecked(code == now);
-    connect(action, &QAction::triggered, this, [this, code = code] {
-      QSettings().setValue(QStringLiteral("language"), code);
-      message_->say_news(tr("The language changes when the program is started again."));
-    });
-    menu.addAction(action);
-  }
+  add_one_of<QString>(menu,
+                      {{tr("As the desktop"), QString()},
+                       {QStringLiteral("English"), QStringLiteral("en")},
+                       {QStringLiteral("Deutsch"), QStringLiteral("de")}},
+                      QSettings().value(QStringLiteral("language")).toString(), [this](const QString& code) {
+                        QSettings().setValue(QStringLiteral("language"), code);
+                        message_->say_news(tr("The language changes when the program is started again."));
+                      });
 }
 
 void MainWindow::add_help_menu() {

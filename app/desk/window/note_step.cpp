@@ -3,9 +3,6 @@
 #include <QAbstractTextDocumentLayout>
 #include <QDialog>
 #include <QFileDialog>
-#include <QFormLayout>
-#include <QHBoxLayout>
-#include <QVBoxLayout>
 #include <cmath>
 
 #include "app/desk/window/solving_panel.hpp"
@@ -59,15 +56,34 @@ MadeNote made_note(const SolvedPlan& solved, double pixels_per_unit) {
 
 NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
-      name_(new QLineEdit(this)),
+      name_(plan_rows(column_form(nullptr))),
       words_(words_label({}, this)),
-      estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
-      save_(new QPushButton(tr("Save the note…"), this)),
-      open_(new QPushButton(tr("Read it large"), this)),
+      estimate_(action_button(this, tr("Estimate on the standard mesh"),
+                              [this] { this->session().estimate_standard(); })),
+      save_(action_button(this, tr("Save the note…"), [this] { ask_where_to_save(); })),
+      open_(action_button(this, tr("Read it large"), [this] { show_large(); })),
       preview_(new QTextBrowser(this)) {
   maker_.setMaxThreadCount(1);
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+  save_->setObjectName(QStringLiteral("save_note"));
+  const FieldText name(tr("Plan"), tr("Name of the plan, as reports call it"), {}, "plan name");
+  LineField* line = name_.line_by(
+      name, [](const Plan& plan) { return std::optional(plan.name); },
+      [](Plan& plan, const std::string& words) {
+        if (!words.empty()) plan.name = words;
+      });
+  line->setMaxLength(120);
+  set_up_preview();
+  QVBoxLayout* column = plain_column(this);
+  column->addWidget(words_);
+  column->addLayout(&name_.layout());
+  column->addWidget(heading_label(tr("Mesh and solving"), this));
+  column->addWidget(new SolvingPanel(session, this));
+  column->addWidget(estimate_);
+  add_row(*column, {save_, open_});
+  column->addWidget(preview_);
+}
+
+void NoteStep::set_up_preview() {
   preview_->setAccessibleName(tr("Preview of the study note"));
   preview_->setObjectName(QStringLiteral("note preview"));
   show_as_paper(*preview_);
@@ -79,39 +95,17 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
   preview_->setWordWrapMode(QTextOption::WordWrap);  // a long word in a narrow cell stays whole
-  name_->setAccessibleName(tr("Name of the plan, as reports call it"));
-  name_->setObjectName(QStringLiteral("plan name"));
-  name_->setMaxLength(120);
-  connect(name_, &QLineEdit::editingFinished, this, [this] {
-    const std::string name = name_->text().trimmed().toStdString();
-    if (name.empty()) return show_plan();
-    change(tr("Name of the plan"), {}, [&](Plan& plan) { plan.name = name; });
-  });
-  save_->setObjectName(QStringLiteral("save_note"));
-  auto* row = new QHBoxLayout;
-  row->addWidget(save_, 1);
-  row->addWidget(open_, 1);
-  column->addWidget(words_);
-  QFormLayout* form = column_form(nullptr);
-  form->addRow(tr("Plan"), name_);
-  column->addLayout(form);
-  column->addWidget(heading_label(tr("Mesh and solving"), this));
-  column->addWidget(new SolvingPanel(session, this));
-  column->addWidget(estimate_);
-  column->addLayout(row);
-  column->addWidget(preview_);
-  connect(estimate_, &QPushButton::clicked, this, [this] { this->session().estimate_standard(); });
-  connect(save_, &QPushButton::clicked, this, &NoteStep::ask_where_to_save);
-  connect(open_, &QPushButton::clicked, this, [this] {
-    QDialog large(this);
-    large.setWindowTitle(tr("Study note"));
-    large.resize(800, 640);
-    auto* text = new QTextBrowser(&large);
-    show_as_paper(*text);
-    show_note(*text, made_.wide, kNotePictureWidth);
-    (new QVBoxLayout(&large))->addWidget(text);
-    large.exec();
-  });
+}
+
+void NoteStep::show_large() {
+  QDialog large(this);
+  large.setWindowTitle(tr("Study note"));
+  large.resize(800, 640);
+  auto* text = new QTextBrowser(&large);
+  show_as_paper(*text);
+  show_note(*text, made_.wide, kNotePictureWidth);
+  (new QVBoxLayout(&large))->addWidget(text);
+  large.exec();
 }
 
 // What is being made is waited for: its answer would find no one.
@@ -119,13 +113,9 @@ NoteStep::~NoteStep() {
   maker_.waitForDone();
 }
 
-void NoteStep::show_plan() {
-  name_->setText(QString::fromStdString(plan().name));
-}
-
-void NoteStep::show_solved() {
-  const StepState state = session().state(PlanStep::kNote);
-  const bool ready = state.kind == StepState::Kind::kReady;
+void NoteStep::show_state(const SessionState& now, const SessionState&) {
+  name_.show(*now.plan);
+  const bool ready = step_state(PlanStep::kNote, now).kind == StepState::Kind::kReady;
   words_->setText(ready
                       ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
                       : tr("A note is written from an estimate on the standard mesh: a preview is too coarse "
@@ -133,14 +123,13 @@ void NoteStep::show_solved() {
   save_->setEnabled(ready);
   open_->setEnabled(ready && !made_.pages.empty());
   preview_->setVisible(ready);
-  const auto checked = session().last_checked();
-  estimate_->setEnabled(checked && checked->can_be_solved());
-  if (ready && shown_ != session().solved()) show_preview();
+  estimate_->setEnabled(now.can_be_solved());
+  if (ready && shown_ != now.solved) show_preview();
 }
 
 // The picture takes a third of a second: the window answers meanwhile.
 void NoteStep::show_preview() {
-  shown_ = session().solved();
+  shown_ = now().solved;
   made_ = {};
   open_->setEnabled(false);
   preview_->setPlainText(tr("The note is being made…"));
@@ -163,9 +152,10 @@ void NoteStep::show_note(QTextBrowser& browser, const QImage& picture, int width
 }
 
 void NoteStep::ask_where_to_save() {
-  if (session().file().empty() || session().modified()) emit planFileWanted();
-  if (session().file().empty() || session().modified()) return;
-  const auto beside = session().file().parent_path() / (session().file().stem().string() + "-note.pdf");
+  const auto is_saved = [this] { return !now().file.empty() && !now().modified; };
+  if (!is_saved()) emit planFileWanted();
+  if (!is_saved()) return;
+  const auto beside = now().file.parent_path() / (now().file.stem().string() + "-note.pdf");
   const QString file =
       QFileDialog::getSaveFileName(this, tr("Save the note"), QString::fromStdString(beside.string()),
                                    tr("PDF (*.pdf);;HTML (*.html);;Markdown (*.md)"));
@@ -177,7 +167,7 @@ void NoteStep::save_note(const std::filesystem::path& file) {
   const auto inputs = session().note_inputs();
   if (!inputs) return void(emit problemMet(inputs.problem()));
   save_->setEnabled(false);
-  maker_.start([this, file, inputs = *inputs, solved = session().solved()] {
+  maker_.start([this, file, inputs = *inputs, solved = now().solved] {
     const auto made = make_note(*solved->estimate, inputs.summary, inputs.now, inputs.extras);
     const auto written = made ? write_note_file(*made, file) : Result<std::monostate>(made.problem());
     QMetaObject::invokeMethod(this, [this, file, written] {

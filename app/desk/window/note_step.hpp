@@ -2,9 +2,6 @@
 // Step Note: the study note as it will be printed, and where it is saved.
 
 #include <QImage>
-#include <QLabel>
-#include <QLineEdit>
-#include <QPushButton>
 #include <QTextBrowser>
 #include <QThreadPool>
 
@@ -36,14 +33,15 @@ class NoteStep : public StepForm {
   void saved(const QString& file);
 
  protected:
-  void show_plan() override;
-  void show_solved() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
+  void set_up_preview();
+  void show_large();
   void show_preview();
   void show_note(QTextBrowser& browser, const QImage& picture, int width) const;
 
-  QLineEdit* name_;
+  FieldForm<Plan> name_;
   QLabel* words_;
   QPushButton *estimate_, *save_, *open_;
   QTextBrowser* preview_;

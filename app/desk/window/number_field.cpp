@@ -21,6 +21,7 @@ NumberField::NumberField(const QString& name, const QString& unit, const Range& 
 }
 
 void NumberField::show_value(double value) {
+  if (value == exact_ && QDoubleSpinBox::value() == as_shown_) return;  // what is being typed stays
   const QSignalBlocker quiet(this);
   setValue(value);
   exact_ = value;

@@ -9,11 +9,15 @@ std::optional<double> OptionalNumber::value() const {
   return field->value();
 }
 
-void OptionalNumber::show(std::optional<double> value, double otherwise) {
+void OptionalNumber::show(std::optional<double> value, double otherwise) const {
   const QSignalBlocker quiet(box);
   box->setChecked(value.has_value());
   field->setEnabled(value.has_value());
   field->show_value(value.value_or(otherwise));
+}
+
+void OptionalNumber::offer(double number) const {
+  if (!box->isChecked()) field->show_value(number);
 }
 
 OptionalNumber optional_number(QWidget* parent, const QString& title, const QString& unit,

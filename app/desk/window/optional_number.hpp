@@ -14,7 +14,8 @@ struct OptionalNumber {
   NumberField* field = nullptr;
 
   std::optional<double> value() const;
-  void show(std::optional<double> value, double otherwise);
+  void show(std::optional<double> value, double otherwise) const;
+  void offer(double number) const;  // shown as long as it is left out
 };
 
 // `edited` is told of each change of either; `source` is shown on hover.

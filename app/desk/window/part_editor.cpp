@@ -1,9 +1,6 @@
 #include "app/desk/window/part_editor.hpp"
 
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/desk/words/phrase_text.hpp"
@@ -27,55 +24,56 @@ QString name_of(const Layout& layout, const LayoutPart& part) {
   return {};
 }
 
+bool is_in_chamber(const std::optional<LayoutPart>& part) {
+  return part && part->kind != Kind::kOutline && part->kind <= Kind::kInsetLine;
+}
+
 }  // namespace
 
 PartEditor::PartEditor(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       parts_(new Choice(tr("Part of the layout"), this)),
-      name_(new QLineEdit(this)),
-      numbers_(column_form(nullptr)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+      name_(new LineField(tr("Name of the part"), this)),
+      remove_(action_button(
+          this, tr("Remove"), [this] { remove(); }, tr("Remove this part"))),
+      numbers_(layout_rows(column_form(nullptr))) {
   parts_->setObjectName(QStringLiteral("parts"));
-  name_->setAccessibleName(tr("Name of the part"));
   name_->setPlaceholderText(tr("name"));
   name_->setMaxLength(60);
+  QVBoxLayout* column = plain_column(this);
   column->addWidget(parts_);
   column->addWidget(name_);
-  column->addLayout(numbers_);
-  make_buttons(*column);
+  column->addLayout(&numbers_.layout());
+  auto* row = new QHBoxLayout;
+  row->addWidget(add_button());
+  row->addWidget(remove_);
+  row->addStretch();
+  column->addLayout(row);
   connect(parts_, &Choice::chosen, this, [this] {
-    rebuild_numbers();
-    if (const auto chosen = part();
-        chosen && chosen->kind != Kind::kOutline && chosen->kind <= Kind::kInsetLine)
+    show_part();
+    if (const auto chosen = part(); is_in_chamber(chosen))
       emit chamberChosen(static_cast<int>(chosen->index));
   });
   connect(name_, &QLineEdit::editingFinished, this, &PartEditor::rename);
 }
 
-void PartEditor::make_buttons(QLayout& column) {
-  auto* row = new QHBoxLayout;
-  add_ = new QPushButton(tr("Add"), this);
-  add_->setAccessibleName(tr("Add a part to the layout"));
-  auto* menu = new QMenu(add_);
-  menu->addAction(tr("Chamber"), this, [this] { add_part(Kind::kChamber); });
-  menu->addAction(tr("Inset spot in this chamber"), this, [this] { add_part(Kind::kInsetSpot); });
-  menu->addAction(tr("Inset line in this chamber"), this, [this] { add_part(Kind::kInsetLine); });
-  menu->addAction(tr("Channel to the next chamber"), this, [this] { add_part(Kind::kChannel); });
-  menu->addAction(tr("Inlet in this chamber"), this, [this] { add_part(Kind::kInlet); });
-  menu->addAction(tr("Strap"), this, [this] { add_part(Kind::kStrap); });
-  add_->setMenu(menu);
-  remove_ = new QPushButton(tr("Remove"), this);
-  remove_->setAccessibleName(tr("Remove this part"));
-  row->addWidget(add_);
-  row->addWidget(remove_);
-  row->addStretch();
-  static_cast<QVBoxLayout&>(column).addLayout(row);
-  connect(remove_, &QPushButton::clicked, this, &PartEditor::remove);
+QPushButton* PartEditor::add_button() {
+  auto* add = new QPushButton(tr("Add"), this);
+  add->setAccessibleName(tr("Add a part to the layout"));
+  auto* menu = new QMenu(add);
+  const std::pair<QString, Kind> all[] = {{tr("Chamber"), Kind::kChamber},
+                                          {tr("Inset spot in this chamber"), Kind::kInsetSpot},
+                                          {tr("Inset line in this chamber"), Kind::kInsetLine},
+                                          {tr("Channel to the next chamber"), Kind::kChannel},
+                                          {tr("Inlet in this chamber"), Kind::kInlet},
+                                          {tr("Strap"), Kind::kStrap}};
+  for (const auto& [words, kind] : all) menu->addAction(words, this, [this, kind = kind] { add_part(kind); });
+  add->setMenu(menu);
+  return add;
 }
 
 std::optional<LayoutPart> PartEditor::part() const {
-  const auto all = layout_parts(const_cast<PartEditor*>(this)->plan().layout);
+  const auto all = layout_parts(plan().layout);
   const int at = parts_->currentIndex();
   if (at < 0 || static_cast<std::size_t>(at) >= all.size()) return std::nullopt;
   return all[static_cast<std::size_t>(at)];
@@ -83,8 +81,7 @@ std::optional<LayoutPart> PartEditor::part() const {
 
 std::size_t PartEditor::chamber() const {
   const auto chosen = part();
-  const bool in_chamber = chosen && chosen->kind != Kind::kOutline && chosen->kind <= Kind::kInsetLine;
-  return in_chamber ? chosen->index : 0;
+  return is_in_chamber(chosen) ? chosen->index : 0;
 }
 
 void PartEditor::show_chamber(int chamber) {
@@ -92,7 +89,7 @@ void PartEditor::show_chamber(int chamber) {
   for (std::size_t i = 0; i < all.size(); ++i)
     if (all[i].kind == Kind::kChamber && all[i].index == static_cast<std::size_t>(chamber)) {
       parts_->setCurrentIndex(static_cast<int>(i));
-      rebuild_numbers();
+      show_part();
     }
 }
 
@@ -105,7 +102,7 @@ void PartEditor::add_part(Kind kind) {
   for (std::size_t i = 0; i < now.size(); ++i)
     if (std::find(before.begin(), before.end(), now[i]) == before.end())
       parts_->setCurrentIndex(static_cast<int>(i));
-  rebuild_numbers();
+  show_part();
 }
 
 void PartEditor::rename() {
@@ -133,49 +130,51 @@ void PartEditor::remove() {
     session().edit_layout(tr("Remove a part"), without_part(plan().layout, *chosen));
 }
 
-void PartEditor::rebuild_numbers() {
+void PartEditor::show_part() {
   const auto chosen = part();
   remove_->setEnabled(chosen && chosen->kind != Kind::kOutline);
   name_->setVisible(chosen && has_name(chosen->kind));
   if (!chosen) return;
-  name_->setText(name_of(plan().layout, *chosen));
+  name_->show_text(name_of(plan().layout, *chosen));
   const auto numbers = part_numbers(plan().layout, *chosen);
-  if (built_for_ != chosen || fields_.size() != numbers.size()) {
-    while (numbers_->rowCount() > 0) numbers_->removeRow(0);
-    fields_.clear();
-    for (std::size_t i = 0; i < numbers.size(); ++i) {
-      const QString name = text(numbers[i].name);
-      auto* field = new NumberField(name, QString::fromStdString(numbers[i].unit),
-                                    {numbers[i].least, 3000.0, 2, 1.0}, this);
-      numbers_->addRow(name, field);
-      fields_.push_back(field);
-      connect(field, &NumberField::edited, this, [this, chosen, i](double value) {
-        session().edit_layout(tr("Change %1").arg(text(part_title(plan().layout, *chosen))),
-                              with_number(plan().layout, *chosen, i, value),
-                              QStringLiteral("part.%1.%2.%3.%4")
-                                  .arg(int(chosen->kind))
-                                  .arg(chosen->index)
-                                  .arg(chosen->inset)
-                                  .arg(i));
-      });
-    }
-    built_for_ = chosen;
-  }
-  for (std::size_t i = 0; i < numbers.size(); ++i) fields_[i]->show_value(numbers[i].value);
+  if (built_for_ != chosen || static_cast<std::size_t>(numbers_.layout().rowCount()) != numbers.size())
+    rebuild_numbers(*chosen, numbers);
+  numbers_.show(plan().layout);
 }
 
-void PartEditor::show_plan() {
-  const Layout& layout = plan().layout;
-  setVisible(has_layout(plan()));
-  const QString before = parts_->currentText();
+void PartEditor::rebuild_numbers(const LayoutPart& part, const std::vector<PartNumber>& numbers) {
+  QFormLayout* rows = &numbers_.layout();
+  while (rows->rowCount() > 0) rows->removeRow(0);
+  numbers_ =
+      FieldForm<Layout>(this, rows, [this, part](const QString&, const QString& number, const auto& edit) {
+        const QString merge =
+            QStringLiteral("part.%1.%2.%3.").arg(int(part.kind)).arg(part.index).arg(part.inset);
+        change_layout(tr("Change %1").arg(text(part_title(plan().layout, part))), merge + number, edit);
+      });
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    numbers_.number_by(
+        FieldText(text(numbers[i].name)), QString::fromStdString(numbers[i].unit),
+        {numbers[i].least, 3000.0, 2, 1.0},
+        [part, i](const Layout& layout) -> std::optional<double> {
+          const auto all = part_numbers(layout, part);
+          return i < all.size() ? std::optional(all[i].value) : std::nullopt;
+        },
+        [part, i](Layout& layout, double value) { layout = with_number(std::move(layout), part, i, value); });
+  built_for_ = part;
+}
+
+void PartEditor::show_state(const SessionState& now, const SessionState& before) {
+  if (now.plan == before.plan) return;
+  const Layout& layout = now.plan->layout;
+  setVisible(has_layout(*now.plan));
+  const QString shown = parts_->currentText();
   const int at = parts_->currentIndex();
   parts_->clear();
-  if (!has_layout(plan())) return;
+  if (!has_layout(*now.plan)) return;
   for (const LayoutPart& part : layout_parts(layout)) parts_->add(text(part_title(layout, part)), {});
-  const int same = parts_->findText(before);
+  const int same = parts_->findText(shown);
   parts_->setCurrentIndex(same >= 0 ? same : std::clamp(at, 0, parts_->count() - 1));
-  add_->setEnabled(true);
-  rebuild_numbers();
+  show_part();
 }
 
 }  // namespace wrapgauge

@@ -1,14 +1,10 @@
 #pragma once
 // Every part of the layout by name and by numbers.
 
-#include <QFormLayout>
-#include <QLineEdit>
-#include <QPushButton>
-
-#include "app/desk/window/choice.hpp"
-#include "app/desk/window/number_field.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "model/layout/layout_part.hpp"
+#include "model/layout/part_edits.hpp"
+#include "model/layout/part_numbers.hpp"
 
 namespace wrapgauge {
 
@@ -23,23 +19,23 @@ class PartEditor : public StepForm {
   void chamberChosen(int chamber);
 
  protected:
-  void show_plan() override;
+  void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
-  void make_buttons(QLayout& column);
+  QPushButton* add_button();
   void add_part(LayoutPart::Kind kind);
   void rename();
   void remove();
-  void rebuild_numbers();
+  void show_part();
+  void rebuild_numbers(const LayoutPart& part, const std::vector<PartNumber>& numbers);
   std::optional<LayoutPart> part() const;
   std::size_t chamber() const;  // the one that new parts go into
 
   Choice* parts_;
-  QLineEdit* name_;
-  QFormLayout* numbers_;
-  std::vector<NumberField*> fields_;
+  LineField* name_;
+  QPushButton* remove_;
+  FieldForm<Layout> numbers_;  // of the part that they were built for
   std::optional<LayoutPart> built_for_;
-  QPushButton *add_, *remove_;
 };
 
 }  // namespace wrapgauge

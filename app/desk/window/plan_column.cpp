@@ -107,7 +107,9 @@ PlanColumn::PlanColumn(PlanSession& session, QWidget* parent) : QScrollArea(pare
   column->addStretch(1);
   setWidget(inside);
   setMinimumWidth(300);
-  connect(&session, &PlanSession::statesChanged, this, &PlanColumn::show_states);
+  connect(&session, &PlanSession::changed, this, [this](const SessionState& before) {
+    if (session_.now().differs_in_work(before)) show_states();
+  });
 }
 
 void PlanColumn::add_step(PlanStep step, StepForm* form) {

@@ -28,6 +28,7 @@ QString stage_words(const QString& stage) {
 
 RunBar::RunBar(PlanSession& session, QWidget* parent)
     : QWidget(parent),
+      session_(session),
       stage_(new QLabel(this)),
       progress_(new QProgressBar(this)),
       cancel_(new QPushButton(tr("Cancel"), this)) {
@@ -42,13 +43,8 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   cancel_->setAccessibleName(tr("Cancel what is being worked out"));
   cancel_->setObjectName(QStringLiteral("cancel"));
   connect(cancel_, &QPushButton::clicked, &session, &PlanSession::cancel);
-  connect(&session.runner(), &EstimateRunner::busyChanged, this, &RunBar::take_busy);
-  connect(&session.runner(), &EstimateRunner::progressed, this,
-          [this](const QString& stage, double fraction) {
-            stage_now_ = stage;
-            fraction_now_ = fraction;
-            if (!shown_.isActive()) shown_.start();
-          });
+  connect(&session, &PlanSession::changed, this,
+          [this](const SessionState& before) { take_running(before); });
   shown_.setSingleShot(true);
   shown_.setInterval(kBetweenChanges_ms);
   connect(&shown_, &QTimer::timeout, this, &RunBar::show_progress);
@@ -56,22 +52,25 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
 }
 
 // What is done at once shows no bar: it would be gone before it is read.
-void RunBar::take_busy(bool busy) {
-  stage_now_ = QStringLiteral("checking");
-  fraction_now_ = 0.0;
-  if (busy) return shown_.start();
+void RunBar::take_running(const SessionState& before) {
+  const auto& running = session_.now().running;
+  if (running == before.running) return;
+  if (running && !shown_.isActive()) return shown_.start();
+  if (running) return;
   shown_.stop();
   hide();
 }
 
 void RunBar::show_progress() {
-  const QString words = stage_words(stage_now_);
+  const auto& running = session_.now().running;
+  if (!running) return;
+  const QString words = stage_words(running->stage);
   if (stage_->text() != words) {
     stage_->setText(words);
     stage_->setMinimumWidth(stage_->sizeHint().width());  // the status bar would cut it
   }
-  progress_->setValue(static_cast<int>(100.0 * fraction_now_));
-  progress_->setVisible(fraction_now_ > 0.0);  // a check does not know how far it is
+  progress_->setValue(static_cast<int>(100.0 * running->fraction));
+  progress_->setVisible(running->fraction > 0.0);  // a check does not know how far it is
   show();
 }
 

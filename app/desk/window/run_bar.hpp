@@ -19,12 +19,11 @@ class RunBar : public QWidget {
   explicit RunBar(PlanSession& session, QWidget* parent = nullptr);
 
  private:
-  void take_busy(bool busy);
+  void take_running(const SessionState& before);
   void show_progress();
 
+  PlanSession& session_;
   QTimer shown_;  // runs while what is shown is still fresh
-  QString stage_now_;
-  double fraction_now_ = 0.0;
   QLabel* stage_;
   QProgressBar* progress_;
   QPushButton* cancel_;

@@ -1,50 +1,43 @@
 #include "app/desk/window/skin_place_panel.hpp"
 
-#include <QHBoxLayout>
 #include <QMenu>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 #include <algorithm>
+#include <functional>
 
 #include "app/desk/session/text.hpp"
 
 namespace wrapgauge {
-namespace {
-
-using Kind = SkinPlace::Kind;
-
-}  // namespace
 
 SkinPlacePanel::SkinPlacePanel(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       places_(new Choice(tr("Place on the skin"), this)),
-      name_(new QLineEdit(this)),
-      form_(column_form(nullptr)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
+      remove_(action_button(
+          this, tr("Remove"), [this] { remove(); }, tr("Remove this place"))),
+      show_(action_button(
+          this, tr("Show"), [this] { ask_for_place(); }, tr("Show this place on the body"))),
+      here_(action_button(this, tr("Put it at the picked spot"), [this] { put_at_picked(); })),
+      rows_(this, column_form(nullptr), std::bind_front(&SkinPlacePanel::change_place, this), true) {
   places_->setObjectName(QStringLiteral("skin places"));
-  name_->setAccessibleName(tr("Name of the place"));
-  name_->setMaxLength(60);
+  here_->setToolTip(tr("Click a spot on the body first."));
+  QVBoxLayout* column = plain_column(this);
   column->addWidget(places_);
-  make_buttons(*column);
-  form_->addRow(tr("Name"), name_);
-  make_point();
-  make_site();
-  make_region();
-  make_tissue();
-  column->addLayout(form_);
-  connect(places_, &Choice::chosen, this, &SkinPlacePanel::show_fields);
-  connect(name_, &QLineEdit::editingFinished, this, &SkinPlacePanel::rename);
+  add_row(*column, {add_button(), remove_, show_});
+  column->addLayout(&rows_.layout());
+  add_point();
+  add_site();
+  add_region();
+  add_tissue();
+  connect(places_, &Choice::chosen, this, [this] { rows_.show(plan()); });
 }
 
-void SkinPlacePanel::make_buttons(QLayout& column) {
-  auto* row = new QHBoxLayout;
-  add_ = new QPushButton(tr("Add"), this);
-  add_->setAccessibleName(tr("Add a place on the skin"));
-  add_->setToolTip(
+QPushButton* SkinPlacePanel::add_button() {
+  auto* add = new QPushButton(tr("Add"), this);
+  add->setAccessibleName(tr("Add a place on the skin"));
+  add->setToolTip(
       tr("Goes to the picked spot, else beside the layout: click a spot on the body first. What "
          "a form brings by itself is not listed here."));
-  auto* menu = new QMenu(add_);
+  auto* menu = new QMenu(add);
   const std::pair<QString, NewSkinPlace> all[] = {
       {tr("Bone, nerve, vessel or tendon under the skin"), NewSkinPlace::kBonySite},
       {tr("Landmark"), NewSkinPlace::kLandmark},
@@ -53,23 +46,12 @@ void SkinPlacePanel::make_buttons(QLayout& column) {
       {tr("Other tissue between two stations"), NewSkinPlace::kTissueBand}};
   for (const auto& [words, what] : all)
     menu->addAction(words, this, [this, what = what] { add_place(what); });
-  add_->setMenu(menu);
-  remove_ = new QPushButton(tr("Remove"), this);
-  remove_->setAccessibleName(tr("Remove this place"));
-  show_ = new QPushButton(tr("Show"), this);
-  show_->setAccessibleName(tr("Show this place on the body"));
-  for (QPushButton* button : {add_, remove_, show_}) row->addWidget(button, 1);
-  static_cast<QVBoxLayout&>(column).addLayout(row);
-  connect(remove_, &QPushButton::clicked, this, &SkinPlacePanel::remove);
-  connect(show_, &QPushButton::clicked, this, [this] {
-    const auto place = chosen();
-    if (!place) return;
-    if (const auto at = skin_place_point_m(plan(), *place)) emit placeAsked(*at);
-  });
+  add->setMenu(menu);
+  return add;
 }
 
 std::optional<SkinPlace> SkinPlacePanel::chosen() const {
-  const auto all = skin_places(const_cast<SkinPlacePanel*>(this)->plan());
+  const auto all = skin_places(plan());
   const int at = places_->currentIndex();
   if (at < 0 || static_cast<std::size_t>(at) >= all.size()) return std::nullopt;
   return all[static_cast<std::size_t>(at)];
@@ -78,16 +60,25 @@ std::optional<SkinPlace> SkinPlacePanel::chosen() const {
 // The picked spot; else where the layout is anchored; else the distal end of the body.
 Vec3 SkinPlacePanel::spot_m() const {
   if (picked_m_) return *picked_m_;
-  const auto checked = const_cast<SkinPlacePanel*>(this)->session().last_checked();
-  if (checked && checked->prepared) return checked->prepared->wrap.anchor_m;
-  if (checked && checked->body) return checked->body->body.surface.vertices_m.row(0);
+  if (now().check && now().check->prepared) return now().check->prepared->wrap.anchor_m;
+  if (now().body()) return now().body()->surface.vertices_m.row(0);
   return Vec3::Zero();
 }
 
 void SkinPlacePanel::show_picked(const std::optional<Vec3>& point_m) {
   picked_m_ = point_m;
+  rows_.show(plan());
+}
+
+void SkinPlacePanel::ask_for_place() {
   const auto place = chosen();
-  here_->setEnabled(picked_m_ && place && skin_place_point_m(plan(), *place));
+  if (!place) return;
+  if (const auto at = skin_place_point_m(plan(), *place)) emit placeAsked(*at);
+}
+
+void SkinPlacePanel::put_at_picked() {
+  const auto place = chosen();
+  if (place && picked_m_) session().edit(tr("Move a place"), with_place_at(plan(), *place, *picked_m_));
 }
 
 void SkinPlacePanel::add_place(NewSkinPlace what) {
@@ -98,7 +89,7 @@ void SkinPlacePanel::add_place(NewSkinPlace what) {
   if (what == NewSkinPlace::kBonySite) at = static_cast<int>(site) - 1;
   if (what == NewSkinPlace::kLandmark) at = static_cast<int>(site + landmark) - 1;
   places_->setCurrentIndex(at);
-  show_fields();
+  rows_.show(plan());
 }
 
 void SkinPlacePanel::remove() {
@@ -115,59 +106,26 @@ void SkinPlacePanel::rename() {
   name_->setText(text(skin_place_name(plan(), *place)));
 }
 
-void SkinPlacePanel::change_place(const QString& merge, const std::function<void(Plan&, std::size_t)>& edit) {
-  const auto place = chosen();
-  if (!place) return;
-  Plan changed = plan();
-  edit(changed, place->index);
-  session().edit(tr("Change a place"), with_places_settled(std::move(changed)),
-                 QStringLiteral("place.%1.%2").arg(merge).arg(places_->currentIndex()));
+void SkinPlacePanel::change_place(const QString&, const QString& merge,
+                                  const std::function<void(Plan&)>& edit) {
+  const QString at =
+      merge.isEmpty() ? merge : QStringLiteral("place.%1.%2").arg(merge).arg(places_->currentIndex());
+  change(tr("Change a place"), at, [&](Plan& plan) {
+    edit(plan);
+    plan = with_places_settled(std::move(plan));
+  });
 }
 
-void SkinPlacePanel::show_plan() {
-  const QSignalBlocker quiet(places_);
-  const int before = places_->currentIndex();
-  places_->clear();
-  for (const SkinPlace& place : skin_places(plan()))
-    places_->add(skin_place_title(plan(), place), places_->count());
-  places_->setCurrentIndex(std::min(std::max(before, 0), places_->count() - 1));
-  show_fields();
-}
-
-void SkinPlacePanel::show_fields() {
-  const auto place = chosen();
-  const bool site = place && place->kind == Kind::kBonySite;
-  const bool region = place && place->kind == Kind::kRegion;
-  const SkinRegion* shown = region ? &plan().regions[place->index] : nullptr;
-  const bool near = shown && std::holds_alternative<NearPoint>(shown->place);
-  const auto point = place ? skin_place_point_m(plan(), *place) : std::nullopt;
-  const bool by_distance = shown && !shown->by_distance.empty();
-  places_->setVisible(place.has_value());
-  remove_->setVisible(place.has_value());
-  show_->setVisible(place.has_value());
-  show_->setEnabled(point.has_value());
-  here_->setEnabled(picked_m_ && point);
-  const auto rows = [&](bool on, std::initializer_list<QWidget*> fields) {
-    for (QWidget* field : fields) form_->setRowVisible(field, on);
-  };
-  rows(place.has_value(), {name_});
-  rows(place && !(region && !near), {here_});
-  rows(point.has_value(), {x_, y_, z_});
-  rows(site, {kind_, site_depth_, status_, words_});
-  rows(near, {near_, distances_});
-  rows(site || (near && !by_distance), {radius_});
-  rows(region && !near, {from_, to_, from_angle_, to_angle_});
-  rows(region, {no_go_, fade_});
-  rows(region && !by_distance, {depth_.field, factor_.field});
-  if (!place) return;
-  name_->setText(text(skin_place_name(plan(), *place)));
-  if (point) {
-    x_->show_value(1e3 * point->x());
-    y_->show_value(1e3 * point->y());
-    z_->show_value(1e3 * point->z());
+void SkinPlacePanel::show_state(const SessionState& now, const SessionState& before) {
+  if (now.plan != before.plan) {
+    const QSignalBlocker quiet(places_);
+    const int shown = places_->currentIndex();
+    places_->clear();
+    for (const SkinPlace& place : skin_places(*now.plan))
+      places_->add(skin_place_title(*now.plan, place), places_->count());
+    places_->setCurrentIndex(std::min(std::max(shown, 0), places_->count() - 1));
   }
-  if (site) show_site(plan().bony_sites[place->index]);
-  if (region) show_region(*shown);
+  rows_.show(*now.plan);
 }
 
 }  // namespace wrapgauge

@@ -1,7 +1,6 @@
 #pragma once
 // How fine the layout is meshed and how it is solved.
 
-#include "app/desk/window/optional_number.hpp"
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
@@ -12,16 +11,13 @@ class SolvingPanel : public StepForm {
   explicit SolvingPanel(PlanSession& session, QWidget* parent = nullptr);
 
  protected:
-  void show_plan() override;
+  void show_state(const SessionState& now, const SessionState&) override { rows_.show(*now.plan); }
 
  private:
-  void make_mesh(QFormLayout& form);
-  void make_solver(QFormLayout& form);
-  void take_mesh();
+  void add_mesh();
+  void add_solver();
 
-  NumberField *edge_, *steps_;
-  OptionalNumber seam_edge_, seam_band_;
-  QCheckBox *bending_, *slack_, *compare_;
+  FieldForm<Plan> rows_;
 };
 
 }  // namespace wrapgauge

@@ -1,6 +1,5 @@
 #include "app/desk/window/tissue_panel.hpp"
 
-#include <QFormLayout>
 #include <algorithm>
 
 #include "app/desk/session/text.hpp"
@@ -31,132 +30,112 @@ QString source_of(const TissueSite& site) {
   return QStringLiteral("%1 (%2)").arg(text(site.source), text(site.status));
 }
 
+std::optional<double> least_depth_mm(const Plan& plan) {
+  const auto least = std::min_element(plan.tissue_depth_mm.begin(), plan.tissue_depth_mm.end());
+  return least == plan.tissue_depth_mm.end() ? std::nullopt : std::optional(*least);
+}
+
 }  // namespace
 
 TissuePanel::TissuePanel(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       sites_(tissue_table()),
-      site_(new Choice(tr("Tissue"), this)),
-      posture_(new Choice(tr("Muscle"), this)),
-      model_(new Choice(tr("How tissue gives way"), this)),
       values_(words_label({}, this)),
       depths_(words_label({}, this)),
-      fit_depths_(new QPushButton(this)) {
-  QFormLayout* form = column_form(this);
-  make_choices(*form);
-  make_numbers(*form);
-  connect_choices();
+      fit_depths_(action_button(this, {}, [this] { take_depths_over(); })),
+      rows_(plan_rows(column_form(this))) {
+  add_choices();
+  add_numbers();
 }
 
-void TissuePanel::make_choices(QFormLayout& form) {
-  site_->setObjectName(QStringLiteral("tissue"));
-  site_->add(tr("the form's own"), QString(), tr("The tissue that suits a form made from measures."));
+void TissuePanel::add_choices() {
+  std::vector<ChoiceEntry> sites{
+      {tr("the form's own"), QString(), tr("The tissue that suits a form made from measures.")}};
   for (const TissueSite& site : sites_)
-    site_->add(text(site.name), text(site.name), values_of(site) + QChar('\n') + source_of(site));
-  posture_->add(tr("as the tissue says"), -1);
-  posture_->add(tr("relaxed"), int(Posture::kRelaxed));
-  posture_->add(tr("tense"), int(Posture::kTense),
-                tr("A tense muscle layer has 2.4 times the modulus of a relaxed one (judgement)."));
-  model_->setObjectName(QStringLiteral("tissue model"));
-  model_->add(tr("each place by itself"), int(TissueModel::kFoundation),
-              tr("Elastic foundation: a place sinks under its own pressure only."));
-  model_->add(tr("together with its surroundings"), int(TissueModel::kCoupled),
-              tr("Coupled layer: a pressed place lowers its surroundings too; takes longer."));
-  form.addRow(tr("Tissue"), site_);
-  form.addRow(values_);
-  form.addRow(tr("Muscle"), posture_);
-  form.addRow(tr("Gives way"), model_);
+    sites.push_back({text(site.name), text(site.name), values_of(site) + QChar('\n') + source_of(site)});
+  rows_.choice_by(
+      FieldText(tr("Tissue"), {}, {}, "tissue"), sites,
+      [](const Plan& plan) { return text(plan.tissue_site); },
+      [](Plan& plan, const QVariant& value) {
+        // Nothing is known of the tissue of a mesh from a file.
+        if (!value.toString().isEmpty() || std::holds_alternative<BodyForm>(plan.body))
+          plan.tissue_site = value.toString().toStdString();
+      });
+  rows_.layout().addRow(values_);
+  const QString tense = tr("A tense muscle layer has 2.4 times the modulus of a relaxed one (judgement).");
+  rows_.choice_by(
+      FieldText(tr("Muscle")),
+      {{tr("as the tissue says"), -1},
+       {tr("relaxed"), int(Posture::kRelaxed)},
+       {tr("tense"), int(Posture::kTense), tense}},
+      [](const Plan& plan) { return plan.posture ? int(*plan.posture) : -1; },
+      [](Plan& plan, const QVariant& value) {
+        plan.posture.reset();
+        if (value.toInt() >= 0) plan.posture = static_cast<Posture>(value.toInt());
+      });
+  rows_.choice(FieldText(tr("Gives way"), tr("How tissue gives way"), {}, "tissue model"),
+               {{tr("each place by itself"), int(TissueModel::kFoundation),
+                 tr("Elastic foundation: a place sinks under its own pressure only.")},
+                {tr("together with its surroundings"), int(TissueModel::kCoupled),
+                 tr("Coupled layer: a pressed place lowers its surroundings too; takes longer.")}},
+               [](auto& plan) { return &plan.tissue_model; });
 }
 
-void TissuePanel::make_numbers(QFormLayout& form) {
-  stiffness_ =
-      new NumberField(tr("Stiffness factor of the tissue"), QStringLiteral("×"), {0.05, 20.0, 2, 0.1}, this);
-  stiffness_->say_source(tr("Times the modulus of the tissue chosen; 1 as it stands."));
-  poisson_ = optional_number(
-      this, tr("Poisson's ratio"), {}, {0.0, 0.49, 3, 0.01},
+void TissuePanel::add_numbers() {
+  const FieldText stiffness(tr("Stiffness"), tr("Stiffness factor of the tissue"),
+                            tr("Times the modulus of the tissue chosen; 1 as it stands."));
+  const FieldText poisson(
+      tr("Poisson's ratio"), {},
       tr("Instead of the table's; 0.45 to 0.49 hardly squeezes. 0: the modulus holds the confinement."),
-      [this] {
-        change(tr("Poisson's ratio"), QStringLiteral("tissue.poisson"),
-               [this](Plan& plan) { plan.tissue_poisson = poisson_.value(); });
-      });
-  poisson_.field->setObjectName(QStringLiteral("poisson"));
-  depth_ = optional_number(
-      this, tr("Depth"), QStringLiteral("mm"), {0.5, 300.0, 1, 1.0},
+      "poisson");
+  const FieldText depth(
+      tr("Depth"), {},
       tr("Skin to bone over the whole body, instead of the table's; bony sites and regions keep their own. "
          "Measure it, for example with ultrasound, or take it from the literature."),
-      [this] { take_depth(); });
-  depth_.field->setObjectName(QStringLiteral("tissue depth"));
-  friction_ = new NumberField(tr("Friction of skin on silicone"), {}, {0.0, 3.0, 2, 0.05}, this);
-  friction_->say_source(tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
-  form.addRow(tr("Stiffness"), stiffness_);
-  form.addRow(poisson_.box, poisson_.field);
-  form.addRow(depth_.box, depth_.field);
-  form.addRow(depths_);
-  form.addRow(fit_depths_);
-  form.addRow(tr("Friction"), friction_);
-  connect(stiffness_, &NumberField::edited, this, [this](double value) {
-    change(tr("Stiffness of the tissue"), QStringLiteral("tissue.stiffness"), [&](Plan& plan) {
-      plan.tissue_stiffness_factor.reset();
-      if (value != 1.0) plan.tissue_stiffness_factor = value;
-    });
-  });
-  connect(friction_, &NumberField::edited, this, [this](double value) {
-    change(tr("Friction"), QStringLiteral("tissue.friction"), [&](Plan& plan) { plan.friction = value; });
-  });
-}
-
-void TissuePanel::connect_choices() {
-  connect(site_, &Choice::chosen, this, [this](const QVariant& value) {
-    // Nothing is known of the tissue of a mesh from a file.
-    if (value.toString().isEmpty() && std::holds_alternative<BodyFile>(plan().body)) return show_plan();
-    change(tr("Tissue"), {}, [&](Plan& plan) { plan.tissue_site = value.toString().toStdString(); });
-  });
-  connect(posture_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("Muscle"), {}, [&](Plan& plan) {
-      plan.posture.reset();
-      if (value.toInt() >= 0) plan.posture = static_cast<Posture>(value.toInt());
-    });
-  });
-  connect(model_, &Choice::chosen, this, [this](const QVariant& value) {
-    change(tr("How tissue gives way"), {},
-           [&](Plan& plan) { plan.tissue_model = static_cast<TissueModel>(value.toInt()); });
-  });
-  connect(fit_depths_, &QPushButton::clicked, this, &TissuePanel::take_depths_over);
+      "tissue depth");
+  const FieldText friction(tr("Friction"), tr("Friction of skin on silicone"),
+                           tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
+  rows_.number_by(
+      stiffness, kTimes.words, {0.05, 20.0, 2, 0.1},
+      [](const Plan& plan) { return std::optional(plan.tissue_stiffness_factor.value_or(1.0)); },
+      [](Plan& plan, double value) {
+        plan.tissue_stiffness_factor.reset();
+        if (value != 1.0) plan.tissue_stiffness_factor = value;
+      });
+  poisson_ = rows_.optional(
+      poisson, kPlain, {0.0, 0.49, 3, 0.01}, [](auto& plan) { return &plan.tissue_poisson; }, 0.0);
+  depth_ = rows_.optional_by(
+      depth, kInMm.words, {0.5, 300.0, 1, 1.0}, [](const Plan& plan) { return least_depth_mm(plan); },
+      [](Plan& plan, std::optional<double> value) {
+        plan.tissue_depth_mm.clear();
+        if (value) plan.tissue_depth_mm = {*value};
+      },
+      20.0);
+  rows_.layout().addRow(depths_);
+  rows_.layout().addRow(fit_depths_);
+  rows_.number(friction, kPlain, {0.0, 3.0, 2, 0.05}, [](auto& plan) { return &plan.friction; });
 }
 
 std::size_t TissuePanel::body_points() const {
-  const auto checked = session().last_checked();
-  return checked && checked->body ? static_cast<std::size_t>(checked->body->body.surface.vertices_m.rows())
-                                  : 0;
-}
-
-// The plan gives one for each point of the body's mesh: the field gives all the same.
-void TissuePanel::take_depth() {
-  const auto depth = depth_.value();
-  change(tr("Depth of the tissue"), QStringLiteral("tissue.depth"), [&](Plan& plan) {
-    plan.tissue_depth_mm.clear();
-    if (depth) plan.tissue_depth_mm.assign(body_points(), *depth);
-  });
+  return now().body() ? static_cast<std::size_t>(now().body()->surface.vertices_m.rows()) : 0;
 }
 
 void TissuePanel::take_depths_over() {
-  if (one_depth_mm(plan().tissue_depth_mm)) return take_depth();
   const auto checked = session().checked();
-  if (!checked || !checked->brought_depths) return;
-  change(tr("Depth of the tissue"), {},
-         [&](Plan& plan) { plan.tissue_depth_mm = checked->brought_depths->depth_mm; });
+  const auto one = one_depth_mm(plan().tissue_depth_mm);
+  if (!one && !(checked && checked->brought_depths)) return;
+  change(tr("Depth of the tissue"), {}, [&](Plan& plan) {
+    plan.tissue_depth_mm = one ? std::vector<double>{*one} : checked->brought_depths->depth_mm;
+  });
 }
 
-void TissuePanel::show_depth(std::optional<double> of_table_mm) {
+void TissuePanel::show_depths() {
   const auto& depths = plan().tissue_depth_mm;
-  depth_.box->setEnabled(!depths.empty() || body_points() > 0);
   depths_->setVisible(false);
   fit_depths_->setVisible(false);
-  if (depths.empty()) return depth_.show({}, of_table_mm.value_or(20.0));
-  const double least = *std::min_element(depths.begin(), depths.end());
-  depth_.show(least, least);
+  if (depths.empty()) return;
   if (!one_depth_mm(plan().tissue_depth_mm)) return show_several_depths();
-  if (body_points() == 0 || depths.size() == body_points()) return;
+  if (body_points() == 0 || depths.size() == 1 || depths.size() == body_points()) return;
   depths_->setText(tr("This depth was given for another body."));
   depths_->setVisible(true);
   fit_depths_->setText(tr("Give this depth to the body as it is now"));
@@ -186,20 +165,16 @@ void TissuePanel::show_several_depths() {
   depths_->setVisible(true);
 }
 
-void TissuePanel::show_plan() {
-  site_->show_value(text(plan().tissue_site));
-  posture_->show_value(plan().posture ? int(*plan().posture) : -1);
-  model_->show_value(int(plan().tissue_model));
-  stiffness_->show_value(plan().tissue_stiffness_factor.value_or(1.0));
-  friction_->show_value(plan().friction);
-  const auto checked = session().last_checked();
-  const bool of_form = plan().tissue_site.empty() && checked && checked->body;
-  const auto site = find_tissue(sites_, of_form ? checked->body->body.tissue_site : plan().tissue_site);
-  poisson_.show(plan().tissue_poisson, site ? site->poisson : 0.0);
+void TissuePanel::show_state(const SessionState& now, const SessionState&) {
+  rows_.show(*now.plan);
+  const bool of_form = now.plan->tissue_site.empty() && now.body();
+  const auto site = find_tissue(sites_, of_form ? now.body()->tissue_site : now.plan->tissue_site);
+  poisson_.offer(site ? site->poisson : 0.0);
+  depth_.offer(site ? site->depth / mm : 20.0);
   values_->setVisible(site.ok());
   values_->setText(site ? values_of(*site) : QString());
   values_->setToolTip(site ? source_of(*site) : QString());
-  show_depth(site ? std::optional(site->depth / mm) : std::nullopt);
+  show_depths();
 }
 
 }  // namespace wrapgauge

@@ -2,11 +2,11 @@
 
 #include <QDataStream>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "app/desk/session/mend_words.hpp"
+#include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/layout/part_edits.hpp"
@@ -70,9 +70,11 @@ ViewArea::ViewArea(PlanSession& session, QWidget* parent)
       down_(new QSplitter(Qt::Vertical, this)),
       below_(new QSplitter(Qt::Horizontal, this)) {
   arrange();
-  connect_session();
   connect_edits();
-  show_result();
+  connect(&session, &PlanSession::changed, this,
+          [this](const SessionState& before) { show_state(session_.now(), before); });
+  connect(estimate_, &QPushButton::clicked, &session, &PlanSession::estimate_standard);
+  show_result(session.now(), {});
 }
 
 void ViewArea::arrange() {
@@ -87,10 +89,7 @@ void ViewArea::arrange() {
   auto* table = new ChamberTable(shown_, selection_, tabs);
   table->setAccessibleName(tr("Figures of each chamber"));
   tabs->addTab(table, tr("Chambers"));
-  auto* probe = new QScrollArea(tabs);
-  probe->setWidgetResizable(true);
-  probe->setFrameShape(QFrame::NoFrame);
-  probe->setWidget(new ProbePanel(shown_, selection_, probe));
+  QWidget* probe = in_scroll(new ProbePanel(shown_, selection_, tabs), tabs);
   tabs->addTab(probe, tr("Picked spot"));
   connect(&selection_, &Selection::placeChanged, tabs, [this, tabs, probe] {
     if (selection_.place_m()) tabs->setCurrentWidget(probe);
@@ -118,18 +117,17 @@ void ViewArea::arrange() {
   column->addWidget(down_, 1);
 }
 
-void ViewArea::connect_session() {
-  connect(&session_, &PlanSession::planChanged, this, [this] {
-    shown_.show_layout(has_layout(session_.plan()) ? std::make_shared<const Layout>(session_.plan().layout)
-                                                   : nullptr);
-    if (has_body(session_.plan())) return;
-    shown_.show_body(nullptr);
-    shown_.say_no_body({});
-  });
-  connect(&session_, &PlanSession::checkedChanged, this, &ViewArea::show_checked);
-  connect(&session_, &PlanSession::solvedChanged, this, &ViewArea::show_result);
-  connect(&session_, &PlanSession::statesChanged, this, &ViewArea::show_result);
-  connect(estimate_, &QPushButton::clicked, &session_, &PlanSession::estimate_standard);
+void ViewArea::show_state(const SessionState& now, const SessionState& before) {
+  if (now.plan != before.plan) show_plan(*now.plan);
+  if (now.check != before.check && now.check) show_checked(*now.check);
+  if (now.differs_in_work(before)) show_result(now, before);
+}
+
+void ViewArea::show_plan(const Plan& plan) {
+  shown_.show_layout(has_layout(plan) ? std::make_shared<const Layout>(plan.layout) : nullptr);
+  if (has_body(plan)) return;
+  shown_.show_body(nullptr);
+  shown_.say_no_body({});
 }
 
 void ViewArea::connect_edits() {
@@ -154,43 +152,37 @@ void ViewArea::take_grip(const LayoutGrip& grip, const Layout& changed) {
       point ? tr("Move a point of %1").arg(text(part_title(layout, grip.part))) : tr("Closing"), changed);
 }
 
-void ViewArea::show_checked() {
-  const auto checked = session_.last_checked();
-  if (!checked) return;
-  if (checked->body) {
-    std::vector<BonySite> sites = checked->body->body.bony_sites;
-    sites.insert(sites.end(), checked->plan->bony_sites.begin(), checked->plan->bony_sites.end());
-    shown_.show_body(std::shared_ptr<const Body>(checked->body, &checked->body->body), std::move(sites),
-                     checked->plan->regions);
+void ViewArea::show_checked(const CheckedPlan& checked) {
+  if (checked.body) {
+    std::vector<BonySite> sites = checked.body->body.bony_sites;
+    sites.insert(sites.end(), checked.plan->bony_sites.begin(), checked.plan->bony_sites.end());
+    shown_.show_body(std::shared_ptr<const Body>(checked.body, &checked.body->body), std::move(sites),
+                     checked.plan->regions);
   } else {
     shown_.show_body(nullptr);
   }
-  shown_.say_no_body(no_body_words(*checked));
-  shown_.show_worn(checked->prepared);
+  shown_.say_no_body(no_body_words(checked));
+  shown_.show_worn(checked.prepared);
   std::vector<ProblemPlace> places;
-  for (const auto& problem : checked->layout_problems)
+  for (const auto& problem : checked.layout_problems)
     places.insert(places.end(), problem.places.begin(), problem.places.end());
-  for (const auto& problem : {checked->body_problem, checked->wear_problem})
+  for (const auto& problem : {checked.body_problem, checked.wear_problem})
     if (problem) places.insert(places.end(), problem->places.begin(), problem->places.end());
   shown_.mark(std::move(places));
 }
 
-void ViewArea::show_result() {
-  const auto solved = session_.solved();
-  if (shown_solved_ != solved) {
-    shown_solved_ = solved;
-    shown_.show_estimate(solved ? solved->estimate : nullptr);
-  }
-  const auto checked = session_.last_checked();
-  estimate_->setEnabled(checked && checked->can_be_solved());
-  const QString parts = parts_words(session_.stale());
+void ViewArea::show_result(const SessionState& now, const SessionState& before) {
+  if (now.solved != before.solved) shown_.show_estimate(now.solved ? now.solved->estimate : nullptr);
+  estimate_->setEnabled(now.can_be_solved());
+  const QString parts = parts_words(now.stale);
   const QString stale = parts.isEmpty() ? QString() : tr("Older than the last change of %1.").arg(parts);
   shown_.show_stale(stale);
-  if (!solved) return result_->setText(tr("Nothing estimated yet."));
-  const QString made = mesh_words(*solved);
+  if (!now.solved) return result_->setText(tr("Nothing estimated yet."));
+  const QString made = mesh_words(*now.solved);
   QString words = stale.isEmpty() ? made : stale + QChar(' ') + made;
-  if (solved->summary->limit_point)
-    words += QChar(' ') + tr("Not reached: %1").arg(QString::fromStdString(*solved->summary->limit_point));
+  if (now.solved->summary->limit_point)
+    words +=
+        QChar(' ') + tr("Not reached: %1").arg(QString::fromStdString(*now.solved->summary->limit_point));
   result_->setText(words);
 }
 

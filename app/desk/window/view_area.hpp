@@ -36,12 +36,13 @@ class ViewArea : public QWidget {
 
  private:
   void arrange();
-  void connect_session();
   void connect_edits();
   void take_grip(const LayoutGrip& grip, const Layout& changed);
   void move_part(const LayoutPart& part, const Vec2& by_m);
-  void show_checked();
-  void show_result();
+  void show_state(const SessionState& now, const SessionState& before);
+  void show_plan(const Plan& plan);
+  void show_checked(const CheckedPlan& checked);
+  void show_result(const SessionState& now, const SessionState& before);
   void take_anchor(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
   void take_turn(double by_deg, bool finished);
 
@@ -55,7 +56,6 @@ class ViewArea : public QWidget {
   QPushButton* estimate_;
   QSplitter *across_, *down_, *below_;
   std::optional<double> turn_before_;
-  std::shared_ptr<const SolvedPlan> shown_solved_;
 };
 
 }  // namespace wrapgauge

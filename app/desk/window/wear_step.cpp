@@ -1,8 +1,5 @@
 #include "app/desk/window/wear_step.hpp"
 
-#include <QHeaderView>
-#include <QVBoxLayout>
-
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/wrap/station_angle.hpp"
@@ -34,102 +31,112 @@ QString closing_words(const ClosureReport& closure) {
   return words;
 }
 
+Vec2 layout_point_m(const Plan& plan) {
+  const Bounds2 box = bounds(plan.layout.outline_m);
+  return plan.placement.layout_point_m.value_or(Vec2(0.5 * (box.low + box.high)));
+}
+
 }  // namespace
 
 WearStep::WearStep(PlanSession& session, QWidget* parent)
-    : StepForm(session, parent), words_(words_label({}, this)), quality_(new QTableWidget(this)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->addWidget(words_);
-  make_anchor(*column);
-  column->addWidget(heading_label(tr("Closing"), this));
-  make_closure(*column);
-  column->addWidget(heading_label(tr("How it lies"), this));
-  quality_->setAccessibleName(tr("Stretch and shear of each chamber laid on"));
-  quality_->setColumnCount(3);
-  quality_->setHorizontalHeaderLabels({tr("Part"), tr("Stretch"), tr("Shear")});
-  quality_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  quality_->verticalHeader()->hide();
-  quality_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  quality_->setTabKeyNavigation(false);
-  quality_->setMinimumHeight(150);
-  column->addWidget(quality_);
-  connect_fields();
-}
-
-void WearStep::make_anchor(QLayout& column) {
-  here_ = new QPushButton(tr("Place it at the picked spot"), this);
+    : StepForm(session, parent),
+      here_(action_button(this, tr("Place it at the picked spot"),
+                          [this] {
+                            if (picked_m_) place_at(*picked_m_);
+                          })),
+      anchor_(plan_rows(column_form(nullptr))),
+      closing_(layout_rows(column_form(nullptr), true)),
+      words_(words_label({}, this)),
+      quality_(words_table(this, tr("Stretch and shear of each chamber laid on"),
+                           {tr("Part"), tr("Stretch"), tr("Shear")})) {
   here_->setToolTip(tr("Click a spot on the body first."));
   here_->setEnabled(false);
-  const QString mm_unit = QStringLiteral("mm");
-  station_ =
-      new NumberField(tr("Station of the anchor from the distal end"), mm_unit, {0.0, 2000.0, 1, 1.0}, this);
-  station_->setObjectName(QStringLiteral("station"));
-  angle_ = new NumberField(tr("Angle of the anchor about the axis"), QStringLiteral("°"),
-                           {-360.0, 360.0, 1, 5.0}, this);
-  turn_ = new NumberField(tr("Turn of the layout on the skin"), QStringLiteral("°"), {-180.0, 180.0, 1, 1.0},
-                          this);
-  point_x_ = new NumberField(tr("Point of the layout that lies on the anchor, x"), mm_unit,
-                             {-3000.0, 3000.0, 1, 1.0}, this);
-  point_y_ = new NumberField(tr("Point of the layout that lies on the anchor, y"), mm_unit,
-                             {-3000.0, 3000.0, 1, 1.0}, this);
-  station_->say_source(tr("Along the body's axis from its distal end."));
-  angle_->say_source(
+  quality_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  quality_->setMinimumHeight(150);
+  QVBoxLayout* column = plain_column(this);
+  column->addWidget(words_);
+  column->addLayout(&anchor_.layout());
+  column->addWidget(heading_label(tr("Closing"), this));
+  column->addLayout(&closing_.layout());
+  column->addWidget(heading_label(tr("How it lies"), this));
+  column->addWidget(quality_);
+  add_anchor();
+  add_closing();
+}
+
+void WearStep::add_anchor() {
+  const FieldText station(tr("Station"), tr("Station of the anchor from the distal end"),
+                          tr("Along the body's axis from its distal end."), "station");
+  const FieldText angle(
+      tr("Angle"), tr("Angle of the anchor about the axis"),
       tr("About the axis from the body's +x, right-handed towards proximal. On a made limb 0 is "
          "lateral, 90 front, 180 medial, 270 back."));
-  turn_->say_source(tr("0: the layout's x goes straight round the limb."));
-  QFormLayout* form = column_form(nullptr);
-  form->addRow(here_);
-  form->addRow(tr("Station"), station_);
-  form->addRow(tr("Angle"), angle_);
-  form->addRow(tr("Turn"), turn_);
-  form->addRow(tr("Layout point x"), point_x_);
-  form->addRow(tr("Layout point y"), point_y_);
-  static_cast<QVBoxLayout&>(column).addLayout(form);
+  const FieldText turn(tr("Turn"), tr("Turn of the layout on the skin"),
+                       tr("0: the layout's x goes straight round the limb."));
+  const FieldText x(tr("Layout point x"), tr("Point of the layout that lies on the anchor, x"));
+  const FieldText y(tr("Layout point y"), tr("Point of the layout that lies on the anchor, y"));
+  anchor_.layout().addRow(here_);
+  anchor_.number_by(
+      station, kInMm.words, {0.0, 2000.0, 1, 1.0},
+      [this](const Plan&) { return std::optional(anchor_place().station / mm); },
+      [this](Plan& plan, double value) {
+        plan.placement.anchor = AnchorAtStation{value * mm, anchor_place().angle_deg};
+      });
+  anchor_.number_by(
+      angle, kInDegrees.words, {-360.0, 360.0, 1, 5.0},
+      [this](const Plan&) { return std::optional(anchor_place().angle_deg); },
+      [this](Plan& plan, double value) {
+        plan.placement.anchor = AnchorAtStation{anchor_place().station, value};
+      });
+  anchor_.number(turn, kInDegrees, {-180.0, 180.0, 1, 1.0},
+                 [](auto& plan) { return &plan.placement.turn_deg; });
+  for (const auto& [text, axis] : {std::pair(x, 0), std::pair(y, 1)})
+    anchor_.number_by(
+        text, kInMm.words, {-3000.0, 3000.0, 1, 1.0},
+        [axis = axis](const Plan& plan) {
+          return has_layout(plan) ? std::optional(1e3 * layout_point_m(plan)[axis]) : std::nullopt;
+        },
+        [axis = axis](Plan& plan, double value) {
+          Vec2 point = layout_point_m(plan);
+          point[axis] = 1e-3 * value;
+          plan.placement.layout_point_m = point;
+        });
 }
 
-void WearStep::make_closure(QLayout& column) {
-  const QString mm_unit = QStringLiteral("mm");
+void WearStep::add_closing() {
   closes_ = new Choice(tr("How it closes"), this);
-  closes_->add(tr("Does not go round"), kOpen);
-  closes_->add(tr("Closed, stretched on the girth"), kByStretch);
-  closes_->add(tr("Closed at a length"), kByLength);
-  stretch_ = new NumberField(tr("Stretch of the closure"), QStringLiteral("%"), {-50.0, 200.0, 1, 0.5}, this);
-  length_ = new NumberField(tr("Closing length"), mm_unit, {1.0, 3000.0, 1, 1.0}, this);
-  from_x_ = new NumberField(tr("First closing line at x"), mm_unit, {-3000.0, 3000.0, 1, 1.0}, this);
-  taper_ =
-      new NumberField(tr("Taper of the closing lines"), QStringLiteral("mm/mm"), {-2.0, 2.0, 3, 0.01}, this);
-  stretch_->say_source(tr("The closing length is the girth at the anchor divided by 1 + stretch."));
-  taper_->say_source(tr("Growth of the closing length for each millimetre towards proximal."));
-  closing_ = column_form(nullptr);
-  closing_->addRow(closes_);
-  closing_->addRow(tr("Stretch"), stretch_);
-  closing_->addRow(tr("Closing length"), length_);
-  closing_->addRow(tr("From x"), from_x_);
-  closing_->addRow(tr("Taper"), taper_);
-  static_cast<QVBoxLayout&>(column).addLayout(closing_);
+  closes_->add({{tr("Does not go round"), kOpen},
+                {tr("Closed, stretched on the girth"), kByStretch},
+                {tr("Closed at a length"), kByLength}});
+  connect(closes_, &Choice::chosen, this, [this](const QVariant& value) { take_closing(value.toInt()); });
+  closing_.layout().addRow(closes_);
+  const FieldText stretch(tr("Stretch"), tr("Stretch of the closure"),
+                          tr("The closing length is the girth at the anchor divided by 1 + stretch."));
+  const FieldText length(tr("Closing length"));
+  const FieldText from_x(tr("From x"), tr("First closing line at x"));
+  const FieldText taper(tr("Taper"), tr("Taper of the closing lines"),
+                        tr("Growth of the closing length for each millimetre towards proximal."));
+  const FieldUnit<double> mm_a_mm{"mm/mm", 1.0};
+  closing_.number(stretch, kInPercent, {-50.0, 200.0, 1, 0.5}, [](auto& layout) {
+    return layout.closure && layout.closure->stretch ? &*layout.closure->stretch : nullptr;
+  });
+  closing_.number(length, kInMm, {1.0, 3000.0, 1, 1.0}, [](auto& layout) {
+    return layout.closure && layout.closure->closing_length ? &*layout.closure->closing_length : nullptr;
+  });
+  closing_.number(from_x, kMetresInMm, {-3000.0, 3000.0, 1, 1.0},
+                  [](auto& layout) { return layout.closure ? &layout.closure->from_x_m : nullptr; });
+  closing_.number(taper, mm_a_mm, {-2.0, 2.0, 3, 0.01},
+                  [](auto& layout) { return layout.closure ? &layout.closure->taper : nullptr; });
 }
 
-void WearStep::connect_fields() {
-  connect(here_, &QPushButton::clicked, this, [this] {
-    if (picked_m_) place_at(*picked_m_);
-  });
-  connect(station_, &NumberField::edited, this, &WearStep::take_station);
-  connect(angle_, &NumberField::edited, this, &WearStep::take_station);
-  connect(turn_, &NumberField::edited, this, [this](double value) {
-    change(tr("Turn the layout"), QStringLiteral("wear.turn"),
-           [&](Plan& plan) { plan.placement.turn_deg = value; });
-  });
-  const auto take_point = [this] {
-    change(tr("Layout point"), QStringLiteral("wear.point"), [&](Plan& plan) {
-      plan.placement.layout_point_m = Vec2(1e-3 * point_x_->value(), 1e-3 * point_y_->value());
-    });
-  };
-  connect(point_x_, &NumberField::edited, this, take_point);
-  connect(point_y_, &NumberField::edited, this, take_point);
-  connect(closes_, &Choice::chosen, this, [this] { take_closure({}); });
-  for (NumberField* field : {stretch_, length_, from_x_, taper_})
-    connect(field, &NumberField::edited, this, [this] { take_closure(QStringLiteral("wear.closure")); });
+// Where the plan puts it, or what that is in station and angle.
+AnchorAtStation WearStep::anchor_place() const {
+  if (const auto* anchor = std::get_if<AnchorAtStation>(&plan().placement.anchor)) return *anchor;
+  if (!now().check || !now().check->surface) return {};
+  const BodySurface& surface = *now().check->surface;
+  const auto place = station_and_angle(surface.sections(), surface.axis(),
+                                       std::get<AnchorAtPoint>(plan().placement.anchor).point_m);
+  return place ? *place : AnchorAtStation{};
 }
 
 void WearStep::place_at(const Vec3& point_m) {
@@ -141,78 +148,39 @@ void WearStep::show_picked(const std::optional<Vec3>& point_m) {
   here_->setEnabled(point_m.has_value());
 }
 
-void WearStep::take_station() {
-  change(tr("Move the layout"), QStringLiteral("wear.station"), [&](Plan& plan) {
-    plan.placement.anchor = AnchorAtStation{station_->value() * mm, angle_->value()};
+// Another way of closing begins with what there is now: the length that the girth and the stretch give, or
+// the other way round.
+void WearStep::take_closing(int closing) {
+  change_layout(tr("Closing"), {}, [&](Layout& layout) {
+    const Closure before = layout.closure.value_or(Closure{bounds(layout.outline_m).low.x(), {}, {}, 0.0});
+    layout.closure.reset();
+    if (closing == kOpen) return;
+    layout.closure = Closure{before.from_x_m, {}, {}, before.taper};
+    if (closing == kByStretch) layout.closure->stretch = before.stretch.value_or(last_stretch_);
+    if (closing == kByLength) layout.closure->closing_length = before.closing_length.value_or(last_length_);
   });
 }
 
-void WearStep::take_closure(const QString& merge) {
-  const auto closing = static_cast<Closing>(closes_->currentData().toInt());
-  const auto before = plan().layout.closure;
-  Layout layout = plan().layout;
-  layout.closure.reset();
-  if (closing != kOpen) {
-    const bool anew = !before;
-    Closure closure{anew ? bounds(layout.outline_m).low.x() : 1e-3 * from_x_->value(),
-                    {},
-                    {},
-                    anew ? 0.0 : taper_->value()};
-    if (closing == kByStretch) closure.stretch = 0.01 * stretch_->value();
-    if (closing == kByLength) closure.closing_length = length_->value() * mm;
-    layout.closure = closure;
-  }
-  session().edit_layout(tr("Closing"), std::move(layout), merge);
+void WearStep::show_state(const SessionState& now, const SessionState& before) {
+  anchor_.show(*now.plan);
+  closing_.show(now.plan->layout);
+  const auto& closure = now.plan->layout.closure;
+  closes_->show_value(closing_of(closure));
+  closes_->setEnabled(has_layout(*now.plan));
+  if (closure && closure->stretch) last_stretch_ = *closure->stretch;
+  if (now.check && now.check->prepared && now.check->prepared->closing_length)
+    last_length_ = *now.check->prepared->closing_length;
+  if (now.check == before.check && now.plan == before.plan) return;
+  show_lying(now.check.get());
 }
 
-void WearStep::show_closure() {
-  const auto& closure = plan().layout.closure;
-  const Closing closing = closing_of(closure);
-  closes_->show_value(closing);
-  closing_->setRowVisible(stretch_, closing == kByStretch);
-  closing_->setRowVisible(length_, closing == kByLength);
-  for (NumberField* field : {from_x_, taper_}) closing_->setRowVisible(field, closing != kOpen);
-  if (!closure) return;
-  if (closure->stretch) stretch_->show_value(100.0 * *closure->stretch);
-  if (closure->closing_length) length_->show_value(*closure->closing_length / mm);
-  from_x_->show_value(1e3 * closure->from_x_m);
-  taper_->show_value(closure->taper);
-}
-
-void WearStep::show_plan() {
-  const Placement& placement = plan().placement;
-  const auto checked = session().last_checked();
-  if (const auto* anchor = std::get_if<AnchorAtStation>(&placement.anchor)) {
-    station_->show_value(anchor->station / mm);
-    angle_->show_value(anchor->angle_deg);
-  } else if (checked && checked->surface) {
-    const auto place = station_and_angle(checked->surface->sections(), checked->surface->axis(),
-                                         std::get<AnchorAtPoint>(placement.anchor).point_m);
-    if (place) {
-      station_->show_value(place->station / mm);
-      angle_->show_value(place->angle_deg);
-    }
-  }
-  turn_->show_value(placement.turn_deg);
-  const Bounds2 box = bounds(plan().layout.outline_m);
-  const Vec2 point = placement.layout_point_m.value_or(Vec2(0.5 * (box.low + box.high)));
-  point_x_->show_value(1e3 * point.x());
-  point_y_->show_value(1e3 * point.y());
-  for (QWidget* field : std::initializer_list<QWidget*>{closes_, point_x_, point_y_})
-    field->setEnabled(has_layout(plan()));
-  show_closure();
-}
-
-void WearStep::show_checked() {
-  const auto checked = session().last_checked();
+void WearStep::show_lying(const CheckedPlan* checked) {
   QString words;
   quality_->setRowCount(0);
   if (checked && checked->wear_problem) words = QString::fromStdString(checked->wear_problem->message);
   if (checked && checked->prepared) {
     const Wrap& wrap = checked->prepared->wrap;
     if (wrap.closure) words = closing_words(*wrap.closure);
-    if (!plan().layout.closure || !plan().layout.closure->closing_length)
-      if (checked->prepared->closing_length) length_->show_value(*checked->prepared->closing_length / mm);
     show_quality(wrap);
   }
   words_->setText(words);
