@@ -64,6 +64,18 @@ machine=$(sed -n 's/^model name[[:space:]]*: //p' /proc/cpuinfo | head -n 1)
   measure "^forearm_cuff/" > "$rows"
   awk -F ',' '{ split($1, name, "/"); printf "| %.1f | %.1f | %s | %d | %.2f | %.2f | %.2f |\n", name[2] / 10, name[3] / 10, name[2] == name[3] ? "" : name[4] / 10, $13, $3 / 1000, $12, $14 }' "$rows"
   echo
+  echo "## Reading a body"
+  echo
+  echo "From a file of 2.5 million triangles to a checked body, as \`wrapgauge body check\` does it, a process each. At most 10 s"
+  echo "and 700 MB are wanted. Time of the processor; files are in the system's cache."
+  echo
+  echo "| format | time, s | peak memory of the process, MB |"
+  echo "|---|---|---|"
+  for format in stl text_stl obj ply text_ply glb; do
+    measure "^read_$format/2500/" # a process each, so that its peak memory is its own
+  done > "$rows"
+  awk -F ',' '{ split($1, name, "[_/]"); printf "| %s | %.1f | %d |\n", name[2] == "text" ? toupper(name[3]) ", text" : toupper(name[2]), $4 / 1000, $11 }' "$rows"
+  echo
   echo "## Beside a general-purpose program"
   echo
   echo "A clamped square of 60 x 60 x 1.5 mm, shear modulus 30 kPa, at 2 kPa. CalculiX (20-node bricks, one thread) solves a quarter"
