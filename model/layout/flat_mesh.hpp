@@ -44,11 +44,16 @@ struct FlatMeshOptions {
 };
 
 // `closing_length` trims the layout at closure.from_x + closing_length (none: layout does not close, or is
-// meshed whole). Every outline, chamber, inset seam, channel and strap edge is kept as mesh edges, curves as
-// chords of the smaller wanted edge length (coarsened_lines.hpp says how far off); insets keep their area.
-// Minimum angle 20 degrees except where the drawing has a sharper corner. Same input, same mesh. Problems:
-// trimming line would cut a chamber or channel (named, mm), lies beyond the layout (mm missing) or meets it
-// in a point only; a group without an inlet or with two; numbers or shapes that cannot be meshed.
+// meshed whole). Of every mesh it holds that
+// - no triangle is turned over, and no angle is below 20 degrees but where the drawing has a sharper corner;
+// - every outline, chamber, inset seam, channel and strap edge is a chain of mesh edges, curves as chords of
+//   the smaller wanted edge length (coarsened_lines.hpp says how far off), and triangles of different regions
+//   meet nowhere else;
+// - the triangles of a part add up to its drawn area, less what the chords cut off; insets keep their area;
+// - no edge inside an open region spans from weld to weld;
+// - the same input gives the same mesh.
+// Problems: trimming line would cut a chamber or channel (named, mm), lies beyond the layout (mm missing) or
+// meets it in a point only; a group without an inlet or with two; numbers or shapes that cannot be meshed.
 Result<FlatMesh> triangulate_layout(const Layout& layout, std::optional<Length> closing_length,
                                     const FlatMeshOptions& options);
 

@@ -312,6 +312,27 @@ TEST(FlatMesh, RefusesAGroupWithoutAnInletAndWithTwo) {
   EXPECT_NE(refusal(layout).find("No inlet reaches chamber 'chamber 3'"), std::string::npos);
 }
 
+// Strips far thinner than an edge, corners far sharper than 20 degrees, seams of a twentieth of a millimetre.
+TEST(FlatMesh, OfNarrowStripsAndSharpCornersHasItsAreaAndNoTriangleTurnedOver) {
+  const auto wedge = [](double degrees) {
+    return Polygon{
+        {0.02, 0.01}, {0.17, 0.01}, {0.17, 0.01 + 0.15 * std::tan(degrees * std::numbers::pi / 180)}};
+  };
+  for (const Polygon& loop : {rectangle(0.02, 0.02, 0.16, 3e-4), rectangle(0.02, 0.02, 0.16, 1e-3),
+                              wedge(1.0), wedge(3.0), wedge(8.0), wedge(15.0)})
+    for (const double edge : {8.0, 4.0}) {
+      Layout layout = bare_layout(0.2, 0.06);
+      layout.chambers.push_back({"pad", loop, {}, {}});
+      layout.inlets = {{"inlet", (loop[0] + loop[1] + loop[2]) / 3.0}};
+      const FlatMesh mesh = meshed(layout, {edge * mm, edge * mm});
+      EXPECT_NEAR(area_m2(mesh, RegionKind::kChamber), signed_area_m2(loop), 1e-12);
+      EXPECT_NEAR(area_m2(mesh, RegionKind::kWeld), 0.2 * 0.06 - signed_area_m2(loop), 1e-12);
+      EXPECT_EQ(fused_spans(mesh), 0);
+      for (Eigen::Index t = 0; t < mesh.triangles.rows(); ++t)
+        ASSERT_GT(signed_area_m2({corner(mesh, t, 0), corner(mesh, t, 1), corner(mesh, t, 2)}), 0.0);
+    }
+}
+
 TEST(FlatMesh, SurvivesASelfCrossingOutlineAndTouchingChambers) {
   Layout layout = bare_layout(0.1, 0.1);
   layout.outline_m = {{0, 0}, {0.1, 0.05}, {0.1, 0}, {0, 0.05}};
