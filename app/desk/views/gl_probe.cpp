@@ -25,7 +25,8 @@ QString probe() {
     return translated(QT_TRANSLATE_NOOP("GraphicsProbe", "the window does not run on an X display"));
   QOpenGLContext context;
   context.setFormat(wanted_format());
-  if (!context.create())
+  // VTK speaks to the display by GLX alone, and ends the program where there is none.
+  if (!context.create() || !context.nativeInterface<QNativeInterface::QGLXContext>())
     return translated(QT_TRANSLATE_NOOP("GraphicsProbe", "the display offers no OpenGL"));
   QOffscreenSurface surface;
   surface.setFormat(context.format());
