@@ -57,7 +57,7 @@ TEST(SkinSurface, ThePointNearestToOneOffTheSkinLiesUnderItWithTheOutwardNormal)
   const SkinPoint at = skin.at({0.05, 0.0, 0.07});
   EXPECT_NEAR((at.point_m - Vec3(0.04, 0.0, 0.07)).norm(), 0.0, 1e-9);
   EXPECT_NEAR((at.normal - Vec3::UnitX()).norm(), 0.0, 1e-6);
-  const Points3 several{{0.05, 0.0, 0.07}, {0.0, 0.03, 0.2}};
+  const Points3 several{{0.05, 0.0, 0.07}, {0.0, 0.05, 0.2}};
   EXPECT_NEAR((skin.nearest(several).points_m.row(1).transpose() - Vec3(0.0, 0.04, 0.2)).norm(), 0.0, 1e-9);
 }
 
