@@ -1,5 +1,6 @@
 #include <CLI/CLI.hpp>
 #include <memory>
+#include <sstream>
 
 #include "app/command/commands.hpp"
 #include "app/job/job.hpp"
@@ -53,12 +54,13 @@ Result<Marked> read_marked(const std::filesystem::path& file) {
   return Marked{std::move(layout).value(), {}};
 }
 
-Result<std::string> pdf_of(const TemplateDrawing& drawing, const std::string& paper, std::ostream& out) {
+Result<std::string> pdf_of(const TemplateDrawing& drawing, const std::string& paper, std::ostream& words) {
   if (auto started = start_picture_program(); !started) return started.problem();
   const auto pages = template_pages(drawing, *paper_of(paper));
   if (!pages) return pages.problem();
-  out << pages->pages.size() << " " << pages->paper.name << " page" << (pages->pages.size() > 1 ? "s" : "")
-      << ", " << pages->rows << " by " << pages->columns << (pages->lying ? ", lying" : ", upright") << "\n";
+  words << pages->pages.size() << " " << pages->paper.name << " page" << (pages->pages.size() > 1 ? "s" : "")
+        << ", " << pages->rows << " by " << pages->columns << (pages->lying ? ", lying" : ", upright")
+        << "\n";
   return template_pdf(drawing, *pages);
 }
 
@@ -73,12 +75,13 @@ int run_layout_template(const LayoutTemplateCommand& command, Streams streams) {
   if (const auto problems = check_layout(marked->layout); !problems.empty())
     return say_problem(problems.front(), streams);
   const TemplateDrawing drawing = template_drawing(marked->layout, marked->marks);
-  const Result<std::string> bytes = ending == ".svg" ? Result<std::string>(template_svg(drawing))
-                                                     : pdf_of(drawing, command.paper, streams.out);
+  std::ostringstream words;  // said once the file is there
+  const Result<std::string> bytes =
+      ending == ".svg" ? Result<std::string>(template_svg(drawing)) : pdf_of(drawing, command.paper, words);
   if (!bytes) return say_problem(bytes.problem(), streams);
   if (auto written = write_file_atomically(command.out, *bytes); !written)
     return say_problem(written.problem(), streams);
-  streams.out << "Written to " << command.out.string() << ". " << check_bar_words() << "\n";
+  streams.out << words.str() << "Written to " << command.out.string() << ". " << check_bar_words() << "\n";
   return kExitDone;
 }
 

@@ -2,15 +2,47 @@
 #include <QCommandLineParser>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QMessageBox>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTranslator>
+#include <cstdio>
+#include <exception>
+#include <optional>
 
 #include "app/desk/window/main_window.hpp"
+#include "app/job/program_end.hpp"
 #include "model/core/freed_memory.hpp"
+#include "model/core/thrown.hpp"
 #include "model/core/version.hpp"
 
 namespace {
+
+// What an answer to a click, a key or a timer throws ends here with a sentence: the plan is still there to be
+// saved.
+class Desk : public QApplication {
+ public:
+  using QApplication::QApplication;
+
+  bool notify(QObject* receiver, QEvent* event) override {
+    std::optional<wrapgauge::Problem> problem;
+    try {
+      return QApplication::notify(receiver, event);
+    } catch (...) {
+      problem = wrapgauge::problem_of(std::current_exception());
+    }
+    std::fprintf(stderr, "wrapgauge-desk: %s\n", problem->message.c_str());
+    if (!saying_) {  // drawing what lies under the sentence may fail again
+      saying_ = true;
+      QMessageBox::critical(activeWindow(), applicationName(), QString::fromStdString(problem->message));
+      saying_ = false;
+    }
+    return false;
+  }
+
+ private:
+  bool saying_ = false;
+};
 
 // The language of the settings, else the desktop's; English where there is no translation.
 void take_language(QApplication& application, const QString& asked) {
@@ -26,11 +58,9 @@ void take_language(QApplication& application, const QString& asked) {
     QApplication::installTranslator(toolkit);
 }
 
-}  // namespace
-
-int main(int count, char** arguments) {
-  wrapgauge::keep_freed_memory();
-  QApplication application(count, arguments);
+// All of it is gone when this returns: what the window keeps for recovery is put away.
+int run_window(int count, char** arguments) {
+  Desk application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
   QApplication::setOrganizationName(QStringLiteral("wrapgauge"));
   QApplication::setApplicationVersion(QString::fromUtf8(wrapgauge::program_version().data()));
@@ -57,4 +87,20 @@ int main(int count, char** arguments) {
   const QStringList files = parser.positionalArguments();
   window.start(files.isEmpty() ? std::string() : files.front().toStdString());
   return QApplication::exec();
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+  wrapgauge::end_with_a_sentence("wrapgauge-desk");
+  wrapgauge::hold_libraries_to_one_thread(arguments);
+  wrapgauge::keep_freed_memory();
+  int code = 2;
+  try {
+    code = run_window(count, arguments);
+  } catch (...) {
+    std::fprintf(stderr, "wrapgauge-desk: %s\n",
+                 wrapgauge::problem_of(std::current_exception()).message.c_str());
+  }
+  wrapgauge::end_program(code);
 }
