@@ -53,6 +53,14 @@ void reveal(QWidget& widget, const QPoint& at) {
   });
 }
 
+QWidget* field_to_type_in(QWidget& in, const QString& name) {
+  for (QWidget* found : in.findChildren<QWidget*>())
+    if (found->isVisible() && found->accessibleName().startsWith(name) &&
+        (qobject_cast<QAbstractSpinBox*>(found) || qobject_cast<QLineEdit*>(found)))
+      return found;
+  return nullptr;
+}
+
 }  // namespace
 
 QAbstractButton* button(QWidget& in, const QString& words) {
@@ -92,10 +100,8 @@ void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardMod
 
 void type(QWidget& in, const QString& name, const QString& text) {
   QWidget* field = nullptr;
-  for (QWidget* found : in.findChildren<QWidget*>())
-    if (!field && found->isVisible() && found->accessibleName().startsWith(name) &&
-        (qobject_cast<QAbstractSpinBox*>(found) || qobject_cast<QLineEdit*>(found)))
-      field = found;
+  // Rows that have just been made are shown in a later turn of the event loop.
+  wait_until([&] { return (field = field_to_type_in(in, name)) != nullptr; }, kNeverComes_ms);
   ASSERT_TRUE(field) << "no field to be seen is called '" << name.toStdString() << "'";
   ASSERT_TRUE(field->isEnabled()) << name.toStdString();
   reveal(*field, field->rect().center());

@@ -20,6 +20,7 @@ Length station(const Plan& plan) {
 // Whether a recovery file in `folder` holds this plan's pressure and place.
 bool is_kept(const std::filesystem::path& folder, const Plan& plan) {
   for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+    if (entry.path().extension() != ".json") continue;  // half written, not yet under its own name
     const auto text = read_file(entry.path());
     if (!text) continue;
     const auto kept = recovered_from_text(*text);

@@ -131,6 +131,9 @@ TEST_F(DemoFieldsTest, PrestretchOfEachSheetIsTypedInPercent) {
   EXPECT_EQ(plan().layout.skin_sheet.prestretch, 1.05);
   EXPECT_EQ(plan().layout.skin_sheet.material, before.skin_sheet.material);
   undo();
+  EXPECT_EQ(plan().layout.outer_sheet.prestretch, before.outer_sheet.prestretch);
+  EXPECT_EQ(plan().layout.skin_sheet.prestretch, 1.05) << "each field is a step of its own";
+  undo();
   EXPECT_EQ(plan().layout.skin_sheet.prestretch, before.skin_sheet.prestretch);
 }
 
