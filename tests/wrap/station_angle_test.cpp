@@ -15,7 +15,8 @@ namespace {
 std::map<std::string, double> measures_of(const Form& form) {
   std::map<std::string, double> measures;
   for (const FormParameter& parameter : form.parameters)
-    if (!parameter.default_value) measures[parameter.name] = std::clamp(300.0, parameter.least, parameter.most);
+    if (!parameter.default_value)
+      measures[parameter.name] = std::clamp(300.0, parameter.least, parameter.most);
   return measures;
 }
 
