@@ -9,6 +9,7 @@ ExitCode exit_code_of(ProblemKind kind) {
     case ProblemKind::kCancelled:
       return kExitCancelled;
     case ProblemKind::kBadInput:
+    case ProblemKind::kProgramFailed:
       break;
   }
   return kExitBadInput;

@@ -14,7 +14,14 @@ enum class ProblemKind {
   kBadInput,      // the user can mend it: exit code 2
   kNotConverged,  // no equilibrium was found: exit code 3, never with numbers of that state
   kCancelled,
+  kProgramFailed,  // memory, a library or the program itself gave out: exit code 2
 };
+
+// Whether it tells nothing of the plan: it was stopped, or the program could not go on. Such an end is never
+// kept or shown as an answer.
+inline bool is_no_answer(ProblemKind kind) {
+  return kind == ProblemKind::kCancelled || kind == ProblemKind::kProgramFailed;
+}
 
 // One thing to mark in a picture or list.
 struct ProblemPlace {

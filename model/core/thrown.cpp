@@ -7,12 +7,16 @@ namespace wrapgauge {
 namespace {
 
 Problem no_memory() {
-  return bad_input(
-      "not enough memory for this: use a coarser mesh or a smaller body, or give the program more memory.");
+  return {
+      ProblemKind::kProgramFailed,
+      "not enough memory for this: use a coarser mesh or a smaller body, or give the program more memory.",
+      {}};
 }
 
 Problem own_error(const std::string& what) {
-  return bad_input("stopped by an error inside the program" + what + ": please report it with the input.");
+  return {ProblemKind::kProgramFailed,
+          "stopped by an error inside the program" + what + ": please report it with the input.",
+          {}};
 }
 
 }  // namespace

@@ -23,15 +23,17 @@ CholmodSession::~CholmodSession() {
 Problem CholmodSession::failure(std::string_view doing, int equations) const {
   const std::string what = std::string(doing) + " " + std::to_string(equations) + " equations";
   if (common_.status == CHOLMOD_OUT_OF_MEMORY)
-    return bad_input("The sparse solver ran out of memory while " + what +
-                     ": close other programs, or take a coarser mesh.");
+    return {ProblemKind::kProgramFailed,
+            "The sparse solver ran out of memory while " + what +
+                ": close other programs, or take a coarser mesh.",
+            {}};
   if (common_.status == CHOLMOD_TOO_LARGE)
     return bad_input("The sparse solver stopped while " + what +
                      ": they are more than it can number; take a coarser mesh.");
-  return bad_input("The sparse solver failed while " + what + " (CHOLMOD status " +
-                   std::to_string(common_.status) +
-                   "): the fault is in the program or its libraries, not in the plan; report it with the "
-                   "plan.");
+  return {ProblemKind::kProgramFailed,
+          "The sparse solver failed while " + what + " (CHOLMOD status " + std::to_string(common_.status) +
+              "): the fault is in the program or its libraries, not in the plan; report it with the plan.",
+          {}};
 }
 
 }  // namespace wrapgauge

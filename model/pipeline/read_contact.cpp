@@ -69,7 +69,7 @@ std::optional<Problem> compare_with_coarser_mesh(const Plan& plan, const Resourc
   NamedProgress coarse_progress(progress, "once more on a coarser mesh");
   const FlatMeshOptions mesh = mesh_of_plan(plan, kCoarser);
   const auto coarse = solve_once_more(plan, estimate.body, resources, mesh, coarse_progress);
-  if (!coarse && coarse.problem().kind == ProblemKind::kCancelled) return coarse.problem();
+  if (!coarse && is_no_answer(coarse.problem().kind)) return coarse.problem();
   if (coarse) estimate.mesh_error = mesh_error(estimate.figures, coarse->figures, mesh.edge);
   return std::nullopt;
 }
@@ -78,7 +78,7 @@ std::optional<Problem> compare_with(const Plan& other, const std::string& words,
                                     Progress& progress, Estimate& estimate) {
   NamedProgress other_progress(progress, "once more for comparison");
   const auto solved = solve_once_more(other, estimate.body, resources, mesh_of_plan(other), other_progress);
-  if (!solved && solved.problem().kind == ProblemKind::kCancelled) return solved.problem();
+  if (!solved && is_no_answer(solved.problem().kind)) return solved.problem();
   if (!solved)
     estimate.comparisons.push_back({words, {}, {}, {}, solved.problem().message});
   else if (solved->path.limit_point || estimate.path.limit_point)

@@ -70,7 +70,7 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   const auto study = StudyCase::make(varied->plan, varied->body, varied->resources, mesh);
   if (!study) return failed(study.problem().message);
   const auto path = study->inflate_to(study->targets(), progress);
-  if (!path && path.problem().kind == ProblemKind::kCancelled) return path.problem();
+  if (!path && is_no_answer(path.problem().kind)) return path.problem();
   if (!path) return failed(path.problem().message);
   if (path->limit_point && path->limit_point->kind == LimitKind::kOverstretched)
     return failed("A sheet is stretched further than its material is known for above " +

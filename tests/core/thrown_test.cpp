@@ -12,7 +12,8 @@ namespace {
 template <class Exception>
 std::string message_of(const Exception& exception) {
   const Problem problem = problem_of(std::make_exception_ptr(exception));
-  EXPECT_EQ(problem.kind, ProblemKind::kBadInput);
+  EXPECT_EQ(problem.kind, ProblemKind::kProgramFailed);
+  EXPECT_TRUE(is_no_answer(problem.kind));
   return problem.message;
 }
 

@@ -20,7 +20,7 @@ TEST(SymbolicAnalysis, WithoutMemoryIsAProblemWhicheverPieceIsMissing) {
     const FailingMemory memory(pieces);
     const Result<SymbolicAnalysis> analysis = analyse(matrix);
     if (analysis) break;
-    EXPECT_EQ(analysis.problem().kind, ProblemKind::kBadInput);
+    EXPECT_EQ(analysis.problem().kind, ProblemKind::kProgramFailed);
     EXPECT_NE(analysis.problem().message.find("ran out of memory"), std::string::npos)
         << analysis.problem().message;
     EXPECT_NE(analysis.problem().message.find("243 equations"), std::string::npos);

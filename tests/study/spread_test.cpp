@@ -6,6 +6,7 @@
 
 #include "model/core/file.hpp"
 #include "model/study/spread_report.hpp"
+#include "tests/inflation/failing_memory.hpp"
 #include "tests/study/small_band.hpp"
 
 namespace wrapgauge {
@@ -109,6 +110,22 @@ TEST(VariedPlan, KeepsTheTaperOfTheClosingLines) {
   EXPECT_EQ(varied->plan.layout.closure->taper, 0.12);
   EXPECT_TRUE(varied->plan.layout.closure->closing_length);
   EXPECT_FALSE(varied->plan.layout.closure->stretch);
+}
+
+// Lack of memory is none of the plan's faults: the run is tried again when the spread goes on.
+TEST(Spread, ARunThatLackedMemoryIsNotKept) {
+  const SmallStudy study;
+  const small_band::Folder folder("memory");
+  {
+    const FailingMemory memory(7);
+    const auto spread = solve_spread(study.job(), {folder.path(), {}}, {});
+    ASSERT_FALSE(spread.ok());
+    EXPECT_EQ(spread.problem().kind, ProblemKind::kProgramFailed) << spread.problem().message;
+    EXPECT_EQ(folder.files(), 0);
+  }
+  const auto resumed = solve_spread(study.job(), {folder.path(), {}}, {});
+  ASSERT_TRUE(resumed.ok()) << resumed.problem().message;
+  EXPECT_EQ(resumed->missing(), 0);
 }
 
 TEST(Spread, CutInPartsAndResumedItGivesTheSameBytes) {
