@@ -31,5 +31,12 @@ TEST(NoGo, ALayoutOnItIsRefusedByName) {
   EXPECT_TRUE(problem_at({0.04, 0.007, 0.104}, 1.0, true));  // between the corners
 }
 
+TEST(NoGo, AZoneThatRunsBetweenTheCornersIsFoundToo) {
+  const SkinRegion band{"scar", BetweenStations{104.0 * mm, 106.0 * mm}, true, {}, {}, Length()};
+  EXPECT_TRUE(covered_no_go({band}, {}, two_triangles(), worn_square()));
+  const SkinRegion beside{"scar", BetweenStations{111.0 * mm, 113.0 * mm}, true, {}, {}, Length()};
+  EXPECT_FALSE(covered_no_go({beside}, {}, two_triangles(), worn_square()));
+}
+
 }  // namespace
 }  // namespace wrapgauge

@@ -48,5 +48,18 @@ TEST(TissueBed, ABonySiteHoldsOverARegion) {
   EXPECT_NEAR(bed->depth_m[0] * 1e3, 40.0, 1e-9);
 }
 
+// Its depth holds up to its radius of 8 mm, fades over half a radius more and is gone beyond.
+TEST(TissueBed, ABonySiteHoldsWithinItsRadiusAndFadesOutBeyondIt) {
+  const BonySite site{"styloid", {0.04, 0, 0.12}, 8.0 * mm, 3.0 * mm};
+  Points3 worn(4, 3);
+  worn << 0.04, 0, 0.12, 0.04, 0, 0.1275, 0.04, 0, 0.130, 0.04, 0, 0.1325;
+  const auto bed = tissue_bed({}, kForearm, {{site}, {}, 1.0}, worn);
+  ASSERT_TRUE(bed.ok());
+  EXPECT_NEAR(bed->depth_m[0] * 1e3, 3.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[1] * 1e3, 3.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[2] * 1e3, 11.5, 1e-9);  // half-way
+  EXPECT_NEAR(bed->depth_m[3] * 1e3, 20.0, 1e-9);
+}
+
 }  // namespace
 }  // namespace wrapgauge
