@@ -29,6 +29,7 @@ TEST(NoGo, ALayoutOnItIsRefusedByName) {
   EXPECT_FALSE(problem_at({0.04, 0.02, 0.105}, 9.0, true));
   EXPECT_FALSE(problem_at({0.04, 0.02, 0.105}, 11.0, false));
   EXPECT_TRUE(problem_at({0.04, 0.007, 0.104}, 1.0, true));  // between the corners
+  EXPECT_TRUE(problem_at({0.04, 0.008, 0.104}, 0.3, true));  // between all places that are looked at
 }
 
 TEST(NoGo, AZoneThatRunsBetweenTheCornersIsFoundToo) {
