@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "model/body/body_part.hpp"
+#include "model/body/person.hpp"
 #include "model/core/quantity.hpp"
 #include "model/geometry/triangle_mesh.hpp"
 
@@ -43,6 +45,9 @@ struct Body {
   std::string tissue_site;         // row of the tissue table, e.g. "forearm relaxed"
   Eigen::VectorXd tissue_depth_m;  // a vertex each; empty: the depth of the tissue row everywhere
   std::vector<BonySite> bony_sites;
+  std::optional<BodyPart> part{};  // none: not said yet, and nothing may be solved
+  std::optional<BodySide> side{};  // none: has none, or not said
+  std::optional<Vec3> front{};     // towards the front of the person, unit, across the axis; none: not said
 };
 
 }  // namespace wrapgauge

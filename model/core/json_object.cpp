@@ -1,6 +1,8 @@
 #include "model/core/json_object.hpp"
 
 #include <algorithm>
+#include <charconv>
+#include <chrono>
 #include <utility>
 
 #include "model/core/file.hpp"
@@ -21,6 +23,21 @@ std::string in_quotes(std::string_view text) {
   std::string out = "\"";
   for (char c : text.substr(0, kLongestQuote)) out += static_cast<unsigned char>(c) < 0x20 ? '?' : c;
   return out + (text.size() > kLongestQuote ? "...\"" : "\"");
+}
+
+// "2026-11-29", and on the calendar.
+bool is_day(std::string_view text) {
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
+  int year = 0, month = 0, day = 0;
+  const auto number = [&](std::size_t from, std::size_t length, int& value) {
+    const char* end = text.data() + from + length;
+    return std::from_chars(text.data() + from, end, value).ptr == end && value > 0;
+  };
+  return number(0, 4, year) && number(5, 2, month) && number(8, 2, day) &&
+         std::chrono::year_month_day(std::chrono::year(year),
+                                     std::chrono::month(static_cast<unsigned>(month)),
+                                     std::chrono::day(static_cast<unsigned>(day)))
+             .ok();
 }
 
 std::string line_and_column(std::string_view bytes, std::size_t position) {
@@ -187,6 +204,20 @@ std::string JsonObject::text_or(const char* key, std::string fallback) {
 
 std::string JsonObject::text(const char* key) {
   return require(key) ? text_or(key, {}) : std::string();
+}
+
+std::string JsonObject::said(const char* key) {
+  const std::string found = text(key);
+  if (!failed() && found.find_first_not_of(" \t\r\n") == std::string::npos)
+    fail(std::string(key) + " holds nothing but spaces; say it in words.");
+  return found;
+}
+
+std::string JsonObject::date(const char* key) {
+  const std::string found = text(key);
+  if (failed() || is_day(found)) return found;
+  fail(std::string(key) + " is " + in_quotes(found) + "; write a day as year-month-day, \"2026-11-29\".");
+  return {};
 }
 
 std::string JsonObject::choice(const char* key, const std::vector<std::string>& allowed) {

@@ -45,6 +45,8 @@ class JsonObject {
   std::vector<double> numbers(const char* key, std::size_t count, NumberRange range);
 
   std::string text(const char* key);  // not empty
+  std::string said(const char* key);  // not empty, and more than spaces
+  std::string date(const char* key);  // a day of the calendar, "2026-11-29"
   std::string text_or(const char* key, std::string fallback);
   std::optional<std::string> optional_text(const char* key);
   // One of the words allowed; the first of them when it is missing or wrong.

@@ -58,6 +58,26 @@ void worst_first(std::vector<Finding>& findings) {
   });
 }
 
+std::string_view cause_text(Cause cause) {
+  switch (cause) {
+    case Cause::kNone:
+      return "";
+    case Cause::kFastening:
+      return "the closure alone";
+    case Cause::kInflation:
+      return "inflation";
+    case Cause::kEdge:
+      return "an edge";
+    case Cause::kBone:
+      return "little tissue over bone";
+    case Cause::kRunaway:
+      return "a bulge that runs away";
+    case Cause::kTime:
+      return "time";
+  }
+  return "";
+}
+
 std::string_view severity_text(Severity severity) {
   if (severity == Severity::kStop) return "stop";
   if (severity == Severity::kAboveLimit) return "above limit";

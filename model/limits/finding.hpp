@@ -10,6 +10,7 @@
 #include "model/contact/contact_map.hpp"
 #include "model/core/phrase.hpp"
 #include "model/limits/limit_set.hpp"
+#include "model/limits/people.hpp"
 #include "model/limits/programme.hpp"
 
 namespace wrapgauge {
@@ -19,12 +20,42 @@ enum class Severity { kNote, kWarn, kAboveLimit, kStop };
 
 std::string_view severity_text(Severity severity);  // "note", "warning", "above limit", "stop"
 
+// What presses, stretches or lasts too much comes from it.
+enum class Cause {
+  kNone,
+  kFastening,  // of the closure alone, deflated
+  kInflation,
+  kEdge,     // an edge or a strap presses harder than the chamber does
+  kBone,     // little tissue over bone, nerve, vessel or tendon
+  kRunaway,  // a bulge that grows by itself, a sheet stretched beyond what is known
+  kTime,     // pressure that would pass for a shorter time
+};
+std::string_view cause_text(Cause cause);  // "the closure alone", "inflation", ...; kNone: empty
+
+enum class Amount { kPressure, kStrain, kStretch, kExposure };  // Pa, 1, 1, Pa s
+
+// What was predicted against which limit, all in the amount's unit.
+struct Measured {
+  Amount amount = Amount::kPressure;
+  double predicted = 0.0;
+  double with_factor = 0.0;  // what is held against the limit; strain and stretch have no factor
+  double limit = 0.0;
+  Phrase row;  // of the limit: "over bone or a nerve, held for a minute at most"
+};
+
+// One card: a fact about one place. Surfaces pick from its fields and choose their length.
 struct Finding {
   Severity severity = Severity::kNote;
-  std::string where;  // chamber, bony site, "whole cuff", "weld", ...
-  Phrase sentence;
+  std::string where;                     // chamber, bony site, "whole cuff", "seam", ...
+  Phrase sentence;                       // the whole of it, with source
   double share_of_limit = 0.0;           // after the model factor; 0 where no limit applies
   std::optional<double> model_factor{};  // the one its sentence speaks of
+  Phrase place{};                        // as a card names it: "Closing strap over the ulna"; empty: `where`
+  std::optional<Measured> measured{};    // none: nothing is held against a limit
+  Cause cause = Cause::kNone;
+  Phrase action{};             // one thing to do, which fits the place
+  std::string source_key{};    // of the limit's row or rule: "bony, short hold", "tissue strain"
+  std::optional<Vec3> at_m{};  // on the skin, where it points; none: no single place
 };
 
 struct LimitInputs {
@@ -33,6 +64,11 @@ struct LimitInputs {
   std::vector<InflationTarget> targets;               // a group each
   std::optional<Session> session;                     // none: exposure over time is not worked out
   std::vector<std::vector<ProgrammeStep>> programme;  // a group each, when there is a session
+  std::optional<BodyPart> part{};                     // none: judged by the strictest rules
+  // Sites are marked, or someone gave their word that there are none: else the bony row holds everywhere.
+  bool sites_known = false;
+  std::optional<SitesConfirmed> sites_confirmed{};
+  std::optional<Clearance> cleared_by{};
 };
 
 // Without exposure, which has its own.

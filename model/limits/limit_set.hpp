@@ -92,6 +92,8 @@ struct LimitSet {
   HeatRule heat;
   // Set when a plan's own set is laxer than the program's and the plan says why; every output carries it.
   std::optional<Phrase> override_words;
+  // Set whenever the set is not the one that the program ships, however it came in; every output carries it.
+  std::optional<Phrase> differs_words{};
 };
 
 // Every site has a row for sustained use and for a short hold; a pulse row may be missing.

@@ -187,6 +187,16 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.rows_in_use = rows_in_use(estimate);
   summary.release = estimate.limits.release;
   summary.session = plan.session;
+  summary.part = estimate.body.part;
+  summary.side = estimate.body.side;
+  summary.bony_sites = estimate.limit_inputs.bony_sites;
+  summary.sites_known = estimate.limit_inputs.sites_known;
+  summary.sites_confirmed = plan.sites_confirmed;
+  summary.cleared_by = plan.cleared_by;
+  summary.tissue_confirmed = !plan.tissue_site.empty();
+  summary.wearers = plan.wearers;
+  summary.date = plan.date;
+  if (estimate.limits.differs_words) summary.tables_differ.push_back(english(*estimate.limits.differs_words));
   summary.limits_override = english(estimate.limits.override_words);
   summary.quality = estimate.wrap.quality;
   summary.closure = estimate.wrap.closure;

@@ -7,6 +7,7 @@
 #include "model/contact/figures_difference.hpp"
 #include "model/contact/mesh_error.hpp"
 #include "model/limits/hazard.hpp"
+#include "model/limits/people.hpp"
 #include "model/limits/skin_exposure.hpp"
 #include "model/wrap/wrap.hpp"
 
@@ -55,6 +56,17 @@ struct Summary {
   std::optional<Session> session;
   std::optional<SkinExposure> exposure;
   std::optional<std::string> limits_override;  // words that every output carries
+  // What differs from the tables that the program ships, a sentence each; every output carries them.
+  std::vector<std::string> tables_differ;
+  std::optional<BodyPart> part;
+  std::optional<BodySide> side;
+  std::vector<BonySite> bony_sites;  // the body's and the plan's
+  bool sites_known = false;
+  std::optional<SitesConfirmed> sites_confirmed;
+  std::optional<Clearance> cleared_by;
+  bool tissue_confirmed = false;  // the tissue row was chosen for this part
+  Wearers wearers;
+  std::string date;  // of making, "2026-11-29"; empty: a cell to fill
   std::vector<WrapQuality> quality;
   std::optional<ClosureReport> closure;
 };

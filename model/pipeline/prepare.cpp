@@ -100,6 +100,7 @@ std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, c
 
 Result<Body> body_of_plan(const Plan& plan, Body body) {
   if (!plan.tissue_site.empty()) body.tissue_site = plan.tissue_site;
+  if (plan.part) body.part = plan.part;
   if (plan.tissue_depth_mm.empty()) return body;
   const auto vertices = static_cast<std::size_t>(body.surface.vertices_m.rows());
   if (plan.tissue_depth_mm.size() == 1) {
@@ -181,6 +182,7 @@ Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_ou
   prepared.setup.flat = std::move(laid_out.flat);
   prepared.bony_sites = body.bony_sites;
   prepared.regions = body.regions;
+  prepared.part = body.body->part;
   if (auto problem = covered_no_go(body.regions, body.body->axis, prepared.setup.flat, prepared.wrap.worn_m))
     return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;
@@ -199,7 +201,15 @@ Result<Prepared> prepare(const Plan& plan, const Body& body, const Resources& re
 }
 
 LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
-  LimitInputs inputs{plan.use, prepared.bony_sites, prepared.targets, plan.session, {}};
+  LimitInputs inputs{.use = plan.use,
+                     .bony_sites = prepared.bony_sites,
+                     .targets = prepared.targets,
+                     .session = plan.session,
+                     .programme = {},
+                     .part = prepared.part,
+                     .sites_known = !prepared.bony_sites.empty() || plan.sites_confirmed,
+                     .sites_confirmed = plan.sites_confirmed,
+                     .cleared_by = plan.cleared_by};
   if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);
   return inputs;
 }

@@ -22,6 +22,7 @@ struct Prepared {
   std::vector<InflationTarget> targets;  // a group each
   std::vector<BonySite> bony_sites;      // the body's and the plan's
   std::vector<SkinRegion> regions;       // the plan's, each in its place
+  std::optional<BodyPart> part;          // of the body
   std::shared_ptr<KeptClosing> closing;  // shared by copies that differ in their targets alone
 };
 

@@ -17,6 +17,7 @@ struct Resources {
   std::vector<TissueSite> tissues;
   LimitSet limits;
   Comparisons comparisons;
+  std::vector<Phrase> differ{};  // what differs from the tables that the program ships, a sentence each
 };
 Result<Resources> read_resources(const std::filesystem::path& folder);
 

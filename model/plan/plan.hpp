@@ -18,6 +18,7 @@
 #include "model/layout/flat_mesh.hpp"
 #include "model/layout/layout.hpp"
 #include "model/limits/limit_set.hpp"
+#include "model/limits/people.hpp"
 #include "model/limits/programme.hpp"
 #include "model/limits/supply.hpp"
 #include "model/material/posture.hpp"
@@ -30,6 +31,8 @@ struct BodyFile {
   std::filesystem::path file;          // as written; relative to the plan file
   std::optional<LengthUnit> unit;      // none: guessed from size, and said
   std::optional<Vec3> axis_direction;  // none: found
+  std::optional<Vec3> front;           // towards the person's front; none: the file's own, or not said
+  std::optional<BodySide> side;        // none: the file's own, or not said
   std::vector<MendStep> mend;          // taken in order each time the file is read; the file stays as it is
   bool operator==(const BodyFile&) const = default;
 };
@@ -58,7 +61,9 @@ struct Plan {
   std::string name;
   std::filesystem::path folder;  // where the plan file lies; relative paths start here
   std::variant<BodyFile, BodyForm> body;
+  std::optional<BodyPart> part;  // none: the form's or the file's own
   std::vector<BonySite> bony_sites;
+  std::optional<SitesConfirmed> sites_confirmed;  // that the body has no other sites than those known
   std::vector<Landmark> landmarks;
   std::vector<SkinRegion> regions;  // a later one holds over an earlier one, bony sites over both
   std::string tissue_site;
@@ -79,6 +84,9 @@ struct Plan {
   std::optional<std::filesystem::path> limits_file;   // a set of one's own, relative to the plan file
   std::optional<std::string> limits_override_reason;  // why that set may be laxer than the program's
   std::optional<Session> session;
+  std::optional<Clearance> cleared_by;  // a clinician who lets it go all round chest, abdomen or head
+  Wearers wearers;
+  std::string date;  // of the note, "2026-11-29"; empty: given when it is made, or left to fill
   Supply supply;
   Filling filling;
   Length mesh_edge = 4.0 * mm;

@@ -55,6 +55,14 @@ BodyFile body_file(JsonObject& object) {
       object.fail("axis has no length; point it from hand or foot to trunk.");
     if (!object.failed()) body.axis_direction = axis.normalized();
   }
+  if (object.has("front")) {
+    const std::vector<double> xyz = object.numbers("front", 3, {-1e6, 1e6, ""});
+    const Vec3 front(xyz[0], xyz[1], xyz[2]);
+    if (!object.failed() && front.norm() < 1e-6)
+      object.fail("front has no length; point it to the person's front.");
+    if (!object.failed()) body.front = front.normalized();
+  }
+  if (object.has("side")) body.side = side_from_name(object.choice("side", {"right", "left"}));
   read_each(object, "mend", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
   return body;
 }
@@ -81,6 +89,13 @@ BodyForm body_form(JsonObject& object) {
 void read_body(JsonObject& object, Plan& plan) {
   const bool is_file = object.has("file"), is_form = object.has("form");
   if (!object.failed() && is_file == is_form) object.fail("give either a file or a form.");
+  if (const auto part = object.optional_text("part"); part && !object.failed()) {
+    plan.part = part_from_name(*part);
+    if (!plan.part) object.fail("the part '" + *part + "' is not known; it may be " + part_names() + ".");
+  }
+  read_part(object, "sites_confirmed", true, [&](JsonObject& word) {
+    plan.sites_confirmed = SitesConfirmed{word.said("who"), word.said("when"), word.said("why")};
+  });
   if (is_form)
     plan.body = body_form(object);
   else
@@ -261,6 +276,22 @@ void read_session(JsonObject& object, Plan& plan) {
   plan.session = session;
 }
 
+void read_cleared_by(JsonObject& object, Plan& plan) {
+  plan.cleared_by = Clearance{object.said("name"), object.said("role"), object.date("date")};
+}
+
+void read_wearers(JsonObject& object, Wearers& wearers) {
+  wearers.population = object.text_or("population", "");
+  if (object.has("number")) wearers.number = object.whole_number_or("number", 1, 1, 100000);
+  if (object.has("posture"))
+    wearers.posture =
+        wearer_posture_from_name(object.choice("posture", {"lying", "sitting", "standing", "moving"}));
+  if (const auto above = object.optional_number("above_heart_cm", {-200.0, 200.0, "cm"}))
+    wearers.above_heart = *above * 10.0 * mm;
+  wearers.watched_by = object.text_or("watched_by", "");
+  wearers.how_they_tell = object.text_or("how_they_tell", "");
+}
+
 // Steps need a session to be repeated in, and every inlet's must make sense in it.
 void check_programmes(JsonObject& object, const Plan& plan) {
   for (const InletProgram& program : plan.inflation) {
@@ -306,6 +337,9 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_part(object, "limits", true, [&](JsonObject& part) { read_limits(part, plan); });
   read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
   check_programmes(object, plan);
+  read_part(object, "cleared_by", true, [&](JsonObject& part) { read_cleared_by(part, plan); });
+  read_part(object, "wearers", true, [&](JsonObject& part) { read_wearers(part, plan.wearers); });
+  if (object.has("date")) plan.date = object.date("date");
   read_part(object, "supply", true, [&](JsonObject& part) { read_supply(part, plan.supply); });
   read_part(object, "filling", true, [&](JsonObject& part) { read_filling(part, plan.filling); });
   read_part(object, "mesh", true, [&](JsonObject& part) { read_mesh(part, plan); });

@@ -21,6 +21,8 @@ ordered_json body_json(const BodyFile& body) {
     const Vec3& axis = *body.axis_direction;
     out["axis"] = {tidy(axis.x()), tidy(axis.y()), tidy(axis.z())};
   }
+  if (body.front) out["front"] = {tidy(body.front->x()), tidy(body.front->y()), tidy(body.front->z())};
+  if (body.side) out["side"] = side_name(*body.side);
   if (!body.mend.empty()) out["mend"] = mend_steps_to_json(body.mend);
   return out;
 }
@@ -127,11 +129,25 @@ ordered_json session_json(const Session& session) {
   return out;
 }
 
+ordered_json wearers_json(const Wearers& wearers) {
+  ordered_json out;
+  if (!wearers.population.empty()) out["population"] = wearers.population;
+  if (wearers.number) out["number"] = *wearers.number;
+  if (wearers.posture) out["posture"] = wearer_posture_name(*wearers.posture);
+  if (wearers.above_heart) out["above_heart_cm"] = tidy(*wearers.above_heart / mm / 10.0);
+  if (!wearers.watched_by.empty()) out["watched_by"] = wearers.watched_by;
+  if (!wearers.how_they_tell.empty()) out["how_they_tell"] = wearers.how_they_tell;
+  return out;
+}
+
 }  // namespace
 
 ordered_json plan_to_json(const Plan& plan) {
   ordered_json out{{"wrapgauge-plan", 1}, {"name", plan.name}};
   out["body"] = std::visit([](const auto& body) { return body_json(body); }, plan.body);
+  if (plan.part) out["body"]["part"] = part_name(*plan.part);
+  if (const auto& word = plan.sites_confirmed)
+    out["body"]["sites_confirmed"] = {{"who", word->who}, {"when", word->when}, {"why", word->why}};
   out["bony_sites"] = bony_sites_json(plan.bony_sites);
   if (!plan.landmarks.empty()) out["landmarks"] = landmarks_to_json(plan.landmarks);
   if (!plan.regions.empty()) out["regions"] = regions_to_json(plan.regions);
@@ -143,6 +159,10 @@ ordered_json plan_to_json(const Plan& plan) {
   out["inflation"] = inflation_json(plan.inflation);
   out["limits"] = limits_json(plan);
   if (plan.session) out["session"] = session_json(*plan.session);
+  if (const auto& clinician = plan.cleared_by)
+    out["cleared_by"] = {{"name", clinician->name}, {"role", clinician->role}, {"date", clinician->date}};
+  if (const ordered_json wearers = wearers_json(plan.wearers); !wearers.is_null()) out["wearers"] = wearers;
+  if (!plan.date.empty()) out["date"] = plan.date;
   if (const ordered_json supply = supply_to_json(plan.supply); !supply.is_null()) out["supply"] = supply;
   if (const ordered_json filling = filling_to_json(plan.filling); !filling.is_null())
     out["filling"] = filling;
