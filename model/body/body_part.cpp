@@ -2,7 +2,7 @@
 
 namespace wrapgauge {
 
-std::string_view part_name(BodyPart part) {
+std::string_view body_part_name(BodyPart part) {
   switch (part) {
     case BodyPart::kFinger:
       return "finger";
@@ -48,15 +48,15 @@ std::string_view part_name(BodyPart part) {
   return "";
 }
 
-std::optional<BodyPart> part_from_name(std::string_view name) {
+std::optional<BodyPart> body_part_from_name(std::string_view name) {
   for (const BodyPart part : kBodyParts)
-    if (name == part_name(part)) return part;
+    if (name == body_part_name(part)) return part;
   return std::nullopt;
 }
 
-std::string part_names() {
+std::string body_part_names() {
   std::string names;
-  for (const BodyPart part : kBodyParts) (names += names.empty() ? "" : ", ") += part_name(part);
+  for (const BodyPart part : kBodyParts) (names += names.empty() ? "" : ", ") += body_part_name(part);
   return names;
 }
 

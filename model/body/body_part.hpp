@@ -37,9 +37,9 @@ inline constexpr std::array kBodyParts = {
     BodyPart::kHip,      BodyPart::kThigh,    BodyPart::kKnee,  BodyPart::kLowerLeg, BodyPart::kAnkle,
     BodyPart::kFoot,     BodyPart::kHead,     BodyPart::kNeck,  BodyPart::kFace,     BodyPart::kTestObject};
 
-std::string_view part_name(BodyPart part);  // as plans write it: "upper arm"
-std::optional<BodyPart> part_from_name(std::string_view name);
-std::string part_names();  // all of them, for a sentence: "finger, hand, ..."
+std::string_view body_part_name(BodyPart part);  // as plans write it: "upper arm"
+std::optional<BodyPart> body_part_from_name(std::string_view name);
+std::string body_part_names();  // all of them, for a sentence: "finger, hand, ..."
 
 bool is_worn(BodyPart part);     // all but a test object
 bool is_refused(BodyPart part);  // neck and face: never solved

@@ -90,8 +90,9 @@ void read_body(JsonObject& object, Plan& plan) {
   const bool is_file = object.has("file"), is_form = object.has("form");
   if (!object.failed() && is_file == is_form) object.fail("give either a file or a form.");
   if (const auto part = object.optional_text("part"); part && !object.failed()) {
-    plan.part = part_from_name(*part);
-    if (!plan.part) object.fail("the part '" + *part + "' is not known; it may be " + part_names() + ".");
+    plan.part = body_part_from_name(*part);
+    if (!plan.part)
+      object.fail("the part '" + *part + "' is not known; it may be " + body_part_names() + ".");
   }
   read_part(object, "sites_confirmed", true, [&](JsonObject& word) {
     plan.sites_confirmed = SitesConfirmed{word.said("who"), word.said("when"), word.said("why")};

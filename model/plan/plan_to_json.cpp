@@ -145,7 +145,7 @@ ordered_json wearers_json(const Wearers& wearers) {
 ordered_json plan_to_json(const Plan& plan) {
   ordered_json out{{"wrapgauge-plan", 1}, {"name", plan.name}};
   out["body"] = std::visit([](const auto& body) { return body_json(body); }, plan.body);
-  if (plan.part) out["body"]["part"] = part_name(*plan.part);
+  if (plan.part) out["body"]["part"] = body_part_name(*plan.part);
   if (const auto& word = plan.sites_confirmed)
     out["body"]["sites_confirmed"] = {{"who", word->who}, {"when", word->when}, {"why", word->why}};
   out["bony_sites"] = bony_sites_json(plan.bony_sites);
