@@ -29,7 +29,7 @@ Phrase inlet_name(const HazardInputs& in, int group) {
 
 // Strictest limit of the places that are pressed.
 Pressure strictest_limit(const HazardInputs& in) {
-  const LimitPlaces places(in.limits, in.use.use, in.use.bony_sites, in.figures.share_of_girth);
+  const LimitPlaces places(in.limits, in.use, in.figures.share_of_girth);
   Pressure strictest(1e9);
   for (const ChamberFigures& chamber : in.figures.chambers)
     if (chamber.peak > Pressure())

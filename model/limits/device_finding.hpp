@@ -8,7 +8,9 @@
 
 namespace wrapgauge {
 
-std::vector<Finding> device_findings(const LimitSet& limits, const InflationSetup& setup,
-                                     const LoadPath& path, const ContactFigures& figures, const Audit& audit);
+// Of a test object nothing about tissue, which it has not.
+std::vector<Finding> device_findings(const LimitSet& limits, const LimitInputs& inputs,
+                                     const InflationSetup& setup, const LoadPath& path,
+                                     const ContactFigures& figures, const Audit& audit);
 
 }  // namespace wrapgauge

@@ -8,6 +8,7 @@
 #include "model/core/number_text.hpp"
 #include "model/limits/device_finding.hpp"
 #include "model/limits/limit_place.hpp"
+#include "model/limits/part_finding.hpp"
 #include "model/limits/pressure_finding.hpp"
 
 namespace wrapgauge {
@@ -27,8 +28,11 @@ Finding factor_note(const LimitSet& limits) {
 }
 
 // The limits mean nothing without the times that go with them.
-Finding time_note(const LimitSet& limits, const LimitInputs& inputs, bool circumferential) {
-  const SiteClass site = circumferential ? SiteClass::kCircumferential : SiteClass::kSoft;
+Finding time_note(const LimitSet& limits, const LimitInputs& inputs, const ContactFigures& figures) {
+  const LimitPlaces places(limits, inputs, figures.share_of_girth);
+  const SiteClass site = bony_everywhere(inputs)    ? SiteClass::kBony
+                         : places.circumferential() ? SiteClass::kCircumferential
+                                                    : SiteClass::kSoft;
   const LimitRow* row = find_row(limits, site, inputs.use, Area());
   return {Severity::kNote, "time on the skin",
           Phrase::worded("The limits %1, %2, hold only with these times: %3.",
@@ -42,11 +46,14 @@ Finding time_note(const LimitSet& limits, const LimitInputs& inputs, bool circum
 std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs, const InflationSetup& setup,
                               const LoadPath& path, const EquilibriumState& state, const ContactMap& map,
                               const ContactFigures& figures, const Audit& audit) {
-  std::vector<Finding> all = pressure_findings(limits, inputs, path, state, map, figures);
-  append(all, cuff_findings(limits, setup, figures));
-  append(all, device_findings(limits, setup, path, figures, audit));
-  all.push_back(time_note(limits, inputs, figures.share_of_girth >= limits.circumferential_share));
-  all.push_back(factor_note(limits));
+  std::vector<Finding> all = part_findings(limits, inputs, figures);
+  append(all, device_findings(limits, inputs, setup, path, figures, audit));
+  if (!is_test_object(inputs)) {
+    append(all, pressure_findings(limits, inputs, path, state, map, figures));
+    append(all, cuff_findings(limits, setup, figures));
+    all.push_back(time_note(limits, inputs, figures));
+    all.push_back(factor_note(limits));
+  }
   if (limits.override_words) all.push_back({Severity::kWarn, "limits", *limits.override_words, 0.0});
   worst_first(all);
   return all;
@@ -54,7 +61,8 @@ std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs,
 
 void worst_first(std::vector<Finding>& findings) {
   std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
-    return std::tie(a.severity, a.share_of_limit) > std::tie(b.severity, b.share_of_limit);
+    return std::tie(a.comes_first, a.severity, a.share_of_limit) >
+           std::tie(b.comes_first, b.severity, b.share_of_limit);
   });
 }
 
@@ -87,7 +95,7 @@ std::string_view severity_text(Severity severity) {
 std::vector<const LimitRow*> rows_on_layout(const LimitSet& limits, const LimitInputs& inputs,
                                             const InflationSetup& setup, const EquilibriumState& state,
                                             const SheetMesh& sheet, const ContactFigures& figures) {
-  const LimitPlaces places(limits, inputs.use, inputs.bony_sites, figures.share_of_girth);
+  const LimitPlaces places(limits, inputs, figures.share_of_girth);
   const auto count = static_cast<std::size_t>(setup.flat.vertices_m.rows());
   // Pressed area decides whether a pulse row holds; outside chambers it is taken as large.
   std::vector<Area> pressed(count, Area(1.0));

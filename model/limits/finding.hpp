@@ -56,6 +56,7 @@ struct Finding {
   Phrase action{};             // one thing to do, which fits the place
   std::string source_key{};    // of the limit's row or rule: "bony, short hold", "tissue strain"
   std::optional<Vec3> at_m{};  // on the skin, where it points; none: no single place
+  bool comes_first = false;    // what the others rest on: it stands before them all
 };
 
 struct LimitInputs {
@@ -76,6 +77,7 @@ std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs,
                               const LoadPath& path, const EquilibriumState& state, const ContactMap& map,
                               const ContactFigures& figures, const Audit& audit);
 
+// What the others rest on, then by severity, within one severity the largest share of a limit first.
 void worst_first(std::vector<Finding>& findings);
 
 // The limit of the row that holds at each flat vertex, Pa. Predicted pressure x limits.model_factor is what

@@ -134,7 +134,7 @@ Rise steepest_rise(const InflationSetup& setup, const ContactFigures& figures) {
 std::vector<Finding> pressure_findings(const LimitSet& limits, const LimitInputs& inputs,
                                        const LoadPath& path, const EquilibriumState& state,
                                        const ContactMap& map, const ContactFigures& figures) {
-  const LimitPlaces places(limits, inputs.use, inputs.bony_sites, figures.share_of_girth);
+  const LimitPlaces places(limits, inputs, figures.share_of_girth);
   const Area unknown_area(1.0);  // a square metre: rows for small pads do not hold
   std::vector<Finding> out;
   const auto add = [&](const Phrase& subject, const std::string& where, Pressure peak, PlaceLimit place) {

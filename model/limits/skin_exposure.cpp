@@ -8,6 +8,7 @@
 #include "model/contact/skin_side.hpp"
 #include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
+#include "model/limits/limit_place.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -178,7 +179,8 @@ Finding product_finding(const LimitSet& limits, const SkinExposure& exposure) {
 std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInputs& inputs,
                                           const InflationSetup& setup, const LoadPath& path,
                                           const ContactMap& map, const ContactFigures& figures) {
-  if (!inputs.session || path.states.empty() || inputs.programme.empty()) return std::nullopt;
+  if (!inputs.session || path.states.empty() || inputs.programme.empty() || is_test_object(inputs))
+    return std::nullopt;
   std::vector<Levels> levels;
   for (const auto& steps : inputs.programme)
     levels.push_back(level_over_session(steps, inputs.session->length));

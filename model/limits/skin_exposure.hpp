@@ -25,7 +25,7 @@ struct SkinExposure {
 
 // Pressure at a level is read off the load path between its recorded states; a place under a chamber or
 // channel follows its own inlet, any other place the highest level of all. `map`: of the last state. None
-// without a session in `inputs`.
+// without a session in `inputs`, and of a test object.
 std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInputs& inputs,
                                           const InflationSetup& setup, const LoadPath& path,
                                           const ContactMap& map, const ContactFigures& figures);

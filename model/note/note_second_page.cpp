@@ -79,7 +79,7 @@ std::string inputs_text(const Summary& summary) {
 }  // namespace
 
 NotePage note_second_page(const Summary& summary, const NoteExtras& extras) {
-  const Cautions& all = cautions();
+  const Cautions all = cautions(summary.part);
   NotePage page;
   const auto add = [&](const char* heading, NoteBlock block) {
     page.blocks.push_back(NoteHeading{heading});

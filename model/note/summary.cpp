@@ -150,10 +150,13 @@ std::string balance_section(const Summary& summary) {
   return text;
 }
 
-std::string cautions_section() {
-  const Cautions& all = cautions();
-  return "## Cautions\n\n" + all.standing + "\n\nWho must not take part:\n" + list(all.not_for) +
-         "\nVent and take it off at once on:\n" + list(all.stop_signs) + "\n" + all.ask + "\n";
+std::string cautions_section(std::optional<BodyPart> part) {
+  const Cautions all = cautions(part);
+  std::string text = "## Cautions\n\n" + all.standing + " **" + all.never + "**\n";
+  if (!all.of_part.empty()) text += "\nOn this part of the body:\n" + list(all.of_part);
+  return text + "\nEvery time it goes on:\n" + list(all.every_time) + "\nWho must not take part:\n" +
+         list(all.not_for) + "\nVent it, open the closure and take it off at once on:\n" +
+         list(all.stop_signs) + "\n" + all.ask + "\n";
 }
 
 std::string inputs_section(const Summary& summary) {
@@ -183,7 +186,7 @@ std::string summary_markdown(const Summary& summary) {
   text += seams_section(summary.figures);
   for (const FiguresDifference& difference : summary.comparisons) text += comparison_section(difference);
   text += balance_section(summary) + "\n";
-  text += cautions_section() + "\n";
+  text += cautions_section(summary.part) + "\n";
   text += inputs_section(summary);
   return text;
 }

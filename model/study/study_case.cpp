@@ -36,8 +36,9 @@ StateReading StudyCase::read(const LoadPath& path, const EquilibriumState& state
   reading.figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
   std::vector<Finding> all = pressure_findings(limits_, limit_inputs_, path, state, map, reading.figures);
   // The balance of forces has no limit to share in, so the device is judged without an audit.
-  for (auto& more : {cuff_findings(limits_, prepared_.setup, reading.figures),
-                     device_findings(limits_, prepared_.setup, path, reading.figures, Audit{})})
+  for (auto& more :
+       {cuff_findings(limits_, prepared_.setup, reading.figures),
+        device_findings(limits_, limit_inputs_, prepared_.setup, path, reading.figures, Audit{})})
     all.insert(all.end(), more.begin(), more.end());
   for (const Finding& finding : all)
     if (finding.share_of_limit > reading.nearest.share)

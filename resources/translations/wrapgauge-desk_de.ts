@@ -3220,36 +3220,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Einschätzung: das Modell ist nicht an Druckmessungen kalibriert</translation>
         </message>
         <message>
-            <source>chosen below Landis 1930, Linder-Ganz et al. 2006 and Miller &amp; Seale 1985</source>
-            <translation>unter Landis 1930, Linder-Ganz et al. 2006 und Miller &amp; Seale 1985 gewählt</translation>
-        </message>
-        <message>
-            <source>half of the soft row; Sacks et al. and Daly et al. 1976 on skin blood flow (authors from memory)</source>
-            <translation>die Hälfte der weichen Zeile; Sacks et al. und Daly et al. 1976 zur Hautdurchblutung (Autoren aus dem Gedächtnis)</translation>
-        </message>
-        <message>
-            <source>chosen below Partsch &amp; Partsch 2005</source>
-            <translation>unter Partsch &amp; Partsch 2005 gewählt</translation>
-        </message>
-        <message>
-            <source>chosen below Lundborg et al. 1982 and Miller &amp; Seale 1985</source>
-            <translation>unter Lundborg et al. 1982 und Miller &amp; Seale 1985 gewählt</translation>
-        </message>
-        <message>
             <source>half of the soft row</source>
             <translation>die Hälfte der weichen Zeile</translation>
-        </message>
-        <message>
-            <source>chosen below the 40 mmHg of an upper-arm cuff in venous occlusion plethysmography, read on a secondary page</source>
-            <translation>unter den 40 mmHg einer Oberarmmanschette bei der Venenverschluss-Plethysmographie gewählt, auf einer Sekundärseite gelesen</translation>
-        </message>
-        <message>
-            <source>chosen below Johansson, Hagg &amp; Fischer 2002</source>
-            <translation>unter Johansson, Hagg &amp; Fischer 2002 gewählt</translation>
-        </message>
-        <message>
-            <source>judgement, venous return stops at 40 mmHg in laboratory use, read on a secondary page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982</source>
-            <translation>Einschätzung, der venöse Rückstrom steht im Labor bei 40 mmHg, auf einer Sekundärseite gelesen; bei 60 mmHg kam in Lundborg et al. 1982 schnell eine Empfindungsblockade</translation>
         </message>
         <message>
             <source>judgement, share of tissue compressed predicts lost skin blood flow better than load does in Sacks et al., authors from memory; the figures themselves are judgement</source>
@@ -4298,6 +4270,190 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Thickness</source>
             <translation>Dicke</translation>
+        </message>
+        <message>
+            <source>finger</source>
+            <translation>Finger</translation>
+        </message>
+        <message>
+            <source>hand</source>
+            <translation>Hand</translation>
+        </message>
+        <message>
+            <source>wrist</source>
+            <translation>Handgelenk</translation>
+        </message>
+        <message>
+            <source>forearm</source>
+            <translation>Unterarm</translation>
+        </message>
+        <message>
+            <source>elbow</source>
+            <translation>Ellbogen</translation>
+        </message>
+        <message>
+            <source>upper arm</source>
+            <translation>Oberarm</translation>
+        </message>
+        <message>
+            <source>shoulder</source>
+            <translation>Schulter</translation>
+        </message>
+        <message>
+            <source>chest</source>
+            <translation>Brust</translation>
+        </message>
+        <message>
+            <source>abdomen</source>
+            <translation>Bauch</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <translation>Rücken</translation>
+        </message>
+        <message>
+            <source>hip</source>
+            <translation>Hüfte</translation>
+        </message>
+        <message>
+            <source>thigh</source>
+            <translation>Oberschenkel</translation>
+        </message>
+        <message>
+            <source>knee</source>
+            <translation>Knie</translation>
+        </message>
+        <message>
+            <source>lower leg</source>
+            <translation>Unterschenkel</translation>
+        </message>
+        <message>
+            <source>foot</source>
+            <translation>Fuß</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <translation>Kopf</translation>
+        </message>
+        <message>
+            <source>neck</source>
+            <translation>Hals</translation>
+        </message>
+        <message>
+            <source>face</source>
+            <translation>Gesicht</translation>
+        </message>
+        <message>
+            <source>test object</source>
+            <translation>Prüfkörper</translation>
+        </message>
+        <message>
+            <source>a third of the 9 kPa that killed rat muscle within 2 h in Linder-Ganz et al. 2006, below the 30 mmHg at which nerves changed in Lundborg et al. 1982</source>
+            <translation>ein Drittel der 9 kPa, bei denen in Linder-Ganz et al. 2006 Rattenmuskel in 2 h abstarb, unter den 30 mmHg, bei denen sich in Lundborg et al. 1982 Nerven veränderten</translation>
+        </message>
+        <message>
+            <source>half of the soft row; skin blood flow was already greatly reduced at 10 mmHg in Daly et al. 1976 (authors from memory)</source>
+            <translation>die Hälfte der weichen Zeile; die Hautdurchblutung war in Daly et al. 1976 schon bei 10 mmHg stark vermindert (Verfasser aus dem Gedächtnis)</translation>
+        </message>
+        <message>
+            <source>below the 20 to 25 mmHg at which leg veins of people lying down closed in Partsch &amp; Partsch 2005</source>
+            <translation>unter den 20 bis 25 mmHg, bei denen sich in Partsch &amp; Partsch 2005 Beinvenen Liegender schlossen</translation>
+        </message>
+        <message>
+            <source>below the 45 mmHg after which lymph flow did not restart in Miller &amp; Seale 1987 and the 60 mmHg that blocked nerves in Lundborg et al. 1982</source>
+            <translation>unter den 45 mmHg, bei denen in Miller &amp; Seale 1987 die Lymphe nicht wieder floss, und den 60 mmHg, die in Lundborg et al. 1982 Nerven blockierten</translation>
+        </message>
+        <message>
+            <source>at most the 20 to 25 mmHg of leg veins lying down in Partsch &amp; Partsch 2005; half of the 40 mmHg that stop the venous return of the upper arm, read on a secondary page</source>
+            <translation>höchstens die 20 bis 25 mmHg der Beinvenen Liegender in Partsch &amp; Partsch 2005; die Hälfte der 40 mmHg, die den venösen Rückfluss des Oberarms anhalten, auf einer Sekundärseite gelesen</translation>
+        </message>
+        <message>
+            <source>half of the lowest pressure that halved the blood flow of the hand in Johansson, Hagg &amp; Fischer 2002</source>
+            <translation>die Hälfte des kleinsten Drucks, der in Johansson, Hagg &amp; Fischer 2002 die Durchblutung der Hand halbierte</translation>
+        </message>
+        <message>
+            <source>judgement, 40 mmHg stop the venous return in laboratory use, read on a secondary page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982; the lowest pressure that closed an arm's artery was 120 mmHg</source>
+            <translation>Einschätzung, 40 mmHg halten im Labor den venösen Rückfluss an, auf einer Sekundärseite gelesen; bei 60 mmHg fiel in Lundborg et al. 1982 das Gefühl rasch aus; der kleinste Druck, der eine Armarterie schloss, war 120 mmHg</translation>
+        </message>
+        <message>
+            <source>part that is not known</source>
+            <translation>Körperteil, den niemand genannt hat</translation>
+        </message>
+        <message>
+            <source>Never wear it on this evidence.</source>
+            <translation>Auf dieser Grundlage nie tragen.</translation>
+        </message>
+        <message>
+            <source>Test object</source>
+            <translation>Prüfkörper</translation>
+        </message>
+        <message>
+            <source>The body is a test object, so no limit for skin or tissue is applied: nothing here says how the device presses on a person. %1</source>
+            <translation>Der Körper ist ein Prüfkörper, deshalb gilt keine Grenze für Haut oder Gewebe: Nichts hier sagt, wie das Gerät auf einen Menschen drückt. %1</translation>
+        </message>
+        <message>
+            <source>Name the part of the body in the plan (body.part).</source>
+            <translation>Den Körperteil im Plan nennen (body.part).</translation>
+        </message>
+        <message>
+            <source>Part of the body</source>
+            <translation>Körperteil</translation>
+        </message>
+        <message>
+            <source>Nobody has said which part of the body this is, so the strictest rules hold everywhere: those of bone and nerve, and those of chest and head. %1</source>
+            <translation>Niemand hat gesagt, welcher Körperteil das ist, deshalb gelten überall die strengsten Regeln: die über Knochen und Nerven und die für Brust und Kopf. %1</translation>
+        </message>
+        <message>
+            <source>Mark the sites, or confirm in words that there are none.</source>
+            <translation>Die Stellen markieren oder in Worten bestätigen, dass es keine gibt.</translation>
+        </message>
+        <message>
+            <source>Bony and nerve sites</source>
+            <translation>Knochen- und Nervenstellen</translation>
+        </message>
+        <message>
+            <source>No bony or nerve sites are marked on this body, so the limit over bone or nerve, %1, holds everywhere. %2</source>
+            <translation>Auf diesem Körper sind keine Knochen- oder Nervenstellen markiert, deshalb gilt überall die Grenze über Knochen oder Nerven, %1. %2</translation>
+        </message>
+        <message>
+            <source>Take it off; never wear it there.</source>
+            <translation>Abnehmen; dort nie tragen.</translation>
+        </message>
+        <message>
+            <source>Nothing inflatable may press on the %1: airway, vessels and eyes are at stake, and no one can allow it. %2</source>
+            <translation>Auf den Körperteil %1 darf nichts Aufblasbares drücken: Atemweg, Gefäße und Augen sind in Gefahr, und niemand kann es erlauben. %2</translation>
+        </message>
+        <message>
+            <source>it may hinder breathing or reach eyes and airway</source>
+            <translation>es kann die Atmung behindern oder Augen und Atemweg erreichen</translation>
+        </message>
+        <message>
+            <source>it may slip onto eyes or airway</source>
+            <translation>es kann auf Augen oder Atemweg rutschen</translation>
+        </message>
+        <message>
+            <source>it may hinder breathing</source>
+            <translation>es kann die Atmung behindern</translation>
+        </message>
+        <message>
+            <source>Watch breathing, eyes and airway all the time.</source>
+            <translation>Atmung, Augen und Atemweg ständig beobachten.</translation>
+        </message>
+        <message>
+            <source>The device presses on %1 of a girth of the %2: %3. %4 (%5) allowed it on %6. %7</source>
+            <translation>Das Gerät drückt auf %1 eines Umfangs (%2): %3. %4 (%5) hat es am %6 erlaubt. %7</translation>
+        </message>
+        <message>
+            <source>Do not wear it like this: press on less than 2/3 of the girth, or have a clinician decide and name them in the plan (cleared_by).</source>
+            <translation>So nicht tragen: auf weniger als 2/3 des Umfangs drücken, oder eine Fachperson der Medizin entscheiden lassen und im Plan nennen (cleared_by).</translation>
+        </message>
+        <message>
+            <source>The device presses on %1 of a girth of the %2: %3, and no clinician is named who allows it. %4</source>
+            <translation>Das Gerät drückt auf %1 eines Umfangs (%2): %3, und keine Fachperson der Medizin ist genannt, die es erlaubt. %4</translation>
+        </message>
+        <message>
+            <source>All round the %1</source>
+            <translation>Rundum: %1</translation>
         </message>
     </context>
 </TS>

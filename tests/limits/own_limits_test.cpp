@@ -43,7 +43,7 @@ TEST_F(OwnLimits, LaxerOnesAreRefusedWithBothNumbers) {
   EXPECT_EQ(
       refusal(),
       "The limit set 'ours' is laxer than the program's: row soft, sustained, limit is 5.0 kPa (38 mmHg) "
-      "instead of 4.0 kPa (30 mmHg) (and 1 more). Make it as strict or stricter, or write the reason into "
+      "instead of 3.0 kPa (23 mmHg) (and 1 more). Make it as strict or stricter, or write the reason into "
       "the plan as limits.override_reason.");
 }
 
@@ -81,7 +81,7 @@ TEST_F(OwnLimits, WithAReasonLaxerOnesHoldAndCarryIt) {
   ASSERT_TRUE(held.ok());
   ASSERT_TRUE(held->override_words);
   const std::string overridden = english(*held->override_words);
-  EXPECT_NE(overridden.find("row bony, sustained, limit is 2.5 kPa (19 mmHg) instead of 2.0 kPa"),
+  EXPECT_NE(overridden.find("row bony, sustained, limit is 2.5 kPa (19 mmHg) instead of 1.5 kPa"),
             std::string::npos);
   EXPECT_NE(overridden.find("approved by the ward, protocol 7"), std::string::npos);
 }

@@ -10,6 +10,7 @@ namespace wrapgauge {
 
 inline const std::vector<std::string>& named_exclusions() {
   static const std::vector<std::string> all{"reduced feeling",
+                                            "nerve damage",
                                             "diabetes",
                                             "cannot say or show that it hurts",
                                             "arterial disease",
@@ -19,33 +20,54 @@ inline const std::vector<std::string>& named_exclusions() {
                                             "a clotting disorder",
                                             "past or suspected thrombosis",
                                             "blood thinners",
+                                            "lymphoedema",
                                             "lymph node removal",
+                                            "a breast removal",
                                             "a shunt or a line on that limb",
                                             "swelling there",
                                             "broken, fragile or infected skin",
                                             "a fresh injury",
+                                            "recent surgery",
+                                            "a fracture",
                                             "an implant under the device",
                                             "an allergy to silicone",
-                                            "children",
+                                            "under 18",
                                             "pregnant people",
                                             "people asleep or drunk",
+                                            "no clinician can allow it",
                                             "cannot take it off alone"};
   return all;
 }
 
 inline const std::vector<std::string>& named_stop_signs() {
-  static const std::vector<std::string> all{"pain",
+  static const std::vector<std::string> all{"pain above 2 of 10",
+                                            "throbbing",
                                             "pins and needles",
                                             "numbness",
                                             "weakness",
-                                            "turns white, blue or dark red",
+                                            "turns white, blue or dark",
                                             "feels cold",
+                                            "does not come back within 3 s",
                                             "swelling beyond the device",
                                             "veins that stand out",
-                                            "does not fade within 15 minutes",
+                                            "short breath",
+                                            "dizziness",
+                                            "a mark that stays after 30 min",
                                             "a hiss",
                                             "a bulge that grows by itself",
-                                            "a pressure reading that is not the one asked for"};
+                                            "a pressure reading that is not the one asked for",
+                                            "the wearer wants to stop"};
+  return all;
+}
+
+// What holds each time the device goes on, and where nothing may press.
+inline const std::vector<std::string>& named_rules() {
+  static const std::vector<std::string> all{"Never on neck, face, eyes or airway",
+                                            "awake and sober",
+                                            "No one can waive that",
+                                            "take it off alone",
+                                            "open the closure",
+                                            "Look at the skin before"};
   return all;
 }
 

@@ -11,12 +11,14 @@
 namespace wrapgauge {
 namespace {
 
-// A pad on a soft place, held for a session: limit 4 kPa, model factor 1.5, so the line lies at 2.667 kPa.
+// A pad on a soft place, held for a session: limit 3 kPa, model factor 1.5, so the line lies at 2 kPa.
 Estimate evenly_pressed(double kpa) {
   Estimate estimate;
   const auto limits = read_limit_set(WRAPGAUGE_SOURCE_DIR "/resources/limits.json");
   EXPECT_TRUE(limits.ok());
   if (limits) estimate.limits = *limits;
+  estimate.limit_inputs.part = BodyPart::kForearm;
+  estimate.limit_inputs.sites_known = true;
   hand_made::Worn worn = hand_made::flat_pad(8, 0.04);
   worn.path.states.back().contact_pressure_pa.setConstant(1e3 * kpa);
   estimate.body = worn.body;
@@ -34,11 +36,11 @@ TEST(LimitLine, LiesAtTheLimitOverTheModelFactor) {
   const MapScene scene = map_scene(evenly_pressed(1.0));
   EXPECT_DOUBLE_EQ(scene.model_factor, 1.5);
   ASSERT_GT(scene.layout_threshold_pa.size(), 0);
-  EXPECT_NEAR(scene.layout_threshold_pa.minCoeff(), 4000.0 / 1.5, 1e-6);
-  EXPECT_NEAR(scene.layout_threshold_pa.maxCoeff(), 4000.0 / 1.5, 1e-6);
+  EXPECT_NEAR(scene.layout_threshold_pa.minCoeff(), 3000.0 / 1.5, 1e-6);
+  EXPECT_NEAR(scene.layout_threshold_pa.maxCoeff(), 3000.0 / 1.5, 1e-6);
   ASSERT_EQ(scene.limits.size(), 1u);
-  EXPECT_NEAR(scene.limits[0].limit_pa, 4000.0, 1e-6);
-  EXPECT_NEAR(scene.limits[0].pressure_pa, 4000.0 / 1.5, 1e-6);
+  EXPECT_NEAR(scene.limits[0].limit_pa, 3000.0, 1e-6);
+  EXPECT_NEAR(scene.limits[0].pressure_pa, 3000.0 / 1.5, 1e-6);
 }
 
 // What the window draws of any state on the way.
@@ -47,16 +49,16 @@ TEST(LimitLine, OfAStateOnTheWayLiesThereToo) {
   const Eigen::VectorXd threshold_pa =
       layout_threshold_pa(estimate, estimate.path.states.back(), estimate.figures);
   ASSERT_GT(threshold_pa.size(), 0);
-  EXPECT_NEAR(threshold_pa.maxCoeff(), 4000.0 / 1.5, 1e-6);
+  EXPECT_NEAR(threshold_pa.maxCoeff(), 3000.0 / 1.5, 1e-6);
   const auto at_peak = threshold_at_peak(estimate, threshold_pa);
   ASSERT_TRUE(at_peak);
-  EXPECT_NEAR(at_peak->si(), 4000.0 / 1.5, 1e-6);
+  EXPECT_NEAR(at_peak->si(), 3000.0 / 1.5, 1e-6);
 }
 
 TEST(LimitLine, OfASetWithAnotherFactorMovesWithIt) {
   Estimate estimate = evenly_pressed(1.0);
   estimate.limits.model_factor = 2.5;
-  EXPECT_NEAR(map_scene(estimate).layout_threshold_pa.maxCoeff(), 1600.0, 1e-6);
+  EXPECT_NEAR(map_scene(estimate).layout_threshold_pa.maxCoeff(), 1200.0, 1e-6);
 }
 
 // How far the lightest and the darkest shade inside the pad lie apart, clear of its names: next to nothing
@@ -73,8 +75,8 @@ int contrast_of_pad(double kpa) {
 
 TEST(LimitLine, ThePictureIsHatchedAboveItAndNotBelow) {
   ASSERT_TRUE(start_picture_program().ok());
-  EXPECT_LT(contrast_of_pad(2.5), 6);   // x 1.5 = 3.75 kPa
-  EXPECT_GT(contrast_of_pad(2.8), 60);  // x 1.5 = 4.2 kPa, though 2.8 kPa itself lies below the limit
+  EXPECT_LT(contrast_of_pad(1.9), 6);   // x 1.5 = 2.85 kPa
+  EXPECT_GT(contrast_of_pad(2.1), 60);  // x 1.5 = 3.15 kPa, though 2.1 kPa itself lies below the limit
 }
 
 }  // namespace

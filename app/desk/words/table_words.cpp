@@ -19,24 +19,52 @@ constexpr const char* kTableWords[] = {
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "short hold"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "pulse"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "ankle"),
+    // Parts of the body.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "finger"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "hand"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "wrist"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "forearm"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "elbow"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "upper arm"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "shoulder"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chest"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "abdomen"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "back"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "hip"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "thigh"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "knee"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "lower leg"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "foot"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "head"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "neck"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "face"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "test object"),
     // Where the limits come from.
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
                       "judgement: the model has not been calibrated against pressure readings"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
-                      "chosen below Landis 1930, Linder-Ganz et al. 2006 and Miller & Seale 1985"),
+                      "a third of the 9 kPa that killed rat muscle within 2 h in Linder-Ganz et al. 2006, "
+                      "below the 30 mmHg at which nerves changed in Lundborg et al. 1982"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "half of the soft row; skin blood flow was already greatly reduced at 10 mmHg in Daly "
+                      "et al. 1976 (authors from memory)"),
     QT_TRANSLATE_NOOP(
         "wrapgauge::Phrase",
-        "half of the soft row; Sacks et al. and Daly et al. 1976 on skin blood flow (authors from memory)"),
-    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Partsch & Partsch 2005"),
-    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Lundborg et al. 1982 and Miller & Seale 1985"),
+        "below the 20 to 25 mmHg at which leg veins of people lying down closed in Partsch & Partsch 2005"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "below the 45 mmHg after which lymph flow did not restart in Miller & Seale 1987 and "
+                      "the 60 mmHg that blocked nerves in Lundborg et al. 1982"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "half of the soft row"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
-                      "chosen below the 40 mmHg of an upper-arm cuff in venous occlusion plethysmography, "
-                      "read on a secondary page"),
-    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "chosen below Johansson, Hagg & Fischer 2002"),
+                      "at most the 20 to 25 mmHg of leg veins lying down in Partsch & Partsch 2005; half of "
+                      "the 40 mmHg that stop the venous return of the upper arm, read on a secondary page"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
-                      "judgement, venous return stops at 40 mmHg in laboratory use, read on a secondary "
-                      "page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982"),
+                      "half of the lowest pressure that halved the blood flow of the hand in Johansson, Hagg "
+                      "& Fischer 2002"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "judgement, 40 mmHg stop the venous return in laboratory use, read on a secondary "
+                      "page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982; the lowest "
+                      "pressure that closed an arm's artery was 120 mmHg"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
                       "judgement, share of tissue compressed predicts lost skin blood flow better than load "
                       "does in Sacks et al., authors from memory; the figures themselves are judgement"),

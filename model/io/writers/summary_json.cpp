@@ -178,10 +178,15 @@ Json inputs_json(const Summary& summary) {
   return json;
 }
 
-Json cautions_json() {
-  const Cautions& all = cautions();
-  return {
-      {"standing", all.standing}, {"not_for", all.not_for}, {"stop_signs", all.stop_signs}, {"ask", all.ask}};
+Json cautions_json(std::optional<BodyPart> part) {
+  const Cautions all = cautions(part);
+  return {{"standing", all.standing},
+          {"never", all.never},
+          {"every_time", all.every_time},
+          {"of_part", all.of_part},
+          {"not_for", all.not_for},
+          {"stop_signs", all.stop_signs},
+          {"ask", all.ask}};
 }
 
 }  // namespace
@@ -223,7 +228,7 @@ std::string summary_json(const Summary& summary) {
   json["audit"] = audit_json(summary.audit);
   json["mesh"] = mesh_json(summary);
   json["assumed"] = summary.assumed;
-  json["cautions"] = cautions_json();
+  json["cautions"] = cautions_json(summary.part);
   // Names may hold any bytes; what is no UTF-8 is replaced rather than refused this late.
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
