@@ -53,7 +53,8 @@ FormMaker ankle_form() {
         aspect_parameter("aspect_malleoli", 0.75, "over the malleoli, x from side to side", "judgement"),
         ankle_aspect(), edge_parameter()},
        "shin",
-       true},
+       true,
+       BodyPart::kAnkle},
       ankle_sites(),
       limb<ankle_shape>};
 }

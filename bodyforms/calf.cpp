@@ -65,7 +65,7 @@ FormMaker calf_form() {
                         "confirmed, less 112 mm to above the malleoli (judgement)"),
        ankle_girth()});
   return {{"calf", "A lower leg from above the ankle (station 0) to below the knee.", std::move(parameters),
-           "calf", true},
+           "calf", true, BodyPart::kLowerLeg},
           calf_sites(),
           limb<calf_shape>};
 }

@@ -62,7 +62,8 @@ FormMaker forearm_form() {
             aspect_parameter("aspect_wrist", 1.35, "at the wrist", "judgement"),
             aspect_parameter("aspect_elbow", 1.1, "at the elbow", "judgement"), edge_parameter()},
            "forearm relaxed",
-           true},
+           true,
+           BodyPart::kForearm},
           forearm_sites(),
           limb<forearm_shape>};
 }

@@ -120,6 +120,9 @@ Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double
   made.body.name = maker.form.name;
   made.body.surface = surface->mesh;
   made.body.tissue_site = maker.form.tissue_site;
+  made.body.part = maker.form.part;
+  if (maker.form.sided) made.body.side = person.side;
+  if (maker.form.part) made.body.front = Vec3::UnitY();
   if (surface->limb) made.body.bony_sites = sites_on(maker, *surface->limb);
   if (person.side == BodySide::kLeft) mirror(made.body);
   made.girths = surface->girths;

@@ -44,6 +44,7 @@ struct Form {
   std::vector<FormParameter> parameters;
   std::string tissue_site;  // row of the tissue table that suits it (judgement); empty: left to the plan
   bool sided = false;       // has a left and a right
+  std::optional<BodyPart> part = {};  // of the person; none: a test solid, which the plan has to name
 };
 
 // Every form there is, with its documented parameters.
@@ -57,7 +58,7 @@ struct FormGirth {
 };
 
 struct MadeForm {
-  Body body;                             // with its sites
+  Body body;                             // with its part, side, front and sites
   std::vector<FormGirth> girths;         // from the distal end
   std::map<std::string, double> values;  // every parameter as used
 };

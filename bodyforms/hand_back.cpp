@@ -48,7 +48,8 @@ FormMaker hand_back_form() {
             measured_girth("girth_wrist", "wristcircumference", "at the wrist"),
             aspect_parameter("aspect_hand", 2.9, "at the knuckles", "judgement"), edge_parameter()},
            "wrist dorsal",
-           true},
+           true,
+           BodyPart::kHand},
           hand_back_sites(),
           limb<hand_back_shape>};
 }

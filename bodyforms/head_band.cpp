@@ -36,7 +36,9 @@ FormMaker head_band_form() {
            {length_parameter(50.0, {}, "judgement"),
             measured_girth("girth_head", "headcircumference", "above the brows"),
             measured_aspect("aspect_head", "headbreadth", "headlength", "everywhere"), edge_parameter()},
-           "forehead"},
+           "forehead",
+           false,
+           BodyPart::kHead},
           head_band_sites(),
           limb<head_band_shape>};
 }

@@ -49,7 +49,8 @@ FormMaker knee_form() {
             measured_girth("girth_lower_thigh", "lowerthighcircumference", "just above the kneecap"),
             edge_parameter()},
            "shin",
-           true},
+           true,
+           BodyPart::kKnee},
           knee_sites(),
           limb<knee_shape>};
 }

@@ -50,7 +50,7 @@ FormMaker lower_leg_form() {
                         "less lateralmalleolusheight; confirmed"),
        ankle_girth(), malleoli_girth()});
   return {{"lower-leg", "A lower leg from the malleoli (station 0) to the knee, without the foot.",
-           std::move(parameters), "calf", true},
+           std::move(parameters), "calf", true, BodyPart::kLowerLeg},
           lower_leg_sites(),
           limb<lower_leg_shape>};
 }

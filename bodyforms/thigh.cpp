@@ -47,7 +47,8 @@ FormMaker thigh_form() {
             measured_girth("girth_lower_thigh", "lowerthighcircumference", "just above the kneecap"),
             measured_girth("girth_thigh", "thighcircumference", "at the gluteal fold"), edge_parameter()},
            "thigh",
-           true},
+           true,
+           BodyPart::kThigh},
           thigh_sites(),
           limb<thigh_shape>};
 }

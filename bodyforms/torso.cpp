@@ -72,7 +72,9 @@ FormMaker torso_form() {
               edge.default_value = edge.base = 6.0;
               return edge;
             }()},
-           "abdomen"},
+           "abdomen",
+           false,
+           BodyPart::kAbdomen},
           torso_sites(),
           limb<torso_shape>};
 }

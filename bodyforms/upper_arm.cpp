@@ -52,7 +52,8 @@ FormMaker upper_arm_form() {
                      "judgement: 1.12 of the middle; not in the survey"),
         edge_parameter()},
        "upper arm relaxed",
-       true},
+       true,
+       BodyPart::kUpperArm},
       upper_arm_sites(),
       limb<upper_arm_shape>};
 }

@@ -57,7 +57,8 @@ FormMaker wrist_form() {
                          "forearmcircumferenceflexed; not in the survey"),
             aspect_parameter("aspect_wrist", 1.35, "at the wrist", "judgement"), edge_parameter()},
            "wrist dorsal",
-           true},
+           true,
+           BodyPart::kWrist},
           wrist_sites(),
           limb<wrist_shape>};
 }

@@ -7,6 +7,7 @@
 #include "app/picture/girth_picture.hpp"
 #include "app/picture/picture_program.hpp"
 #include "app/picture/png.hpp"
+#include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
@@ -111,6 +112,13 @@ Result<std::monostate> write_picture(const MendedBody& mended, const std::filesy
   return write_file_atomically(file, *bytes);
 }
 
+std::optional<BodyPart> part_of_form(const Plan& plan) {
+  const auto* wanted = std::get_if<BodyForm>(&plan.body);
+  for (const Form& form : forms())
+    if (wanted && form.name == wanted->form) return form.part;
+  return std::nullopt;
+}
+
 // The plan's body becomes the scan with these steps; everything else in it stays.
 Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUnit unit,
                                        const std::vector<MendStep>& steps) {
@@ -126,7 +134,8 @@ Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUni
     return bad_input(
         "The plan's body was a form with a tissue site of its own: give the plan a tissue site, e.g. "
         "\"calf\", before its body becomes a scan.");
-  changed.body = BodyFile{scan, unit, std::nullopt, steps};
+  if (!changed.part) changed.part = part_of_form(changed);  // the scan says nothing of itself
+  changed.body = BodyFile{.file = scan, .unit = unit, .mend = steps};
   return write_plan(changed, command.plan);
 }
 

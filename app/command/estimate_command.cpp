@@ -8,9 +8,11 @@
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/io/writers/summary_json.hpp"
+#include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -75,13 +77,20 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
 
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
+  const auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
+  if (!prepared) return say_problem(prepared.problem(), streams);
+  if (command.note)
+    if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
 
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;
     estimated = estimate(job.plan, job.body, job.resources,
-                         {.mesh_error = command.mesh_error, .inputs = job.inputs}, progress);
+                         {.mesh_error = command.mesh_error,
+                          .prepared = std::make_shared<const Prepared>(*prepared),
+                          .inputs = job.inputs},
+                         progress);
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Estimate& result = **estimated;

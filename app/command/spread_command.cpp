@@ -8,6 +8,7 @@
 #include "app/job/resource_folder.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
+#include "model/pipeline/prepare.hpp"
 #include "model/study/spread_report.hpp"
 
 namespace wrapgauge {
@@ -94,6 +95,8 @@ int run_spread(const SpreadCommand& command, Streams streams) {
   const SpreadJob wanted{job.plan, job.body, job.resources, *table, inputs_hash(job)};
   SpreadFolders folders{command.folder / "runs", {}};
   for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
+  if (const auto ready = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan)); !ready)
+    return say_problem(ready.problem(), streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   std::optional<Result<SpreadRuns>> runs;
   {

@@ -107,6 +107,16 @@ std::optional<Problem> take_own_limits(Job& job) {
   return add_input("own limits", file, job);
 }
 
+// Every output carries the words of the limit set.
+void say_test_object(Job& job) {
+  const std::optional<BodyPart> part = job.plan.part ? job.plan.part : job.body.part;
+  if (!part || is_worn(*part)) return;
+  std::optional<Phrase>& words = job.resources.limits.override_words;
+  const Phrase unworn =
+      Phrase::worded("Test object: no limit is applied to it, and nobody may wear the device.");
+  words = words ? in_a_row({unworn, *words}, " ") : unworn;
+}
+
 }  // namespace
 
 Result<ReadBody> read_body(const Plan& plan) {
@@ -129,6 +139,7 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   if (known_body->input) job.inputs.push_back(*known_body->input);
   if (auto problem = read_tables(job)) return *problem;
   if (auto problem = take_own_limits(job)) return *problem;
+  say_test_object(job);
   return job;
 }
 

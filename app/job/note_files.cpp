@@ -4,12 +4,14 @@
 #include "app/picture/note_pdf.hpp"
 #include "app/picture/note_picture.hpp"
 #include "app/picture/png.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/core/file.hpp"
 
 namespace wrapgauge {
 
 Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
                             const std::vector<InputFile>& inputs_now, const NoteExtras& extras) {
+  if (auto problem = not_of_a_test_object(summary.part, "note")) return *problem;
   const auto note = study_note(summary, inputs_now, extras);
   if (!note) return note.problem();
   const QImage picture = note_picture(estimate);

@@ -56,7 +56,8 @@ std::optional<BodyPart> body_part_from_name(std::string_view name) {
 
 std::string body_part_names() {
   std::string names;
-  for (const BodyPart part : kBodyParts) (names += names.empty() ? "" : ", ") += body_part_name(part);
+  for (const BodyPart part : kBodyParts)
+    if (!is_refused(part)) (names += names.empty() ? "" : ", ") += body_part_name(part);
   return names;
 }
 
@@ -69,7 +70,9 @@ bool is_refused(BodyPart part) {
 }
 
 bool needs_clearance_all_round(BodyPart part) {
-  return part == BodyPart::kChest || part == BodyPart::kAbdomen || part == BodyPart::kHead;
+  // All round the back is all round chest or abdomen.
+  return part == BodyPart::kChest || part == BodyPart::kAbdomen || part == BodyPart::kBack ||
+         part == BodyPart::kHead;
 }
 
 }  // namespace wrapgauge

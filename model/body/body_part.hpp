@@ -39,11 +39,11 @@ inline constexpr std::array kBodyParts = {
 
 std::string_view body_part_name(BodyPart part);  // as plans write it: "upper arm"
 std::optional<BodyPart> body_part_from_name(std::string_view name);
-std::string body_part_names();  // all of them, for a sentence: "finger, hand, ..."
+std::string body_part_names();  // those that may be pressed on, for a sentence: "finger, hand, ..."
 
 bool is_worn(BodyPart part);     // all but a test object
 bool is_refused(BodyPart part);  // neck and face: never solved
-// Chest, abdomen and head: what goes all round them may stop breathing or reach eyes and airway, so a
+// Chest, abdomen, back and head: what goes all round them may stop breathing or reach eyes and airway, so a
 // clinician has to be named.
 bool needs_clearance_all_round(BodyPart part);
 

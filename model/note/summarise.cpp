@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/body/part_rules.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
@@ -73,6 +74,17 @@ std::string region_words(const SkinRegion& region) {
   return words.append(".");
 }
 
+// A row of the table that was made for another part, or that the table does not have for this one.
+std::optional<std::string> unconfirmed_tissue_words(const Body& body) {
+  if (!body.part || tissue_was_chosen_for(body.part, body.tissue_site)) return std::nullopt;
+  std::string rows;
+  for (const std::string_view row : tissue_rows_of(*body.part))
+    rows.append(rows.empty() ? "'" : ", '").append(row).append("'");
+  return "Tissue not confirmed: the row '" + body.tissue_site + "' was not chosen for the part '" +
+         std::string(part_name(*body.part)) + "', for which the table has " +
+         (rows.empty() ? "no row" : rows) + " (judgement).";
+}
+
 std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimate) {
   const TissueSite& tissue = estimate.tissue;
   std::vector<std::string> words;
@@ -81,6 +93,7 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
                               " kPa, " + mm_text(tissue.depth) +
                               " to bone unless a map or bony site says otherwise",
                           tissue.status, tissue.source));
+  if (auto unconfirmed = unconfirmed_tissue_words(estimate.body)) words.push_back(std::move(*unconfirmed));
   for (const SkinRegion& region : plan.regions)
     if (region.tissue_depth || region.stiffness_factor || !region.by_distance.empty())
       words.push_back(region_words(region));
@@ -193,7 +206,7 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.sites_known = estimate.limit_inputs.sites_known;
   summary.sites_confirmed = plan.sites_confirmed;
   summary.cleared_by = plan.cleared_by;
-  summary.tissue_confirmed = !plan.tissue_site.empty();
+  summary.tissue_confirmed = tissue_was_chosen_for(estimate.body.part, estimate.body.tissue_site);
   summary.wearers = plan.wearers;
   summary.date = plan.date;
   if (estimate.limits.differs_words) summary.tables_differ.push_back(english(*estimate.limits.differs_words));

@@ -1,5 +1,7 @@
+#include <algorithm>
 #include <string>
 
+#include "model/body/part_rules.hpp"
 #include "model/core/number_text.hpp"
 #include "model/pipeline/pipeline.hpp"
 #include "model/pipeline/prepare.hpp"
@@ -20,6 +22,28 @@ std::string quality_words(const WrapQuality& quality) {
          " degrees";
 }
 
+std::string part_words(const Body& body) {
+  if (!is_worn(*body.part))
+    return "part: Test object: no limit is applied to it, and nobody may wear the device";
+  std::string words = "part: " + std::string(part_name(*body.part));
+  if (body.side) words += ", " + std::string(side_name(*body.side));
+  if (!tissue_was_chosen_for(body.part, body.tissue_site))
+    words += "; tissue not confirmed: its row was not chosen for this part";
+  return words;
+}
+
+std::string site_words(const LimitInputs& inputs) {
+  const auto proposed = std::count_if(inputs.bony_sites.begin(), inputs.bony_sites.end(),
+                                      [](const BonySite& site) { return site.status == kProposedSite; });
+  std::string words = "sites: " + std::to_string(inputs.bony_sites.size()) + " places that bear less";
+  if (proposed > 0) words += ", " + std::to_string(proposed) + " of them only proposed: confirm or drop each";
+  if (inputs.sites_confirmed) return words + "; no others, by word of " + inputs.sites_confirmed->who;
+  return inputs.sites_known ? words
+                            : words +
+                                  "; until they are marked or their absence is confirmed "
+                                  "(body.sites_confirmed) the bony limit holds everywhere";
+}
+
 }  // namespace
 
 Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const Resources& resources) {
@@ -31,6 +55,8 @@ Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const 
   std::vector<std::string> words;
   words.push_back("body: '" + ready_body->name + "', " + std::to_string(ready_body->surface.faces.rows()) +
                   " triangles, tissue '" + prepared->tissue.name + "'");
+  words.push_back(part_words(*ready_body));
+  words.push_back(site_words(limit_inputs(plan, *prepared)));
   words.push_back("layout: '" + plan.layout.name + "', " + std::to_string(plan.layout.chambers.size()) +
                   " chambers fed by " + std::to_string(flat.group_inlet.size()) + " inlets, skin sheet " +
                   prepared->skin_grade.hardness + ", outer sheet " + prepared->outer_grade.hardness);

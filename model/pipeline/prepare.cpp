@@ -2,11 +2,13 @@
 
 #include <algorithm>
 
+#include "model/body/part_rules.hpp"
 #include "model/body/region_places.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/grid_distance.hpp"
 #include "model/inflation/kept_closing.hpp"
 #include "model/layout/layout_check.hpp"
+#include "model/pipeline/said_of_body.hpp"
 #include "model/wrap/no_go.hpp"
 
 namespace wrapgauge {
@@ -96,11 +98,18 @@ std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, c
   return programmes;
 }
 
+// Proposed sites are looked at, but until someone has confirmed or dropped each, others may be missing.
+bool sites_are_known(const Plan& plan, const std::vector<BonySite>& sites) {
+  if (plan.sites_confirmed) return true;
+  return !sites.empty() && std::none_of(sites.begin(), sites.end(),
+                                        [](const BonySite& site) { return site.status == kProposedSite; });
+}
+
 }  // namespace
 
 Result<Body> body_of_plan(const Plan& plan, Body body) {
   if (!plan.tissue_site.empty()) body.tissue_site = plan.tissue_site;
-  if (plan.part) body.part = plan.part;
+  if (auto problem = take_what_is_said(plan, body)) return *problem;
   if (plan.tissue_depth_mm.empty()) return body;
   const auto vertices = static_cast<std::size_t>(body.surface.vertices_m.rows());
   if (plan.tissue_depth_mm.size() == 1) {
@@ -136,6 +145,7 @@ Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resour
                             const KnownBefore& known) {
   auto own = body_of_plan(plan, std::move(body));
   if (!own) return own.problem();
+  if (auto problem = part_missing(own->name, own->part)) return *problem;
   TakenBody taken;
   taken.body = std::make_shared<const Body>(std::move(own).value());
   taken.bony_sites = taken.body->bony_sites;
@@ -147,7 +157,9 @@ Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resour
   if (!tissue) return tissue.problem();
   taken.tissue = std::move(tissue).value();
   if (taken.body->surface.faces.rows() == 0) return bad_input("The body has no faces.");
-  if (!known.prepared) taken.surface = surface_of(*taken.body, known);
+  if (known.prepared) return taken;
+  taken.surface = surface_of(*taken.body, known);
+  if (auto problem = place_off_skin(plan, taken.bony_sites, taken.surface->nearest())) return *problem;
   return taken;
 }
 
@@ -207,7 +219,7 @@ LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
                      .session = plan.session,
                      .programme = {},
                      .part = prepared.part,
-                     .sites_known = !prepared.bony_sites.empty() || plan.sites_confirmed,
+                     .sites_known = sites_are_known(plan, prepared.bony_sites),
                      .sites_confirmed = plan.sites_confirmed,
                      .cleared_by = plan.cleared_by};
   if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);

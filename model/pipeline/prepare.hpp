@@ -34,7 +34,8 @@ struct KnownBefore {
   const Prepared* prepared = nullptr;    // of this plan, body and mesh: nothing is left to do
 };
 
-// Body with the plan's own tissue depth map and tissue site taken over.
+// Body with the plan's own tissue depth map, tissue site, part, side and front taken over. Problems: depths
+// of another body; a part, side or front that contradicts the body's own; a part that nothing may press on.
 Result<Body> body_of_plan(const Plan& plan, Body body);
 
 // body: what the plan says of it taken over, its places known, ready to lay something on.
@@ -45,7 +46,8 @@ struct TakenBody {
   std::vector<SkinRegion> regions;             // the plan's, each in its place
   TissueSite tissue;                           // the row that is calculated with
 };
-// Problems: those of body_of_plan and placed_regions, an unknown tissue site, a body without faces.
+// Problems: those of body_of_plan and placed_regions, a part that nobody said, an unknown tissue site, a body
+// without faces, a site or landmark more than 20 mm off the skin.
 Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resources,
                             const KnownBefore& known = {});
 

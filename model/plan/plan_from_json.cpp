@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "model/body/length_unit.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/readers/drawing_reader.hpp"
@@ -112,7 +113,9 @@ BonySite bony_site(JsonObject& object) {
   if (object.has("kind"))
     site.kind = site_kind_from_name(object.choice("kind", {"bone", "nerve", "vessel", "tendon"}))
                     .value_or(SiteKind::kBone);
-  if (object.has("status")) site.status = object.status("status");
+  if (object.has("status"))
+    site.status = object.choice(
+        "status", {"confirmed", "from memory", "judgement", "derived", "common practice", kProposedSite});
   site.words = object.text_or("words", "");
   return site;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "model/body/part_rules.hpp"
 #include "model/inflation/chamber_names.hpp"
 #include "model/study/inlet_scale.hpp"
 #include "model/study/relief_valve.hpp"
@@ -171,6 +172,7 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
                              const CeilingOptions& options, Progress& progress) {
   const auto ready = body_of_plan(plan, body);
   if (!ready) return ready.problem();
+  if (auto problem = not_of_a_test_object(ready->part, "ceiling")) return *problem;
   const auto study = StudyCase::make(plan, *ready, resources, mesh_of_plan(plan));
   if (!study) return study.problem();
   Ceiling ceiling;

@@ -5,6 +5,7 @@
 #include <atomic>
 #include <mutex>
 
+#include "model/body/part_rules.hpp"
 #include "model/core/file.hpp"
 #include "model/study/latin_hypercube.hpp"
 #include "model/study/spread.hpp"
@@ -77,6 +78,7 @@ std::optional<Problem> solve_missing(const SpreadJob& job, const SpreadFolders& 
                                      const SpreadPart& part, SpreadRuns& all, Progress& outer) {
   const auto body = body_of_plan(job.plan, job.body);
   if (!body) return body.problem();
+  if (auto problem = part_missing(body->name, body->part)) return problem;
   std::vector<std::size_t> missing;
   for (std::size_t i = 0; i < all.runs.size(); ++i)
     if (!all.outcomes[i] &&

@@ -590,6 +590,10 @@
             <source>needs another tissue depth</source>
             <translation>braucht eine andere Gewebetiefe</translation>
         </message>
+        <message>
+            <source>needs the part of the person</source>
+            <translation>braucht den Körperteil</translation>
+        </message>
     </context>
     <context>
         <name>ViewLegend</name>
@@ -3168,6 +3172,10 @@ Lizenz: GPL-3.0-or-later.</translation>
     <context>
         <name>wrapgauge::Phrase</name>
         <message>
+            <source>Test object: no limit is applied to it, and nobody may wear the device.</source>
+            <translation>Prüfkörper: Für ihn gilt keine Grenze, und niemand darf das Gerät tragen.</translation>
+        </message>
+        <message>
             <source>confirmed</source>
             <translation>bestätigt</translation>
         </message>
@@ -4454,6 +4462,113 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>All round the %1</source>
             <translation>Rundum: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::PartPanel</name>
+        <message>
+            <source>finger</source>
+            <translation>Finger</translation>
+        </message>
+        <message>
+            <source>hand</source>
+            <translation>Hand</translation>
+        </message>
+        <message>
+            <source>wrist</source>
+            <translation>Handgelenk</translation>
+        </message>
+        <message>
+            <source>forearm</source>
+            <translation>Unterarm</translation>
+        </message>
+        <message>
+            <source>elbow</source>
+            <translation>Ellbogen</translation>
+        </message>
+        <message>
+            <source>upper arm</source>
+            <translation>Oberarm</translation>
+        </message>
+        <message>
+            <source>shoulder</source>
+            <translation>Schulter</translation>
+        </message>
+        <message>
+            <source>chest</source>
+            <translation>Brust</translation>
+        </message>
+        <message>
+            <source>abdomen</source>
+            <translation>Bauch</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <translation>Rücken</translation>
+        </message>
+        <message>
+            <source>hip</source>
+            <translation>Hüfte</translation>
+        </message>
+        <message>
+            <source>thigh</source>
+            <translation>Oberschenkel</translation>
+        </message>
+        <message>
+            <source>knee</source>
+            <translation>Knie</translation>
+        </message>
+        <message>
+            <source>lower leg</source>
+            <translation>Unterschenkel</translation>
+        </message>
+        <message>
+            <source>ankle</source>
+            <translation>Knöchel</translation>
+        </message>
+        <message>
+            <source>foot</source>
+            <translation>Fuß</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <translation>Kopf</translation>
+        </message>
+        <message>
+            <source>neck</source>
+            <translation>Hals</translation>
+        </message>
+        <message>
+            <source>face</source>
+            <translation>Gesicht</translation>
+        </message>
+        <message>
+            <source>test object, never worn</source>
+            <translation>Prüfkörper, nie getragen</translation>
+        </message>
+        <message>
+            <source>as the form or file says</source>
+            <translation>wie Form oder Datei sagt</translation>
+        </message>
+        <message>
+            <source>A test solid says nothing, nor does a scan.</source>
+            <translation>Ein einfacher Körper sagt nichts, ein Scan auch nicht.</translation>
+        </message>
+        <message>
+            <source>Part of the person</source>
+            <translation>Körperteil</translation>
+        </message>
+        <message>
+            <source>Limits, cautions and tissue follow from it.</source>
+            <translation>Grenzen, Warnungen und Gewebe folgen daraus.</translation>
+        </message>
+        <message>
+            <source>A test object is never worn: no limit is applied to it, and it has no note.</source>
+            <translation>Ein Prüfkörper wird nie getragen: Für ihn gilt keine Grenze, und er bekommt kein Blatt.</translation>
+        </message>
+        <message>
+            <source>Say which part it is: without it nothing is calculated.</source>
+            <translation>Sagen Sie, welcher Körperteil es ist: Ohne ihn wird nichts berechnet.</translation>
         </message>
     </context>
 </TS>

@@ -6,9 +6,11 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "made.hpp"
 #include "model/body/check_body.hpp"
+#include "model/body/part_rules.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -88,6 +90,22 @@ TEST(Form, IsAlreadyACheckedBody) {
     EXPECT_GT(least_angle_deg(body->surface), 30.0) << form.name;
     EXPECT_EQ(body->surface.vertices_m.col(2).minCoeff(), 0.0);
   }
+}
+
+TEST(Form, OfALimbBringsItsPartSideAndFrontAndATestSolidNone) {
+  const std::set<std::string> solids{"tapered-limb", "cylinder", "cone", "sphere", "ellipsoid"};
+  for (const Form& form : forms()) {
+    const auto body = make_form(form.name, forms_in_tests::tape_values(form.name)).value();
+    EXPECT_EQ(body.part.has_value(), !solids.contains(form.name)) << form.name;
+    EXPECT_EQ(body.side, form.sided ? std::optional(BodySide::kRight) : std::nullopt) << form.name;
+    EXPECT_EQ(body.front, body.part ? std::optional<Vec3>(Vec3::UnitY()) : std::nullopt) << form.name;
+    if (body.part) {
+      EXPECT_TRUE(tissue_was_chosen_for(body.part, form.tissue_site)) << form.name;
+    }
+  }
+  const auto left = make_form("calf", {}, {std::nullopt, std::nullopt, BodySide::kLeft});
+  EXPECT_EQ(left->side, BodySide::kLeft);
+  EXPECT_EQ(left->part, BodyPart::kLowerLeg);
 }
 
 TEST(Form, NamesWhatItDoesNotKnow) {

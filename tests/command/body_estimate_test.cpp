@@ -82,7 +82,7 @@ TEST_F(BodyEstimate, RunsOnAMendedScan) {
   ASSERT_EQ(run({"body", "mend", path("scan.ply"), "--unit", "mm", "--cut", "15", "225", "--out",
                  path("body.obj")}),
             0);
-  json body{{"file", "scan.ply"}, {"unit", "mm"}};
+  json body{{"file", "scan.ply"}, {"unit", "mm"}, {"part", "forearm"}};
   body["mend"] = json::parse(said_after("for a plan: \"mend\": "));
   expect_estimate(body, "forearm relaxed", 110);
 }

@@ -64,6 +64,7 @@ TEST_F(BodyMend, TheStepsInThePlanGiveTheSameBodyAgain) {
   ASSERT_EQ(run({"--edge-mm", "5", "--plan", path("plan.json"), "--json"}), 0) << err_;
   const json said = json::parse(out_), plan = json::parse(bytes("plan.json"));
   EXPECT_EQ(plan["body"]["file"], "scan.ply");
+  EXPECT_EQ(plan["body"]["part"], "lower leg") << "the form's part is lost with the form";
   EXPECT_EQ(plan["body"]["unit"], "mm");
   EXPECT_EQ(plan["body"]["mend"], said["mend"]);
   EXPECT_EQ(plan["wear"]["anchor"]["station_mm"], 255);

@@ -17,7 +17,7 @@ class WrittenCautions : public CommandTest {
   void SetUp() override {
     CommandTest::SetUp();
     const std::string plan = write("plan.json", R"({"wrapgauge-plan": 1, "name": "small pad",
-      "body": {"form": "cylinder"}, "tissue": {"site": "forearm relaxed"},
+      "body": {"form": "cylinder", "part": "forearm"}, "tissue": {"site": "forearm relaxed"},
       "layout": {"wrapgauge-layout": 1, "name": "pad",
         "outline": {"rectangle": {"x": -30, "y": -30, "width": 60, "height": 60}},
         "chambers": [{"name": "cell", "rectangle": {"x": -20, "y": -20, "width": 40, "height": 40}}],

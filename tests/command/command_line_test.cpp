@@ -34,13 +34,15 @@ class CommandLine : public CommandTest {
       "outer_sheet": {"material": "A10", "thickness": 2},
       "backing": {"along": 1.5, "across": 1},
       "closure": {"from_x": 0, "stretch": 0.03}})");
-    return write("plan.json", R"({"wrapgauge-plan": 1, "name": "small band", "body": {"form": "cylinder"},
+    return write(
+        "plan.json",
+        R"({"wrapgauge-plan": 1, "name": "small band", "body": {"form": "cylinder", "part": "forearm"},
       "tissue": {"site": "forearm relaxed"}, "layout": {"file": "band.json"},
       "wear": {"anchor": {"station_mm": 120, "angle_deg": 90}, "layout_point_mm": [85, 25], "turn_deg": 0},
       "friction": 0.5, "inflation": [{"inlet": "valve", "pressure_kpa": )" +
-                                  std::to_string(pressure_kpa) + R"(}], "limits": {"use": "short hold"},
-      "mesh": {"edge_mm": 8})" + extra +
-                                  "}");
+            std::to_string(pressure_kpa) + R"(}], "limits": {"use": "short hold"},
+      "mesh": {"edge_mm": 8})" +
+            extra + "}");
   }
 };
 

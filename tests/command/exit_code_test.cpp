@@ -33,7 +33,7 @@ class HazardsExit : public CommandTest {
     };
     nlohmann::json plan = {{"wrapgauge-plan", 1},
                            {"name", "small pad"},
-                           {"body", {{"form", "cylinder"}}},
+                           {"body", {{"form", "cylinder"}, {"part", "forearm"}}},
                            {"tissue", {{"site", "forearm relaxed"}}},
                            {"layout",
                             {{"wrapgauge-layout", 1},

@@ -81,7 +81,7 @@ TEST_F(LayoutRead, APlanWithADrawingGivesTheFiguresOfItsLayout) {
           .code,
       kExitDone);
   const auto plan = [](const std::string& layout) {
-    return R"({"wrapgauge-plan": 1, "name": "small band", "body": {"form": "cylinder"},
+    return R"({"wrapgauge-plan": 1, "name": "small band", "body": {"form": "cylinder", "part": "forearm"},
       "tissue": {"site": "forearm relaxed"}, "layout": )" +
            layout +
            R"(, "wear": {"anchor": {"station_mm": 120, "angle_deg": 90}, "layout_point_mm": [85, 25]},
@@ -122,7 +122,7 @@ std::vector<ChamberRow> chamber_rows(const std::string& csv) {
 
 // The mapping stands in the plan itself.
 std::string drawn_plan(const std::string& file, const std::string& map, const std::string& inflation) {
-  return R"({"wrapgauge-plan": 1, "name": "c", "body": {"form": "cylinder", "parameters": {"girth": 250}},
+  return R"({"wrapgauge-plan": 1, "name": "c", "body": {"form": "cylinder", "part": "forearm", "parameters": {"girth": 250}},
     "tissue": {"site": "forearm relaxed"}, "layout": {"drawing": ")" +
          file + R"(", "map": {"wrapgauge-drawing-map": 1, )" + map +
          R"(, "skin_sheet": {"material": "00-30", "thickness": 1.5}, "outer_sheet": {"material": "A10", "thickness": 2},

@@ -25,7 +25,7 @@ class StudyCommands : public CommandTest {
     nlohmann::json plan = {
         {"wrapgauge-plan", 1},
         {"name", "small band"},
-        {"body", {{"form", "cylinder"}}},
+        {"body", {{"form", "cylinder"}, {"part", "forearm"}}},
         {"tissue", {{"site", "forearm relaxed"}}},
         {"layout",
          {{"wrapgauge-layout", 1},

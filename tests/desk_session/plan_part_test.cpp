@@ -23,8 +23,9 @@ const std::map<std::string, PlanPart>& parts_of_keys() {
       {"layout", PlanPart::kLayout},       {"wear", PlanPart::kWear},
       {"inflation", PlanPart::kInflation}, {"session", PlanPart::kInflation},
       {"supply", PlanPart::kInflation},    {"filling", PlanPart::kInflation},
-      {"limits", PlanPart::kLimits},       {"mesh", PlanPart::kSolving},
-      {"solver", PlanPart::kSolving}};
+      {"limits", PlanPart::kLimits},       {"cleared_by", PlanPart::kLimits},
+      {"wearers", PlanPart::kLimits},      {"date", PlanPart::kLimits},
+      {"mesh", PlanPart::kSolving},        {"solver", PlanPart::kSolving}};
   return parts;
 }
 
@@ -34,9 +35,9 @@ std::vector<json> others(const json& value) {
   if (value.is_string()) {
     std::vector<json> words{value.get<std::string>() + " 2"};
     for (const char* known :
-         {"mm",        "m",       "thin",  "thick",      "bone",    "nerve",      "judgement",
-          "confirmed", "relaxed", "tense", "foundation", "coupled", "short hold", "pulse",
-          "air",       "water",   "male",  "female",     "left",    "right"})
+         {"mm",      "m",      "thin",       "thick",   "bone",       "nerve", "judgement", "confirmed",
+          "relaxed", "tense",  "foundation", "coupled", "short hold", "pulse", "air",       "water",
+          "male",    "female", "left",       "right",   "wrist",      "lying", "2026-11-30"})
       if (value != known) words.push_back(known);
     return words;
   }

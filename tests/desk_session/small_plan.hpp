@@ -31,6 +31,7 @@ inline Plan small_plan() {
   Plan plan;
   plan.name = "small pad";
   plan.body = BodyForm{"cylinder", {}, {}};
+  plan.part = BodyPart::kForearm;
   plan.tissue_site = "forearm relaxed";
   plan.layout = small_layout();
   plan.placement.anchor = AnchorAtStation{100.0 * mm, 0.0};

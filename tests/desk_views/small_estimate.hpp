@@ -19,6 +19,7 @@ inline Plan two_chamber_plan() {
   Plan plan;
   plan.name = "two pads";
   plan.body = BodyForm{"cylinder", {}, {}};
+  plan.part = BodyPart::kForearm;
   plan.tissue_site = "forearm relaxed";
   plan.layout.name = "two pads";
   plan.layout.rim_bonded = true;  // what is not held to the skin does not press on it

@@ -16,6 +16,7 @@ Polygon square(double half_m) {
 Plan pad_plan() {
   Plan plan;
   plan.name = "pad";
+  plan.part = BodyPart::kForearm;
   plan.tissue_site = "forearm relaxed";
   plan.layout.name = "pad";
   plan.layout.outline_m = square(0.02);

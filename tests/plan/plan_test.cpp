@@ -78,7 +78,7 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     Plan changed = *plan;
     const std::vector<MendStep> steps{DropTable{}, FillHoles{12.5 * mm},          Smooth{3},
                                       PoseLimb{},  CutLimb{10.0 * mm, 99.9 * mm}, MirrorLimb{}};
-    changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8), steps};
+    changed.body = BodyFile{"bodies/arm.stl", LengthUnit::kInch, Vec3(0.6, 0.0, 0.8), {}, {}, steps};
     changed.landmarks = {{"belly", Vec3(0.04, 0.0, 0.1)}};
     changed.regions = {
         {"soft", NearPoint{"belly", Vec3::Zero(), 30.0 * mm}, false, 40.0 * mm, 0.8, 12.0 * mm},

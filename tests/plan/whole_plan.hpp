@@ -8,7 +8,8 @@ namespace wrapgauge {
 inline nlohmann::json whole_plan() {
   return nlohmann::json::parse(R"({
     "wrapgauge-plan": 1, "name": "pad",
-    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2],
+    "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2], "part": "forearm", "side": "left", "front": [0, 3, 0],
+      "sites_confirmed": {"who": "A. Person, physiotherapist", "when": "2026-11-20", "why": "felt and marked"},
       "mend": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
                {"step": "drop crumbs", "below_share": 0.2}, {"step": "fill holes", "up_to_mm": 50},
                {"step": "smooth", "passes": 7}, {"step": "pose", "distal": "thick", "turn_deg": 30},
@@ -37,6 +38,10 @@ inline nlohmann::json whole_plan() {
     "supply": {"syringe": {"capacity_ml": 60, "bore_mm": 28}, "pump_stall_kpa": 40,
       "tubing": {"length_mm": 800, "bore_mm": 2}, "relief_kpa": 4.5, "dead_volume_ml": 3},
     "filling": {"medium": "gel", "celsius": 38, "minutes": 12},
+    "cleared_by": {"name": "B. Person", "role": "chest physician", "date": "2026-11-21"},
+    "wearers": {"population": "healthy adults", "number": 8, "posture": "sitting", "above_heart_cm": -20,
+      "watched_by": "the experimenter", "how_they_tell": "by word"},
+    "date": "2026-11-29",
     "session": {"minutes": 12, "hold_s": 2, "off_s": 6, "ramp_s": 0.5},
     "mesh": {"edge_mm": 5, "seam_edge_mm": 1.5, "seam_band_mm": 4},
     "solver": {"bending": false, "relaxed_compression": true, "compare_wrinkled": true, "steps": 3}

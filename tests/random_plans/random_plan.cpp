@@ -109,6 +109,7 @@ std::optional<RandomPlan> draw(Dice& dice, const Resources& resources) {
   Plan& plan = drawn.plan;
   plan.name = "random";
   plan.body = BodyForm{form.name, tape, person};
+  if (!form.part) plan.part = BodyPart::kForearm;  // a test solid says nothing of itself
   plan.tissue_site = form.tissue_site.empty() ? dice.one_of(resources.tissues).name : form.tissue_site;
   const Length station = dice.between(0.2, 0.8) * body_length(drawn.body);
   const LayoutForm& layout_form = dice.one_of(layout_forms());

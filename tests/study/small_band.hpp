@@ -27,6 +27,7 @@ inline Polygon rectangle(double x, double y, double width, double height) {
 inline Plan plan(InflationTarget target, double stretch = -0.02) {
   Plan plan;
   plan.name = "small band";
+  plan.part = BodyPart::kForearm;
   plan.tissue_site = "forearm relaxed";
   Layout& layout = plan.layout;
   layout.name = "band";

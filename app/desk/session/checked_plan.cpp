@@ -6,6 +6,7 @@
 
 #include "app/desk/session/plan_part.hpp"
 #include "app/job/casting_tables.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/core/both_at_once.hpp"
 #include "model/layout/layout_check.hpp"
 
@@ -61,6 +62,15 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
     checked.surface = std::make_shared<const BodySurface>(checked.body->body);
 }
 
+// Which part of the person it is has to be known before anything is laid on.
+void judge_part(CheckedPlan& checked) {
+  if (!checked.body) return;
+  const Body& body = checked.body->body;
+  const auto part = agreed_part(body.name, body.part, checked.plan->part);
+  checked.body_problem = part ? part_missing(body.name, *part) : part.problem();
+  checked.part_in_doubt = checked.body_problem.has_value();
+}
+
 std::size_t body_points(const CheckedPlan& checked) {
   return checked.body ? static_cast<std::size_t>(checked.body->body.surface.vertices_m.rows()) : 0;
 }
@@ -114,7 +124,7 @@ void lay_on(CheckedPlan& checked, bool sound, const CheckedPlan* earlier, const 
     return;
   }
   checked.job = std::make_shared<const Job>(std::move(job).value());
-  if (!sound) return;
+  if (!sound || checked.part_in_doubt) return;
   Plan coarse = *checked.plan;
   for (const std::string& inlet : checked.unfed) coarse.inflation.push_back({inlet, Pressure(), {}});
   coarse.mesh_edge = mesh_edge;
@@ -157,6 +167,7 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
   checked.mesh_edge = mesh_edge;
   const Changes changes(*checked.plan, earlier);
   take_body(checked, earlier, changes);
+  judge_part(checked);
   take_depths(checked, earlier);
   find_unfed(checked);
   if (!has_layout(*checked.plan)) return checked;

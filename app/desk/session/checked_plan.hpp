@@ -28,6 +28,7 @@ struct CheckedPlan {
   std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
   std::optional<BodyNeed> body_need;  // of a body that cannot be read
+  bool part_in_doubt = false;         // `body_problem`: the part is not said, contradicted or refused
   // For whose points the plan gives depths of tissue; null: it gives none, or for a body not known here.
   std::shared_ptr<const ReadBody> depth_body;
   std::optional<BroughtDepths> brought_depths;  // what those are on `body`, when that is another one

@@ -21,7 +21,8 @@ bool same_body(const Plan& a, const Plan& b) {
     auto body = plan.body;
     if (auto* file = std::get_if<BodyFile>(&body); file && has_body(plan))
       file->file = whole_path(plan, file->file);
-    return std::tuple(std::move(body), plan.bony_sites, plan.landmarks, plan.regions);
+    return std::tuple(std::move(body), plan.part, plan.bony_sites, plan.sites_confirmed, plan.landmarks,
+                      plan.regions);
   };
   return inputs(a) == inputs(b);
 }
@@ -44,7 +45,7 @@ bool same_inflation(const Plan& a, const Plan& b) {
 bool same_limits(const Plan& a, const Plan& b) {
   const auto inputs = [](const Plan& plan) {
     const auto file = plan.limits_file ? std::optional(whole_path(plan, *plan.limits_file)) : std::nullopt;
-    return std::tuple(plan.use, file, plan.limits_override_reason);
+    return std::tuple(plan.use, file, plan.limits_override_reason, plan.cleared_by, plan.wearers, plan.date);
   };
   return inputs(a) == inputs(b);
 }

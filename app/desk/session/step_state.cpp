@@ -30,8 +30,9 @@ StepState with_findings(QStringList findings) {
           std::move(findings)};
 }
 
-// A body that was read and is still not to be used has tissue depths that do not belong to it.
+// A body that was read, has its part and is still not to be used has tissue depths that do not belong to it.
 QString body_need_words(const CheckedPlan& checked) {
+  if (checked.part_in_doubt) return Words::tr("needs the part of the person");
   if (!checked.body_need) return Words::tr("needs another tissue depth");
   switch (*checked.body_need) {
     case BodyNeed::kOtherUnit:

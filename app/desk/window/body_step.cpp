@@ -6,6 +6,7 @@
 #include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/mend_panel.hpp"
+#include "app/desk/window/part_panel.hpp"
 #include "app/desk/window/tissue_panel.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "bodyforms/form.hpp"
@@ -33,8 +34,10 @@ int choice_of(const std::optional<Vec3>& axis) {
   return kGiven;
 }
 
-// They lie on the body there was before.
+// What was said of the body there was before.
 void forget_places(Plan& plan) {
+  plan.part.reset();
+  plan.sites_confirmed.reset();
   plan.bony_sites.clear();
   plan.landmarks.clear();
   plan.regions.clear();
@@ -46,7 +49,10 @@ void take_form(const BodyForm& form, Plan& plan) {
   const auto* before = std::get_if<BodyForm>(&plan.body);
   if (!before || before->form != form.form)
     for (const Form& known : forms())
-      if (known.name == form.form && !known.tissue_site.empty()) plan.tissue_site = known.tissue_site;
+      if (known.name == form.form) {
+        if (!known.tissue_site.empty()) plan.tissue_site = known.tissue_site;
+        if (known.part) plan.part.reset();
+      }
   plan.body = form;
 }
 
@@ -85,9 +91,9 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   fill_file_page();
   QVBoxLayout* column = plain_column(this);
   for (QWidget* part : std::initializer_list<QWidget*>{
-           origin_, file_page_, measures_, said_, heading_label(tr("Girths"), this), girths_,
-           heading_label(tr("Tissue under the skin"), this), new TissuePanel(session, this),
-           heading_label(tr("Places on the skin"), this), places_})
+           origin_, file_page_, measures_, new PartPanel(session, this), said_,
+           heading_label(tr("Girths"), this), girths_, heading_label(tr("Tissue under the skin"), this),
+           new TissuePanel(session, this), heading_label(tr("Places on the skin"), this), places_})
     column->addWidget(part);
   connect(places_, &StepForm::problemMet, this, &StepForm::problemMet);
   connect(places_, &StepForm::placeAsked, this, &StepForm::placeAsked);
@@ -152,7 +158,7 @@ void BodyStep::ask_for_mesh() {
 
 void BodyStep::open_mesh(const std::filesystem::path& file) {
   change(tr("Open a mesh"), {}, [&](Plan& plan) {
-    plan.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}};
+    plan.body = BodyFile{.file = std::filesystem::absolute(file)};
     forget_places(plan);
   });
 }

@@ -1,0 +1,54 @@
+#include "app/desk/window/part_panel.hpp"
+
+#include "app/desk/session/text.hpp"
+#include "model/body/part_rules.hpp"
+
+namespace wrapgauge {
+namespace {
+
+QString title_of(BodyPart part) {
+  const QString titles[] = {PartPanel::tr("finger"),   PartPanel::tr("hand"),
+                            PartPanel::tr("wrist"),    PartPanel::tr("forearm"),
+                            PartPanel::tr("elbow"),    PartPanel::tr("upper arm"),
+                            PartPanel::tr("shoulder"), PartPanel::tr("chest"),
+                            PartPanel::tr("abdomen"),  PartPanel::tr("back"),
+                            PartPanel::tr("hip"),      PartPanel::tr("thigh"),
+                            PartPanel::tr("knee"),     PartPanel::tr("lower leg"),
+                            PartPanel::tr("ankle"),    PartPanel::tr("foot"),
+                            PartPanel::tr("head"),     PartPanel::tr("neck"),
+                            PartPanel::tr("face"),     PartPanel::tr("test object, never worn")};
+  static_assert(std::size(kBodyParts) == std::size(titles));
+  return titles[static_cast<std::size_t>(part)];
+}
+
+std::vector<ChoiceEntry> entries() {
+  std::vector<ChoiceEntry> entries{
+      {PartPanel::tr("as the form or file says"), -1, PartPanel::tr("A test solid says nothing, nor does a scan.")}};
+  for (const BodyPart part : kBodyParts)
+    if (!is_refused(part)) entries.push_back({title_of(part), static_cast<int>(part)});
+  return entries;
+}
+
+}  // namespace
+
+PartPanel::PartPanel(PlanSession& session, QWidget* parent)
+    : StepForm(session, parent), words_(words_label({}, this)), rows_(plan_rows(column_form(this))) {
+  rows_.choice_by(
+      FieldText(tr("Part of the person"), {}, tr("Limits, cautions and tissue follow from it."), "part"),
+      entries(), [](const Plan& plan) { return plan.part ? static_cast<int>(*plan.part) : -1; },
+      [](Plan& plan, const QVariant& value) {
+        plan.part.reset();
+        if (value.toInt() >= 0) plan.part = static_cast<BodyPart>(value.toInt());
+      });
+  rows_.layout().addRow(words_);
+}
+
+void PartPanel::show_state(const SessionState& now, const SessionState&) {
+  rows_.show(*now.plan);
+  const auto part = now.plan->part ? now.plan->part : now.body() ? now.body()->part : std::nullopt;
+  words_->setVisible(now.body() && (!part || !is_worn(*part)));
+  words_->setText(part ? tr("A test object is never worn: no limit is applied to it, and it has no note.")
+                       : tr("Say which part it is: without it nothing is calculated."));
+}
+
+}  // namespace wrapgauge

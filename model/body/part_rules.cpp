@@ -1,0 +1,99 @@
+#include "model/body/part_rules.hpp"
+
+#include <algorithm>
+
+namespace wrapgauge {
+namespace {
+
+// Of one girth: a band round one of them lies on the others too.
+constexpr std::array kTrunk = {BodyPart::kChest, BodyPart::kAbdomen, BodyPart::kBack};
+
+bool is_of_trunk(BodyPart part) {
+  return std::find(kTrunk.begin(), kTrunk.end(), part) != kTrunk.end();
+}
+
+std::string names_of(const std::vector<BodyPart>& parts) {
+  std::string names;
+  for (const BodyPart part : parts) (names += names.empty() ? "" : ", ") += part_name(part);
+  return names;
+}
+
+std::string in_single_quotes(std::string_view name) {
+  return "'" + std::string(name) + "'";
+}
+
+}  // namespace
+
+std::vector<BodyPart> parts_that_fit(BodyPart own) {
+  std::vector<BodyPart> parts{own};
+  if (is_of_trunk(own))
+    std::copy_if(kTrunk.begin(), kTrunk.end(), std::back_inserter(parts),
+                 [own](BodyPart part) { return part != own; });
+  if (own != BodyPart::kTestObject) parts.push_back(BodyPart::kTestObject);
+  return parts;
+}
+
+Result<std::optional<BodyPart>> agreed_part(const std::string& name, std::optional<BodyPart> own,
+                                            std::optional<BodyPart> said) {
+  const std::optional<BodyPart> part = said ? said : own;
+  if (part && is_refused(*part))
+    return bad_input(
+        "the part of the body " + in_single_quotes(name) + " is " + in_single_quotes(part_name(*part)) +
+        ": nothing may press on neck, face, eyes or airway, and no setting lifts that; design for "
+        "another part.");
+  if (!own || !said) return part;
+  const std::vector<BodyPart> fit = parts_that_fit(*own);
+  if (std::find(fit.begin(), fit.end(), *said) != fit.end()) return part;
+  return bad_input("the plan calls the body " + in_single_quotes(name) +
+                   " a part it is not: " + in_single_quotes(part_name(*said)) + "; it may be " +
+                   names_of(fit) + ": correct body.part or take another body.");
+}
+
+std::optional<Problem> part_missing(const std::string& name, std::optional<BodyPart> part) {
+  if (part) return std::nullopt;
+  return bad_input(
+      "the body " + in_single_quotes(name) +
+      " does not say which part of the person it is: add \"part\" to the plan's body; it may be " +
+      part_names() + ".");
+}
+
+std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::string_view what) {
+  if (!part || is_worn(*part)) return std::nullopt;
+  return bad_input("the body is a test object, to which no limit is applied, so it is given no " +
+                   std::string(what) + ": name the part that wears the device.");
+}
+
+std::vector<std::string_view> tissue_rows_of(BodyPart part) {
+  switch (part) {
+    case BodyPart::kHand:
+    case BodyPart::kWrist:
+      return {"wrist dorsal"};
+    case BodyPart::kForearm:
+      return {"forearm relaxed", "forearm tense"};
+    case BodyPart::kUpperArm:
+      return {"upper arm relaxed"};
+    case BodyPart::kChest:
+      return {"rib or sternum"};
+    case BodyPart::kAbdomen:
+      return {"abdomen"};
+    case BodyPart::kThigh:
+      return {"thigh"};
+    case BodyPart::kKnee:
+    case BodyPart::kAnkle:
+      return {"shin"};
+    case BodyPart::kLowerLeg:
+      return {"calf", "shin"};
+    case BodyPart::kHead:
+      return {"forehead"};
+    default:
+      return {};
+  }
+}
+
+bool tissue_was_chosen_for(std::optional<BodyPart> part, std::string_view tissue_row) {
+  if (!part) return false;
+  const std::vector<std::string_view> rows = tissue_rows_of(*part);
+  return std::find(rows.begin(), rows.end(), tissue_row) != rows.end();
+}
+
+}  // namespace wrapgauge
