@@ -7,6 +7,7 @@
 #include "app/command/commands.hpp"
 #include "app/command/form_report.hpp"
 #include "model/io/writers/mesh_writer.hpp"
+#include "model/plan/body_label.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -84,8 +85,10 @@ std::optional<Problem> measures_missing(const FormOrder& order, const Form& form
 
 Result<std::monostate> write_files(const BodyMakeCommand& command, const FormOrder& order, const Form& form,
                                    const MadeForm& made) {
-  if (!command.out.empty())
+  if (!command.out.empty()) {
     if (auto done = write_mesh(made.body.surface, command.out); !done) return done.problem();
+    if (auto done = write_label(label_of(made.body), command.out); !done) return done.problem();
+  }
   if (!command.picture.empty())
     return write_girth_picture(made.body, girth_marks(made), "form '" + form.name + "'",
                                person_words(order, form), command.picture);
@@ -114,6 +117,10 @@ int run_body_make(const BodyMakeCommand& command, Streams streams) {
     streams.out << form_json(*order, **form, *made);
   else
     say_form(*order, **form, *made, streams.out);
+  if (!command.out.empty() && !command.json)
+    streams.out << "written: " << command.out.string() << ", and beside it "
+                << label_file_of(command.out).filename().string()
+                << ", which says its part, side, front and places; keep the two together.\n";
   return kExitDone;
 }
 

@@ -9,6 +9,7 @@
 #include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
+#include "model/plan/body_label.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -24,37 +25,56 @@ Result<InputFile> input_file(const char* role, const std::filesystem::path& file
   return InputFile{role, file.filename().string(), sha256(*bytes)};
 }
 
-std::optional<Problem> add_input(const char* role, const std::filesystem::path& file, Job& job) {
+std::optional<Problem> add_input(const char* role, const std::filesystem::path& file,
+                                 std::vector<InputFile>& inputs) {
   auto input = input_file(role, file);
   if (!input) return input.problem();
-  job.inputs.push_back(std::move(input).value());
+  inputs.push_back(std::move(input).value());
   return std::nullopt;
 }
 
 std::optional<Problem> add_layout(Job& job) {
   const Plan& plan = job.plan;
   if (plan.layout_file)
-    if (auto problem = add_input("layout", plan.folder / *plan.layout_file, job)) return problem;
+    if (auto problem = add_input("layout", plan.folder / *plan.layout_file, job.inputs)) return problem;
   if (!plan.layout_drawing) return std::nullopt;
-  if (auto problem = add_input("drawing", plan.folder / plan.layout_drawing->file, job)) return problem;
+  if (auto problem = add_input("drawing", plan.folder / plan.layout_drawing->file, job.inputs))
+    return problem;
   const auto* map = std::get_if<std::filesystem::path>(&plan.layout_drawing->map);
-  return map ? add_input("mapping", plan.folder / *map, job) : std::nullopt;
+  return map ? add_input("mapping", plan.folder / *map, job.inputs) : std::nullopt;
+}
+
+Phrase label_words(const std::filesystem::path& mesh, const BodyLabel& label, const BodyLabel& still_holds) {
+  const Phrase name = name_of(label_file_of(mesh).filename().string());
+  if (still_holds.sites.size() == label.sites.size())
+    return Phrase::worded("label '%1' read: it marks %2 places that bear less.",
+                          {name, figures_of(static_cast<int>(label.sites.size()))});
+  return Phrase::worded(
+      "label '%1' read: its %2 places that bear less and its front are left out, because the steps of "
+      "mending "
+      "move the body.",
+      {name, figures_of(static_cast<int>(label.sites.size()))});
 }
 
 Result<ReadBody> read_body_file(const Plan& plan, const BodyFile& wanted) {
   const std::filesystem::path file = plan.folder / wanted.file;
   auto raw = read_mesh(file);
   if (!raw) return raw.problem();
-  auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, wanted.axis_direction},
-                          wanted.mend);
+  const auto label = read_label(file, static_cast<int>(raw->faces.rows()));
+  if (!label) return label.problem();
+  const BodyLabel known = label_after(label->value_or(BodyLabel{}), wanted.mend);
+  const auto axis = wanted.axis_direction ? wanted.axis_direction : known.axis_direction;
+  auto mended = mend_body(std::move(raw).value(), {file.stem().string(), wanted.unit, axis}, wanted.mend);
   if (!mended) return mended.problem();
   ReadBody read{mended->checked.body, std::move(mended->reports), {}, {}};
   const BodyReport& report = mended->checked.report;
   read.words = report.notes;
   for (const Repair& repair : report.repairs) read.words.push_back(repair.sentence);
-  auto input = input_file("body", file);
-  if (!input) return input.problem();
-  read.input = std::move(input).value();
+  if (auto problem = add_input("body", file, read.inputs)) return *problem;
+  if (!*label) return read;
+  apply_label(known, read.body);
+  read.words.push_back(label_words(file, **label, known));
+  if (auto problem = add_input("body label", label_file_of(file), read.inputs)) return *problem;
   return read;
 }
 
@@ -90,7 +110,7 @@ std::optional<Problem> read_tables(Job& job) {
   if (!resources) return resources.problem();
   job.resources = std::move(resources).value();
   for (const char* name : {"silicones", "tissues", "limits", "comparisons"})
-    if (auto problem = add_input(name, *folder / (std::string(name) + ".json"), job)) return problem;
+    if (auto problem = add_input(name, *folder / (std::string(name) + ".json"), job.inputs)) return problem;
   return std::nullopt;
 }
 
@@ -104,7 +124,7 @@ std::optional<Problem> take_own_limits(Job& job) {
                             job.plan.limits_override_reason);
   if (!held) return held.problem();
   job.resources.limits = std::move(held).value();
-  return add_input("own limits", file, job);
+  return add_input("own limits", file, job.inputs);
 }
 
 // Every output carries the words of the limit set.
@@ -136,7 +156,7 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   }
   job.body = std::move(known_body->body);
   job.body_words = english_words(*known_body);
-  if (known_body->input) job.inputs.push_back(*known_body->input);
+  job.inputs.insert(job.inputs.end(), known_body->inputs.begin(), known_body->inputs.end());
   if (auto problem = read_tables(job)) return *problem;
   if (auto problem = take_own_limits(job)) return *problem;
   say_test_object(job);

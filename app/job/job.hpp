@@ -15,7 +15,7 @@ struct ReadBody {
   Body body;
   std::vector<MendReport> mending;  // of a file that is mended
   std::vector<Phrase> words;        // what else reading the body had to say: unit, repairs
-  std::optional<InputFile> input;   // none: made from a form
+  std::vector<InputFile> inputs;    // mesh and label; empty: made from a form
 };
 // The plan's file read and mended, or its form made. Problems of mending name their step by its place.
 Result<ReadBody> read_body(const Plan& plan);

@@ -4,7 +4,6 @@
 #include <utility>
 
 #include "model/body/length_unit.hpp"
-#include "model/body/part_rules.hpp"
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/readers/drawing_reader.hpp"
@@ -13,6 +12,7 @@
 #include "model/plan/mend_json.hpp"
 #include "model/plan/plan_numbers.hpp"
 #include "model/plan/region_json.hpp"
+#include "model/plan/site_json.hpp"
 #include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
@@ -49,20 +49,10 @@ BodyFile body_file(JsonObject& object) {
   BodyFile body;
   body.file = object.text("file");
   if (object.has("unit")) body.unit = unit_from_name(object.choice("unit", {"mm", "cm", "m", "in"}));
-  if (object.has("axis")) {
-    const std::vector<double> xyz = object.numbers("axis", 3, {-1e6, 1e6, ""});
-    const Vec3 axis(xyz[0], xyz[1], xyz[2]);
-    if (!object.failed() && axis.norm() < 1e-6)
-      object.fail("axis has no length; point it from hand or foot to trunk.");
-    if (!object.failed()) body.axis_direction = axis.normalized();
-  }
-  if (object.has("front")) {
-    const std::vector<double> xyz = object.numbers("front", 3, {-1e6, 1e6, ""});
-    const Vec3 front(xyz[0], xyz[1], xyz[2]);
-    if (!object.failed() && front.norm() < 1e-6)
-      object.fail("front has no length; point it to the person's front.");
-    if (!object.failed()) body.front = front.normalized();
-  }
+  if (object.has("axis"))
+    body.axis_direction = direction_from_json(object, "axis", "point it from hand or foot to trunk");
+  if (object.has("front"))
+    body.front = direction_from_json(object, "front", "point it to the person's front");
   if (object.has("side")) body.side = side_from_name(object.choice("side", {"right", "left"}));
   read_each(object, "mend", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
   return body;
@@ -102,22 +92,6 @@ void read_body(JsonObject& object, Plan& plan) {
     plan.body = body_form(object);
   else
     plan.body = body_file(object);
-}
-
-BonySite bony_site(JsonObject& object) {
-  BonySite site;
-  site.name = object.text("name");
-  site.point_m = point_m(object, "point_mm");
-  site.radius = object.number("radius_mm", {1.0, 200.0, "mm"}) * mm;
-  site.tissue_depth = object.number("tissue_depth_mm", kDepth) * mm;
-  if (object.has("kind"))
-    site.kind = site_kind_from_name(object.choice("kind", {"bone", "nerve", "vessel", "tendon"}))
-                    .value_or(SiteKind::kBone);
-  if (object.has("status"))
-    site.status = object.choice(
-        "status", {"confirmed", "from memory", "judgement", "derived", "common practice", kProposedSite});
-  site.words = object.text_or("words", "");
-  return site;
 }
 
 // Regions lie near landmarks or bony sites.
@@ -327,7 +301,7 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   object.format_one("wrapgauge-plan");
   plan.name = object.text("name");
   read_part(object, "body", false, [&](JsonObject& part) { read_body(part, plan); });
-  read_each(object, "bony_sites", [&](JsonObject& item) { plan.bony_sites.push_back(bony_site(item)); });
+  read_each(object, "bony_sites", [&](JsonObject& item) { plan.bony_sites.push_back(site_from_json(item)); });
   read_each(object, "landmarks",
             [&](JsonObject& item) { plan.landmarks.push_back(landmark_from_json(item)); });
   read_regions(object, plan);

@@ -7,6 +7,7 @@
 #include "model/plan/mend_json.hpp"
 #include "model/plan/plan_numbers.hpp"
 #include "model/plan/region_json.hpp"
+#include "model/plan/site_json.hpp"
 #include "model/plan/supply_json.hpp"
 
 namespace wrapgauge {
@@ -17,11 +18,8 @@ using nlohmann::ordered_json;
 ordered_json body_json(const BodyFile& body) {
   ordered_json out{{"file", body.file.string()}};
   if (body.unit) out["unit"] = unit_name(*body.unit);
-  if (body.axis_direction) {
-    const Vec3& axis = *body.axis_direction;
-    out["axis"] = {tidy(axis.x()), tidy(axis.y()), tidy(axis.z())};
-  }
-  if (body.front) out["front"] = {tidy(body.front->x()), tidy(body.front->y()), tidy(body.front->z())};
+  if (body.axis_direction) out["axis"] = direction_to_json(*body.axis_direction);
+  if (body.front) out["front"] = direction_to_json(*body.front);
   if (body.side) out["side"] = side_name(*body.side);
   if (!body.mend.empty()) out["mend"] = mend_steps_to_json(body.mend);
   return out;
@@ -33,21 +31,6 @@ ordered_json body_json(const BodyForm& body) {
   if (body.person.percentile) out["percentile"] = *body.person.percentile;
   if (body.person.side != BodySide::kRight) out["side"] = side_name(body.person.side);
   for (const auto& [name, value] : body.parameters) out["parameters"][name] = value;
-  return out;
-}
-
-ordered_json bony_sites_json(const std::vector<BonySite>& sites) {
-  ordered_json out = ordered_json::array();
-  for (const BonySite& site : sites) {
-    ordered_json item{{"name", site.name},
-                      {"point_mm", in_mm(site.point_m)},
-                      {"radius_mm", tidy(site.radius / mm)},
-                      {"tissue_depth_mm", tidy(site.tissue_depth / mm)}};
-    if (site.kind != SiteKind::kBone) item["kind"] = site_kind_name(site.kind);
-    if (!site.status.empty()) item["status"] = site.status;
-    if (!site.words.empty()) item["words"] = site.words;
-    out.push_back(std::move(item));
-  }
   return out;
 }
 
@@ -148,7 +131,7 @@ ordered_json plan_to_json(const Plan& plan) {
   if (plan.part) out["body"]["part"] = body_part_name(*plan.part);
   if (const auto& word = plan.sites_confirmed)
     out["body"]["sites_confirmed"] = {{"who", word->who}, {"when", word->when}, {"why", word->why}};
-  out["bony_sites"] = bony_sites_json(plan.bony_sites);
+  out["bony_sites"] = sites_to_json(plan.bony_sites);
   if (!plan.landmarks.empty()) out["landmarks"] = landmarks_to_json(plan.landmarks);
   if (!plan.regions.empty()) out["regions"] = regions_to_json(plan.regions);
   const ordered_json tissue = tissue_json(plan);

@@ -3172,6 +3172,34 @@ Lizenz: GPL-3.0-or-later.</translation>
     <context>
         <name>wrapgauge::Phrase</name>
         <message>
+            <source>front</source>
+            <translation>Vorderseite</translation>
+        </message>
+        <message>
+            <source>inner side</source>
+            <translation>Innenseite</translation>
+        </message>
+        <message>
+            <source>outer side</source>
+            <translation>Außenseite</translation>
+        </message>
+        <message>
+            <source>right side</source>
+            <translation>rechte Seite</translation>
+        </message>
+        <message>
+            <source>left side</source>
+            <translation>linke Seite</translation>
+        </message>
+        <message>
+            <source>label '%1' read: it marks %2 places that bear less.</source>
+            <translation>Beiblatt '%1' gelesen: Es nennt %2 Stellen, die weniger vertragen.</translation>
+        </message>
+        <message>
+            <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
+            <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
+        </message>
+        <message>
             <source>Test object: no limit is applied to it, and nobody may wear the device.</source>
             <translation>Prüfkörper: Für ihn gilt keine Grenze, und niemand darf das Gerät tragen.</translation>
         </message>
@@ -4564,7 +4592,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>A test object is never worn: no limit is applied to it, and it has no note.</source>
-            <translation>Ein Prüfkörper wird nie getragen: Für ihn gilt keine Grenze, und er bekommt kein Blatt.</translation>
+            <translation>Ein Prüfkörper wird nie getragen: Für ihn gilt keine Grenze, und er bekommt keinen Bericht.</translation>
         </message>
         <message>
             <source>Say which part it is: without it nothing is calculated.</source>
