@@ -6,22 +6,14 @@
 
 #include "bodyforms/form.hpp"
 #include "bodyforms/limb_surface.hpp"
+#include "model/body/standard_site.hpp"
 
 namespace wrapgauge {
 
 // Checked parameter values in mm, every one of the form present.
 using FormValues = std::map<std::string, double>;
 
-// A place that bears less, where it lies on every size of a form: at the same share of the length and in the
-// same direction from the middle of the section.
-struct SiteOnForm {
-  std::string name;
-  double share = 0.0;
-  double angle_deg = 0.0;
-  double radius_mm = 0.0, depth_mm = 0.0;  // depth: skin to bone
-  SiteKind kind = SiteKind::kBone;
-  std::string words = {};
-};
+using SiteOnForm = StandardSite;
 
 struct FormSurface {
   TriangleMesh mesh;

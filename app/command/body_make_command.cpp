@@ -87,7 +87,8 @@ Result<std::monostate> write_files(const BodyMakeCommand& command, const FormOrd
                                    const MadeForm& made) {
   if (!command.out.empty()) {
     if (auto done = write_mesh(made.body.surface, command.out); !done) return done.problem();
-    if (auto done = write_label(label_of(made.body), command.out); !done) return done.problem();
+    if (auto done = write_label(label_of(made.body), label_file_of(command.out)); !done)
+      return done.problem();
   }
   if (!command.picture.empty())
     return write_girth_picture(made.body, girth_marks(made), "form '" + form.name + "'",

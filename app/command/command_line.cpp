@@ -43,6 +43,8 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_body_mend(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
+  add_body_sites(body, action);
+  add_body_pieces(body, action);
   CLI::App& layout = add_group(app, "layout", "Read, make, check and print flat layouts");
   add_layout_read(layout, action);
   add_layout_make(layout, action);

@@ -34,6 +34,8 @@ void add_body_check(CLI::App& body, Action& action);
 void add_body_mend(CLI::App& body, Action& action);
 void add_body_make(CLI::App& body, Action& action);
 void add_body_girths(CLI::App& body, Action& action);
+void add_body_sites(CLI::App& body, Action& action);
+void add_body_pieces(CLI::App& body, Action& action);
 
 // Group `layout`.
 void add_layout_read(CLI::App& layout, Action& action);

@@ -168,7 +168,7 @@ Result<int> cut_fins(const Points3& vertices, Triangles& faces) {
 PieceChoice keep_largest_piece(const Points3& vertices, Triangles& faces) {
   UnionFind pieces = joined_faces(faces, EdgeTable(faces));
   std::vector<double> area(faces.rows(), 0.0);
-  PieceChoice choice{0, 0, 1.0};
+  PieceChoice choice{0, 0, 1.0, 0.0};
   double whole = 0.0;
   for (int f = 0; f < faces.rows(); ++f) {
     const Vec3 a = vertices.row(faces(f, 0)), b = vertices.row(faces(f, 1)), c = vertices.row(faces(f, 2));
@@ -182,6 +182,8 @@ PieceChoice keep_largest_piece(const Points3& vertices, Triangles& faces) {
   for (int f = 0; f < faces.rows(); ++f) keep[f] = pieces.root(f) == largest;
   choice.faces_left_out = static_cast<int>(std::count(keep.begin(), keep.end(), 0));
   choice.share_of_area = area[largest] / whole;
+  for (int f = 0; f < faces.rows(); ++f)
+    if (f != largest) choice.next_share = std::max(choice.next_share, area[f] / whole);
   keep_faces(faces, keep);
   return choice;
 }

@@ -18,6 +18,7 @@ struct PieceChoice {
   int pieces = 1;
   int faces_left_out = 0;
   double share_of_area = 1.0;  // of the piece that was kept
+  double next_share = 0.0;     // of the largest that was left out
 };
 
 // Keeps the piece (faces joined by edges) of the largest area.

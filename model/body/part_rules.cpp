@@ -14,12 +14,12 @@ bool is_of_trunk(BodyPart part) {
 
 std::string names_of(const std::vector<BodyPart>& parts) {
   std::string names;
-  for (const BodyPart part : parts) (names += names.empty() ? "" : ", ") += part_name(part);
+  for (const BodyPart part : parts) (names += names.empty() ? "" : ", ") += body_part_name(part);
   return names;
 }
 
 std::string in_single_quotes(std::string_view name) {
-  return "'" + std::string(name) + "'";
+  return std::string("'").append(name).append("'");
 }
 
 }  // namespace
@@ -38,14 +38,14 @@ Result<std::optional<BodyPart>> agreed_part(const std::string& name, std::option
   const std::optional<BodyPart> part = said ? said : own;
   if (part && is_refused(*part))
     return bad_input(
-        "the part of the body " + in_single_quotes(name) + " is " + in_single_quotes(part_name(*part)) +
+        "the part of the body " + in_single_quotes(name) + " is " + in_single_quotes(body_part_name(*part)) +
         ": nothing may press on neck, face, eyes or airway, and no setting lifts that; design for "
         "another part.");
   if (!own || !said) return part;
   const std::vector<BodyPart> fit = parts_that_fit(*own);
   if (std::find(fit.begin(), fit.end(), *said) != fit.end()) return part;
   return bad_input("the plan calls the body " + in_single_quotes(name) +
-                   " a part it is not: " + in_single_quotes(part_name(*said)) + "; it may be " +
+                   " a part it is not: " + in_single_quotes(body_part_name(*said)) + "; it may be " +
                    names_of(fit) + ": correct body.part or take another body.");
 }
 
@@ -54,13 +54,18 @@ std::optional<Problem> part_missing(const std::string& name, std::optional<BodyP
   return bad_input(
       "the body " + in_single_quotes(name) +
       " does not say which part of the person it is: add \"part\" to the plan's body; it may be " +
-      part_names() + ".");
+      body_part_names() + ".");
 }
 
 std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::string_view what) {
   if (!part || is_worn(*part)) return std::nullopt;
   return bad_input("the body is a test object, to which no limit is applied, so it is given no " +
                    std::string(what) + ": name the part that wears the device.");
+}
+
+bool is_paired(BodyPart part) {
+  return !is_of_trunk(part) && part != BodyPart::kHip && part != BodyPart::kHead && part != BodyPart::kNeck &&
+         part != BodyPart::kFace && part != BodyPart::kTestObject;
 }
 
 std::vector<std::string_view> tissue_rows_of(BodyPart part) {

@@ -28,6 +28,9 @@ std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::s
 // Status of a site that was laid on a scan and that nobody has confirmed or dropped yet.
 inline constexpr const char* kProposedSite = "proposed";
 
+// Has a left and a right: all but trunk and head (and a test object).
+bool is_paired(BodyPart part);
+
 // Rows of the tissue table that were chosen for the part; empty: the table has none for it. Judgement.
 std::vector<std::string_view> tissue_rows_of(BodyPart part);
 bool tissue_was_chosen_for(std::optional<BodyPart> part, std::string_view tissue_row);

@@ -5,19 +5,9 @@
 #include <numbers>
 
 #include "model/body/axis_angle.hpp"
+#include "model/body/part_rules.hpp"
 
 namespace wrapgauge {
-namespace {
-
-// The two sides of the body have no inner and outer side there.
-bool is_in_the_middle(BodyPart part) {
-  return part == BodyPart::kChest || part == BodyPart::kAbdomen || part == BodyPart::kBack ||
-         part == BodyPart::kHip || part == BodyPart::kHead || part == BodyPart::kNeck ||
-         part == BodyPart::kFace;
-}
-
-}  // namespace
-
 std::optional<Facing> facing_of(const Body& body, const Vec3& outward) {
   if (!body.front) return std::nullopt;
   const Vec3 right = body.front->cross(body.axis.direction);  // of the person
@@ -25,7 +15,7 @@ std::optional<Facing> facing_of(const Body& body, const Vec3& outward) {
   if (std::hypot(forwards, to_right) < 1e-9 * std::max(1.0, outward.norm())) return std::nullopt;
   if (std::abs(forwards) >= std::abs(to_right)) return forwards > 0.0 ? Facing::kFront : Facing::kBack;
   if (!body.part) return std::nullopt;
-  if (is_in_the_middle(*body.part)) return to_right > 0.0 ? Facing::kRight : Facing::kLeft;
+  if (!is_paired(*body.part)) return to_right > 0.0 ? Facing::kRight : Facing::kLeft;
   if (!body.side) return std::nullopt;
   return (to_right > 0.0) == (*body.side == BodySide::kRight) ? Facing::kOuter : Facing::kInner;
 }

@@ -60,14 +60,25 @@ void drop_unused_vertices(RepairedSurface& surface) {
   for (int i = 0; i < surface.faces.size(); ++i) surface.faces.data()[i] = index[surface.faces.data()[i]];
 }
 
-void choose_piece(RepairedSurface& surface, Log& log) {
+// Judgement: what a scanner leaves beside a limb is far smaller; what is not may be the limb that was meant.
+constexpr double kSimilar = 0.25;
+
+std::optional<Problem> choose_piece(RepairedSurface& surface, Log& log) {
   const PieceChoice choice = keep_largest_piece(surface.vertices, surface.faces);
+  if (choice.next_share > kSimilar * choice.share_of_area)
+    return bad_input(
+        "The mesh holds " + std::to_string(choice.pieces) + " separate pieces, the two largest with " +
+        std::to_string(std::lround(100.0 * choice.share_of_area)) + " % and " +
+        std::to_string(std::lround(100.0 * choice.next_share)) +
+        " % of the area, so it may be two limbs: write each to a file of its own with 'wrapgauge body "
+        "pieces' and name the one you mean; a table under a limb is dropped by mending.");
   log.add(RepairKind::kOtherPieces, choice.faces_left_out,
           Phrase::worded("Kept the largest of %1 separate pieces (%2 of the area) and left out the %3 of the "
                          "rest.",
                          {figures_of(choice.pieces),
                           figures_of(std::to_string(std::lround(100.0 * choice.share_of_area)) + " %"),
                           face_count(choice.faces_left_out)}));
+  return std::nullopt;
 }
 
 }  // namespace
@@ -82,7 +93,7 @@ Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces) {
   if (!fins) return fins.problem();
   log.add(RepairKind::kFin, *fins,
           Phrase::worded("Cut off %1 hanging on edges that already joined two others.", {face_count(*fins)}));
-  choose_piece(surface, log);
+  if (auto problem = choose_piece(surface, log)) return *problem;
   const int split = split_touching_vertices(surface.vertices, surface.faces);
   log.add(RepairKind::kSplitVertices, split,
           Phrase::worded("Split %1 where the surface touched itself at a point.", {vertex_count(split)}));

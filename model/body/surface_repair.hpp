@@ -33,7 +33,8 @@ struct RepairedSurface {
 };
 
 // `vertices` in any unit; a caller that needs the mesh no more moves it in. Problems: no face left; edges of
-// more than two faces that cutting fins does not mend (edge named); a surface that has only one side.
+// more than two faces that cutting fins does not mend (edge named); a second piece of at least a quarter of
+// the largest one's area, which may be another limb; a surface that has only one side.
 Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces);
 
 }  // namespace wrapgauge

@@ -81,7 +81,7 @@ std::optional<std::string> unconfirmed_tissue_words(const Body& body) {
   for (const std::string_view row : tissue_rows_of(*body.part))
     rows.append(rows.empty() ? "'" : ", '").append(row).append("'");
   return "Tissue not confirmed: the row '" + body.tissue_site + "' was not chosen for the part '" +
-         std::string(part_name(*body.part)) + "', for which the table has " +
+         std::string(body_part_name(*body.part)) + "', for which the table has " +
          (rows.empty() ? "no row" : rows) + " (judgement).";
 }
 

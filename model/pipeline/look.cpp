@@ -25,7 +25,7 @@ std::string quality_words(const WrapQuality& quality) {
 std::string part_words(const Body& body) {
   if (!is_worn(*body.part))
     return "part: Test object: no limit is applied to it, and nobody may wear the device";
-  std::string words = "part: " + std::string(part_name(*body.part));
+  std::string words = "part: " + std::string(body_part_name(*body.part));
   if (body.side) words += ", " + std::string(side_name(*body.side));
   if (!tissue_was_chosen_for(body.part, body.tissue_site))
     words += "; tissue not confirmed: its row was not chosen for this part";

@@ -15,8 +15,8 @@ using nlohmann::ordered_json;
 std::optional<BodyPart> part_from_json(JsonObject& object) {
   const auto name = object.optional_text("part");
   if (!name) return std::nullopt;
-  const auto part = part_from_name(*name);
-  if (!part) object.fail("the part '" + *name + "' is not known; it may be " + part_names() + ".");
+  const auto part = body_part_from_name(*name);
+  if (!part) object.fail("the part '" + *name + "' is not known; it may be " + body_part_names() + ".");
   return part;
 }
 
@@ -64,15 +64,14 @@ BodyLabel label_of(const Body& body) {
           body.front, body.bony_sites, static_cast<int>(body.surface.faces.rows())};
 }
 
-Result<std::monostate> write_label(const BodyLabel& label, const std::filesystem::path& mesh_file) {
+Result<std::monostate> write_label(const BodyLabel& label, const std::filesystem::path& file) {
   ordered_json out{{"wrapgauge-body-label", 1}, {"triangles", label.triangles}};
-  if (label.part) out["part"] = part_name(*label.part);
+  if (label.part) out["part"] = body_part_name(*label.part);
   if (label.side) out["side"] = side_name(*label.side);
   if (label.axis_direction) out["axis"] = direction_to_json(*label.axis_direction);
   if (label.front) out["front"] = direction_to_json(*label.front);
   out["bony_sites"] = sites_to_json(label.sites);
-  return write_file_atomically(label_file_of(mesh_file),
-                               out.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n");
+  return write_file_atomically(file, out.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n");
 }
 
 Result<std::optional<BodyLabel>> read_label(const std::filesystem::path& mesh_file, int triangles) {

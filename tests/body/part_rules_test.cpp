@@ -11,9 +11,9 @@ std::string refusal(std::optional<BodyPart> own, std::optional<BodyPart> said) {
 }
 
 TEST(PartRules, EveryPartIsFoundByTheNameItHas) {
-  for (const BodyPart part : kBodyParts) EXPECT_EQ(part_from_name(part_name(part)), part);
-  EXPECT_EQ(part_from_name("tail"), std::nullopt);
-  EXPECT_EQ(part_from_name("Forearm"), std::nullopt);
+  for (const BodyPart part : kBodyParts) EXPECT_EQ(body_part_from_name(body_part_name(part)), part);
+  EXPECT_EQ(body_part_from_name("tail"), std::nullopt);
+  EXPECT_EQ(body_part_from_name("Forearm"), std::nullopt);
 }
 
 TEST(PartRules, WhatThePlanSaysCountsAndWhatTheBodySaysHoldsWithoutIt) {
@@ -28,11 +28,11 @@ TEST(PartRules, NeckAndFaceAreRefusedHoweverTheyComeIn) {
   for (const BodyPart part : {BodyPart::kNeck, BodyPart::kFace}) {
     EXPECT_NE(refusal(std::nullopt, part).find("no setting lifts that"), std::string::npos);
     EXPECT_NE(refusal(part, std::nullopt).find("no setting lifts that"), std::string::npos);
-    EXPECT_EQ(part_names().find(part_name(part)), std::string::npos) << "offered and then refused";
+    EXPECT_EQ(body_part_names().find(body_part_name(part)), std::string::npos) << "offered and then refused";
   }
   for (const BodyPart part : kBodyParts)
     EXPECT_EQ(refusal(std::nullopt, part).empty(), part != BodyPart::kNeck && part != BodyPart::kFace)
-        << part_name(part);
+        << body_part_name(part);
 }
 
 TEST(PartRules, AContradictionNamesWhatTheBodyMayBe) {
@@ -50,7 +50,7 @@ TEST(PartRules, NoPartOfTheTrunkIsLaxerThanAnotherThatFitsTheSameBody) {
     for (const BodyPart said : parts_that_fit(own))
       if (is_worn(said)) {
         EXPECT_EQ(needs_clearance_all_round(said), needs_clearance_all_round(own))
-            << part_name(own) << " called " << part_name(said);
+            << body_part_name(own) << " called " << body_part_name(said);
       }
 }
 
