@@ -23,7 +23,7 @@ void check_pair(const CastingCheck& check, const OpenLoop& a, const OpenLoop& b,
   const ClosestPlaces gap = closest_places(*a.loop, *b.loop);
   if (gap.distance_m >= least_m || gap.distance_m < 1e-5) return;  // joined
   if (contains(*a.loop, b.loop->front()) || contains(*b.loop, a.loop->front())) return;
-  add_thin_seam(check, body_part_name(check.layout, a.region) + " and " + body_part_name(check.layout, b.region), gap,
+  add_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region), gap,
                 least_m, {a.place, b.place});
 }
 
@@ -51,7 +51,7 @@ void check_seam_widths(const CastingCheck& check) {
     if (one.region.kind == RegionKind::kChamber) {  // a channel may run up to the outline, to a tube there
       const ClosestPlaces rim = closest_places(*one.loop, check.shapes.outline_m);
       if (rim.distance_m < least_m)
-        add_thin_seam(check, body_part_name(check.layout, one.region) + " and the outline", rim, least_m,
+        add_thin_seam(check, part_name(check.layout, one.region) + " and the outline", rim, least_m,
                       {one.place});
     }
     for (std::size_t j = i + 1; j < loops.size(); ++j) check_pair(check, one, loops[j], least_m);

@@ -125,7 +125,7 @@ void check_corners(const CastingCheck& check) {
   const double least_m = check.rules.value(CastingRule::kCornerRadius) * check.thicker_m();
   for (int i = 0; i < static_cast<int>(check.layout.chambers.size()); ++i) {
     const ProblemPlace part{ProblemPlace::Kind::kChamber, i};
-    const std::string name = body_part_name(check.layout, {RegionKind::kChamber, i});
+    const std::string name = part_name(check.layout, {RegionKind::kChamber, i});
     for (const Corner& bend : sharp_bends(check.layout.chambers[i].boundary_m, least_m))
       add_sharp(check, name, bend, least_m, part);
     check_line_ends(check, i);
