@@ -178,7 +178,7 @@ TEST(CheckBody, RefusesASurfaceWithOneSide) {
 }
 
 TEST(CheckBody, KeepsTheLargestPiece) {
-  RawMesh raw = shapes::limb(20, 25, 200, 24, 30);
+  RawMesh raw = shapes::limb(10, 12, 150, 24, 30);
   shapes::append_mesh(raw, shapes::limb(), 200.0);
   const CheckedBody body = must_check(raw);
   expect_clean_limb(body);

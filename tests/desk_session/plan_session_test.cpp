@@ -152,20 +152,20 @@ TEST_F(SessionTest, ABodyThatCannotBeReadSaysWhatWouldHelp) {
   open_small();
   const Body limb = make_form("cylinder", {}).value();
   ASSERT_TRUE(write_mesh(limb.surface, root / "limb.ply").ok());
-  EXPECT_EQ(words_with({.file = root / "limb.ply"}), "ready");
-  EXPECT_EQ(words_with({.file = root / "limb.ply", .unit = LengthUnit::kMetre}), "needs another unit");
-  EXPECT_EQ(words_with({.file = root / "limb.ply", .mend = {CutLimb{900.0 * mm, 950.0 * mm}}}),
+  EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {}, {}, {}}), "ready");
+  EXPECT_EQ(words_with({root / "limb.ply", LengthUnit::kMetre, {}, {}, {}, {}}), "needs another unit");
+  EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {}, {}, {CutLimb{900.0 * mm, 950.0 * mm}}}),
             "needs other steps of mending");
   ASSERT_TRUE(write_file_atomically(root / "words.obj", "no mesh at all\n").ok());
-  EXPECT_EQ(words_with({.file = root / "words.obj"}), "needs another file");
-  EXPECT_EQ(words_with({.file = root / "words.obj", .mend = usual_steps()}), "needs another file");
+  EXPECT_EQ(words_with({root / "words.obj", {}, {}, {}, {}, {}}), "needs another file");
+  EXPECT_EQ(words_with({root / "words.obj", {}, {}, {}, {}, usual_steps()}), "needs another file");
 }
 
 TEST_F(SessionTest, AScanWhoseTableIsItsLargestPieceNeedsMending) {
   const Body limb = make_form("cylinder", {}).value();
   ASSERT_TRUE(write_mesh(on_table(limb.surface), root / "scan.ply").ok());
   Plan plan = session.plan();
-  plan.body = BodyFile{.file = root / "scan.ply"};
+  plan.body = BodyFile{root / "scan.ply", {}, {}, {}, {}, {}};
   session.edit("Open a mesh", plan);
   ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
   EXPECT_EQ(session.state(PlanStep::kBody).words.toStdString(), "needs mending")

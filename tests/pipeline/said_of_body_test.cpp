@@ -19,7 +19,7 @@ Polygon square_m(double half) {
 Plan worn_plan() {
   Plan plan;
   plan.name = "pad";
-  plan.body = BodyFile{.file = "limb.ply"};
+  plan.body = BodyFile{"limb.ply", {}, {}, {}, {}, {}};
   plan.part = BodyPart::kForearm;
   plan.tissue_site = "forearm relaxed";
   plan.layout.name = "pad";

@@ -7,6 +7,7 @@
 
 #include "bodyforms/form.hpp"
 #include "bodyforms/standard_sites.hpp"
+#include "model/body/girth.hpp"
 #include "model/body/part_rules.hpp"
 
 namespace wrapgauge {

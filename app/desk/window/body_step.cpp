@@ -158,7 +158,7 @@ void BodyStep::ask_for_mesh() {
 
 void BodyStep::open_mesh(const std::filesystem::path& file) {
   change(tr("Open a mesh"), {}, [&](Plan& plan) {
-    plan.body = BodyFile{.file = std::filesystem::absolute(file)};
+    plan.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}, {}, {}};
     forget_places(plan);
   });
 }
