@@ -143,6 +143,8 @@ json plan_of_a_form() {
                   {"sex", "female"},
                   {"percentile", 5},
                   {"side", "left"},
+                  {"part", "forearm"},
+                  {"sites_confirmed", whole_plan()["body"]["sites_confirmed"]},
                   {"parameters", json::object()}};
   return plan;
 }
@@ -160,6 +162,27 @@ TEST(PlanFromJson, TakesThePersonOfAForm) {
   json beyond = plan_of_a_form();
   beyond["body"]["percentile"] = 99.5;
   EXPECT_NE(message(beyond).find("percentile is 99.5"), std::string::npos) << message(beyond);
+}
+
+TEST(PlanFromJson, AWordIsGivenInWordsAndByADay) {
+  const auto expect = [](const char* pointer, const json& value, const std::string& part) {
+    json plan = whole_plan();
+    plan[json::json_pointer(pointer)] = value;
+    EXPECT_NE(message(plan).find(part), std::string::npos) << message(plan);
+  };
+  for (const char* key : {"/cleared_by/name", "/cleared_by/role", "/body/sites_confirmed/who",
+                          "/body/sites_confirmed/when", "/body/sites_confirmed/why"})
+    expect(key, " \t ", "holds nothing but spaces");
+  for (const char* day : {"yesterday", "2026-02-30", "2026-2-3", "29-11-2026"})
+    expect("/cleared_by/date", day, "write a day as year-month-day");
+  for (const char* key : {"name", "role", "date"}) {
+    json plan = whole_plan();
+    plan["cleared_by"].erase(key);
+    EXPECT_NE(message(plan).find(std::string("cleared_by: \"") + key + "\" is missing"), std::string::npos)
+        << message(plan);
+  }
+  expect("/body/part", "tail", "the part 'tail' is not known; it may be finger, hand");
+  expect("/bony_sites/0/status", "guessed", "proposed");
 }
 
 TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
