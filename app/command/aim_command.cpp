@@ -94,7 +94,7 @@ void add_aim(CLI::App& app, Action& action) {
   command->add_option("--out", wanted->out, "Write the answer as JSON to this file too")->type_name("FILE");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
   add_mesh_edge_option(*command, wanted->edge_mm);
-  command->footer(std::string(kAimExamples) + kExitCodeHelp);
+  command->footer(kAimExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_aim(*wanted, streams); }; });
 }

@@ -76,7 +76,7 @@ void add_ceiling(CLI::App& app, Action& action) {
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
   command->add_flag("!--together", wanted->alone, "All inlets together only, not each alone: quicker");
   add_mesh_edge_option(*command, wanted->edge_mm);
-  command->footer(std::string(kCeilingExamples) + kExitCodeHelp);
+  command->footer(kCeilingExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_ceiling(*wanted, streams); }; });
 }

@@ -2,7 +2,11 @@
 
 #include <CLI/CLI.hpp>
 #include <exception>
+#include <sstream>
 
+#include "app/command/clean_stream.hpp"
+#include "app/command/wrapped_text.hpp"
+#include "model/core/clean_text.hpp"
 #include "model/core/thrown.hpp"
 #include "model/core/version.hpp"
 
@@ -56,10 +60,12 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
     app.parse(arguments);
   } catch (const CLI::ParseError& error) {
     if (error.get_exit_code() == 0) {  // --help, --version
-      app.exit(error, streams.out, streams.err);
+      std::ostringstream page;
+      app.exit(error, page, page);
+      streams.out << wrapped_help(page.str());
       return kExitDone;
     }
-    streams.err << "wrapgauge: " << error.what() << "; see wrapgauge --help.\n";
+    streams.err << "wrapgauge: " << clean_text(error.what()) << "; see wrapgauge --help.\n";
     return kExitBadInput;
   }
   return action(streams);
@@ -69,7 +75,8 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
 
 int run_command_line(std::vector<std::string> arguments, Streams streams) {
   try {
-    return parse_and_run(std::move(arguments), streams);
+    CleanStream out(streams.out);
+    return parse_and_run(std::move(arguments), {out, streams.err});
   } catch (...) {
     return say_problem(problem_of(std::current_exception()), streams);
   }

@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
+#include "app/command/estimate_report.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
 #include "app/command/terminal_progress.hpp"
@@ -9,8 +10,6 @@
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
 #include "model/body/part_rules.hpp"
-#include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/pipeline/prepare.hpp"
 
@@ -23,49 +22,19 @@ constexpr const char* kEstimateExamples =
     "  wrapgauge estimate cuff.json --out quick --edge-mm 8 --no-mesh-error\n"
     "  wrapgauge estimate cuff.json --out cuff --json | jq .whole\n"
     "  wrapgauge estimate cuff.json --out cuff --note\n"
-    "Writes summary.md, summary.json, chambers.csv, body.png, layout.png, body.vtp and layout.vtp.\n";
+    "Writes summary.md, summary.json, chambers.csv, body.png, layout.png, body.vtp\n"
+    "and layout.vtp. Says the verdict, the chambers and what is above a warning.\n";
 
 struct EstimateCommand {
   std::filesystem::path plan, folder;
   bool json = false;              // summary.json on `out` too
+  bool full = false;              // everything on `out`, with whole sentences
   std::optional<double> edge_mm;  // instead of the plan's
   bool mesh_error = true;
   bool wrinkled_too = false;
   bool note = false;  // the study note too
   NoteStudies studies;
 };
-
-void say_chambers(const Summary& summary, std::ostream& out) {
-  for (const ChamberFigures& chamber : summary.figures.chambers)
-    out << chamber.chamber << ": mean " << pressure_text(chamber.mean) << ", peak over 1 cm2 "
-        << pressure_text(chamber.peak) << " at " << pressure_text(chamber.gauge) << " inside\n";
-}
-
-void say_comparisons(const Summary& summary, std::ostream& out) {
-  for (const FiguresDifference& difference : summary.comparisons) {
-    if (!difference.problem.empty())
-      out << "against " << difference.other << ": not known: " << difference.problem << "\n";
-    for (const ChamberDifference& chamber : difference.chambers)
-      out << chamber.chamber << ", against " << difference.other << ": mean "
-          << fixed_text(chamber.mean_other / kPa, 2) << " kPa, peak "
-          << fixed_text(chamber.peak_other / kPa, 2) << " kPa\n";
-  }
-}
-
-void say_result(const Summary& summary, const std::filesystem::path& folder, std::ostream& out) {
-  if (summary.limit_point) out << "not reached: " << *summary.limit_point << "\n";
-  say_chambers(summary, out);
-  say_comparisons(summary, out);
-  for (const Finding& finding : summary.findings)
-    if (finding.severity != Severity::kNote)
-      out << severity_text(finding.severity) << ": " << english(finding.sentence) << "\n";
-  for (const Hazard& hazard : summary.hazards)
-    if (hazard.severity != Severity::kNote)
-      out << severity_text(hazard.severity) << ": " << english(hazard.name) << ": "
-          << english(hazard.sentence) << "\n";
-  out << "Status: " << status_text(summary) << ".\n";
-  out << "Predicted by an uncalibrated model; not a medical device. Written to " << folder.string() << "\n";
-}
 
 int run_estimate(const EstimateCommand& command, Streams streams) {
   auto read = read_job(command.plan);
@@ -103,7 +72,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (command.json)
     streams.out << summary_json(summary);
   else
-    say_result(summary, command.folder, streams.out);
+    streams.out << estimate_report(summary, command.folder, command.full);
   return exit_code_of(summary.worst);
 }
 
@@ -117,6 +86,8 @@ void add_estimate(CLI::App& app, Action& action) {
       ->required()
       ->type_name("DIR");
   command->add_flag("--json", wanted->json, "Print summary.json instead of sentences");
+  command->add_flag("--full", wanted->full,
+                    "List everything that was found: notes, sources, hazards and comparisons too");
   add_mesh_edge_option(*command, wanted->edge_mm);
   command->add_flag("!--no-mesh-error", wanted->mesh_error,
                     "Do not solve once more on a coarser mesh: quicker, but the mesh error stays unknown");
@@ -126,7 +97,7 @@ void add_estimate(CLI::App& app, Action& action) {
       "and say how the chambers differ");
   command->add_flag("--note", wanted->note, "Write the study note too, as `wrapgauge note` does");
   add_note_studies_options(*command, wanted->studies, "--note");
-  command->footer(std::string(kEstimateExamples) + kExitCodeHelp);
+  command->footer(kEstimateExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });
 }

@@ -1,4 +1,5 @@
 #include "app/command/commands.hpp"
+#include "model/core/clean_text.hpp"
 
 namespace wrapgauge {
 
@@ -21,17 +22,18 @@ ExitCode exit_code_of(Severity worst) {
 }
 
 const char* const kExitCodeHelp =
-    "Exit codes:\n"
+    "Exit codes, of every command:\n"
     "  0    done, and nothing predicted is above a limit\n"
-    "  2    bad input: a file, an option or a value has to be mended\n"
+    "  2    bad input: a file, an option or a value has to be corrected\n"
     "  3    no equilibrium was found, so there are no numbers\n"
     "  4    done, with findings above a limit\n"
-    "  5    not done: the device as planned may act as a tourniquet and must not be worn\n"
-    "  6    aim: the wanted pressures cannot be reached as drawn; the nearest are shown\n"
+    "  5    stopped: the device as planned must not be worn\n"
+    "  6    aim: the wanted pressures cannot be reached as drawn; the closest are\n"
+    "       shown\n"
     "  130  stopped with Ctrl-C\n";
 
 int say_problem(const Problem& problem, Streams streams) {
-  streams.err << "wrapgauge: " << problem.message << "\n";
+  streams.err << "wrapgauge: " << clean_text(problem.message) << "\n";
   return exit_code_of(problem.kind);
 }
 

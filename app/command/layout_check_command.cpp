@@ -86,7 +86,7 @@ void add_layout_check(CLI::App& layout, Action& action) {
   command->add_option("--plan", wanted->plan, "Plan whose body and placement it is checked on")
       ->type_name("PLAN");
   command->add_flag("--json", wanted->json, "JSON on standard output instead of sentences");
-  command->footer(std::string(kLayoutCheckExamples) + kExitCodeHelp);
+  command->footer(kLayoutCheckExamples);
   command->callback([&action, wanted] {
     action = [wanted](Streams streams) { return run_layout_check(*wanted, streams); };
   });

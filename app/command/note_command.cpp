@@ -67,7 +67,7 @@ void add_note(CLI::App& app, Action& action) {
       ->type_name("DIR");
   add_mesh_edge_option(*command, wanted->edge_mm);
   add_note_studies_options(*command, wanted->studies);
-  command->footer(std::string(kNoteExamples) + kExitCodeHelp);
+  command->footer(kNoteExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });
 }

@@ -139,7 +139,7 @@ void add_spread(CLI::App& app, Action& action) {
   CLI::App* command =
       app.add_subcommand("spread", "Find how far uncertain inputs move the prediction, and which matter");
   add_options(*command, *wanted);
-  command->footer(std::string(kSpreadExamples) + kExitCodeHelp);
+  command->footer(kSpreadExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_spread(*wanted, streams); }; });
 }

@@ -10,6 +10,7 @@
 #include "model/io/readers/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
 #include "model/plan/body_label.hpp"
+#include "model/limits/shipped_limits.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -114,17 +115,24 @@ std::optional<Problem> read_tables(Job& job) {
   return std::nullopt;
 }
 
-// The plan's own limit set in place of the program's.
-std::optional<Problem> take_own_limits(Job& job) {
-  if (!job.plan.limits_file) return std::nullopt;
-  const std::filesystem::path file = job.plan.folder / *job.plan.limits_file;
-  auto own = read_limit_set(file);
-  if (!own) return own.problem();
-  auto held = own_limit_set(std::move(own).value(), job.resources.limits, job.resources.comparisons,
-                            job.plan.limits_override_reason);
+// The plan's own limit set in place of that of the tables' folder, and either of them held against the set
+// that the program ships: a folder of one's own is no way round it.
+std::optional<Problem> take_limits(Job& job) {
+  if (job.plan.limits_file) {
+    const std::filesystem::path file = job.plan.folder / *job.plan.limits_file;
+    auto own = read_limit_set(file);
+    if (!own) return own.problem();
+    job.resources.limits = std::move(own).value();
+    if (auto problem = add_input("own limits", file, job.inputs)) return problem;
+  }
+  const auto shipped = shipped_limit_set();
+  const auto comparisons = shipped_comparisons();
+  if (!shipped || !comparisons) return shipped ? comparisons.problem() : shipped.problem();
+  auto held =
+      own_limit_set(std::move(job.resources.limits), *shipped, *comparisons, job.plan.limits_override_reason);
   if (!held) return held.problem();
   job.resources.limits = std::move(held).value();
-  return add_input("own limits", file, job.inputs);
+  return std::nullopt;
 }
 
 // Every output carries the words of the limit set.
@@ -158,7 +166,7 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   job.body_words = english_words(*known_body);
   job.inputs.insert(job.inputs.end(), known_body->inputs.begin(), known_body->inputs.end());
   if (auto problem = read_tables(job)) return *problem;
-  if (auto problem = take_own_limits(job)) return *problem;
+  if (auto problem = take_limits(job)) return *problem;
   say_test_object(job);
   return job;
 }

@@ -12,14 +12,17 @@
 #include "model/io/writers/csv_writer.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/io/writers/vtp_writer.hpp"
+#include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
 
 // A comment after the first line of the file, where no dash may follow a dash.
-Result<std::string> with_override(const Estimate& estimate, Result<std::string> file) {
-  if (!file || !estimate.limits.override_words) return file;
-  std::string words = english(*estimate.limits.override_words), bytes = std::move(file).value();
+Result<std::string> with_differences(const Summary& summary, Result<std::string> file) {
+  std::string words;
+  for (const std::string& one : not_the_programs_own(summary)) words += (words.empty() ? "" : " ") + one;
+  if (!file || words.empty()) return file;
+  std::string bytes = std::move(file).value();
   for (std::size_t at = 0; (at = words.find("--", at)) != std::string::npos;) words.replace(at, 2, "- -");
   return bytes.insert(bytes.find('\n') + 1, "<!-- " + words + " -->\n");
 }
@@ -83,9 +86,9 @@ Result<std::monostate> write_results(const Estimate& estimate, const Summary& su
   const QString title = QString::fromStdString(summary.plan);
   return write_all(folder, {{"summary.json", summary_json(summary)},
                             {"summary.md", summary_markdown(summary)},
-                            {"chambers.csv", chambers_csv(summary.figures, summary.limits_override)},
-                            {"body.vtp", with_override(estimate, body_surface(estimate))},
-                            {"layout.vtp", with_override(estimate, layout_surface(estimate))},
+                            {"chambers.csv", chambers_csv(summary.figures, not_the_programs_own(summary))},
+                            {"body.vtp", with_differences(summary, body_surface(estimate))},
+                            {"layout.vtp", with_differences(summary, layout_surface(estimate))},
                             {"body.png", png_bytes(body_picture(estimate, title))},
                             {"layout.png", png_bytes(flat_picture(estimate, title))}});
 }

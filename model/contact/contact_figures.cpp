@@ -137,7 +137,7 @@ ChamberFigures chamber_figures(const Pressed& pressed, ChamberId chamber) {
   return figures;
 }
 
-// The part a flat vertex lies in; where several parts meet, a chamber comes before a strap before a weld.
+// The part a flat vertex lies in; where several parts meet, a chamber comes before a strap before a seam.
 // A chamber before a strap, a strap before a channel.
 Phrase part_at(const Pressed& pressed, int vertex) {
   std::optional<std::string> strap, channel;
@@ -151,7 +151,7 @@ Phrase part_at(const Pressed& pressed, int vertex) {
       channel = pressed.setup.layout.channels[region.part].name;
   }
   if (strap) return name_of(*strap);
-  return channel ? name_of(*channel) : Phrase::worded("weld");
+  return channel ? name_of(*channel) : Phrase::worded("seam");
 }
 
 void add_peak_anywhere(const Pressed& pressed, ContactFigures& figures) {

@@ -43,9 +43,9 @@ struct ChamberFigures {
 
 struct ContactFigures {
   std::vector<ChamberFigures> chambers;
-  Pressure peak_anywhere;  // over 1 cm2, welds and straps included
+  Pressure peak_anywhere;  // over 1 cm2, seams and straps included
   Vec3 peak_at_m = Vec3::Zero();
-  Phrase peak_part;  // the name of a chamber, strap or channel, or "weld"
+  Phrase peak_part;  // the name of a chamber, strap or channel, or "seam"
   double share_of_girth =
       0.0;  // largest share of a girth that is pressed, 0..1, over sections along the axis
   Force total_force;

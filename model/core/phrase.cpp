@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "model/core/clean_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/time_text.hpp"
@@ -85,7 +86,7 @@ std::string said(const Phrase& phrase, const Wording& wording) {
     case Phrase::Kind::kName:
       break;
   }
-  return phrase.text;
+  return clean_text(phrase.text);
 }
 
 std::string english(const Phrase& phrase) {

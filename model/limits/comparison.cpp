@@ -2,6 +2,8 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/shipped_table.hpp"
+#include "model/limits/shipped_limits.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -22,7 +24,9 @@ std::optional<Problem> read_class(const json& value, const std::string& where, C
   }
   row.place = object.text("place");
   row.source = object.text("source");
-  row.status = object.status("status");
+  // Classes stand in standards that were not read themselves.
+  row.status = object.choice(
+      "status", {"confirmed", "from memory", "judgement", "derived", "common practice", "secondary page"});
   row.remark = object.text("remark");
   out.classes.push_back(row);
   return object.finish();
@@ -46,12 +50,9 @@ std::optional<Problem> read_refused(const json& value, const std::string& where,
   return object.finish();
 }
 
-}  // namespace
-
-Result<Comparisons> read_comparisons(const std::filesystem::path& file) {
-  const Result<json> parsed = read_json(file);
+Result<Comparisons> comparisons_from_json(const Result<json>& parsed, const std::string& where) {
   if (!parsed) return parsed.problem();
-  JsonObject table(*parsed, file.filename().string());
+  JsonObject table(*parsed, where);
   table.format_one("wrapgauge-comparisons");
   Comparisons out;
   out.remark = table.text("remark");
@@ -64,6 +65,17 @@ Result<Comparisons> read_comparisons(const std::filesystem::path& file) {
       return *problem;
   if (auto problem = table.finish()) return *problem;
   return out;
+}
+
+}  // namespace
+
+Result<Comparisons> read_comparisons(const std::filesystem::path& file) {
+  return comparisons_from_json(read_json(file), file.filename().string());
+}
+
+Result<Comparisons> shipped_comparisons() {
+  constexpr const char* kName = "comparisons.json";
+  return comparisons_from_json(parse_json(shipped_table(kName).value_or(""), kName), kName);
 }
 
 std::optional<Phrase> classes_words(const Comparisons& comparisons, Pressure pressure) {

@@ -16,8 +16,8 @@ namespace wrapgauge {
 struct CompressionClass {
   std::string scheme, name;  // class numbers differ by country: read mmHg
   Pressure low;
-  std::optional<Pressure> high;  // none: open upwards
-  std::string place, source, status, remark;
+  std::optional<Pressure> high;               // none: open upwards
+  std::string place, source, status, remark;  // status: "secondary page" and those of limits
 };
 
 struct RefusedSource {

@@ -62,6 +62,19 @@ Exposure exposure(const std::vector<PressurePoint>& over_time, Pressure rest_bel
   return out;
 }
 
+UseTimes stricter(const UseTimes& a, const UseTimes& b) {
+  UseTimes out{std::min(a.first_check, b.first_check), a.check_every ? a.check_every : b.check_every,
+               std::min(a.longest_hold, b.longest_hold), std::max(a.off_over_on, b.off_over_on),
+               std::min(a.longest_session, b.longest_session)};
+  if (a.check_every && b.check_every) out.check_every = std::min(*a.check_every, *b.check_every);
+  return out;
+}
+
+UseTimes times_that_hold(const LimitSet& limits, const LimitRow& row, UsePattern use) {
+  const LimitRow* soft = find_row(limits, SiteClass::kSoft, use, Area());
+  return soft ? stricter(row.times, soft->times) : row.times;
+}
+
 PressureTime allowed_product(const LimitRow& row) {
   return row.limit * row.times.longest_on();
 }

@@ -28,6 +28,14 @@ struct Exposure {
 // `over_time` rises in time and starts at 0. A place is let go when pressed `rest_below` or less.
 Exposure exposure(const std::vector<PressurePoint>& over_time, Pressure rest_below);
 
+// The stricter of two in each of their times.
+UseTimes stricter(const UseTimes& a, const UseTimes& b);
+
+// The times of a place judged by `row` when the device is used as `use`: the row's, and the soft row's of the
+// use where those are stricter. A stricter place that falls back on another use's row (a pulse over bone on
+// the short hold's) thus never gets laxer times than a soft one.
+UseTimes times_that_hold(const LimitSet& limits, const LimitRow& row, UsePattern use);
+
 // Limit times the longest time on that the row's times allow.
 PressureTime allowed_product(const LimitRow& row);
 

@@ -7,6 +7,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/limits/device_finding.hpp"
+#include "model/limits/exposure.hpp"
 #include "model/limits/limit_place.hpp"
 #include "model/limits/part_finding.hpp"
 #include "model/limits/pressure_finding.hpp"
@@ -18,13 +19,21 @@ void append(std::vector<Finding>& all, std::vector<Finding> more) {
   all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
+Finding note(const char* where, Phrase place, Phrase action, Phrase sentence) {
+  Finding finding{Severity::kNote, where, std::move(sentence)};
+  finding.place = std::move(place);
+  finding.action = std::move(action);
+  finding.source_key = where;
+  return finding;
+}
+
 Finding factor_note(const LimitSet& limits) {
-  return {Severity::kNote, "every pressure",
-          Phrase::worded(
-              "Predicted pressures are compared with the limits after multiplying by %1 (%2); "
-              "measure on a bench, with every chamber, before anyone wears it.",
-              {figures_of(number_text(limits.model_factor, 3)), table_words(limits.model_factor_source)}),
-          0.0};
+  const Phrase action = Phrase::worded("Measure on a bench, with every chamber, before anyone wears it.");
+  return note("model factor", Phrase::worded("Every pressure"), action,
+              Phrase::worded("Predicted pressures are multiplied by %1 before they are held against a limit "
+                             "(%2). %3",
+                             {figures_of(number_text(limits.model_factor, 3)),
+                              table_words(limits.model_factor_source), action}));
 }
 
 // The limits mean nothing without the times that go with them.
@@ -34,11 +43,23 @@ Finding time_note(const LimitSet& limits, const LimitInputs& inputs, const Conta
                          : places.circumferential() ? SiteClass::kCircumferential
                                                     : SiteClass::kSoft;
   const LimitRow* row = find_row(limits, site, inputs.use, Area());
-  return {Severity::kNote, "time on the skin",
-          Phrase::worded("The limits %1, %2, hold only with these times: %3.",
-                         {site_words(site), use_words(inputs.use),
-                          row ? times_words(row->times) : Phrase::worded("none given")}),
-          0.0};
+  const Phrase times =
+      row ? times_words(times_that_hold(limits, *row, inputs.use)) : Phrase::worded("none given");
+  return note("time on the skin", Phrase::worded("Time on the skin"), times,
+              Phrase::worded("The limits %1, %2, hold only with these times: %3.",
+                             {site_words(site), use_words(inputs.use), times}));
+}
+
+// A set that is not the program's own, and what it allows beyond it.
+void add_set_notes(const LimitSet& limits, std::vector<Finding>& all) {
+  const Phrase place = Phrase::worded("Limits used");
+  for (const auto& words : {limits.override_words, limits.differs_words})
+    if (words) {
+      Finding finding{Severity::kWarn, "limits", *words};
+      finding.place = place;
+      finding.source_key = "limits of one's own";
+      all.push_back(std::move(finding));
+    }
 }
 
 }  // namespace
@@ -49,12 +70,13 @@ std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs,
   std::vector<Finding> all = part_findings(limits, inputs, figures);
   append(all, device_findings(limits, inputs, setup, path, figures, audit));
   if (!is_test_object(inputs)) {
-    append(all, pressure_findings(limits, inputs, path, state, map, figures));
-    append(all, cuff_findings(limits, setup, figures));
+    const PressedState pressed = pressed_state(setup, path, state, map, figures);
+    append(all, pressure_findings(limits, inputs, pressed));
+    append(all, cuff_findings(limits, pressed));
     all.push_back(time_note(limits, inputs, figures));
     all.push_back(factor_note(limits));
   }
-  if (limits.override_words) all.push_back({Severity::kWarn, "limits", *limits.override_words, 0.0});
+  add_set_notes(limits, all);
   worst_first(all);
   return all;
 }
@@ -71,15 +93,15 @@ std::string_view cause_text(Cause cause) {
     case Cause::kNone:
       return "";
     case Cause::kFastening:
-      return "the closure alone";
+      return "fastening alone";
     case Cause::kInflation:
       return "inflation";
     case Cause::kEdge:
-      return "an edge";
+      return "edge or strap";
     case Cause::kBone:
-      return "little tissue over bone";
+      return "bone or nerve";
     case Cause::kRunaway:
-      return "a bulge that runs away";
+      return "runaway";
     case Cause::kTime:
       return "time";
   }

@@ -3,7 +3,9 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/shipped_table.hpp"
 #include "model/limits/limit_set.hpp"
+#include "model/limits/shipped_limits.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -178,12 +180,9 @@ void read_rules(JsonObject& table, LimitSet& limits) {
   read_rule(table, "heat", [&](JsonObject& object) { read_heat(object, limits.heat); });
 }
 
-}  // namespace
-
-Result<LimitSet> read_limit_set(const std::filesystem::path& file) {
-  const Result<json> parsed = read_json(file);
+Result<LimitSet> limit_set_from_json(const Result<json>& parsed, const std::string& where) {
   if (!parsed) return parsed.problem();
-  JsonObject table(*parsed, file.filename().string());
+  JsonObject table(*parsed, where);
   table.format_one("wrapgauge-limits");
   LimitSet limits;
   limits.name = table.text("name");
@@ -201,6 +200,17 @@ Result<LimitSet> read_limit_set(const std::filesystem::path& file) {
   read_rules(table, limits);
   if (auto problem = table.finish()) return *problem;
   return limits;
+}
+
+}  // namespace
+
+Result<LimitSet> read_limit_set(const std::filesystem::path& file) {
+  return limit_set_from_json(read_json(file), file.filename().string());
+}
+
+Result<LimitSet> shipped_limit_set() {
+  constexpr const char* kName = "limits.json";
+  return limit_set_from_json(parse_json(shipped_table(kName).value_or(""), kName), kName);
 }
 
 }  // namespace wrapgauge

@@ -122,6 +122,32 @@ std::optional<Problem> refused_row(const LimitSet& own, const Comparisons& compa
   return std::nullopt;
 }
 
+// The words of a set, beside its numbers.
+std::vector<std::string> texts_of(const LimitSet& set) {
+  std::vector<std::string> texts{set.name,          set.remark,          set.model_factor_source,
+                                 set.strain_source, set.stretch_source,  set.tourniquet_source,
+                                 set.rest.source,   set.relief.source,   set.release.source,
+                                 set.heat.source,   set.heat.burn_source};
+  for (const LimitRow& row : set.rows)
+    texts.insert(texts.end(), {std::string(site_name(row.site)), std::string(use_name(row.use)), row.source,
+                               row.status, row.remark});
+  return texts;
+}
+
+// None for the shipped set itself.
+std::optional<Phrase> differs_words(const LimitSet& own, const LimitSet& shipped, std::size_t laxer) {
+  const std::size_t stricter = laxer_parts(shipped, own).size();
+  if (laxer == 0 && stricter == 0 && texts_of(own) == texts_of(shipped)) return std::nullopt;
+  return Phrase::worded(
+      "The limits are those of the set '%1', not the program's own: %2 of their numbers are stricter, %3 "
+      "laxer.",
+      {name_of(own.name), figures_of(static_cast<int>(stricter)), figures_of(static_cast<int>(laxer))});
+}
+
+bool says_something(const std::optional<std::string>& reason) {
+  return reason && reason->find_first_not_of(" \t\r\n") != std::string::npos;
+}
+
 }  // namespace
 
 std::vector<Phrase> laxer_parts(const LimitSet& own, const LimitSet& shipped) {
@@ -136,14 +162,15 @@ Result<LimitSet> own_limit_set(LimitSet own, const LimitSet& shipped, const Comp
                                const std::optional<std::string>& reason) {
   if (auto problem = refused_row(own, comparisons)) return *problem;
   std::vector<Phrase> parts = laxer_parts(own, shipped);
+  own.differs_words = differs_words(own, shipped, parts.size());
   if (parts.empty()) {
-    if (reason)
+    if (says_something(reason))
       return bad_input("The plan gives a reason to override limits but its set '" + own.name +
                        "' is nowhere laxer than the program's: take the reason out.");
     return own;
   }
   const std::string more = parts.size() > 1 ? " (and " + std::to_string(parts.size() - 1) + " more)" : "";
-  if (!reason)
+  if (!says_something(reason))
     return bad_input("The limit set '" + own.name +
                      "' is laxer than the program's: " + english(parts.front()) + more +
                      ". Make it as strict or stricter, or write the reason into the plan as "

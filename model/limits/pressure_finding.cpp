@@ -2,103 +2,148 @@
 
 #include <algorithm>
 
+#include "model/contact/area_average.hpp"
+#include "model/contact/skin_side.hpp"
+#include "model/core/beside_limit.hpp"
 #include "model/core/number_text.hpp"
+#include "model/limits/advice.hpp"
+#include "model/limits/deflated_state.hpp"
 #include "model/limits/limit_place.hpp"
+#include "model/limits/pressed_spot.hpp"
 
 namespace wrapgauge {
 namespace {
 
-// What to mind at the site comes after the advice.
-Phrase with_words_of(const BonySite* site, Phrase advice) {
-  if (!site || site->words.empty()) return advice;
-  return in_a_row({std::move(advice), table_words(site->words)});
+Severity severity_of(Pressure raised, const LimitRow& row) {
+  return raised > row.limit ? Severity::kAboveLimit : raised > row.warn ? Severity::kWarn : Severity::kNote;
 }
 
-Phrase advice_for(const PlaceLimit& place) {
-  if (place.row->site == SiteClass::kBony) {
-    const BonySite* site = place.bony_site;
-    if (!site || site->kind == SiteKind::kBone)
-      return with_words_of(
-          site,
-          Phrase::worded("Move the chamber off this place, lay a weld over it or lower the inflation."));
-    return with_words_of(site, Phrase::worded("Move the device off this place or lower the inflation."));
-  }
-  if (place.row->site == SiteClass::kCircumferential)
-    return Phrase::worded("Lower the inflation, loosen the closure or press on less of the girth.");
-  return Phrase::worded(
-      "Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.");
+// Deflated it is past the line that it is past when inflated; of what is past none, more than half of it.
+bool fastening_does_it(const PressedSpot& spot, double factor, bool has_closure) {
+  if (!has_closure) return false;
+  const Severity inflated = severity_of(spot.peak * factor, *spot.place.row);
+  if (inflated == Severity::kNote) return spot.deflated > 0.5 * spot.peak;
+  return severity_of(spot.deflated * factor, *spot.place.row) == inflated;
 }
 
-// "4.0 kPa (30 mmHg) for a pad on a soft place, held for a session (judgement, ...)"
-Phrase limit_words(const PlaceLimit& place) {
-  const LimitRow& row = *place.row;
-  const Phrase site =
-      place.bony_site ? Phrase::worded("%1 ('%2')", {site_words(row.site), name_of(place.bony_site->name)})
-                      : site_words(row.site);
-  return Phrase::worded("%1 %2, %3 (%4, %5)", {figures_of(row.limit), site, use_words(row.use),
-                                               table_words(row.status), table_words(row.source)});
+Cause cause_of(const PressedSpot& spot, const LimitRow* without_sites, double factor, bool has_closure) {
+  const Severity here = severity_of(spot.peak * factor, *spot.place.row);
+  if (!spot.sites.empty() && without_sites && severity_of(spot.peak * factor, *without_sites) < here)
+    return Cause::kBone;
+  if (fastening_does_it(spot, factor, has_closure)) return Cause::kFastening;
+  const bool edge = spot.part.kind == PressedKind::kStrap || spot.part.kind == PressedKind::kSeam;
+  return edge ? Cause::kEdge : Cause::kInflation;
 }
 
-// How `raised` stands to the row, after "with the model factor that is 6.3 kPa".
-Phrase verdict(const PlaceLimit& place, Pressure raised) {
-  const LimitRow& row = *place.row;
+Phrase names_of(const std::vector<const BonySite*>& sites) {
+  std::vector<Phrase> names;
+  for (const BonySite* site : sites) names.push_back(name_of(site->name));
+  return in_a_row(std::move(names), ", ");
+}
+
+Phrase over_sites(Phrase part, const std::vector<const BonySite*>& sites) {
+  if (sites.empty()) return part;
+  return Phrase::worded("%1 over %2", {std::move(part), names_of(sites)});
+}
+
+Phrase row_words(const LimitRow& row) {
+  return in_a_row({site_words(row.site), use_words(row.use)}, ", ");
+}
+
+// "3.0 kPa (23 mmHg) for a pad on a soft place, held for a session (judgement, ...)"
+Phrase limit_words(const LimitRow& row) {
+  return Phrase::worded("%1 %2 (%3, %4)", {limit_figures(row.limit), row_words(row), table_words(row.status),
+                                           table_words(row.source)});
+}
+
+// How `raised` stands to the row: "4.8 kPa (36 mmHg), above the limit of ...".
+Phrase verdict(Pressure raised, const LimitRow& row) {
   if (raised > row.limit)
-    return Phrase::worded("above the limit of %1. %2", {limit_words(place), advice_for(place)});
+    return Phrase::worded("%1, above the limit of %2", {figures_beside(raised, row.limit), limit_words(row)});
   if (raised > row.warn)
-    return Phrase::worded("above the warning at %1 and below the limit of %2. %3",
-                          {figures_of(row.warn), limit_words(place), advice_for(place)});
-  return Phrase::worded("%1 of the limit of %2.", {percent_of(raised / row.limit), limit_words(place)});
+    return Phrase::worded("%1, above the warning at %2 and below the limit of %3",
+                          {figures_beside(raised, row.warn), limit_figures(row.warn), limit_words(row)});
+  return Phrase::worded("%1, %2 of the limit of %3", {figures_beside(raised, row.warn),
+                                                      percent_beside(raised / row.limit), limit_words(row)});
 }
 
-// `subject` begins the sentence: "Chamber 'left'".
-Finding against_row(const Phrase& subject, const std::string& where, Pressure predicted,
-                    const PlaceLimit& place, double factor) {
-  const LimitRow& row = *place.row;
-  const Pressure raised = predicted * factor;
-  if (predicted <= Pressure())
-    return {Severity::kNote, where, Phrase::worded("%1 is not predicted to touch the skin.", {subject}),
-            raised / row.limit};
-  const Severity severity = raised > row.limit  ? Severity::kAboveLimit
-                            : raised > row.warn ? Severity::kWarn
-                                                : Severity::kNote;
-  return {
-      severity, where,
-      Phrase::worded("%1 is predicted to press %2 at its highest square centimetre; with the model factor "
-                     "%3 that is %4, %5",
-                     {subject, figures_of(predicted), figures_of(number_text(factor, 3)), figures_of(raised),
-                      verdict(place, raised)}),
-      raised / row.limit, factor};
+// What to mind at the sites comes after the advice.
+Phrase with_words_of(const std::vector<const BonySite*>& sites, Phrase sentence) {
+  std::vector<Phrase> all{std::move(sentence)};
+  for (const BonySite* site : sites)
+    if (!site->words.empty()) all.push_back(table_words(site->words));
+  return all.size() > 1 ? in_a_row(std::move(all)) : all.front();
 }
 
-bool is_chamber(const ContactFigures& figures, const std::string& name) {
-  return std::any_of(figures.chambers.begin(), figures.chambers.end(),
-                     [&](const ChamberFigures& chamber) { return chamber.chamber == name; });
+Finding untouched(const PressedSpot& spot) {
+  Finding finding{Severity::kNote, spot.part.name,
+                  Phrase::worded("%1 is not predicted to touch the skin.", {as_subject(spot.part)})};
+  finding.place = as_place(spot.part);
+  return finding;
 }
 
-Pressure peak_on(const BonySite& site, const LoadPath& path, const EquilibriumState& state,
-                 const ContactMap& map) {
-  Pressure peak;
-  for (std::size_t v = 0; v < path.sheet.skin_node.size(); ++v) {
-    const Vec3 skin_point = state.positions_m.row(path.sheet.skin_node[v]);
-    if (lies_on(site, skin_point)) peak = std::max(peak, map.mean_1cm2_pa[static_cast<Eigen::Index>(v)] * Pa);
-  }
-  return peak;
+Finding against_row(const PressedSpot& spot, const LimitRow* without_sites, double factor, bool has_closure) {
+  if (spot.peak <= Pressure()) return untouched(spot);
+  const LimitRow& row = *spot.place.row;
+  const Pressure raised = spot.peak * factor;
+  Finding finding{severity_of(raised, row), spot.part.name, {}, raised / row.limit, factor};
+  finding.place = over_sites(as_place(spot.part), spot.sites);
+  finding.measured = Measured{Amount::kPressure, spot.peak.si(), raised.si(), row.limit.si(), row_words(row)};
+  finding.cause = cause_of(spot, without_sites, factor, has_closure);
+  finding.source_key = std::string(site_name(row.site)) + ", " + std::string(use_name(row.use));
+  finding.at_m = spot.at_m;
+  finding.sentence = Phrase::worded("%1: %2 on its worst 1 cm². With the %3 factor %4.",
+                                    {over_sites(as_subject(spot.part), spot.sites), figures_of(spot.peak),
+                                     figures_of(number_text(factor, 3)), verdict(raised, row)});
+  if (finding.severity == Severity::kNote) return finding;
+  finding.action =
+      advice({.part = spot.part.kind,
+              .row = row.site,
+              .site = spot.sites.empty() ? std::nullopt : std::optional(spot.sites.front()->kind),
+              .fastening_alone = fastening_does_it(spot, factor, has_closure),
+              .has_closure = has_closure});
+  finding.sentence = with_words_of(spot.sites, in_a_row({finding.sentence, finding.action}));
+  return finding;
 }
 
-Finding tourniquet_finding(const LimitSet& limits, Pressure predicted) {
-  const Pressure raised = predicted * limits.model_factor;
+bool has_closure(const PressedState& pressed) {
+  return pressed.setup.layout.closure.has_value();
+}
+
+Phrase off_with_it(bool fastening_alone) {
+  return fastening_alone
+             ? Phrase::worded("Do not wear it like this: fasten it more loosely.")
+             : Phrase::worded("Do not wear it like this: lower the pressure or press on less of the girth.");
+}
+
+Finding tourniquet_finding(const LimitSet& limits, const PressedState& pressed) {
+  const Pressure predicted = pressed.figures.peak_anywhere, raised = predicted * limits.model_factor;
   const bool stop = raised > limits.tourniquet_stop;
-  const Phrase line =
-      stop ? Phrase::worded("above the tourniquet stop of %1", {figures_of(limits.tourniquet_stop)})
-           : Phrase::worded("above the tourniquet caution at %1", {figures_of(limits.tourniquet_warn)});
-  return {
-      stop ? Severity::kStop : Severity::kWarn, "whole cuff",
-      Phrase::worded("The cuff goes round the limb and is predicted to press up to %1; with the model "
-                     "factor %2 that is %3, %4 (%5): it may stop the blood that flows back from the limb. "
-                     "Do not wear it like this; lower the inflation or press on less of the girth.",
-                     {figures_of(predicted), figures_of(number_text(limits.model_factor, 3)),
-                      figures_of(raised), line, table_words(limits.tourniquet_source)}),
-      raised / limits.tourniquet_stop, limits.model_factor};
+  const Pressure crossed = stop ? limits.tourniquet_stop : limits.tourniquet_warn;
+  const Eigen::VectorXd& deflated_pa = pressed.deflated_1cm2_pa;
+  const bool fastening =
+      deflated_pa.size() > 0 && deflated_pa.maxCoeff() * limits.model_factor > crossed.si();
+  const Phrase line = stop ? Phrase::worded("stop at %1", {limit_figures(crossed)})
+                           : Phrase::worded("caution from %1", {limit_figures(crossed)});
+  Finding finding{stop ? Severity::kStop : Severity::kWarn,
+                  "whole cuff",
+                  {},
+                  raised / limits.tourniquet_stop,
+                  limits.model_factor};
+  finding.place = Phrase::worded("Whole cuff, blood leaving the limb");
+  finding.measured = Measured{Amount::kPressure, predicted.si(), raised.si(), limits.tourniquet_stop.si(),
+                              Phrase::worded("tourniquet stop, anything round a limb")};
+  finding.cause = fastening ? Cause::kFastening : Cause::kInflation;
+  finding.action = off_with_it(fastening);
+  finding.source_key = "tourniquet";
+  finding.at_m = pressed.figures.peak_at_m;
+  finding.sentence = Phrase::worded(
+      "This cuff may stop blood leaving the limb: up to %1 on its worst 1 cm², with the %2 factor %3; %4 "
+      "(%5). "
+      "%6",
+      {figures_of(predicted), figures_of(number_text(limits.model_factor, 3)),
+       figures_beside(raised, crossed), line, table_words(limits.tourniquet_source), finding.action});
+  return finding;
 }
 
 // The two chambers between which the mean pressure rises most towards the trunk (+y of the layout).
@@ -129,50 +174,52 @@ Rise steepest_rise(const InflationSetup& setup, const ContactFigures& figures) {
   return worst;
 }
 
+Finding rise_finding(const Rise& rise) {
+  Finding finding{Severity::kWarn, "whole cuff", {}};
+  finding.place = Phrase::worded("Whole cuff, towards the trunk");
+  finding.cause = Cause::kInflation;
+  finding.action = Phrase::worded("Inflate the chamber nearer the trunk less.");
+  finding.source_key = "rise towards the trunk";
+  finding.at_m = rise.proximal->peak_at_m;
+  finding.sentence = Phrase::worded(
+      "The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under chamber '%4', which "
+      "hinders the blood that flows back (common practice, no source). %5",
+      {figures_of(rise.distal->mean), name_of(rise.distal->chamber), figures_of(rise.proximal->mean),
+       name_of(rise.proximal->chamber), finding.action});
+  return finding;
+}
+
 }  // namespace
 
+PressedState pressed_state(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state,
+                           const ContactMap& map, const ContactFigures& figures) {
+  PressedState pressed{setup, path, state, map, figures, {}};
+  const EquilibriumState* deflated = deflated_state(setup, path);
+  if (deflated)
+    pressed.deflated_1cm2_pa =
+        disc_average_pa(skin_side(setup, path.sheet, deflated->positions_m), deflated->contact_pressure_pa);
+  return pressed;
+}
+
 std::vector<Finding> pressure_findings(const LimitSet& limits, const LimitInputs& inputs,
-                                       const LoadPath& path, const EquilibriumState& state,
-                                       const ContactMap& map, const ContactFigures& figures) {
-  const LimitPlaces places(limits, inputs, figures.share_of_girth);
-  const Area unknown_area(1.0);  // a square metre: rows for small pads do not hold
+                                       const PressedState& pressed) {
+  LimitInputs elsewhere = inputs;
+  elsewhere.bony_sites.clear();
+  const LimitRow* without_sites =
+      LimitPlaces(limits, elsewhere, pressed.figures.share_of_girth).at(Vec3::Zero(), Area(1.0)).row;
   std::vector<Finding> out;
-  const auto add = [&](const Phrase& subject, const std::string& where, Pressure peak, PlaceLimit place) {
-    if (place.row) out.push_back(against_row(subject, where, peak, place, limits.model_factor));
-  };
-  for (const ChamberFigures& chamber : figures.chambers)
-    add(Phrase::worded("Chamber '%1'", {name_of(chamber.chamber)}), chamber.chamber, chamber.peak,
-        places.at(chamber.peak_at_m, chamber.contact_area));
-  const std::string peak_part = english(figures.peak_part);
-  if (figures.peak_anywhere > Pressure() && !is_chamber(figures, peak_part))
-    add(Phrase::worded("The part '%1'", {figures.peak_part}), peak_part, figures.peak_anywhere,
-        places.at(figures.peak_at_m, unknown_area));
-  for (const BonySite& site : inputs.bony_sites) {
-    const Pressure peak = peak_on(site, path, state, map);
-    if (peak > Pressure())
-      add(Phrase::worded("The device over '%1'", {name_of(site.name)}), site.name, peak,
-          places.at(site.point_m, unknown_area));
-  }
+  for (const PressedSpot& spot : pressed_spots(limits, inputs, pressed))
+    out.push_back(against_row(spot, without_sites, limits.model_factor, has_closure(pressed)));
   return out;
 }
 
-std::vector<Finding> cuff_findings(const LimitSet& limits, const InflationSetup& setup,
-                                   const ContactFigures& figures) {
+std::vector<Finding> cuff_findings(const LimitSet& limits, const PressedState& pressed) {
   std::vector<Finding> out;
-  if (figures.share_of_girth < limits.circumferential_share) return out;
-  if (figures.peak_anywhere * limits.model_factor > limits.tourniquet_warn)
-    out.push_back(tourniquet_finding(limits, figures.peak_anywhere));
-  const Rise rise = steepest_rise(setup, figures);
-  if (rise.distal) {
-    out.push_back(
-        {Severity::kWarn, "whole cuff",
-         Phrase::worded("The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under "
-                        "chamber '%4', which hinders the blood that flows back (common practice, no source). "
-                        "Inflate the chamber nearer the trunk less.",
-                        {figures_of(rise.distal->mean), name_of(rise.distal->chamber),
-                         figures_of(rise.proximal->mean), name_of(rise.proximal->chamber)}),
-         0.0});
-  }
+  if (pressed.figures.share_of_girth < limits.circumferential_share) return out;
+  if (pressed.figures.peak_anywhere * limits.model_factor > limits.tourniquet_warn)
+    out.push_back(tourniquet_finding(limits, pressed));
+  const Rise rise = steepest_rise(pressed.setup, pressed.figures);
+  if (rise.distal) out.push_back(rise_finding(rise));
   return out;
 }
 

@@ -1,14 +1,18 @@
 #include "model/limits/skin_exposure.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 #include <numeric>
 #include <set>
 
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/core/beside_limit.hpp"
 #include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
 #include "model/limits/limit_place.hpp"
+#include "model/limits/pressed_part.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -51,7 +55,7 @@ Recorded recorded(const InflationSetup& setup, const LoadPath& path,
   return out;
 }
 
-// The group whose inlet presses a flat vertex; none on welds and straps.
+// The group whose inlet presses a flat vertex; none on seams and straps.
 std::vector<std::optional<std::size_t>> group_of_vertices(const FlatMesh& flat) {
   std::vector<std::optional<std::size_t>> group(static_cast<std::size_t>(flat.vertices_m.rows()));
   for (std::size_t t = 0; t < flat.regions.size(); ++t) {
@@ -108,20 +112,6 @@ std::vector<PressurePoint> pressures_over_time(const Recorded& recorded, Eigen::
   return points;
 }
 
-Phrase part_of(const InflationSetup& setup, int vertex) {
-  const FlatMesh& flat = setup.flat;
-  for (std::size_t t = 0; t < flat.regions.size(); ++t) {
-    if ((flat.triangles.row(static_cast<Eigen::Index>(t)).array() != vertex).all()) continue;
-    const FlatRegion& region = flat.regions[t];
-    const auto part = static_cast<std::size_t>(region.part);
-    if (region.kind == RegionKind::kChamber && part < setup.layout.chambers.size())
-      return Phrase::worded("chamber '%1'", {name_of(setup.layout.chambers[part].name)});
-    if (region.kind == RegionKind::kChannel && part < setup.layout.channels.size())
-      return Phrase::worded("channel '%1'", {name_of(setup.layout.channels[part].name)});
-  }
-  return Phrase::worded("a weld or strap");
-}
-
 // Each rule once, where it is broken worst.
 void add_broken(const std::vector<BrokenTime>& here, const Phrase& part, SkinExposure& out) {
   for (BrokenTime broken : here) {
@@ -135,6 +125,22 @@ void add_broken(const std::vector<BrokenTime>& here, const Phrase& part, SkinExp
   }
 }
 
+// Rows with the times that hold in this use, each made once.
+class RowsInUse {
+ public:
+  RowsInUse(const LimitSet& limits, UsePattern use) : limits_(limits), use_(use) {}
+  const LimitRow& of(const LimitRow& row) {
+    const auto [known, is_new] = rows_.try_emplace(&row, row);
+    if (is_new) known->second.times = times_that_hold(limits_, row, use_);
+    return known->second;
+  }
+
+ private:
+  const LimitSet& limits_;
+  UsePattern use_;
+  std::map<const LimitRow*, LimitRow> rows_;
+};
+
 // One pressed place into the whole.
 void take_place(const InflationSetup& setup, Eigen::Index vertex, const LimitRow& row, Pressure rest_below,
                 const std::vector<PressurePoint>& over_time, SkinExposure& out) {
@@ -147,31 +153,90 @@ void take_place(const InflationSetup& setup, Eigen::Index vertex, const LimitRow
   if (const auto half = time_of_product(over_time, 0.5 * allowed))
     out.first_check = std::min(out.first_check, *half);
   if (const auto broken = broken_times(here, row.times); !broken.empty())
-    add_broken(broken, part_of(setup, static_cast<int>(vertex)), out);
+    add_broken(broken, amid(part_under(setup, static_cast<int>(vertex))), out);
   if (out.share[vertex] <= out.worst_share) return;
   out.worst_share = out.share[vertex];
   out.worst = here;
   out.worst_row = row;
-  out.worst_part = part_of(setup, static_cast<int>(vertex));
+  out.worst_part = amid(part_under(setup, static_cast<int>(vertex)));
 }
 
-// A minute at this pressure comes to as much.
-Phrase held_for_a_minute(PressureTime product) {
-  return figures_of(product / minute);
+// "19.0 kPa·min (143 mmHg·min)", beside what is allowed.
+Phrase product_figures(PressureTime product, PressureTime allowed) {
+  const double kpa_min = product / kPa_min, allowed_kpa_min = allowed / kPa_min;
+  return figures_of(number_beside(kpa_min, allowed_kpa_min, 1) + " kPa·min (" +
+                    fixed_text(product / minute / mmHg, 0) + " mmHg·min)");
+}
+
+// Never later than it is: down to a second, from 2 min on to a tenth of a minute.
+Phrase no_later_than(Time time) {
+  const double unit_s = time >= 2.0 * minute ? 6.0 : 1.0;
+  return figures_of(std::floor(time / second / unit_s + 1e-9) * unit_s * second);
+}
+
+Phrase session_action(const SkinExposure& exposure) {
+  return Phrase::worded("Check the skin within %1; rest it at least %2 afterwards.",
+                        {no_later_than(exposure.first_check), figures_of(exposure.rest_after)});
 }
 
 Finding product_finding(const LimitSet& limits, const SkinExposure& exposure) {
-  return {exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote, "exposure",
-          Phrase::worded(
-              "Over the session of %1 the most pressed place, under %2, takes as much pressure times time "
-              "as %3 held for one minute, after the model factor: %4 of what limit and longest time on "
-              "come to (%5 held for one minute; %6); pressure times time is bookkeeping and no proof. "
-              "Look at the skin after %7 and rest it for %8 or more after the session.",
-              {figures_of(exposure.worst.session), exposure.worst_part,
-               held_for_a_minute(exposure.worst.product), percent_of(exposure.worst_share),
-               held_for_a_minute(allowed_product(exposure.worst_row)), table_words(exposure.worst_row.status),
-               figures_of(exposure.first_check), figures_of(exposure.rest_after)}),
-          exposure.worst_share, limits.model_factor};
+  const PressureTime product = exposure.worst.product, allowed = allowed_product(exposure.worst_row);
+  Finding finding{exposure.worst_share > 1.0 ? Severity::kAboveLimit : Severity::kNote,
+                  "exposure",
+                  {},
+                  exposure.worst_share,
+                  limits.model_factor};
+  finding.place = Phrase::worded("Session, under %1", {exposure.worst_part});
+  finding.measured = Measured{Amount::kExposure, product.si() / limits.model_factor, product.si(),
+                              allowed.si(), Phrase::worded("pressure times time in a session")};
+  finding.cause = Cause::kTime;
+  finding.source_key = "exposure";
+  finding.at_m = exposure.worst_at_m;
+  const Phrase check = session_action(exposure);
+  finding.action = exposure.worst_share > 1.0
+                       ? in_a_row({Phrase::worded("Shorten the session or lower the pressure."), check})
+                       : check;
+  finding.sentence = Phrase::worded(
+      "Over the %1 session the most pressed place, under %2, takes %3 with the %4 factor: %5 of the %6 "
+      "allowed "
+      "(%7). %8",
+      {figures_of(exposure.worst.session), exposure.worst_part, product_figures(product, allowed),
+       figures_of(number_text(limits.model_factor, 3)), percent_beside(exposure.worst_share),
+       figures_of(fixed_text(allowed / kPa_min, 1) + " kPa·min"), table_words(exposure.worst_row.status),
+       finding.action});
+  return finding;
+}
+
+Finding times_finding(const SkinExposure& exposure) {
+  std::vector<Phrase> words;
+  for (const BrokenTime& broken : exposure.broken) words.push_back(broken.words);
+  Finding finding{Severity::kAboveLimit, "exposure", {}};
+  finding.place = Phrase::worded("Session, its times");
+  finding.cause = Cause::kTime;
+  finding.source_key = "times";
+  finding.action = Phrase::worded("Hold for a shorter time, rest longer or open the closure in between.");
+  finding.sentence = Phrase::worded("The session does not keep the times of the limits: %1. %2",
+                                    {in_a_row(std::move(words), "; "), finding.action});
+  return finding;
+}
+
+Finding no_rest_finding(const LimitSet& limits, const SkinExposure& exposure) {
+  Finding finding{Severity::kWarn, "exposure", {}, 0.0, limits.model_factor};
+  finding.place = Phrase::worded("Whole device, vented and fastened");
+  finding.cause = Cause::kFastening;
+  finding.source_key = "rest";
+  finding.measured =
+      Measured{Amount::kPressure, exposure.still_pressed.si() / limits.model_factor,
+               exposure.still_pressed.si(), limits.rest.below.si(), Phrase::worded("of a rested place")};
+  finding.action = Phrase::worded("Fasten it more loosely, or open the closure to rest.");
+  finding.sentence = Phrase::worded(
+      "Vented but fastened, the device still presses up to %1 with the %2 factor, more than the %3 of a "
+      "rested "
+      "place (%4): to vent is no rest there. %5",
+      {figures_beside(exposure.still_pressed, limits.rest.below),
+       figures_of(number_text(limits.model_factor, 3)), limit_figures(limits.rest.below),
+       table_words(limits.rest.source), finding.action});
+  return finding;
 }
 
 }  // namespace
@@ -194,6 +259,7 @@ std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInp
   out.still_pressed = Pressure(limits.model_factor * states.mean_1cm2_pa.front().maxCoeff());
   out.rest_after = limits.rest.after_session;
   out.first_check = inputs.session->length;
+  RowsInUse in_use(limits, inputs.use);
   for (Eigen::Index v = 0; v < out.share.size(); ++v) {
     const auto i = static_cast<std::size_t>(v);
     if (!rows[i]) continue;
@@ -201,7 +267,10 @@ std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInp
     const Levels& own = groups[i] ? levels[group] : highest;
     const auto over_time =
         pressures_over_time(states, v, static_cast<Eigen::Index>(group), own, limits.model_factor);
-    take_place(setup, v, *rows[i], limits.rest.below, over_time, out);
+    const double share_before = out.worst_share;
+    take_place(setup, v, in_use.of(*rows[i]), limits.rest.below, over_time, out);
+    if (out.worst_share > share_before)
+      out.worst_at_m = path.states.back().positions_m.row(path.sheet.skin_node[i]);
   }
   return out;
 }
@@ -209,24 +278,8 @@ std::optional<SkinExposure> skin_exposure(const LimitSet& limits, const LimitInp
 std::vector<Finding> exposure_findings(const LimitSet& limits, const SkinExposure& exposure) {
   std::vector<Finding> out;
   if (exposure.worst_share > 0.0) out.push_back(product_finding(limits, exposure));
-  if (!exposure.broken.empty()) {
-    std::vector<Phrase> words;
-    for (const BrokenTime& broken : exposure.broken) words.push_back(broken.words);
-    out.push_back({Severity::kAboveLimit, "exposure",
-                   Phrase::worded("The session does not keep the times of the limits: %1. Hold for a shorter "
-                                  "time, rest longer or open the closure in between.",
-                                  {in_a_row(std::move(words), "; ")}),
-                   0.0});
-  }
-  if (exposure.still_pressed > limits.rest.below)
-    out.push_back(
-        {Severity::kWarn, "exposure",
-         Phrase::worded("With every inlet vented the closed device still presses up to %1 after the model "
-                        "factor, more than the %2 of a rested place (%3): venting alone is no rest there. "
-                        "Close it more loosely or open it in between.",
-                        {figures_of(exposure.still_pressed), figures_of(limits.rest.below),
-                         table_words(limits.rest.source)}),
-         0.0, limits.model_factor});
+  if (!exposure.broken.empty()) out.push_back(times_finding(exposure));
+  if (exposure.still_pressed > limits.rest.below) out.push_back(no_rest_finding(limits, exposure));
   return out;
 }
 

@@ -11,14 +11,15 @@
 namespace wrapgauge {
 
 struct SkinExposure {
-  Eigen::VectorXd product_pa_s;  // a flat vertex each, after the model factor
-  Eigen::VectorXd share;         // of what the row there allows
-  double worst_share = 0.0;      // at the place below
-  Phrase worst_part;             // "chamber 'left'", "weld or strap"
-  LimitRow worst_row;
+  Eigen::VectorXd product_pa_s;      // a flat vertex each, after the model factor
+  Eigen::VectorXd share;             // of what the row there allows
+  double worst_share = 0.0;          // at the place below
+  Phrase worst_part;                 // "chamber 'left'", "strap 'closing'", "a seam"
+  std::optional<Vec3> worst_at_m{};  // on the skin
+  LimitRow worst_row;                // with the times that hold there
   Exposure worst;
   std::vector<BrokenTime> broken;  // of the rows' times, each rule where it is broken worst
-  Pressure still_pressed;          // highest while every inlet is vented and the device stays closed
+  Pressure still_pressed;          // highest while every inlet is vented and the device stays fastened
   Time first_check;                // the earliest of the rows' and of half the allowed product
   Time rest_after;
 };

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "model/body/part_rules.hpp"
+#include "model/core/clean_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
@@ -26,7 +27,7 @@ std::vector<std::string> worn_words(const Plan& plan, const Estimate& estimate) 
   words.push_back(sheet_words("Skin", layout.skin_sheet, estimate.skin_grade) + "; " +
                   sheet_words("outer", layout.outer_sheet, estimate.outer_grade) + ".");
   if (const auto& closure = estimate.wrap.closure)
-    words.push_back("Girth at the anchor " + mm_text(closure->girth_at_anchor) + ", closed at " +
+    words.push_back("Girth at the anchor " + mm_text(closure->girth_at_anchor) + ", fastened at " +
                     mm_text(closure->closing_length_used) + ".");
   else
     words.push_back("Laid on without going round.");
@@ -106,7 +107,8 @@ std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimat
                   std::string(posture_name(plan.posture.value_or(Posture::kRelaxed))) +
                   "; bone, muscle tone, clothing and movement are not modelled. The "
                   "overlapping tail of a closure is left out.");
-  words.push_back("Limits: " + estimate.limits.name + "; " + english(use_words(plan.use)) + ".");
+  const std::string whose = estimate.limits.differs_words ? " (not the program's own set)" : "";
+  words.push_back("Limits: " + estimate.limits.name + whose + "; " + english(use_words(plan.use)) + ".");
   return words;
 }
 
@@ -121,7 +123,7 @@ std::vector<InflatedInlet> inlets_reached(const Plan& plan, const Estimate& esti
   std::vector<InflatedInlet> inlets;
   for (std::size_t g = 0; g < estimate.setup.flat.group_inlet.size(); ++g) {
     const std::string& name = plan.layout.inlets[index_of(estimate.setup.flat.group_inlet[g])].name;
-    InflatedInlet inlet{name, "", Pressure(last.group_pressure_pa[static_cast<Eigen::Index>(g)]),
+    InflatedInlet inlet{clean_text(name), "", Pressure(last.group_pressure_pa[static_cast<Eigen::Index>(g)]),
                         Volume(last.group_volume_m3[static_cast<Eigen::Index>(g)])};
     for (const InletProgram& program : plan.inflation)
       if (program.inlet == name) inlet.asked = asked_text(program.target), inlet.steps = program.steps;
@@ -153,7 +155,7 @@ std::optional<std::string> limit_point_words(const Plan& plan, const Estimate& e
          ". The figures below are at that limit, not at the pressure asked for.";
 }
 
-// Each row once, strictest first.
+// Each row once, with the times that hold in this use, strictest first.
 std::vector<LimitRow> rows_in_use(const Estimate& estimate) {
   std::vector<LimitRow> rows;
   const auto all = rows_on_layout(estimate.limits, estimate.limit_inputs, estimate.setup,
@@ -162,6 +164,7 @@ std::vector<LimitRow> rows_in_use(const Estimate& estimate) {
     for (std::size_t v = 0; v < all.size(); ++v)
       if (all[v] == &row && estimate.map.mean_1cm2_pa[static_cast<Eigen::Index>(v)] > 0.0) {
         rows.push_back(row);
+        rows.back().times = times_that_hold(estimate.limits, row, estimate.limit_inputs.use);
         break;
       }
   std::stable_sort(rows.begin(), rows.end(),
@@ -169,20 +172,30 @@ std::vector<LimitRow> rows_in_use(const Estimate& estimate) {
   return rows;
 }
 
+// What was put together from names out of files.
+void clean_words(Summary& summary) {
+  for (std::vector<std::string>* words : {&summary.worn, &summary.assumed, &summary.tables_differ})
+    for (std::string& sentence : *words) sentence = clean_text(sentence);
+  for (InputFile& input : summary.inputs) input.name = clean_text(input.name);
+  if (summary.limit_point) summary.limit_point = clean_text(*summary.limit_point);
+}
+
 }  // namespace
 
-Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputFile> inputs) {
+Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<Phrase>& differ,
+                  std::vector<InputFile> inputs) {
   Summary summary;
   summary.program_version = program_version();
   summary.inputs = std::move(inputs);
-  summary.plan = plan.name;
-  summary.body = estimate.body.name;
-  summary.layout = plan.layout.name;
+  summary.plan = clean_text(plan.name);
+  summary.body = clean_text(estimate.body.name);
+  summary.layout = clean_text(plan.layout.name);
   summary.worn = worn_words(plan, estimate);
   summary.assumed = assumed_words(plan, estimate);
   summary.inlets = inlets_reached(plan, estimate);
   summary.limit_point = limit_point_words(plan, estimate);
   summary.figures = estimate.figures;
+  for (ChamberFigures& chamber : summary.figures.chambers) chamber.chamber = clean_text(chamber.chamber);
   summary.audit = estimate.audit;
   summary.mesh_error = estimate.mesh_error;
   summary.comparisons = estimate.comparisons;
@@ -195,7 +208,8 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.exposure = estimate.exposure;
   summary.hazards = estimate.hazards;
   summary.highest_relief = estimate.highest_relief;
-  summary.limits_name = estimate.limits.name;
+  summary.limits_name =
+      estimate.limits.name + (estimate.limits.differs_words ? " (not the program's own set)" : "");
   summary.use = english(use_words(plan.use));
   summary.rows_in_use = rows_in_use(estimate);
   summary.release = estimate.limits.release;
@@ -210,8 +224,10 @@ Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputF
   summary.wearers = plan.wearers;
   summary.date = plan.date;
   if (estimate.limits.differs_words) summary.tables_differ.push_back(english(*estimate.limits.differs_words));
+  for (const Phrase& table : differ) summary.tables_differ.push_back(english(table));
   summary.limits_override = english(estimate.limits.override_words);
   summary.quality = estimate.wrap.quality;
+  clean_words(summary);
   summary.closure = estimate.wrap.closure;
   return summary;
 }

@@ -4,8 +4,9 @@
 
 namespace wrapgauge {
 
-// The last stage: an estimate in words and figures, from everything in it but its own summary. `inputs`: the
-// files it came from.
-Summary summarise(const Plan& plan, const Estimate& estimate, std::vector<InputFile> inputs);
+// The last stage: an estimate in words and figures, from everything in it but its own summary. `differ`: what
+// differs from the tables that the program ships, beside the limits. `inputs`: the files it came from.
+Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<Phrase>& differ,
+                  std::vector<InputFile> inputs);
 
 }  // namespace wrapgauge

@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/core/clean_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/note/cautions.hpp"
+#include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -14,10 +16,8 @@ namespace {
 // Text in a table cell or sentence: no line breaks, no cell borders, no markup of its own.
 std::string plain(const std::string& text) {
   std::string result;
-  for (const char c : text) {
-    if (c == '\n' || c == '\r')
-      result += ' ';
-    else if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
+  for (const char c : clean_text(text)) {
+    if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
       (result += '\\') += c;
     else
       result += c;
@@ -47,7 +47,7 @@ std::string findings_section(const Summary& summary) {
   for (const Finding& finding : summary.findings)
     text += "- " + finding_mark(finding.severity) + plain(english(finding.sentence)) + "\n";
   if (summary.findings.empty())
-    text += "- Nothing predicted is above a limit of the set. That is no proof that it does no harm.\n";
+    text += "- Nothing predicted is above a limit of the set. That is no evidence that it is harmless.\n";
   return text;
 }
 
@@ -178,6 +178,8 @@ std::string_view status_text(const Summary& summary) {
 
 std::string summary_markdown(const Summary& summary) {
   std::string text = "# " + plain(summary.plan) + ": predicted contact pressure\n\n";
+  text += "**" + plain(english(verdict(summary))) + "**\n\n";
+  text += list(not_the_programs_own(summary));
   text += "Status: " + std::string(status_text(summary)) + ".\n\n";
   text += list(summary.worn) + "\n";
   text += findings_section(summary) + "\n";

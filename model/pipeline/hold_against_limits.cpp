@@ -3,20 +3,25 @@
 namespace wrapgauge {
 namespace {
 
-// A compression class is information: a device that lands in one was not made to be one.
+// A compression class is information, and of lower legs only: a device that lands in one was not made to be
+// one.
 std::optional<Finding> class_note(const Comparisons& comparisons, const Estimate& estimate) {
+  if (estimate.limit_inputs.part != BodyPart::kLowerLeg) return std::nullopt;
   if (estimate.figures.share_of_girth < estimate.limits.circumferential_share) return std::nullopt;
   const ChamberFigures* highest = nullptr;
   for (const ChamberFigures& chamber : estimate.figures.chambers)
     if (!highest || chamber.mean > highest->mean) highest = &chamber;
   const auto classes = highest ? classes_words(comparisons, highest->mean) : std::nullopt;
   if (!classes) return std::nullopt;
-  return Finding{
+  Finding note{
       Severity::kNote, "compression classes",
       Phrase::worded("For comparison only: the highest mean, %1 under chamber '%2', would lie in %3. Class "
                      "numbers differ by country: read mmHg; a class is prescribed and is no limit here.",
                      {figures_of(highest->mean), name_of(highest->chamber), *classes}),
       0.0};
+  note.place = Phrase::worded("Compression classes");
+  note.source_key = "compression classes";
+  return note;
 }
 
 }  // namespace

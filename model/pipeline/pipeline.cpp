@@ -25,7 +25,7 @@ Result<Estimate> estimate(const Plan& plan, Body given, const Resources& resourc
   if (!found) return found.problem();
   Estimate estimate = std::move(found).value();
   hold_against_limits(plan, resources, limit_inputs(plan, *worn), estimate);
-  estimate.summary = summarise(plan, estimate, options.inputs);
+  estimate.summary = summarise(plan, estimate, resources.differ, options.inputs);
 
   progress.report("done", 1.0);
   return estimate;

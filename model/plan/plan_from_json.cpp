@@ -237,10 +237,7 @@ void check_inlets(JsonObject& object, const Plan& plan) {
 void read_limits(JsonObject& object, Plan& plan) {
   plan.use = use_from_name(object.choice("use", {"sustained", "short hold", "pulse"})).value_or(plan.use);
   if (const auto file = object.optional_text("file")) plan.limits_file = *file;
-  plan.limits_override_reason = object.optional_text("override_reason");
-  if (!object.failed() && plan.limits_override_reason && !plan.limits_file)
-    object.fail(
-        "override_reason stands without a file, so nothing is overridden; name the set or take it out.");
+  if (object.has("override_reason")) plan.limits_override_reason = object.said("override_reason");
 }
 
 void read_session(JsonObject& object, Plan& plan) {

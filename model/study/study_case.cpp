@@ -34,11 +34,11 @@ StateReading StudyCase::read(const LoadPath& path, const EquilibriumState& state
   const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
                             prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
   reading.figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
-  std::vector<Finding> all = pressure_findings(limits_, limit_inputs_, path, state, map, reading.figures);
+  const PressedState pressed = pressed_state(prepared_.setup, path, state, map, reading.figures);
+  std::vector<Finding> all = pressure_findings(limits_, limit_inputs_, pressed);
   // The balance of forces has no limit to share in, so the device is judged without an audit.
-  for (auto& more :
-       {cuff_findings(limits_, prepared_.setup, reading.figures),
-        device_findings(limits_, limit_inputs_, prepared_.setup, path, reading.figures, Audit{})})
+  for (auto& more : {cuff_findings(limits_, pressed), device_findings(limits_, limit_inputs_, prepared_.setup,
+                                                                      path, reading.figures, Audit{})})
     all.insert(all.end(), more.begin(), more.end());
   for (const Finding& finding : all)
     if (finding.share_of_limit > reading.nearest.share)

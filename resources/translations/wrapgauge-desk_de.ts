@@ -1078,16 +1078,16 @@
             <translation>Hinweis</translation>
         </message>
         <message>
-            <source>To mend</source>
-            <translation>Auszubessern</translation>
-        </message>
-        <message>
             <source>When casting</source>
             <translation>Beim Gießen</translation>
         </message>
         <message>
             <source>Model factor: predicted pressures are multiplied by it before they are held against a limit, because no measurement has confirmed them yet.</source>
             <translation>Modellfaktor: Mit ihm werden vorhergesagte Drücke malgenommen, bevor sie mit einem Grenzwert verglichen werden, weil noch keine Messung sie bestätigt hat.</translation>
+        </message>
+        <message>
+            <source>To correct</source>
+            <translation>Zu korrigieren</translation>
         </message>
     </context>
     <context>
@@ -3592,10 +3592,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Ein Tisch entfernt: eine Ebene mit %1 der Fläche, %2 Flächen bis %3 davon entfernt oder dahinter.</translation>
         </message>
         <message>
-            <source>weld</source>
-            <translation>verbundene Stelle</translation>
-        </message>
-        <message>
             <source>inset spot %1 of chamber '%2'</source>
             <translation>Innennaht-Punkt %1 der Kammer „%2“</translation>
         </message>
@@ -3772,22 +3768,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>über der Warnung bei %1</translation>
         </message>
         <message>
-            <source>Under chamber '%1' the tissue is predicted to be compressed by %2 of its depth (%3), %4 (%5). Lower the inflation or make the chamber larger.</source>
-            <translation>Unter Kammer „%1“ wird das Gewebe voraussichtlich um %2 seiner Tiefe zusammengedrückt (%3), %4 (%5). Weniger aufblasen oder die Kammer größer machen.</translation>
-        </message>
-        <message>
-            <source>Above %1 and %2 in chamber %3 a sheet folds. No shape with its folds was found, and every figure here belongs to the last smooth one. Ask for less, close it less tightly or take a thicker sheet.</source>
-            <translation>Über %1 und %2 in Kammer %3 faltet sich ein Blatt. Eine Form mit seinen Falten wurde nicht gefunden, und jede Zahl hier gehört zur letzten glatten. Weniger verlangen, lockerer schließen oder ein dickeres Blatt nehmen.</translation>
-        </message>
-        <message>
-            <source>Above %1 and %2 a sheet of chamber %3 is stretched further than its material is known for, and every figure here belongs to the last equilibrium before. Ask for less, take a thicker or stiffer sheet or add inset seams.</source>
-            <translation>Über %1 und %2 ist ein Blatt der Kammer %3 weiter gedehnt, als sein Material bekannt ist, und jede Zahl hier gehört zum letzten Gleichgewicht davor. Weniger verlangen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
-        </message>
-        <message>
-            <source>Chamber %3 runs away above %1, reached at %2: the pressure asked for has no equilibrium, and every figure here belongs to that last one. Ask for less, fill by volume, take a thicker or stiffer sheet or add inset seams.</source>
-            <translation>Kammer %3 läuft über %1 davon, erreicht bei %2: der verlangte Druck hat kein Gleichgewicht, und jede Zahl hier gehört zum letzten davor. Weniger verlangen, nach Volumen füllen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
-        </message>
-        <message>
             <source>the limit of %1 of elongation at break</source>
             <translation>dem Grenzwert von %1 der Bruchdehnung</translation>
         </message>
@@ -3800,56 +3780,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>der Warnung bei der Dehnung %1</translation>
         </message>
         <message>
-            <source>A sheet of chamber '%1' is predicted to stretch to %2 times its length, %3 of its elongation at break, above %4 (%5). Lower the inflation, take a thicker sheet or add inset seams.</source>
-            <translation>Ein Blatt der Kammer „%1“ wird voraussichtlich auf das %2-Fache seiner Länge gedehnt, %3 seiner Bruchdehnung, über %4 (%5). Weniger aufblasen, ein dickeres Blatt nehmen oder Innennähte hinzufügen.</translation>
-        </message>
-        <message>
-            <source>the %1 with %2 in the %3 sheet, at x %4 y %5 of the layout, %6 times the mean along it</source>
-            <translation>%1 mit %2 im %3, bei x %4 y %5 des Layouts, dem %6-Fachen ihres Mittels</translation>
-        </message>
-        <message>
-            <source>The seam that is pulled hardest is %1; of the inset seams it is %2; what a seam holds is not known here, so they are ranked by tension alone: burst a sample on the bench before anyone wears it.</source>
-            <translation>Am stärksten gezogen wird diese Naht: %1; unter den Innennähten diese: %2; was eine Naht hält, ist hier nicht bekannt, sie sind also nur nach der Spannung geordnet: auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
-        </message>
-        <message>
-            <source>The seam that is pulled hardest is %1; what a seam holds is not known here, so they are ranked by tension alone: burst a sample on the bench before anyone wears it.</source>
-            <translation>Am stärksten gezogen wird diese Naht: %1; was eine Naht hält, ist hier nicht bekannt, sie sind also nur nach der Spannung geordnet: auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
-        </message>
-        <message>
-            <source>The largest tension at a seam is %1, at chamber '%2'; what a seam holds is not known here, so burst a sample on the bench before anyone wears it.</source>
-            <translation>Die größte Spannung an einer Naht ist %1, an Kammer „%2“; was eine Naht hält, ist hier nicht bekannt, also auf dem Prüfstand ein Muster bersten lassen, bevor jemand das Gerät trägt.</translation>
-        </message>
-        <message>
             <source>away from the trunk</source>
             <translation>vom Rumpf weg</translation>
         </message>
         <message>
             <source>towards the trunk</source>
             <translation>zum Rumpf hin</translation>
-        </message>
-        <message>
-            <source>, which is less: it will creep. Anchor it or choose a less tapered place.</source>
-            <translation>, was weniger ist: es wird wandern. Es verankern oder eine weniger kegelige Stelle wählen.</translation>
-        </message>
-        <message>
-            <source>; a sweaty or moving skin may hold less, so watch whether it creeps.</source>
-            <translation>; schwitzende oder bewegte Haut hält vielleicht weniger, also beobachten, ob es wandert.</translation>
-        </message>
-        <message>
-            <source>Contact pressure alone pushes the device %1 with %2, and friction %3 on %4 of contact can hold %5%6</source>
-            <translation>Der Kontaktdruck allein schiebt das Gerät mit %2 %1, und die Reibung %3 bei %4 Kontaktkraft kann %5 halten%6</translation>
-        </message>
-        <message>
-            <source>Contact forces, sheet tensions and chamber pressures balance only to %1, where 2 % is asked for, so the figures are rougher than shown. Solve with a finer mesh.</source>
-            <translation>Kontaktkräfte, Blattspannungen und Kammerdrücke gleichen sich nur auf %1 aus, verlangt sind 2 %; die Zahlen sind also gröber als gezeigt. Mit einem feineren Netz rechnen.</translation>
-        </message>
-        <message>
-            <source>Nothing in the plan holds the device on the body, neither a closing nor a glued or taped rim, so it is shown lying loose and presses with next to nothing. Whatever holds it in use makes it press harder than shown: put that into the plan.</source>
-            <translation>Nichts im Plan hält das Gerät am Körper, weder ein Verschluss noch ein geklebter Rand; es ist also lose liegend gezeigt und drückt mit fast nichts. Was immer es im Gebrauch hält, lässt es stärker drücken als gezeigt: das in den Plan aufnehmen.</translation>
-        </message>
-        <message>
-            <source>A sheet is pushed together so far that it is about to fold. It is shown smooth; a fold presses in a line, harder than the figures here. Lower the inflation, close it less tightly or take a thicker sheet, and look for folds on the bench.</source>
-            <translation>Ein Blatt wird so weit zusammengeschoben, dass es sich gleich faltet. Es ist glatt gezeigt; eine Falte drückt in einer Linie, stärker als die Zahlen hier. Weniger aufblasen, lockerer schließen oder ein dickeres Blatt nehmen und auf dem Prüfstand nach Falten sehen.</translation>
         </message>
         <message>
             <source>pressed for %1 without a break where %2 is the longest</source>
@@ -3866,10 +3802,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>pressed for %1 of the time where %2 is the most</source>
             <translation>%1 der Zeit gedrückt, wo %2 das Meiste ist</translation>
-        </message>
-        <message>
-            <source>Predicted pressures are compared with the limits after multiplying by %1 (%2); measure on a bench, with every chamber, before anyone wears it.</source>
-            <translation>Vorhergesagte Drücke werden mit %1 malgenommen mit den Grenzwerten verglichen (%2); auf dem Prüfstand mit jeder Kammer messen, bevor jemand das Gerät trägt.</translation>
         </message>
         <message>
             <source>The limits %1, %2, hold only with these times: %3.</source>
@@ -4132,76 +4064,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Grenzwerte des Programms wurden durch die Grenzwerte „%1“ ersetzt (%2). Grund im Plan: %3</translation>
         </message>
         <message>
-            <source>Move the chamber off this place, lay a weld over it or lower the inflation.</source>
-            <translation>Die Kammer von dieser Stelle wegrücken, eine verbundene Stelle darüberlegen oder weniger aufblasen.</translation>
-        </message>
-        <message>
-            <source>Move the device off this place or lower the inflation.</source>
-            <translation>Das Gerät von dieser Stelle wegrücken oder weniger aufblasen.</translation>
-        </message>
-        <message>
-            <source>Lower the inflation, loosen the closure or press on less of the girth.</source>
-            <translation>Weniger aufblasen, den Verschluss lockern oder auf weniger vom Umfang drücken.</translation>
-        </message>
-        <message>
-            <source>Lower the inflation, spread the force over a larger chamber or hold it for a shorter time.</source>
-            <translation>Weniger aufblasen, die Kraft auf eine größere Kammer verteilen oder kürzer halten.</translation>
-        </message>
-        <message>
-            <source>%1 ('%2')</source>
-            <translation>%1 („%2“)</translation>
-        </message>
-        <message>
-            <source>%1 %2, %3 (%4, %5)</source>
-            <translation>%1 %2, %3 (%4, %5)</translation>
-        </message>
-        <message>
-            <source>above the limit of %1. %2</source>
-            <translation>über dem Grenzwert von %1. %2</translation>
-        </message>
-        <message>
-            <source>above the warning at %1 and below the limit of %2. %3</source>
-            <translation>über der Warnung bei %1 und unter dem Grenzwert von %2. %3</translation>
-        </message>
-        <message>
-            <source>%1 of the limit of %2.</source>
-            <translation>%1 des Grenzwerts von %2.</translation>
-        </message>
-        <message>
             <source>%1 is not predicted to touch the skin.</source>
             <translation>%1 berührt die Haut voraussichtlich nicht.</translation>
         </message>
         <message>
-            <source>%1 is predicted to press %2 at its highest square centimetre; with the model factor %3 that is %4, %5</source>
-            <translation>%1 drückt voraussichtlich mit %2 auf dem höchsten Quadratzentimeter; mit dem Modellfaktor %3 sind das %4, %5</translation>
-        </message>
-        <message>
-            <source>above the tourniquet stop of %1</source>
-            <translation>über dem Abschnürungs-Stopp von %1</translation>
-        </message>
-        <message>
-            <source>above the tourniquet caution at %1</source>
-            <translation>über der Abschnürungs-Warnung bei %1</translation>
-        </message>
-        <message>
-            <source>The cuff goes round the limb and is predicted to press up to %1; with the model factor %2 that is %3, %4 (%5): it may stop the blood that flows back from the limb. Do not wear it like this; lower the inflation or press on less of the girth.</source>
-            <translation>Die Manschette geht um das Glied und drückt voraussichtlich mit bis zu %1; mit dem Modellfaktor %2 sind das %3, %4 (%5): das kann das Blut anhalten, das aus dem Glied zurückfließt. So nicht tragen; weniger aufblasen oder auf weniger vom Umfang drücken.</translation>
-        </message>
-        <message>
             <source>Chamber '%1'</source>
             <translation>Kammer „%1“</translation>
-        </message>
-        <message>
-            <source>The part '%1'</source>
-            <translation>Der Teil „%1“</translation>
-        </message>
-        <message>
-            <source>The device over '%1'</source>
-            <translation>Das Gerät über „%1“</translation>
-        </message>
-        <message>
-            <source>The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under chamber '%4', which hinders the blood that flows back (common practice, no source). Inflate the chamber nearer the trunk less.</source>
-            <translation>Der mittlere Druck steigt zum Rumpf hin, von %1 unter Kammer „%2“ auf %3 unter Kammer „%4“; das behindert das zurückfließende Blut (übliche Praxis, keine Quelle). Die Kammer näher am Rumpf weniger aufblasen.</translation>
         </message>
         <message>
             <source>chamber '%1'</source>
@@ -4212,24 +4080,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Kanal „%1“</translation>
         </message>
         <message>
-            <source>a weld or strap</source>
-            <translation>einer verbundenen Stelle oder einem Gurt</translation>
-        </message>
-        <message>
             <source>%1 (under %2)</source>
             <translation>%1 (unter %2)</translation>
-        </message>
-        <message>
-            <source>Over the session of %1 the most pressed place, under %2, takes as much pressure times time as %3 held for one minute, after the model factor: %4 of what limit and longest time on come to (%5 held for one minute; %6); pressure times time is bookkeeping and no proof. Look at the skin after %7 and rest it for %8 or more after the session.</source>
-            <translation>Über die Sitzung von %1 nimmt die am stärksten gedrückte Stelle, unter %2, so viel Druck mal Zeit auf wie %3, eine Minute gehalten, mit dem Modellfaktor: %4 dessen, was Grenzwert und längste Druckzeit ergeben (%5, eine Minute gehalten; %6); Druck mal Zeit ist Buchführung und kein Beweis. Die Haut nach %7 ansehen und ihr nach der Sitzung %8 oder mehr Ruhe geben.</translation>
-        </message>
-        <message>
-            <source>The session does not keep the times of the limits: %1. Hold for a shorter time, rest longer or open the closure in between.</source>
-            <translation>Die Sitzung hält die Zeiten der Grenzwerte nicht ein: %1. Kürzer halten, länger ruhen oder den Verschluss dazwischen öffnen.</translation>
-        </message>
-        <message>
-            <source>With every inlet vented the closed device still presses up to %1 after the model factor, more than the %2 of a rested place (%3): venting alone is no rest there. Close it more loosely or open it in between.</source>
-            <translation>Auch wenn jeder Einlass entlüftet ist, drückt das geschlossene Gerät noch mit bis zu %1, mit dem Modellfaktor, mehr als die %2 einer entlasteten Stelle (%3): Entlüften allein ist dort keine Ruhe. Lockerer schließen oder dazwischen öffnen.</translation>
         </message>
         <message>
             <source>For comparison only: the highest mean, %1 under chamber '%2', would lie in %3. Class numbers differ by country: read mmHg; a class is prescribed and is no limit here.</source>
@@ -4490,6 +4342,450 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>All round the %1</source>
             <translation>Rundum: %1</translation>
+        </message>
+        <message>
+            <source>secondary page</source>
+            <translation>Sekundärseite</translation>
+        </message>
+        <message>
+            <source>fastening alone</source>
+            <translation>Verschluss allein</translation>
+        </message>
+        <message>
+            <source>inflation</source>
+            <translation>Füllung</translation>
+        </message>
+        <message>
+            <source>edge or strap</source>
+            <translation>Kante oder Gurt</translation>
+        </message>
+        <message>
+            <source>bone or nerve</source>
+            <translation>Knochen oder Nerv</translation>
+        </message>
+        <message>
+            <source>runaway</source>
+            <translation>Durchgehen</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>seam</source>
+            <translation>Naht</translation>
+        </message>
+        <message>
+            <source>the bone</source>
+            <translation>dem Knochen</translation>
+        </message>
+        <message>
+            <source>the nerve</source>
+            <translation>dem Nerv</translation>
+        </message>
+        <message>
+            <source>the vessel</source>
+            <translation>dem Gefäß</translation>
+        </message>
+        <message>
+            <source>the tendon</source>
+            <translation>der Sehne</translation>
+        </message>
+        <message>
+            <source>Lower the pressure or widen the strap.</source>
+            <translation>Den Druck senken oder den Gurt verbreitern.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure or press on less of the girth.</source>
+            <translation>Den Druck senken oder auf weniger vom Umfang drücken.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure, or mark where bone and nerves lie.</source>
+            <translation>Den Druck senken oder markieren, wo Knochen und Nerven liegen.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure or make the chamber larger.</source>
+            <translation>Den Druck senken oder die Kammer vergrößern.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure or fasten it more loosely.</source>
+            <translation>Den Druck senken oder lockerer verschließen.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure.</source>
+            <translation>Den Druck senken.</translation>
+        </message>
+        <message>
+            <source>Fasten it more loosely.</source>
+            <translation>Lockerer verschließen.</translation>
+        </message>
+        <message>
+            <source>Move %1 off %2 or fasten it more loosely.</source>
+            <translation>%1 von %2 wegrücken oder lockerer verschließen.</translation>
+        </message>
+        <message>
+            <source>Move %1 off %2 or lower the pressure.</source>
+            <translation>%1 von %2 wegrücken oder den Druck senken.</translation>
+        </message>
+        <message>
+            <source>Tissue under %1</source>
+            <translation>Gewebe unter %1</translation>
+        </message>
+        <message>
+            <source>share of the tissue's depth</source>
+            <translation>Anteil der Gewebetiefe</translation>
+        </message>
+        <message>
+            <source>Under chamber '%1' the tissue is predicted to be compressed by %2 of its depth (%3), %4 (%5). %6</source>
+            <translation>Unter Kammer „%1“ wird das Gewebe voraussichtlich um %2 seiner Tiefe zusammengedrückt (%3), %4 (%5). %6</translation>
+        </message>
+        <message>
+            <source>Ask for less, fasten it more loosely or take a thicker sheet.</source>
+            <translation>Weniger verlangen, lockerer verschließen oder ein dickeres Blatt nehmen.</translation>
+        </message>
+        <message>
+            <source>Ask for less, take a thicker or stiffer sheet or add inset seams.</source>
+            <translation>Weniger verlangen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Ask for less, fill by volume, take a thicker or stiffer sheet or add inset seams.</source>
+            <translation>Weniger verlangen, nach Volumen füllen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Above %1 and %2 in chamber %3 a sheet folds. No shape with its folds was found, and every figure here belongs to the last smooth one. %4</source>
+            <translation>Über %1 und %2 wirft in Kammer %3 ein Blatt Falten. Eine Form mit Falten wurde nicht gefunden, alle Zahlen hier gehören zur letzten glatten. %4</translation>
+        </message>
+        <message>
+            <source>Above %1 and %2 a sheet of chamber %3 is stretched further than its material is known for, and every figure here belongs to the last equilibrium before. %4</source>
+            <translation>Über %1 und %2 wird ein Blatt von Kammer %3 weiter gedehnt, als ihr Werkstoff bekannt ist; alle Zahlen hier gehören zum letzten Gleichgewicht davor. %4</translation>
+        </message>
+        <message>
+            <source>Chamber %3 runs away above %1, reached at %2: the pressure asked for has no equilibrium, and every figure here belongs to that last one. %4</source>
+            <translation>Kammer %3 geht über %1 durch, erreicht bei %2: Der verlangte Druck hat kein Gleichgewicht, alle Zahlen hier gehören zu diesem letzten. %4</translation>
+        </message>
+        <message>
+            <source>Sheet of %1</source>
+            <translation>Blatt von %1</translation>
+        </message>
+        <message>
+            <source>Lower the pressure, take a thicker sheet or add inset seams.</source>
+            <translation>Den Druck senken, ein dickeres Blatt nehmen oder Innennähte hinzufügen.</translation>
+        </message>
+        <message>
+            <source>stretch of a silicone sheet</source>
+            <translation>Dehnung eines Silikonblatts</translation>
+        </message>
+        <message>
+            <source>A sheet of chamber '%1' is predicted to stretch to %2 times its length, %3 of its elongation at break, above %4 (%5). %6</source>
+            <translation>Ein Blatt der Kammer „%1“ dehnt sich voraussichtlich auf das %2-Fache ihrer Länge, %3 ihrer Bruchdehnung, über %4 (%5). %6</translation>
+        </message>
+        <message>
+            <source>%2 at %1 in the %3 sheet, at x %4 y %5 of the layout, %6 times the mean along it</source>
+            <translation>%2 an %1 in der Blatt %3, bei x %4 y %5 des Schnitts, das %6-Fache des Mittels entlang</translation>
+        </message>
+        <message>
+            <source>Burst a sample on the bench before anyone wears it.</source>
+            <translation>Ein Muster auf dem Prüfstand bersten lassen, bevor es jemand trägt.</translation>
+        </message>
+        <message>
+            <source>Highest tension at a seam: %1; at an inset seam: %2. What a seam holds is not known here, so they are ranked by tension alone. %3</source>
+            <translation>Höchste Spannung an einer Naht: %1; an einer Innennaht: %2. Was eine Naht hält, ist hier nicht bekannt, deshalb sind sie nur nach Spannung geordnet. %3</translation>
+        </message>
+        <message>
+            <source>Highest tension at a seam: %1. What a seam holds is not known here, so they are ranked by tension alone. %2</source>
+            <translation>Höchste Spannung an einer Naht: %1. Was eine Naht hält, ist hier nicht bekannt, deshalb sind sie nur nach Spannung geordnet. %2</translation>
+        </message>
+        <message>
+            <source>Seam of %1</source>
+            <translation>Naht von %1</translation>
+        </message>
+        <message>
+            <source>Highest tension at a seam: %1, at chamber '%2'. What a seam holds is not known here. %3</source>
+            <translation>Höchste Spannung an einer Naht: %1, an Kammer „%2“. Was eine Naht hält, ist hier nicht bekannt. %3</translation>
+        </message>
+        <message>
+            <source>Anchor it or choose a less tapered place.</source>
+            <translation>Verankern oder eine weniger verjüngte Stelle wählen.</translation>
+        </message>
+        <message>
+            <source>Watch whether it creeps: a sweaty or moving skin holds less.</source>
+            <translation>Beobachten, ob es wandert: Verschwitzte oder bewegte Haut hält weniger.</translation>
+        </message>
+        <message>
+            <source>Whole device, along the limb</source>
+            <translation>Ganzes Gerät, längs des Glieds</translation>
+        </message>
+        <message>
+            <source>Contact pressure alone pushes the device %1 with %2, and friction %3 on %4 of contact can hold only %5: it will creep. %6</source>
+            <translation>Der Kontaktdruck allein schiebt das Gerät %1 mit %2, und Reibung %3 bei %4 Kontakt hält nur %5: Es wird wandern. %6</translation>
+        </message>
+        <message>
+            <source>Contact pressure alone pushes the device %1 with %2, and friction %3 on %4 of contact can hold %5. %6</source>
+            <translation>Der Kontaktdruck allein schiebt das Gerät %1 mit %2, und Reibung %3 bei %4 Kontakt hält %5. %6</translation>
+        </message>
+        <message>
+            <source>Balance of forces</source>
+            <translation>Kräftegleichgewicht</translation>
+        </message>
+        <message>
+            <source>Solve with a finer mesh.</source>
+            <translation>Mit einem feineren Netz rechnen.</translation>
+        </message>
+        <message>
+            <source>Contact forces, sheet tensions and chamber pressures balance only to %1, where %2 is asked for, so the figures are rougher than shown. %3</source>
+            <translation>Kontaktkräfte, Blattspannungen und Kammerdrücke gleichen sich nur auf %1 aus, verlangt sind %2; die Zahlen sind gröber, als sie aussehen. %3</translation>
+        </message>
+        <message>
+            <source>Whole device, not held</source>
+            <translation>Ganzes Gerät, nicht gehalten</translation>
+        </message>
+        <message>
+            <source>Put what holds it in use into the plan.</source>
+            <translation>In den Plan schreiben, was es im Gebrauch hält.</translation>
+        </message>
+        <message>
+            <source>Nothing in the plan holds the device on the body, neither a closure nor a glued or taped rim, so it is shown lying loose and presses with next to nothing. Whatever holds it in use makes it press harder than shown. %1</source>
+            <translation>Nichts im Plan hält das Gerät am Körper, weder ein Verschluss noch ein geklebter Rand; es liegt deshalb lose und drückt fast nicht. Was es im Gebrauch hält, lässt es stärker drücken als gezeigt. %1</translation>
+        </message>
+        <message>
+            <source>Sheets, close to buckling</source>
+            <translation>Blätter, nahe am Beulen</translation>
+        </message>
+        <message>
+            <source>Lower the pressure, fasten it more loosely or take a thicker sheet, and look for folds on the bench.</source>
+            <translation>Den Druck senken, lockerer verschließen oder ein dickeres Blatt nehmen, und auf dem Prüfstand nach Falten sehen.</translation>
+        </message>
+        <message>
+            <source>A sheet is close to buckling. It is shown smooth; a fold presses in a line, harder than the figures here. %1</source>
+            <translation>Ein Blatt ist nahe am Beulen. Es ist glatt gezeigt; eine Falte drückt in einer Linie, stärker als die Zahlen hier. %1</translation>
+        </message>
+        <message>
+            <source>Measure on a bench, with every chamber, before anyone wears it.</source>
+            <translation>Auf dem Prüfstand mit jeder Kammer messen, bevor es jemand trägt.</translation>
+        </message>
+        <message>
+            <source>Every pressure</source>
+            <translation>Jeder Druck</translation>
+        </message>
+        <message>
+            <source>Predicted pressures are multiplied by %1 before they are held against a limit (%2). %3</source>
+            <translation>Vorhergesagte Drücke werden mit %1 malgenommen, bevor sie an einer Grenze gemessen werden (%2). %3</translation>
+        </message>
+        <message>
+            <source>Time on the skin</source>
+            <translation>Zeit auf der Haut</translation>
+        </message>
+        <message>
+            <source>Limits used</source>
+            <translation>Verwendete Grenzen</translation>
+        </message>
+        <message>
+            <source>The limits are those of the set '%1', not the program's own: %2 of their numbers are stricter, %3 laxer.</source>
+            <translation>Die Grenzen sind die des Satzes „%1“, nicht die des Programms: %2 ihrer Zahlen sind strenger, %3 lockerer.</translation>
+        </message>
+        <message>
+            <source>Strap '%1'</source>
+            <translation>Gurt „%1“</translation>
+        </message>
+        <message>
+            <source>Channel '%1'</source>
+            <translation>Kanal „%1“</translation>
+        </message>
+        <message>
+            <source>A seam</source>
+            <translation>Eine Naht</translation>
+        </message>
+        <message>
+            <source>strap '%1'</source>
+            <translation>Gurt „%1“</translation>
+        </message>
+        <message>
+            <source>a seam</source>
+            <translation>einer Naht</translation>
+        </message>
+        <message>
+            <source>the chamber</source>
+            <translation>Die Kammer</translation>
+        </message>
+        <message>
+            <source>the strap</source>
+            <translation>Den Gurt</translation>
+        </message>
+        <message>
+            <source>the channel</source>
+            <translation>Den Kanal</translation>
+        </message>
+        <message>
+            <source>the seam</source>
+            <translation>Die Naht</translation>
+        </message>
+        <message>
+            <source>%1 over %2</source>
+            <translation>%1 über %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 (%3, %4)</source>
+            <translation>%1 %2 (%3, %4)</translation>
+        </message>
+        <message>
+            <source>%1, above the limit of %2</source>
+            <translation>%1, über der Grenze von %2</translation>
+        </message>
+        <message>
+            <source>%1, above the warning at %2 and below the limit of %3</source>
+            <translation>%1, über der Warnung bei %2 und unter der Grenze von %3</translation>
+        </message>
+        <message>
+            <source>%1, %2 of the limit of %3</source>
+            <translation>%1, %2 der Grenze von %3</translation>
+        </message>
+        <message>
+            <source>%1: %2 on its worst 1 cm². With the %3 factor %4.</source>
+            <translation>%1: %2 auf dem stärksten cm². Mit dem Faktor %3 %4.</translation>
+        </message>
+        <message>
+            <source>Do not wear it like this: fasten it more loosely.</source>
+            <translation>So nicht tragen: lockerer verschließen.</translation>
+        </message>
+        <message>
+            <source>Do not wear it like this: lower the pressure or press on less of the girth.</source>
+            <translation>So nicht tragen: den Druck senken oder auf weniger vom Umfang drücken.</translation>
+        </message>
+        <message>
+            <source>stop at %1</source>
+            <translation>Halt bei %1</translation>
+        </message>
+        <message>
+            <source>caution from %1</source>
+            <translation>Vorsicht ab %1</translation>
+        </message>
+        <message>
+            <source>Whole cuff, blood leaving the limb</source>
+            <translation>Ganze Manschette, Blut aus dem Glied</translation>
+        </message>
+        <message>
+            <source>tourniquet stop, anything round a limb</source>
+            <translation>Halt wie bei einer Abbindung, alles rund um ein Glied</translation>
+        </message>
+        <message>
+            <source>This cuff may stop blood leaving the limb: up to %1 on its worst 1 cm², with the %2 factor %3; %4 (%5). %6</source>
+            <translation>Diese Manschette kann den Rückfluss des Bluts anhalten: bis %1 auf dem stärksten cm², mit dem Faktor %2 %3; %4 (%5). %6</translation>
+        </message>
+        <message>
+            <source>Whole cuff, towards the trunk</source>
+            <translation>Ganze Manschette, zum Rumpf hin</translation>
+        </message>
+        <message>
+            <source>Inflate the chamber nearer the trunk less.</source>
+            <translation>Die rumpfnähere Kammer weniger füllen.</translation>
+        </message>
+        <message>
+            <source>The mean pressure rises towards the trunk, from %1 under chamber '%2' to %3 under chamber '%4', which hinders the blood that flows back (common practice, no source). %5</source>
+            <translation>Der mittlere Druck steigt zum Rumpf hin, von %1 unter Kammer „%2“ auf %3 unter Kammer „%4“; das behindert den Rückfluss des Bluts (übliche Praxis, ohne Quelle). %5</translation>
+        </message>
+        <message>
+            <source>Check the skin within %1; rest it at least %2 afterwards.</source>
+            <translation>Die Haut binnen %1 ansehen; danach mindestens %2 ruhen lassen.</translation>
+        </message>
+        <message>
+            <source>Session, under %1</source>
+            <translation>Sitzung, unter %1</translation>
+        </message>
+        <message>
+            <source>pressure times time in a session</source>
+            <translation>Druck mal Zeit in einer Sitzung</translation>
+        </message>
+        <message>
+            <source>Shorten the session or lower the pressure.</source>
+            <translation>Die Sitzung verkürzen oder den Druck senken.</translation>
+        </message>
+        <message>
+            <source>Over the %1 session the most pressed place, under %2, takes %3 with the %4 factor: %5 of the %6 allowed (%7). %8</source>
+            <translation>In der Sitzung von %1 nimmt die am stärksten gedrückte Stelle, unter %2, mit dem Faktor %4 %3 auf: %5 der erlaubten %6 (%7). %8</translation>
+        </message>
+        <message>
+            <source>Session, its times</source>
+            <translation>Sitzung, ihre Zeiten</translation>
+        </message>
+        <message>
+            <source>Hold for a shorter time, rest longer or open the closure in between.</source>
+            <translation>Kürzer halten, länger ruhen oder den Verschluss zwischendurch öffnen.</translation>
+        </message>
+        <message>
+            <source>The session does not keep the times of the limits: %1. %2</source>
+            <translation>Die Sitzung hält die Zeiten der Grenzen nicht ein: %1. %2</translation>
+        </message>
+        <message>
+            <source>Whole device, vented and fastened</source>
+            <translation>Ganzes Gerät, entlüftet und verschlossen</translation>
+        </message>
+        <message>
+            <source>of a rested place</source>
+            <translation>einer entlasteten Stelle</translation>
+        </message>
+        <message>
+            <source>Fasten it more loosely, or open the closure to rest.</source>
+            <translation>Lockerer verschließen oder den Verschluss zum Ruhen öffnen.</translation>
+        </message>
+        <message>
+            <source>Vented but fastened, the device still presses up to %1 with the %2 factor, more than the %3 of a rested place (%4): to vent is no rest there. %5</source>
+            <translation>Entlüftet, aber verschlossen drückt das Gerät noch bis %1 mit dem Faktor %2, mehr als die %3 einer entlasteten Stelle (%4): Entlüften ist dort keine Ruhe. %5</translation>
+        </message>
+        <message>
+            <source>%1, %2 of %3</source>
+            <translation>%1, %2 von %3</translation>
+        </message>
+        <message>
+            <source>not named</source>
+            <translation>nicht genannt</translation>
+        </message>
+        <message>
+            <source>Cause: %1.</source>
+            <translation>Ursache: %1.</translation>
+        </message>
+        <message>
+            <source>Not to be worn like this: %2.</source>
+            <translation>So nicht zu tragen: %2.</translation>
+        </message>
+        <message>
+            <source>Not to be worn like this, for %1 reasons; first: %2.</source>
+            <translation>So nicht zu tragen, aus %1 Gründen; zuerst: %2.</translation>
+        </message>
+        <message>
+            <source>Above the limit in 1 place: %2.</source>
+            <translation>An 1 Stelle über der Grenze: %2.</translation>
+        </message>
+        <message>
+            <source>Above the limit in %1 places; worst: %2.</source>
+            <translation>An %1 Stellen über der Grenze; am meisten: %2.</translation>
+        </message>
+        <message>
+            <source>A test object: no limit for skin or tissue was applied.</source>
+            <translation>Ein Prüfkörper: Für Haut oder Gewebe galt keine Grenze.</translation>
+        </message>
+        <message>
+            <source>Nothing predicted exceeds the limits used. The limits are judgement and the model is not calibrated; this is not approval to wear the device.</source>
+            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzen. Die Grenzen sind Einschätzung, das Modell ist nicht kalibriert; das ist keine Freigabe zum Tragen.</translation>
+        </message>
+        <message>
+            <source>Compression classes</source>
+            <translation>Kompressionsklassen</translation>
+        </message>
+        <message>
+            <source>The table '%1' is not the one that the program ships.</source>
+            <translation>Die Tabelle „%1“ ist nicht die des Programms.</translation>
+        </message>
+        <message>
+            <source>%1, with the factor %2, limit %3</source>
+            <translation>%1, mit dem Faktor %2, Grenze %3</translation>
+        </message>
+        <message>
+            <source>%1, limit %2</source>
+            <translation>%1, Grenze %2</translation>
+        </message>
+        <message>
+            <source>%1: %2: %3.</source>
+            <translation>%1: %2: %3.</translation>
         </message>
     </context>
     <context>

@@ -9,6 +9,7 @@
 
 #include "model/core/file.hpp"
 #include "tests/command/command_test.hpp"
+#include "tests/io/summary_schema.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -61,6 +62,7 @@ TEST_F(CommandLine, EstimateWritesEveryResultAndSaysWhatItFound) {
   EXPECT_LT(json["audit"]["cut_balance"].get<double>(), 0.02);
   EXPECT_EQ(json["inputs"][0]["sha256"].get<std::string>().size(), 64u);
   EXPECT_EQ(json["above_limit"].get<bool>(), answer.code == kExitAboveLimit);
+  test::expect_fits(test::summary_schema(), json, "");
 }
 
 TEST_F(CommandLine, SameInputGivesTheSameBytes) {
@@ -73,7 +75,8 @@ TEST_F(CommandLine, SameInputGivesTheSameBytes) {
 TEST_F(CommandLine, PressureAboveTheLimitExitsWithFour) {
   const Answer answer = run({"estimate", small_plan(2.8), "--out", path("a"), "--no-mesh-error"});
   EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;
-  EXPECT_NE(answer.out.find("above limit: "), std::string::npos);
+  EXPECT_TRUE(answer.out.starts_with("Above the limit in ")) << answer.out;
+  EXPECT_NE(answer.out.find("\nabove limit  "), std::string::npos) << answer.out;
   EXPECT_NE(bytes("a/summary.md").find("ABOVE LIMIT"), std::string::npos);
 }
 
@@ -111,8 +114,79 @@ TEST_F(CommandLine, AnOverrideOfLimitsIsRefusedWithoutAReasonAndCarriedByEveryOu
            "--out", path("a"), "--no-mesh-error"});
   ASSERT_NE(answer.code, kExitBadInput) << answer.err;
   EXPECT_NE(answer.out.find("bench dummy only"), std::string::npos);
+  EXPECT_NE(answer.out.find("not the program's own"), std::string::npos) << answer.out;
   for (const char* name : {"summary.md", "summary.json", "chambers.csv", "body.vtp", "layout.vtp"})
     EXPECT_NE(bytes("a/" + std::string(name)).find("bench dummy only"), std::string::npos) << name;
+}
+
+// Tables of one's own, as WRAPGAUGE_RESOURCES names their folder.
+class OwnTables : public CommandLine {
+ protected:
+  void SetUp() override {
+    CommandLine::SetUp();
+    std::filesystem::create_directories(folder_ / "tables");
+    for (const char* name : {"silicones", "tissues", "limits", "comparisons", "casting", "spread"}) {
+      const std::string file = std::string(name) + ".json";
+      std::filesystem::copy_file(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "resources" / file,
+                                 folder_ / "tables" / file);
+    }
+    ::setenv("WRAPGAUGE_RESOURCES", path("tables").c_str(), 1);
+  }
+  void TearDown() override {
+    ::unsetenv("WRAPGAUGE_RESOURCES");
+    CommandLine::TearDown();
+  }
+  // The table of that name with `change` made in it.
+  template <class Change>
+  void change_table(const std::string& name, const Change& change) const {
+    auto table = nlohmann::json::parse(bytes("tables/" + name));
+    change(table);
+    write("tables/" + name, table.dump());
+  }
+  std::string plan_with_reason(const std::string& reason) const {
+    small_plan(1.0);
+    std::string plan = bytes("plan.json");
+    const std::string before = "\"limits\": {\"use\": \"short hold\"";
+    plan.replace(plan.find(before), before.size(), before + ", \"override_reason\": \"" + reason + "\"");
+    return write("reason.json", plan);
+  }
+};
+
+TEST_F(OwnTables, ThatAreLaxerAreRefusedWithoutAReasonInWords) {
+  change_table("limits.json", [](auto& table) { table["rows"][3]["limit_kpa"] = 100; });
+  for (const std::string& plan : {small_plan(1.0), plan_with_reason("   ")})
+    expect_one_sentence(run({"estimate", plan, "--out", path("a"), "--no-mesh-error"}), kExitBadInput);
+  EXPECT_FALSE(std::filesystem::exists(folder_ / "a"));
+}
+
+TEST_F(OwnTables, ThatAreLaxerAreCarriedWithTheirReasonByEveryOutput) {
+  change_table("limits.json", [](auto& table) { table["rows"][3]["limit_kpa"] = 100; });
+  const Answer answer =
+      run({"estimate", plan_with_reason("bench dummy only"), "--out", path("a"), "--no-mesh-error"});
+  ASSERT_NE(answer.code, kExitBadInput) << answer.err;
+  EXPECT_NE(answer.out.find("bench dummy only"), std::string::npos) << answer.out;
+  for (const char* name : {"summary.md", "summary.json", "chambers.csv", "body.vtp", "layout.vtp"})
+    EXPECT_NE(bytes("a/" + std::string(name)).find("bench dummy only"), std::string::npos) << name;
+}
+
+TEST_F(OwnTables, ThatDifferAtAllAreNamedByEveryOutput) {
+  change_table("limits.json", [](auto& table) { table["rows"][3]["limit_kpa"] = 5; });
+  change_table("tissues.json", [](auto& table) { table["sites"][0]["young_kpa"] = 99; });
+  const Answer answer = run({"estimate", small_plan(1.0), "--out", path("a"), "--no-mesh-error"});
+  ASSERT_NE(answer.code, kExitBadInput) << answer.err;
+  for (const char* words :
+       {"not the program's own: 1 of their numbers are stricter", "'tissues.json' is not the one"}) {
+    for (const char* name : {"summary.md", "summary.json", "chambers.csv", "body.vtp", "layout.vtp"})
+      EXPECT_NE(bytes("a/" + std::string(name)).find(words), std::string::npos) << name << ": " << words;
+    EXPECT_NE(answer.out.find(std::string(words).substr(0, 20)), std::string::npos) << answer.out;
+  }
+}
+
+TEST_F(OwnTables, ThatAreTheProgramsOwnAreNamedByNone) {
+  const Answer answer = run({"estimate", small_plan(1.0), "--out", path("a"), "--no-mesh-error"});
+  ASSERT_NE(answer.code, kExitBadInput) << answer.err;
+  EXPECT_EQ(answer.out.find("program ships"), std::string::npos);
+  EXPECT_TRUE(nlohmann::json::parse(bytes("a/summary.json"))["limits"]["tables_differ"].empty());
 }
 
 int pages_of(const std::string& pdf) {

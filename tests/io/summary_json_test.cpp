@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "tests/io/summary_schema.hpp"
 #include "tests/note/full_summary.hpp"
 #include "tests/note/named_cautions.hpp"
 
@@ -17,8 +18,32 @@ using nlohmann::json;
 
 constexpr double kMmhgPerKpa = 7.50062;  // 1 mmHg = 133.322 Pa
 
+// With every part of it given.
+Summary whole_summary() {
+  Summary summary = full_summary();
+  Finding& card = summary.findings.front();
+  card.place = Phrase::worded("%1 over %2", {name_of("pad"), name_of("ulna")});
+  card.measured = Measured{Amount::kPressure, 5300.0, 9010.0, 4000.0, Phrase::worded("over bone")};
+  card.cause = Cause::kBone;
+  card.action = Phrase::worded("Move it.");
+  card.source_key = "bony, sustained";
+  card.at_m = Vec3(0.011, 0.022, 0.033);
+  summary.part = BodyPart::kForearm, summary.side = BodySide::kLeft;
+  summary.bony_sites = {
+      {"ulna", Vec3(0.001, 0.002, 0.003), 12.0 * mm, 4.0 * mm, SiteKind::kNerve, "judgement", "Mind it."}};
+  summary.sites_known = true;
+  summary.sites_confirmed = SitesConfirmed{"A. Example", "2026-11-01", "felt along the bone"};
+  summary.cleared_by = Clearance{"B. Example", "physiotherapist", "2026-11-20"};
+  summary.wearers = {"healthy adults", 7, WearerPosture::kSitting, -120.0 * mm, "an observer", "they say so"};
+  summary.date = "2026-11-29";
+  summary.tables_differ = {"The table 'tissues.json' is not the one that the program ships."};
+  summary.limits_override = "Overridden.";
+  summary.limit_point = "Not reached.";
+  return summary;
+}
+
 json full_json() {
-  return json::parse(summary_json(full_summary()));
+  return json::parse(summary_json(whole_summary()));
 }
 
 bool ends_with(const std::string& key, const std::string& ending) {
@@ -62,12 +87,13 @@ void gather(const json& value, const std::string& path, Pressures& found) {
 TEST(SummaryJson, EveryPressureInMillimetresOfMercuryIsItsKilopascals) {
   Pressures found;
   gather(full_json(), "", found);
-  const std::set<std::string> both{"/highest_relief",  "/exposure/still_pressed_when_vented",
-                                   "/inlets/0/gauge",  "/chambers/0/gauge",
-                                   "/chambers/0/mean", "/chambers/0/peak_1cm2",
-                                   "/chambers/0/p95",  "/chambers/1/gauge",
-                                   "/chambers/1/mean", "/chambers/1/peak_1cm2",
-                                   "/chambers/1/p95",  "/whole/peak_1cm2"};
+  const std::set<std::string> both{"/highest_relief",     "/exposure/still_pressed_when_vented",
+                                   "/inlets/0/gauge",     "/chambers/0/gauge",
+                                   "/chambers/0/mean",    "/chambers/0/peak_1cm2",
+                                   "/chambers/0/p95",     "/chambers/1/gauge",
+                                   "/chambers/1/mean",    "/chambers/1/peak_1cm2",
+                                   "/chambers/1/p95",     "/whole/peak_1cm2",
+                                   "/limits/rows/0/warn", "/limits/rows/0/limit"};
   EXPECT_EQ(found.both, both);
   // Differences of two solves, which no one sets a gauge by, stand in kPa alone.
   const std::set<std::string> kpa_only{"/comparisons/0/chambers/0/mean/other",
@@ -119,7 +145,7 @@ TEST(SummaryJson, EveryFigureOfTheDeviceStandsUnderItsOwnName) {
   const json all = full_json();
   expect_figures(all.at("whole"),
                  {{"peak_1cm2_kPa", 9.3}, {"share_of_girth", 0.43}, {"total_force_N", 14.7}});
-  EXPECT_EQ(all.at("whole").at("peak_part"), "weld");
+  EXPECT_EQ(all.at("whole").at("peak_part"), "seam");
   EXPECT_EQ(all.at("whole").at("peak_at_mm"), json({100.0, 200.0, 300.0}));
   expect_figures(all.at("inlets").at(0), {{"gauge_kPa", 8.2}, {"volume_mL", 27.5}});
   expect_figures(all, {{"highest_relief_kPa", 4.6}, {"model_factor", 1.7}});
@@ -175,13 +201,68 @@ TEST(SummaryJson, CarriesEveryFindingAndHazardWithItsSeverity) {
   EXPECT_EQ(all["findings"][0]["severity"], "above limit");
   EXPECT_EQ(all["findings"][0]["where"], "pad");
   EXPECT_EQ(all["findings"][0]["sentence"], "The pad presses.");
-  EXPECT_DOUBLE_EQ(all["findings"][0]["share_of_limit"].get<double>(), 2.253);
+  EXPECT_DOUBLE_EQ(all["findings"][0]["share_of_limit"].get<double>(), 2.2526);
   EXPECT_EQ(all["findings"][1]["severity"], "warning");
   ASSERT_EQ(all.at("hazards").size(), 2u);
   EXPECT_EQ(all["hazards"][1]["hazard"], "A valve that sticks");
   EXPECT_EQ(all["hazards"][1]["severity"], "above limit");
   EXPECT_EQ(all["hazards"][1]["sentence"], "It opens too late.");
   EXPECT_EQ(all["hazards"][1]["control"], "Fit another.");
+}
+
+TEST(SummaryJson, HoldsEveryFieldOfAFinding) {
+  const json all = full_json();
+  const json card = all.at("findings").at(0);
+  EXPECT_EQ(card.at("place"), "pad over ulna");
+  EXPECT_EQ(card.at("cause"), "bone or nerve");
+  EXPECT_EQ(card.at("action"), "Move it.");
+  EXPECT_EQ(card.at("source_key"), "bony, sustained");
+  EXPECT_EQ(card.at("at_mm"), json({11.0, 22.0, 33.0}));
+  EXPECT_EQ(card.at("measured"), json({{"amount", "pressure"},
+                                       {"unit", "kPa"},
+                                       {"predicted", 5.3},
+                                       {"with_factor", 9.01},
+                                       {"limit", 4.0},
+                                       {"row", "over bone"}}));
+  const json other = all["findings"].at(1);
+  EXPECT_EQ(other.at("place"), "other");
+  for (const char* key : {"measured", "cause", "action", "source_key", "at_mm"})
+    EXPECT_TRUE(other.at(key).is_null()) << key;
+}
+
+TEST(SummaryJson, SaysWhoWearsItWhereAndWhoAnswersForIt) {
+  const json all = full_json(), place = all.at("place"), wearers = all.at("wearers");
+  EXPECT_EQ(place.at("part"), "forearm");
+  EXPECT_EQ(place.at("side"), "left");
+  EXPECT_EQ(place.at("sites_known"), true);
+  EXPECT_EQ(place.at("sites_confirmed").at("why"), "felt along the bone");
+  EXPECT_EQ(place.at("cleared_by"),
+            json({{"name", "B. Example"}, {"role", "physiotherapist"}, {"date", "2026-11-20"}}));
+  EXPECT_EQ(place.at("bony_sites").at(0).at("kind"), "nerve");
+  EXPECT_EQ(wearers.at("number"), 7);
+  EXPECT_EQ(wearers.at("posture"), "sitting");
+  EXPECT_DOUBLE_EQ(wearers.at("above_heart_cm").get<double>(), -12.0);
+  EXPECT_EQ(wearers.at("missing"), 0);
+  EXPECT_EQ(all.at("limits").at("tables_differ").size(), 1u);
+  EXPECT_EQ(all.at("limits").at("override"), "Overridden.");
+  EXPECT_EQ(json::parse(summary_json(full_summary())).at("wearers").at("missing"), 6);
+}
+
+// The schema describes what is written and nothing else.
+TEST(SummaryJson, FitsItsSchemaKeysBothWays) {
+  const json schema = test::summary_schema();
+  test::expect_fits(schema, full_json(), "");
+  test::expect_fits(schema, json::parse(summary_json(full_summary())), "");
+  std::vector<std::string> unwritten;
+  test::gather_unwritten(schema, full_json(), "", unwritten);
+  EXPECT_EQ(unwritten, std::vector<std::string>{});
+}
+
+TEST(SummaryJson, AValueJustAboveItsLimitStandsAboveItHereToo) {
+  Summary summary = whole_summary();
+  summary.findings[0].measured->with_factor = 4000.0 * (1.0 + 1e-6);
+  const json measured = json::parse(summary_json(summary)).at("findings").at(0).at("measured");
+  EXPECT_GT(measured.at("with_factor").get<double>(), measured.at("limit").get<double>());
 }
 
 TEST(SummaryJson, SaysThatSomethingLiesAboveALimitForAStopToo) {

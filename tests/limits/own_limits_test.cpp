@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "model/limits/shipped_limits.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -84,6 +86,38 @@ TEST_F(OwnLimits, WithAReasonLaxerOnesHoldAndCarryIt) {
   EXPECT_NE(overridden.find("row bony, sustained, limit is 2.5 kPa (19 mmHg) instead of 1.5 kPa"),
             std::string::npos);
   EXPECT_NE(overridden.find("approved by the ward, protocol 7"), std::string::npos);
+}
+
+TEST_F(OwnLimits, AReasonOfSpacesIsNone) {
+  row(SiteClass::kBony, UsePattern::kSustained).limit = 2.5 * kPa;
+  EXPECT_NE(refusal(" \t\n ").find("write the reason into the plan"), std::string::npos);
+}
+
+// Whatever differs is named: fewer numbers, more of them, or words alone.
+TEST_F(OwnLimits, AreNamedWheneverTheyAreNotTheShippedOnes) {
+  const auto named = [&](const std::optional<std::string>& reason = std::nullopt) {
+    const auto held = own_limit_set(own_, shipped_, comparisons_, reason);
+    return held.ok() ? english(held->differs_words).value_or("") : held.problem().message;
+  };
+  own_ = shipped_;
+  EXPECT_EQ(named(), "");
+  own_.rows[0].source = "another";
+  EXPECT_EQ(named(), "The limits are those of the set '" + own_.name +
+                         "', not the program's own: 0 of their numbers are stricter, 0 laxer.");
+  own_ = shipped_;
+  own_.rows[0].limit = 2.5 * kPa;
+  EXPECT_NE(named().find("1 of their numbers are stricter, 0 laxer"), std::string::npos) << named();
+  own_.rows[0].limit = 3.5 * kPa;
+  EXPECT_NE(named("a reason").find("0 of their numbers are stricter, 1 laxer"), std::string::npos);
+}
+
+TEST_F(OwnLimits, AreHeldAgainstTheSetThatTheProgramWasBuiltWith) {
+  const auto built_in = shipped_limit_set();
+  ASSERT_TRUE(built_in.ok()) << built_in.problem().message;
+  EXPECT_TRUE(laxer_parts(*built_in, shipped_).empty() && laxer_parts(shipped_, *built_in).empty());
+  EXPECT_EQ(built_in->name, shipped_.name);
+  ASSERT_TRUE(shipped_comparisons().ok());
+  EXPECT_EQ(shipped_comparisons()->refused.size(), comparisons_.refused.size());
 }
 
 TEST_F(OwnLimits, AReasonThatOverridesNothingIsRefused) {

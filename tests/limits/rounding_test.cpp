@@ -25,7 +25,11 @@ std::optional<Finding> of_pad(double raised_kpa, double share_of_girth = 0.0) {
   LimitInputs inputs;
   inputs.part = BodyPart::kForearm;
   inputs.sites_known = true;
-  const auto found = pressure_findings(*limits, inputs, {}, {}, {}, figures);
+  const InflationSetup setup;
+  const LoadPath path;
+  const EquilibriumState state;
+  const ContactMap map;
+  const auto found = pressure_findings(*limits, inputs, {setup, path, state, map, figures, {}});
   EXPECT_EQ(found.size(), 1u);
   return found.empty() ? std::nullopt : std::optional<Finding>(found.front());
 }
@@ -39,6 +43,15 @@ TEST(Rounding, NeverHidesAnExcessOverALimit) {
     EXPECT_NE(english(found->sentence).find("above the limit of 3.0 kPa"), std::string::npos)
         << english(found->sentence);
   }
+}
+
+// The figure after the factor stands above the limit it is said to be above.
+TEST(Rounding, ShowsAnExcessWithAsManyDigitsAsItTakes) {
+  const auto found = of_pad(3.0 * 1.002);
+  ASSERT_TRUE(found);
+  EXPECT_NE(english(found->sentence).find("3.01 kPa (23 mmHg), above the limit of 3.0 kPa (23 mmHg)"),
+            std::string::npos)
+      << english(found->sentence);
 }
 
 TEST(Rounding, MakesNoExcessOfAPressureJustBelowALimit) {
@@ -62,7 +75,11 @@ TEST(Rounding, NeverHidesAnExcessOverTheTourniquetStop) {
   figures.share_of_girth = 0.9;
   const auto severity = [&](double raised_kpa) -> std::optional<Severity> {
     figures.peak_anywhere = raised_kpa / 1.5 * kPa;
-    const auto found = cuff_findings(*limits, {}, figures);
+    const InflationSetup setup;
+    const LoadPath path;
+    const EquilibriumState state;
+    const ContactMap map;
+    const auto found = cuff_findings(*limits, {setup, path, state, map, figures, {}});
     if (found.empty()) return std::nullopt;
     return found.front().severity;
   };

@@ -88,13 +88,14 @@ TEST(SkinExposure, FindsThatAClosedDeviceNeverLetsGo) {
     });
   };
   EXPECT_TRUE(has(Severity::kAboveLimit, "pressed for 9 min without a break where 60 s is the longest"));
-  EXPECT_TRUE(has(Severity::kWarn, "still presses up to 1.5 kPa (11 mmHg)"));
-  EXPECT_TRUE(
-      has(Severity::kAboveLimit, "as 18.0 kPa (135 mmHg) held for one minute, after the model factor"));
+  EXPECT_TRUE(has(Severity::kWarn, "Vented but fastened, the device still presses up to 1.5 kPa (11 mmHg)"));
+  EXPECT_TRUE(has(Severity::kAboveLimit,
+                  "takes 18.0 kPa·min (135 mmHg·min) with the 1.5 factor: 102 % of the 17.7 kPa·min allowed "
+                  "(judgement)."));
 }
 
-// Two inlets in turn: a weld between them follows whichever is higher, so it is on for twice as long.
-TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
+// Two inlets in turn: a seam between them follows whichever is higher, so it is on for twice as long.
+TEST(SkinExposure, OfASeamFollowsTheHighestInlet) {
   ExposureCase c = pad(0.0, 2.0);
   for (FlatRegion& region : c.worn.setup.flat.regions) region = {RegionKind::kWeld, 0};
   for (EquilibriumState& state : c.worn.path.states)
@@ -104,6 +105,42 @@ TEST(SkinExposure, OfAWeldFollowsTheHighestInlet) {
       {{1.0, Time(), 60.0 * second}, {0.0, Time(), 120.0 * second}},
       {{0.0, Time(), 60.0 * second}, {1.0, Time(), 60.0 * second}, {0.0, Time(), 60.0 * second}}};
   EXPECT_NEAR(c.exposed().value().worst.product / kPa_min, 6.0 * 3.0, 1e-5);
+}
+
+// The first check is never told later than it is due: 88.3 s of being on is told as 208 s.
+TEST(SkinExposure, TellsTheFirstCheckNoLaterThanItIsDue) {
+  ExposureCase c = pad(0.0, 4.0);
+  const auto all = exposure_findings(c.limits, *c.exposed());
+  ASSERT_FALSE(all.empty());
+  EXPECT_NE(english(all.front().sentence).find("Check the skin within 3.4 min; rest it at least 30 min"),
+            std::string::npos)
+      << english(all.front().sentence);
+}
+
+// A pulse over bone is judged by the short hold's pressure, and keeps the pulse's times all the same: 3 s of
+// hold and a duty of half are broken there as on a soft place.
+TEST(SkinExposure, OfAPulseOverBoneKeepsTheTimesOfAPulse) {
+  ExposureCase c = pad(0.0, 1.0);
+  c.inputs.use = UsePattern::kPulse;
+  c.figures.chambers[0].contact_area = 4.0 * cm2;
+  c.inputs.session = Session{5.0 * minute, 3.0 * second, 3.0 * second, Time()};
+  c.inputs.programme = {session_steps(*c.inputs.session)};
+  const auto rules = [&] {
+    std::vector<TimeRule> broken;
+    if (const auto exposed = c.exposed())
+      for (const BrokenTime& one : exposed->broken) broken.push_back(one.rule);
+    return broken;
+  };
+  const auto on_soft = rules();
+  c.inputs.sites_known = false;
+  EXPECT_EQ(rules(), on_soft);
+  EXPECT_EQ(on_soft, (std::vector{TimeRule::kHold, TimeRule::kOff, TimeRule::kDuty}));
+}
+
+TEST(SkinExposure, OfATestObjectIsNotWorkedOut) {
+  ExposureCase c = pad(0.4, 2.0);
+  c.inputs.part = BodyPart::kTestObject;
+  EXPECT_FALSE(c.exposed());
 }
 
 TEST(SkinExposure, IsNotWorkedOutWithoutASession) {

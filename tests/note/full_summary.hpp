@@ -84,7 +84,7 @@ inline Summary full_summary() {
   summary.inlets = {{"valve", "7.0 kPa (53 mmHg)", 8.2 * kPa, 27.5 * mL}};
   summary.figures.chambers = {full_chamber(), lesser_chamber()};
   summary.figures.peak_anywhere = 9.3 * kPa;
-  summary.figures.peak_part = Phrase::worded("weld");
+  summary.figures.peak_part = Phrase::worded("seam");
   summary.figures.peak_at_m = Vec3(0.1, 0.2, 0.3);
   summary.figures.share_of_girth = 0.43;
   summary.figures.total_force = 14.7 * newton;

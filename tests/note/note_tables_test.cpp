@@ -189,7 +189,7 @@ TEST(SummaryPage, EveryColumnHoldsItsOwnFigure) {
             (Row{"inset spot 1 of chamber 'pad'", "0.81", "0.52", "1.6", "61, 72", "outer"}));
   EXPECT_EQ(markdown_row(between(page, "## Against", "##"), "pad"),
             (Row{"pad", "4.20", "3.90", "+8 %", "5.30", "4.80", "+10 %"}));
-  EXPECT_NE(pressures.find("Highest anywhere over 1 cm²: 9.3 kPa (70 mmHg), at weld."), std::string::npos);
+  EXPECT_NE(pressures.find("Highest anywhere over 1 cm²: 9.3 kPa (70 mmHg), at seam."), std::string::npos);
   EXPECT_NE(pressures.find("Pressed share of the girth: up to 43 %."), std::string::npos);
   EXPECT_NE(pressures.find("chamber means move by up to 0.12 kPa and the peak by 0.34 kPa"),
             std::string::npos);

@@ -9,8 +9,10 @@
 #include "app/desk/views/pressure_words.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/words/phrase_text.hpp"
+#include "model/core/beside_limit.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/io/writers/csv_writer.hpp"
+#include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -110,7 +112,7 @@ ChamberTableModel::Cell ChamberTableModel::cell(const ChamberFigures& figures, i
       return with_unit(fixed_words(figures.force / newton, 1), " N");
     case kShareOfLimit:
       if (!finding || finding->share_of_limit <= 0.0) return alone(QStringLiteral("–"));
-      return with_unit(fixed_words(100.0 * finding->share_of_limit, 0), " %");
+      return with_unit(text(percent_beside(finding->share_of_limit)).chopped(2), " %");
     default:
       const QString sentence = finding ? finding_words(*finding) : tr("nothing to say");
       return {short_findings_ ? short_words(finding) : sentence, sentence};
@@ -172,7 +174,7 @@ QString ChamberTableModel::text() const {
 QString ChamberTableModel::csv() const {
   const auto& estimate = shown_.estimate();
   if (!contact_ || !estimate) return {};
-  return QString::fromStdString(chambers_csv(contact_->figures, english(estimate->limits.override_words)));
+  return QString::fromStdString(chambers_csv(contact_->figures, not_the_programs_own(estimate->summary)));
 }
 
 ChamberTable::ChamberTable(const ShownPlan& shown, Selection& selection, QWidget* parent)

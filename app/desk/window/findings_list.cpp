@@ -19,12 +19,6 @@ std::optional<int> chamber_called(const Layout& layout, const std::string& name)
   return std::nullopt;
 }
 
-std::optional<Vec3> site_called(const std::vector<BonySite>& sites, const std::string& name) {
-  for (const BonySite& site : sites)
-    if (site.name == name) return site.point_m;
-  return std::nullopt;
-}
-
 std::optional<int> chamber_of(const std::vector<ProblemPlace>& places) {
   for (const ProblemPlace& place : places)
     if (place.kind == ProblemPlace::Kind::kChamber) return place.index;
@@ -37,9 +31,8 @@ std::vector<ListedFinding> listed_findings(const Estimate& estimate) {
   std::vector<ListedFinding> listed;
   for (const Finding& finding : estimate.findings)
     listed.push_back({finding.severity, severity_words(finding.severity), text(finding.sentence),
-                      chamber_called(estimate.setup.layout, finding.where),
-                      site_called(estimate.limit_inputs.bony_sites, finding.where),
-                      finding.model_factor.has_value()});
+                      chamber_called(estimate.setup.layout, finding.where), finding.at_m,
+                      finding.model_factor.has_value(), card_of(finding, severity_words(finding.severity))});
   for (const Hazard& hazard : estimate.hazards)
     if (hazard.severity != Severity::kNote)
       listed.push_back({hazard.severity,
@@ -56,7 +49,7 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
   std::vector<ListedFinding> listed;
   for (const Problem& problem : checked.layout_problems)
     listed.push_back({Severity::kAboveLimit,
-                      FindingsList::tr("To mend"),
+                      FindingsList::tr("To correct"),
                       QString::fromStdString(problem.message),
                       chamber_of(problem.places),
                       {}});
@@ -80,6 +73,7 @@ QString plain_words(const std::vector<ListedFinding>& findings) {
 FindingsList::FindingsList(const QString& name, QWidget* parent) : QListWidget(parent) {
   setAccessibleName(name);
   setWordWrap(true);
+  setItemDelegate(new FindingCardDelegate(this));
   setAlternatingRowColors(true);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -99,7 +93,12 @@ void FindingsList::show_findings(std::vector<ListedFinding> findings) {
   findings_ = std::move(findings);
   for (const ListedFinding& finding : findings_) {
     addItem(finding.label + QStringLiteral(": ") + finding.sentence);
-    item(count() - 1)->setToolTip(plain_words({finding}));
+    QListWidgetItem& added = *item(count() - 1);
+    if (finding.card) added.setData(kCardRole, QVariant::fromValue(*finding.card));
+    const QString factor = plain_words({finding});
+    added.setToolTip(finding.card
+                         ? finding.sentence + (factor.isEmpty() ? QString() : QStringLiteral("\n\n") + factor)
+                         : factor);
   }
   setVisible(!findings_.empty());
   fit();
@@ -110,17 +109,23 @@ void FindingsList::resizeEvent(QResizeEvent* event) {
   fit();
 }
 
-// As tall as its sentences, so that the column scrolls and not the list in it.
+int FindingsList::height_of(int row, int width) const {
+  QStyleOptionViewItem option;
+  option.font = font();
+  option.rect = QRect(0, 0, std::max(width, 80), 10000);
+  if (item(row)->data(kCardRole).isValid())
+    return itemDelegate()->sizeHint(option, indexFromItem(item(row))).height();
+  return fontMetrics().boundingRect(option.rect, Qt::TextWordWrap, item(row)->text()).height() + 8;
+}
+
+// As tall as its cards, so that the column scrolls and not the list in it.
 void FindingsList::fit() {
   const int width = viewport()->width() - 8;
   int height = 4;
   for (int i = 0; i < count(); ++i) {
-    const int lines =
-        fontMetrics()
-            .boundingRect(QRect(0, 0, std::max(width, 80), 10000), Qt::TextWordWrap, item(i)->text())
-            .height();
-    item(i)->setSizeHint(QSize(0, lines + 8));
-    height += lines + 8;
+    const int tall = height_of(i, width);
+    item(i)->setSizeHint(QSize(0, tall));
+    height += tall;
   }
   setFixedHeight(height + 2 * frameWidth());
 }

@@ -1,19 +1,21 @@
 #pragma once
-// Sentences to act on, worst first; choosing one jumps to its place.
+// What to act on, a card each, worst first; the whole sentence on hover; choosing one jumps to its place.
 
 #include <QListWidget>
 
 #include "app/desk/session/plan_session.hpp"
+#include "app/desk/window/finding_card.hpp"
 
 namespace wrapgauge {
 
 struct ListedFinding {
   Severity severity = Severity::kNote;
-  QString label;  // "Above limit", "To mend"
-  QString sentence;
+  QString label;     // "Above limit", "To correct"
+  QString sentence;  // the whole of it
   std::optional<int> chamber;
   std::optional<Vec3> place_m;
   bool names_model_factor = false;
+  std::optional<FindingCard> card{};  // none: only the sentence is known
 };
 
 // Of a solved plan: findings and hazards with the chamber or place they are about.
@@ -39,6 +41,7 @@ class FindingsList : public QListWidget {
 
  private:
   void fit();
+  int height_of(int row, int width) const;
   std::vector<ListedFinding> findings_;
 };
 

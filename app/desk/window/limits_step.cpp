@@ -2,6 +2,8 @@
 
 #include <QFileDialog>
 
+#include "app/desk/words/phrase_text.hpp"
+#include "model/note/verdict.hpp"
 #include "model/study/aim_report.hpp"
 #include "model/study/ceiling_report.hpp"
 
@@ -12,6 +14,16 @@ QString status_words(const Summary& summary) {
   if (summary.worst == Severity::kStop) return LimitsStep::tr("stopped: not to be worn");
   return summary.worst == Severity::kAboveLimit ? LimitsStep::tr("done, above a limit")
                                                 : LimitsStep::tr("done");
+}
+
+// The verdict, what is not the program's own, and where the job stands.
+QString result_words(const Summary& summary) {
+  QStringList words{text(verdict(summary))};
+  for (const std::string& sentence : not_the_programs_own(summary))
+    words.push_back(QString::fromStdString(sentence));
+  words.push_back(LimitsStep::tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
+                      .arg(status_words(summary)));
+  return words.join(QChar('\n'));
 }
 
 QString joined(const std::vector<std::string>& sentences) {
@@ -152,8 +164,7 @@ void LimitsStep::show_state(const SessionState& now, const SessionState& before)
   if (now.plan != before.plan) rebuild_wanted();
   const StepState state = step_state(PlanStep::kLimits, now);
   status_->setText(now.solved && now.stale.empty()
-                       ? tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
-                             .arg(status_words(*now.solved->summary))
+                       ? result_words(*now.solved->summary)
                        : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
   if (now.solved != before.solved || !now.solved) {
     auto listed = now.solved ? listed_findings(*now.solved->estimate) : std::vector<ListedFinding>{};

@@ -12,6 +12,7 @@ constexpr const char* kTableWords[] = {
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "judgement"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "derived"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "common practice"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "secondary page"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "soft"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "bony"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "circumferential"),
@@ -19,6 +20,13 @@ constexpr const char* kTableWords[] = {
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "short hold"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "pulse"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "ankle"),
+    // What a finding comes from.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "fastening alone"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "inflation"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "edge or strap"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "bone or nerve"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "runaway"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "time"),
     // Parts of the body.
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "finger"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "hand"),

@@ -1,5 +1,6 @@
 #include "model/io/writers/csv_writer.hpp"
 
+#include "model/core/clean_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -8,7 +9,7 @@ namespace {
 std::string csv_field(const std::string& name) {
   std::string result = "\"";
   if (!name.empty() && std::string("=+-@").find(name[0]) != std::string::npos) result += '\'';
-  for (const char c : name) {
+  for (const char c : clean_text(name)) {
     if (c == '"') result += '"';
     result += c;
   }
@@ -44,16 +45,18 @@ std::string line(const ChamberFigures& chamber) {
 
 }  // namespace
 
-std::string chambers_csv(const ContactFigures& figures, const std::optional<std::string>& limits_override) {
+std::string chambers_csv(const ContactFigures& figures, const std::vector<std::string>& not_the_programs) {
   std::string text =
       "chamber,gauge_kPa,gauge_mmHg,volume_mL,mean_kPa,mean_mmHg,peak_1cm2_kPa,peak_1cm2_mmHg,p95_kPa,p95_"
       "mmHg,"
       "drawn_area_cm2,contact_area_cm2,contact_fraction,force_N,stretch_max,share_of_elongation_at_break,"
       "seam_tension_N_per_mm,indentation_max_mm,tissue_strain";
-  text += limits_override ? ",limits_override\n" : "\n";
+  std::string words;
+  for (const std::string& one : not_the_programs) words += (words.empty() ? "" : " ") + one;
+  text += words.empty() ? "\n" : ",not_the_programs_own\n";
   for (const ChamberFigures& chamber : figures.chambers) {
     text += line(chamber);
-    if (limits_override) (text += ',') += csv_field(*limits_override);
+    if (!words.empty()) (text += ',') += csv_field(words);
     text += '\n';
   }
   return text;

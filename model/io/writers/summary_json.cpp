@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/note/cautions.hpp"
+#include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -72,11 +73,114 @@ Json whole_json(const ContactFigures& figures) {
   return json;
 }
 
+// Empty words are null, so that a reader asks one thing and not two.
+Json words_or_null(const std::string& words) {
+  return words.empty() ? Json(nullptr) : Json(words);
+}
+
+struct AmountUnit {
+  const char *amount, *unit;
+  double scale;  // from SI
+};
+
+AmountUnit unit_of(Amount amount) {
+  switch (amount) {
+    case Amount::kStrain:
+      return {"tissue strain", "1", 1.0};
+    case Amount::kStretch:
+      return {"sheet stretch", "1", 1.0};
+    case Amount::kExposure:
+      return {"exposure", "kPa min", 1.0 / kPa_min.si()};
+    case Amount::kPressure:
+      break;
+  }
+  return {"pressure", "kPa", 1e-3};
+}
+
+// Six decimals: a value just above its limit stands above it here too.
+Json measured_json(const std::optional<Measured>& measured) {
+  if (!measured) return nullptr;
+  const AmountUnit unit = unit_of(measured->amount);
+  const auto number = [&](double value) { return rounded(value * unit.scale, 1e6); };
+  return {{"amount", unit.amount},
+          {"unit", unit.unit},
+          {"predicted", number(measured->predicted)},
+          {"with_factor", number(measured->with_factor)},
+          {"limit", number(measured->limit)},
+          {"row", english(measured->row)}};
+}
+
 Json finding_json(const Finding& finding) {
   return {{"severity", severity_text(finding.severity)},
           {"where", finding.where},
+          {"place", english(place_of(finding))},
           {"sentence", english(finding.sentence)},
-          {"share_of_limit", rounded(finding.share_of_limit)}};
+          {"share_of_limit", rounded(finding.share_of_limit, 1e6)},
+          {"model_factor", finding.model_factor ? Json(*finding.model_factor) : Json(nullptr)},
+          {"measured", measured_json(finding.measured)},
+          {"cause", words_or_null(std::string(cause_text(finding.cause)))},
+          {"action", words_or_null(english(finding.action))},
+          {"source_key", words_or_null(finding.source_key)},
+          {"at_mm", finding.at_m ? point_mm(*finding.at_m) : Json(nullptr)},
+          {"comes_first", finding.comes_first}};
+}
+
+Json site_json(const BonySite& site) {
+  return {{"name", site.name},
+          {"kind", site_kind_name(site.kind)},
+          {"point_mm", point_mm(site.point_m)},
+          {"radius_mm", rounded(site.radius / mm)},
+          {"tissue_depth_mm", rounded(site.tissue_depth / mm)},
+          {"status", words_or_null(site.status)},
+          {"words", words_or_null(site.words)}};
+}
+
+// Who and where: what the limits were chosen by.
+Json place_json(const Summary& summary) {
+  Json json = {{"part", summary.part ? Json(body_part_name(*summary.part)) : Json(nullptr)},
+               {"side", summary.side ? Json(side_name(*summary.side)) : Json(nullptr)},
+               {"sites_known", summary.sites_known},
+               {"sites_confirmed", nullptr},
+               {"bony_sites", Json::array()},
+               {"tissue_confirmed", summary.tissue_confirmed},
+               {"cleared_by", nullptr}};
+  if (const auto& word = summary.sites_confirmed)
+    json["sites_confirmed"] = {{"who", word->who}, {"when", word->when}, {"why", word->why}};
+  for (const BonySite& site : summary.bony_sites) json["bony_sites"].push_back(site_json(site));
+  if (const auto& by = summary.cleared_by)
+    json["cleared_by"] = {{"name", by->name}, {"role", by->role}, {"date", by->date}};
+  return json;
+}
+
+// What is not given is null: a cell to fill.
+Json wearers_json(const Wearers& wearers) {
+  return {{"population", words_or_null(wearers.population)},
+          {"number", wearers.number ? Json(*wearers.number) : Json(nullptr)},
+          {"posture", wearers.posture ? Json(wearer_posture_name(*wearers.posture)) : Json(nullptr)},
+          {"above_heart_cm",
+           wearers.above_heart ? Json(rounded(*wearers.above_heart / mm / 10.0)) : Json(nullptr)},
+          {"watched_by", words_or_null(wearers.watched_by)},
+          {"how_they_tell", words_or_null(wearers.how_they_tell)},
+          {"missing", wearers.missing()}};
+}
+
+Json row_json(const LimitRow& row) {
+  Json json = {{"site", site_name(row.site)}, {"use", use_name(row.use)}};
+  put_pressure(json, "warn", row.warn);
+  put_pressure(json, "limit", row.limit);
+  json["source"] = row.source;
+  json["status"] = row.status;
+  return json;
+}
+
+Json limits_json(const Summary& summary) {
+  Json json = {{"name", summary.limits_name},
+               {"use", summary.use},
+               {"override", summary.limits_override ? Json(*summary.limits_override) : Json(nullptr)},
+               {"tables_differ", summary.tables_differ},
+               {"rows", Json::array()}};
+  for (const LimitRow& row : summary.rows_in_use) json["rows"].push_back(row_json(row));
+  return json;
 }
 
 // Null when the plan gives no session.
@@ -193,16 +297,20 @@ Json cautions_json(std::optional<BodyPart> part) {
 
 std::string summary_json(const Summary& summary) {
   Json json;
-  json["wrapgauge-summary"] = 1;
+  json["wrapgauge-summary"] = 2;
   json["program_version"] = summary.program_version;
   json["inputs"] = inputs_json(summary);
+  json["date"] = words_or_null(summary.date);
   json["plan"] = summary.plan;
   json["body"] = summary.body;
   json["layout"] = summary.layout;
   json["worn"] = summary.worn;
+  json["place"] = place_json(summary);
+  json["wearers"] = wearers_json(summary.wearers);
+  json["verdict"] = english(verdict(summary));
   json["status"] = status_text(summary);
   json["above_limit"] = summary.worst >= Severity::kAboveLimit;
-  json["limits_override"] = summary.limits_override ? Json(*summary.limits_override) : Json(nullptr);
+  json["limits"] = limits_json(summary);
   json["limit_point"] = summary.limit_point ? Json(*summary.limit_point) : Json(nullptr);
   json["findings"] = Json::array();
   for (const Finding& finding : summary.findings) json["findings"].push_back(finding_json(finding));
