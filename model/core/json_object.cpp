@@ -1,10 +1,9 @@
 #include "model/core/json_object.hpp"
 
 #include <algorithm>
-#include <charconv>
-#include <chrono>
 #include <utility>
 
+#include "model/core/day.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 
@@ -23,21 +22,6 @@ std::string in_quotes(std::string_view text) {
   std::string out = "\"";
   for (char c : text.substr(0, kLongestQuote)) out += static_cast<unsigned char>(c) < 0x20 ? '?' : c;
   return out + (text.size() > kLongestQuote ? "...\"" : "\"");
-}
-
-// "2026-11-29", and on the calendar.
-bool is_day(std::string_view text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-  int year = 0, month = 0, day = 0;
-  const auto number = [&](std::size_t from, std::size_t length, int& value) {
-    const char* end = text.data() + from + length;
-    return std::from_chars(text.data() + from, end, value).ptr == end && value > 0;
-  };
-  return number(0, 4, year) && number(5, 2, month) && number(8, 2, day) &&
-         std::chrono::year_month_day(std::chrono::year(year),
-                                     std::chrono::month(static_cast<unsigned>(month)),
-                                     std::chrono::day(static_cast<unsigned>(day)))
-             .ok();
 }
 
 std::string line_and_column(std::string_view bytes, std::size_t position) {
