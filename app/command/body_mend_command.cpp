@@ -135,7 +135,9 @@ Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUni
         "The plan's body was a form with a tissue site of its own: give the plan a tissue site, e.g. "
         "\"calf\", before its body becomes a scan.");
   if (!changed.part) changed.part = part_of_form(changed);  // the scan says nothing of itself
-  changed.body = BodyFile{scan, unit, {}, {}, {}, steps};
+  BodyFile mended;
+  mended.file = scan, mended.unit = unit, mended.mend = steps;
+  changed.body = mended;
   return write_plan(changed, command.plan);
 }
 
