@@ -34,6 +34,7 @@ struct EstimateCommand {
   bool wrinkled_too = false;
   bool note = false;  // the study note too
   NoteStudies studies;
+  std::optional<std::string> date;  // of the note
 };
 
 int run_estimate(const EstimateCommand& command, Streams streams) {
@@ -44,6 +45,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
 
   if (command.wrinkled_too) job.plan.compare_wrinkled = true;
 
+  if (command.date) job.plan.date = *command.date;
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
   const auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
@@ -97,6 +99,7 @@ void add_estimate(CLI::App& app, Action& action) {
       "and say how the chambers differ");
   command->add_flag("--note", wanted->note, "Write the study note too, as `wrapgauge note` does");
   add_note_studies_options(*command, wanted->studies, "--note");
+  add_note_date_option(*command, wanted->date, "--note");
   command->footer(kEstimateExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_estimate(*wanted, streams); }; });

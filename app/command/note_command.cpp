@@ -18,8 +18,10 @@ constexpr const char* kNoteExamples =
     "Examples:\n"
     "  wrapgauge note cuff.json --out cuff\n"
     "  wrapgauge note cuff.json --out cuff --spread cuff-spread --ceiling cuff-ceiling.json\n"
-    "Solves the plan and writes note.md, note.html, note.pdf (two A4 pages, the same words) and\n"
-    "note-pictures.png. To have the other results too, use estimate with --note, which solves once.\n"
+    "  wrapgauge note cuff.json --out cuff --date 2026-11-29\n"
+    "Solves the plan and writes note.pdf, note.html and note.md, the same words, with\n"
+    "note-place.png and note-pressure.png. To have the other results too, use estimate with\n"
+    "--note, which solves once. Without a day in the plan or in --date its cell stays empty.\n"
     "A note is refused when no equilibrium was found, when the inflation asked for is never reached, and\n"
     "when an input file changed while the plan was solved or since the spread or ceiling was found.\n";
 
@@ -27,6 +29,7 @@ struct NoteCommand {
   std::filesystem::path plan, folder;
   std::optional<double> edge_mm;
   NoteStudies studies;
+  std::optional<std::string> date;
 };
 
 int run_note(const NoteCommand& command, Streams streams) {
@@ -34,6 +37,7 @@ int run_note(const NoteCommand& command, Streams streams) {
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
+  if (command.date) job.plan.date = *command.date;
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
   const auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
@@ -51,7 +55,7 @@ int run_note(const NoteCommand& command, Streams streams) {
   const Summary& summary = (*estimated)->summary;
   if (auto written = write_note(command.plan, **estimated, summary, command.folder, *extras); !written)
     return say_problem(written.problem(), streams);
-  streams.out << "Status: " << status_text(summary) << ".\nNote of two pages written to "
+  streams.out << "Status: " << status_text(summary) << ".\nNote written to "
               << (command.folder / "note.pdf").string() << "; empty cells are for the study to fill.\n";
   return exit_code_of(summary.worst);
 }
@@ -67,6 +71,7 @@ void add_note(CLI::App& app, Action& action) {
       ->type_name("DIR");
   add_mesh_edge_option(*command, wanted->edge_mm);
   add_note_studies_options(*command, wanted->studies);
+  add_note_date_option(*command, wanted->date);
   command->footer(kNoteExamples);
   command->callback(
       [&action, wanted] { action = [wanted](Streams streams) { return run_note(*wanted, streams); }; });

@@ -2,6 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "model/core/day.hpp"
+
 namespace wrapgauge {
 
 void add_note_studies_options(CLI::App& command, NoteStudies& studies, const std::string& note) {
@@ -16,6 +18,16 @@ void add_note_studies_options(CLI::App& command, NoteStudies& studies, const std
   if (note.empty()) return;
   spread->needs(command.get_option(note));
   ceiling->needs(command.get_option(note));
+}
+
+void add_note_date_option(CLI::App& command, std::optional<std::string>& date, const std::string& note) {
+  CLI::Option* option =
+      command.add_option("--date", date, "Day the note is made, instead of the plan's")
+          ->check([](const std::string& day) {
+            return is_day(day) ? std::string() : "'" + day + "' is no day; write year-month-day, 2026-11-29.";
+          })
+          ->type_name("YYYY-MM-DD");
+  if (!note.empty()) option->needs(command.get_option(note));
 }
 
 }  // namespace wrapgauge

@@ -14,12 +14,19 @@ Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
   if (auto problem = not_of_a_test_object(summary.part, "note")) return *problem;
   const auto note = study_note(summary, inputs_now, extras);
   if (!note) return note.problem();
-  const QImage picture = note_picture(estimate);
-  const auto pdf = note_pdf(*note, picture);
+  const NotePictures pictures = note_pictures(estimate);
+  const auto pdf = note_pdf(*note, pictures);
   if (!pdf) return pdf.problem();
-  const auto png = png_bytes(picture);
-  if (!png) return png.problem();
-  return NoteFiles{note_markdown(*note), note_html(*note), *pdf, *png};
+  const auto place = png_bytes(pictures.place), pressure = png_bytes(pictures.pressure);
+  if (!place) return place.problem();
+  if (!pressure) return pressure.problem();
+  return NoteFiles{note_markdown(*note), note_html(*note), *pdf, *place, *pressure};
+}
+
+Result<std::monostate> write_note_pictures(const NoteFiles& files, const std::filesystem::path& folder) {
+  if (auto place = write_file_atomically(folder / kPictureOfPlace, files.place); !place)
+    return place.problem();
+  return write_file_atomically(folder / kPictureOfPressure, files.pressure);
 }
 
 Result<std::monostate> write_note(const std::filesystem::path& plan_file, const Estimate& estimate,
@@ -30,8 +37,8 @@ Result<std::monostate> write_note(const std::filesystem::path& plan_file, const 
   // Everything is made before anything is written, so that no half of a note is left behind.
   const auto made = make_note(estimate, summary, now->inputs, extras);
   if (!made) return made.problem();
-  for (const auto& [name, bytes] : {std::pair<const char*, const std::string&>{kNotePicture, made->picture},
-                                    {"note.md", made->markdown},
+  if (auto pictures = write_note_pictures(*made, folder); !pictures) return pictures.problem();
+  for (const auto& [name, bytes] : {std::pair<const char*, const std::string&>{"note.md", made->markdown},
                                     {"note.html", made->html},
                                     {"note.pdf", made->pdf}})
     if (auto written = write_file_atomically(folder / name, bytes); !written) return written.problem();

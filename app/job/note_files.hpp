@@ -9,13 +9,17 @@
 namespace wrapgauge {
 
 struct NoteFiles {
-  std::string markdown, html, pdf, picture;  // the picture is a PNG, called kNotePicture by the first two
+  std::string markdown, html, pdf;
+  std::string place, pressure;  // PNGs, called kPictureOfPlace and kPictureOfPressure by the first two
 };
 // In memory. `inputs_now`: the files as they are now, which must be those of the summary.
 Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
                             const std::vector<InputFile>& inputs_now, const NoteExtras& extras = {});
 
-// Writes note.md, note.html, note.pdf and the picture they show into `folder`, which exists. The plan and
+// The pictures that note.md and note.html show, by their names.
+Result<std::monostate> write_note_pictures(const NoteFiles& files, const std::filesystem::path& folder);
+
+// Writes note.md, note.html, note.pdf and the pictures they show into `folder`, which exists. The plan and
 // everything it names is read once more: a note is not written from inputs that have changed since.
 Result<std::monostate> write_note(const std::filesystem::path& plan_file, const Estimate& estimate,
                                   const Summary& summary, const std::filesystem::path& folder,

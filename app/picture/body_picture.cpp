@@ -85,7 +85,7 @@ std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, 
 }
 
 void draw_words(const Painted& painted, const LimbView& view, const Raster& raster,
-                const LimitContour& contour, QPainter& painter, const QPointF& corner, int pixels) {
+                const LimitContour* contour, QPainter& painter, const QPointF& corner, int pixels) {
   MapLabels labels(painter);
   std::vector<QPointF> names, pieces;
   for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
@@ -96,14 +96,35 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
       labels.put_where_free(places, QString::fromStdString(painted.estimate.setup.layout.chambers[c].name),
                             pixels);
     }
-  for (const RasterPoint& piece : contour.middles())
+  if (!contour) return;
+  for (const RasterPoint& piece : contour->middles())
     if (raster.visible(piece, kLineLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
   label_contour(labels, pieces, names);
 }
 
-// One side of the limb within `area`; returns its scale.
-double draw_side(const Painted& painted, double side, const QRectF& area, int label_pixels,
-                 QPainter& painter) {
+// A number in a ring on each site that can be seen.
+void draw_sites(const Painted& painted, const LimbView& view, const Raster& raster, QPainter& painter,
+                const QPointF& corner, int pixels) {
+  constexpr double kOnSkin = 12.0;  // pixels: a site lies on the skin or a little below it
+  painter.setFont(picture_font(pixels, true));
+  const double radius = 0.75 * pixels;
+  const std::vector<BonySite>& sites = painted.estimate.limit_inputs.bony_sites;
+  for (std::size_t i = 0; i < sites.size(); ++i) {
+    const RasterPoint at = view.project(painted.skin.at(sites[i].point_m).point_m);
+    if (!raster.visible(at, kOnSkin)) continue;
+    const QPointF centre = corner + QPointF(at.x, at.y);
+    painter.setPen(QPen(kInk, 3.0));
+    painter.setBrush(Qt::white);
+    painter.drawEllipse(centre, radius, radius);
+    painter.drawText(QRectF(centre - QPointF(radius, radius), QSizeF(2.0 * radius, 2.0 * radius)),
+                     Qt::AlignCenter, QString::number(i + 1));
+  }
+  painter.setBrush(Qt::NoBrush);
+}
+
+// One side of the limb within `area`; returns its scale. Where sites are numbered, the contour has no name.
+double draw_side(const Painted& painted, double side, const QRectF& area, int label_pixels, QPainter& painter,
+                 bool with_sites = false) {
   const int width = static_cast<int>(area.width()), height = static_cast<int>(area.height());
   const LimbView view = view_from(painted, side, width, height);
   Raster raster(width, height, painted.scene.top_pa);
@@ -111,7 +132,8 @@ double draw_side(const Painted& painted, double side, const QRectF& area, int la
   const LimitContour contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(area.topLeft(), raster.image());
-  draw_words(painted, view, raster, contour, painter, area.topLeft(), label_pixels);
+  draw_words(painted, view, raster, with_sites ? nullptr : &contour, painter, area.topLeft(), label_pixels);
+  if (with_sites) draw_sites(painted, view, raster, painter, area.topLeft(), label_pixels);
   return view.pixels_per_m;
 }
 
@@ -127,8 +149,28 @@ void draw_panel(const Painted& painted, double side, const QPointF& corner, cons
 
 }  // namespace
 
-void draw_worn(const Estimate& estimate, const QRectF& area, int label_pixels, QPainter& painter) {
-  draw_side(painted(estimate), 1.0, area, label_pixels, painter);
+void draw_worn(const Estimate& estimate, double side, const QRectF& area, int label_pixels,
+               QPainter& painter) {
+  draw_side(painted(estimate), side, area, label_pixels, painter, true);
+}
+
+void draw_whole(const Estimate& estimate, const QRectF& area, QPainter& painter) {
+  const Painted shown = painted(estimate);
+  LimbView view = view_from(shown, 1.0, static_cast<int>(area.width()), static_cast<int>(area.height()));
+  const Points3 seen = shown.skin.mesh().vertices_m * view.rows.transpose();
+  const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff(), size = high - low;
+  view.centre_m = view.rows.transpose() * (0.5 * (low + high));
+  view.pixels_per_m = 0.98 * std::min(area.height() / size.y(), area.width() / size.x());
+  Raster raster(view.width, view.height, shown.scene.top_pa);
+  draw_skin(shown.skin.mesh(), shown.skin.normals(), view, raster);
+  SeenSurface worn = seen_surface(shown.worn.points_m, shown.worn.normals, view, kLineLift);
+  worn.pressure_pa = shown.estimate.map.on_layout_pa;
+  draw_surface(shown.estimate.setup.flat.triangles, worn, raster);
+  for (const LayoutEdge& edge : shown.edges)
+    if (edge.rim)
+      raster.line(view.project(shown.worn.points_m.row(edge.from)),
+                  view.project(shown.worn.points_m.row(edge.to)), 3.0, kWornRim, 2.0 * kLineLift);
+  painter.drawImage(area.topLeft(), raster.image());
 }
 
 QImage body_picture(const Estimate& estimate, const QString& title) {

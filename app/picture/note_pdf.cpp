@@ -1,88 +1,77 @@
 #include "app/picture/note_pdf.hpp"
 
-#include <QAbstractTextDocumentLayout>
 #include <QBuffer>
-#include <QPainter>
 #include <QPdfWriter>
-#include <QTextDocument>
-#include <QUrl>
-#include <memory>
 
 #include "app/picture/legend.hpp"
-#include "app/picture/note_picture.hpp"
+#include "app/picture/note_page.hpp"
 #include "app/picture/pdf_date.hpp"
+#include "app/picture/pdf_properties.hpp"
 
 namespace wrapgauge {
 namespace {
 
-// Laid out at 96 dots an inch, the measure of HTML; text stays vectors.
-constexpr int kDotsPerInch = 96;
-constexpr double kMargin_mm = 12.0;
-constexpr double kLargest_pt = 9.0, kSmallest_pt = 6.0, kStep_pt = 0.1;
+constexpr double kMargin_mm = 15.0, kFoot = 260.0;  // the foot of a page: a line and a row of words
 
-QString style(double points) {
-  return QString(
-             "h1 { font-size: %1pt; margin: 0px 0px 3px 0px; } h2 { font-size: %2pt; margin: 5px 0px 1px "
-             "0px; }"
-             "p { margin: 2px 0px 2px 0px; } ul { margin: 1px 0px 1px 0px; -qt-list-indent: 0; }"
-             "li { margin: 0px 0px 0px 12px; }")
-      .arg(1.5 * points)
-      .arg(1.15 * points);
+void draw_foot(const Note& note, std::size_t page, std::size_t pages, const QSizeF& room, QPainter& painter) {
+  const QFont font = page_font(kBodyType);
+  const QRectF foot(0.0, room.height() - 0.6 * kFoot, room.width(), 0.6 * kFoot);
+  const QString number = QStringLiteral("page %1 of %2").arg(page + 1).arg(pages);
+  const double number_width = QFontMetricsF(font).horizontalAdvance(number) + 100.0;
+  painter.setPen(QPen(kInk, 4.0));
+  painter.drawLine(foot.topLeft(), foot.topRight());
+  painter.setFont(font);
+  const QString title = QString::fromStdString(note.title).simplified();
+  painter.drawText(foot, Qt::AlignLeft | Qt::AlignBottom,
+                   QFontMetricsF(font).elidedText(title, Qt::ElideRight, foot.width() - number_width));
+  painter.drawText(foot, Qt::AlignRight | Qt::AlignBottom, number);
 }
 
-std::unique_ptr<QTextDocument> laid_out(const Note& note, std::size_t page, const QImage& picture,
-                                        double points, double width) {
-  auto document = std::make_unique<QTextDocument>();
-  document->setUseDesignMetrics(true);
-  document->setDocumentMargin(0.0);
-  QFont font;
-  font.setPointSizeF(points);
-  document->setDefaultFont(font);
-  document->setDefaultStyleSheet(style(points));
-  document->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
-  document->setHtml(with_picture_size(note_page_html(note, page), picture));
-  document->setTextWidth(width);
-  return document;
+// Sections by page and by their height on it.
+std::vector<PdfBookmark> bookmarks(const std::vector<NotePage>& pages, const QSizeF& room) {
+  constexpr double kMargin_pt = kMargin_mm / 25.4 * 72.0;
+  std::vector<PdfBookmark> all;
+  for (std::size_t page = 0; page < pages.size(); ++page)
+    for (const PlacedRow& placed : pages[page])
+      if (placed.row.heading)
+        all.push_back({placed.row.heading->toStdString(), page,
+                       kMargin_pt + (room.height() - placed.top) * 72.0 / kPageDotsPerInch});
+  return all;
 }
 
-// The largest type with which a page holds its words.
-std::unique_ptr<QTextDocument> fitted(const Note& note, std::size_t page, const QImage& picture,
-                                      const QSizeF& room) {
-  for (double points = kLargest_pt; points >= kSmallest_pt - 1e-9; points -= kStep_pt) {
-    auto document = laid_out(note, page, picture, points, room.width());
-    if (document->size().height() <= room.height()) return document;
-  }
-  return nullptr;
-}
-
-}  // namespace
-
-Result<std::string> note_pdf(const Note& note, const QImage& picture) {
-  const PdfDateFixed no_time_zone;
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  if (!buffer.open(QIODevice::WriteOnly)) return bad_input("the note's PDF could not be written: no memory.");
-  QPdfWriter writer(&buffer);
-  writer.setResolution(kDotsPerInch);
+void set_up(QPdfWriter& writer, const Note& note) {
+  writer.setResolution(kPageDotsPerInch);
   writer.setPageSize(QPageSize(QPageSize::A4));
   writer.setPageMargins(QMarginsF(kMargin_mm, kMargin_mm, kMargin_mm, kMargin_mm), QPageLayout::Millimeter);
   writer.setTitle(QString::fromStdString(note.title));
   writer.setCreator("Wrapgauge");
-  const QSizeF room(writer.width(), writer.height());
-  QPainter painter;
-  for (std::size_t page = 0; page < note.pages.size(); ++page) {
-    const auto document = fitted(note, page, picture, room);
-    if (!document)
-      return bad_input(
-          "page " + std::to_string(page + 1) +
-          " of the note holds more words than fit on A4; shorten names of chambers, inlets and sites.");
-    if (page == 0 ? !painter.begin(&writer) : !writer.newPage())
-      return bad_input("the note's PDF could not be drawn.");
-    document->drawContents(&painter);
+}
+
+}  // namespace
+
+Result<std::string> note_pdf(const Note& note, const NotePictures& pictures) {
+  const PdfDateFixed no_time_zone;
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  if (!buffer.open(QIODevice::WriteOnly)) return bad_input("the note's PDF could not be written: no memory.");
+  std::vector<PdfBookmark> sections;
+  {
+    QPdfWriter writer(&buffer);
+    set_up(writer, note);
+    const QSizeF room(writer.width(), writer.height());
+    const auto pages = on_pages(note_rows(note, pictures, room.width()), room.height() - kFoot);
+    sections = bookmarks(pages, room);
+    QPainter painter;
+    for (std::size_t page = 0; page < pages.size(); ++page) {
+      if (page == 0 ? !painter.begin(&writer) : !writer.newPage())
+        return bad_input("the note's PDF could not be drawn.");
+      painter.setRenderHint(QPainter::LosslessImageRendering);
+      for (const PlacedRow& placed : pages[page]) draw_row(placed, room.width(), painter);
+      draw_foot(note, page, pages.size(), room, painter);
+    }
   }
-  painter.end();
   buffer.close();
-  return without_date(bytes.toStdString());
+  return with_properties(without_date(bytes.toStdString()), {note.title, "en", note.date, sections});
 }
 
 }  // namespace wrapgauge

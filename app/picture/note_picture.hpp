@@ -7,12 +7,16 @@
 
 namespace wrapgauge {
 
-// The picture of the study note: worn, flat, and the peak on the skin while the device fills, with the limit.
-// Its words can be read when it is printed 18 cm wide.
-QImage note_picture(const Estimate& estimate);
+// The pictures of the study note. Their words are of 10 points where they are printed 18 cm wide.
+struct NotePictures {
+  QImage place;     // both sides of the limb with its sites, and the whole limb
+  QImage pressure;  // laid flat, and the peak on the skin while the device fills, with the limit
+};
+NotePictures note_pictures(const Estimate& estimate);
 
-// HTML of the note's pages with the picture `width` pixels wide and as high as `picture` asks for: outside
-// the window's thread a document keeps no proportions by itself.
-QString with_picture_size(const std::string& pages, const QImage& picture, int width = kNotePictureWidth);
+// HTML of the note with its pictures `width` pixels wide and as high as they ask for: outside the window's
+// thread a document keeps no proportions by itself.
+QString with_picture_sizes(const std::string& html, const NotePictures& pictures,
+                           int width = kNotePictureWidth);
 
 }  // namespace wrapgauge

@@ -1,8 +1,10 @@
 #include "model/note/note.hpp"
 
 #include <algorithm>
+#include <array>
+#include <iterator>
 
-#include "model/note/note_pages.hpp"
+#include "model/note/note_sections.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -24,10 +26,23 @@ std::optional<Problem> stale_problem(const std::vector<InputFile>& then, const s
   return std::nullopt;
 }
 
+NoteBlocks sections(const Summary& summary, const NoteExtras& extras) {
+  NoteBlocks all;
+  for (NoteBlocks& part :
+       std::array{note_on_device(summary), note_on_pressures(summary, extras), note_on_hazards(summary),
+                  note_on_practice(summary, extras), note_on_record(summary)})
+    std::move(part.begin(), part.end(), std::back_inserter(all));
+  return all;
+}
+
 }  // namespace
 
 Result<Note> study_note(const Summary& summary, const std::vector<InputFile>& inputs_now,
                         const NoteExtras& extras) {
+  if (summary.part == BodyPart::kTestObject)
+    return bad_input(
+        "The note was not written: body.part is 'test object', which nobody wears; name the part of the body "
+        "that wears the device.");
   if (auto problem = stale_problem(summary.inputs, inputs_now, "the estimate")) return *problem;
   if (extras.bands)
     if (auto problem = stale_problem(extras.bands->inputs, inputs_now, "the study of spread"))
@@ -40,8 +55,18 @@ Result<Note> study_note(const Summary& summary, const std::vector<InputFile>& in
                    "The note was not written, since the plan's inflation is never reached: " +
                        *summary.limit_point + " Ask for less first.",
                    {}};
-  return Note{"Study note: " + summary.plan,
-              {note_first_page(summary, extras), note_second_page(summary, extras)}};
+  NoteBlocks blocks = sections(summary, extras);
+  blocks.insert(blocks.begin(), note_verdict(summary, cells_to_fill(blocks)));
+  return Note{"Study note: " + summary.plan, summary.date, std::move(blocks)};
+}
+
+int cells_to_fill(const std::vector<NoteBlock>& blocks) {
+  int count = 0;
+  for (const NoteBlock& block : blocks)
+    if (const auto* table = std::get_if<NoteTable>(&block))
+      for (const auto& row : table->rows)
+        count += static_cast<int>(std::count(row.begin(), row.end(), std::string()));
+  return count;
 }
 
 }  // namespace wrapgauge

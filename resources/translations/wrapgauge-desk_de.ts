@@ -1860,8 +1860,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Studienbericht</translation>
         </message>
         <message>
-            <source>Two pages for the study's reviewers. Empty cells are for the study to fill.</source>
-            <translation>Zwei Seiten für die Prüfenden der Studie. Leere Felder füllt die Studie.</translation>
+            <source>For the study's reviewers. Empty cells are for the study to fill.</source>
+            <translation>Für die Prüfenden der Studie. Leere Felder füllt die Studie.</translation>
         </message>
         <message>
             <source>Save the note</source>

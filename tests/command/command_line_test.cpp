@@ -195,26 +195,36 @@ int pages_of(const std::string& pdf) {
   return pages;
 }
 
-TEST_F(CommandLine, NoteIsTwoPagesAndTheSameBytesEachTime) {
+TEST_F(CommandLine, NoteIsTheSameBytesEachTimeAndBearsTheDayThatIsAskedFor) {
   const std::string plan = small_plan(1.0);
   for (const char* folder : {"a", "b"}) {
-    const Answer answer = run({"note", plan, "--out", path(folder)});
-    ASSERT_TRUE(answer.code == kExitDone || answer.code == kExitAboveLimit) << answer.err;
+    const Answer answer = run({"note", plan, "--out", path(folder), "--date", "2026-11-29"});
+    ASSERT_NE(answer.code, kExitBadInput) << answer.err;
     EXPECT_NE(answer.out.find("note.pdf"), std::string::npos);
   }
   const std::string pdf = bytes("a/note.pdf");
   EXPECT_EQ(pdf.rfind("%PDF-", 0), 0u);
-  EXPECT_EQ(pages_of(pdf), 2);
-  for (const char* name : {"note.pdf", "note.md", "note.html", "note-pictures.png"})
+  EXPECT_GT(pages_of(pdf), 2);
+  EXPECT_NE(pdf.find("/CreationDate (D:20261129"), std::string::npos);
+  EXPECT_NE(bytes("a/note.md").find("| 2026-11-29 |"), std::string::npos);
+  for (const char* name : {"note.pdf", "note.md", "note.html", "note-place.png", "note-pressure.png"})
     EXPECT_EQ(bytes("a/" + std::string(name)), bytes("b/" + std::string(name))) << name;
   EXPECT_FALSE(std::filesystem::exists(folder_ / "a/summary.md"));
+}
+
+TEST_F(CommandLine, ADayThatIsNotOnTheCalendarIsRefusedAndNothingIsWritten) {
+  const Answer answer = run({"note", small_plan(1.0), "--out", path("a"), "--date", "2026-02-30"});
+  EXPECT_EQ(answer.code, kExitBadInput);
+  EXPECT_NE(answer.err.find("'2026-02-30' is no day; write year-month-day, 2026-11-29."), std::string::npos)
+      << answer.err;
+  EXPECT_FALSE(std::filesystem::exists(folder_ / "a"));
 }
 
 TEST_F(CommandLine, EstimateWritesTheNoteWhenAsked) {
   const Answer answer = run({"estimate", small_plan(6.0), "--out", path("a"), "--no-mesh-error", "--note"});
   EXPECT_EQ(answer.code, kExitStop) << answer.err;
   EXPECT_NE(bytes("a/note.md").find("STOP: this device must not be worn as planned"), std::string::npos);
-  EXPECT_EQ(pages_of(bytes("a/note.pdf")), 2);
+  EXPECT_GT(pages_of(bytes("a/note.pdf")), 2);
 }
 
 TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {

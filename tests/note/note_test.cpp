@@ -5,7 +5,8 @@
 #include <algorithm>
 #include <cctype>
 
-#include "model/note/note_pages.hpp"
+#include "model/note/note_figures.hpp"
+#include "model/note/note_sections.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -58,50 +59,115 @@ bool contains(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
-TEST(StudyNote, HoldsWhatReviewersAskFor) {
+TEST(StudyNote, HoldsWhatReviewersAskForInTheOrderTheyReadIt) {
+  std::vector<std::string> headings;
+  const Note note = note_of(sample());
+  for (const NoteBlock& block : note.blocks)
+    if (const auto* heading = std::get_if<NoteHeading>(&block)) headings.push_back(heading->text);
+  EXPECT_EQ(headings,
+            (std::vector<std::string>{
+                "1. What is worn", "2. Who wears it", "3. Where it sits", "4. Predicted pressure on the skin",
+                "5. Limits used", "6. Findings", "7. Hazards and what keeps them in check",
+                "8. Who must not take part", "9. Stop signs: open it and take it off at once",
+                "10. Who watches, and how", "11. Tests before any person wears it", "12. Skin checks",
+                "13. Release and emergency", "14. Materials and cleaning", "15. Calibration",
+                "16. What was not checked", "17. Versions and input files", "18. Signatures"}));
+  EXPECT_TRUE(std::holds_alternative<NoteBox>(note.blocks.front())) << "the verdict stands first";
+  EXPECT_EQ(std::get<NoteTable>(note.blocks.back()).header[3], "Signature") << "signatures stand last";
+}
+
+TEST(StudyNote, HoldsTheFiguresOfTheSummary) {
   const std::string text = note_markdown(note_of(sample()));
-  for (const char* part : {"What is worn and where",
-                           "Predicted pressure on the skin",
-                           "Limits used",
-                           "Findings",
-                           "Hazards",
-                           "Who must not take part",
-                           "Stop signs",
-                           "Tests before any person",
-                           "Skin checks",
-                           "Cleaning",
-                           "Not checked",
-                           "Versions and inputs",
-                           "not a medical device",
-                           "ask a clinician",
-                           "2.1 kPa (16 mmHg)",
-                           "judgement",
-                           "Hold: 10 min at 1.5 times, 3.0 kPa (23 mmHg)",
-                           "6.0 kPa (45 mmHg), three times, or more",
-                           "it opens at 2.5 kPa (19 mmHg) or less",
-                           "below 0.5 kPa (4 mmHg) within 3 s",
-                           "aaaaaaaaaaaa",
-                           "Wrapgauge 0.1.0"})
+  for (const char* part :
+       {"not a medical device", "ask a clinician", "2.1 kPa (16 mmHg)", "judgement",
+        "Hold: 10 min at 1.5 times, 3.0 kPa (23 mmHg)", "6.0 kPa (45 mmHg), three times, or more",
+        "it opens at 2.5 kPa (19 mmHg) or less", "below 0.5 kPa (4 mmHg) within 3 s", "Wrapgauge 0.1.0"})
     EXPECT_TRUE(contains(text, part)) << part << "\n" << text;
+  EXPECT_TRUE(contains(text, std::string(64, 'a'))) << "the whole of a hash, so that it can be compared";
   EXPECT_FALSE(contains(text, " safe"));
 }
 
 TEST(StudyNote, SaysOnTopThatSomethingLiesAboveALimitOrMustNotBeWorn) {
   Summary summary = sample();
-  EXPECT_EQ(note_markdown(note_of(summary)).find("> **No prediction lies above a limit of the set used."),
-            note_markdown(note_of(summary)).find("> **"));
+  const auto on_top = [](const Summary& now) { return std::get<NoteBox>(note_of(now).blocks[0]).lines[0]; };
+  EXPECT_EQ(on_top(summary),
+            "Nothing predicted exceeds the limits used. The limits are judgement and the model is not "
+            "calibrated; this is not approval to wear the device.");
   summary.findings[0].severity = summary.worst = Severity::kAboveLimit;
-  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "> **ABOVE LIMIT: 1 finding lies above a limit."));
-  summary.worst = Severity::kStop;
+  EXPECT_EQ(on_top(summary).rfind("ABOVE LIMIT: 1 finding.", 0), 0u) << on_top(summary);
+  summary.findings[0].severity = summary.worst = Severity::kStop;
+  EXPECT_EQ(on_top(summary).rfind("STOP: this device must not be worn as planned. 1 finding says stop.", 0),
+            0u)
+      << on_top(summary);
+}
+
+TEST(StudyNote, IsRefusedForATestObject) {
+  Summary summary = sample();
+  summary.part = BodyPart::kTestObject;
+  const auto note = study_note(summary, summary.inputs);
+  ASSERT_FALSE(note.ok());
+  EXPECT_EQ(note.problem().kind, ProblemKind::kBadInput);
+  EXPECT_TRUE(contains(note.problem().message, "body.part is 'test object', which nobody wears"));
+}
+
+TEST(StudyNote, SaysOnTopWhatIsNotKnownAndWhoAnswersForIt) {
+  Summary summary = sample();
+  const auto box = [&] {
+    std::string all;
+    const Note note = note_of(summary);
+    for (const std::string& line : std::get<NoteBox>(note.blocks[0]).lines) all += line + "\n";
+    return all;
+  };
+  EXPECT_TRUE(contains(box(), "sites of this body are not known, so the bony row holds everywhere"));
+  EXPECT_TRUE(contains(box(), "The tissue row was not chosen for this part: it is not confirmed."));
+  EXPECT_TRUE(contains(box(), "6 of them about the wearers."));
+  summary.sites_known = summary.tissue_confirmed = true;
+  summary.sites_confirmed = SitesConfirmed{"A physiotherapist", "2026-11-01", "felt and drawn on"};
+  summary.cleared_by = Clearance{"The doctor on duty", "physician", "2026-11-02"};
+  summary.tables_differ = {"The limits are not the ones shipped."};
+  summary.wearers = {"healthy adults", 12, WearerPosture::kSitting, 0.0 * cm, "a nurse", "by word"};
+  EXPECT_FALSE(contains(box(), "not known"));
+  EXPECT_FALSE(contains(box(), "not confirmed"));
+  EXPECT_TRUE(contains(box(), "A physiotherapist gave their word on 2026-11-01"));
+  EXPECT_TRUE(contains(box(), "felt and drawn on"));
+  EXPECT_TRUE(contains(box(), "Cleared by The doctor on duty, physician, on 2026-11-02."));
+  EXPECT_TRUE(contains(box(), "The limits are not the ones shipped."));
+  EXPECT_TRUE(contains(box(), "none of them about the wearers."));
+}
+
+// Counted in the Markdown too, where an empty cell is two spaces.
+TEST(StudyNote, CountsTheCellsThatAreLeftToFill) {
+  Summary summary = sample();
+  const Note note = note_of(summary);
+  const int count = cells_to_fill(note.blocks);
+  const std::string text = note_markdown(note);
+  int seen = 0;
+  for (std::size_t at = 0; (at = text.find("|  |", at)) != std::string::npos; at += 3) ++seen;
+  EXPECT_EQ(seen, count);
+  EXPECT_TRUE(contains(text, "Empty cells are for the study to fill: " + std::to_string(count) + ","));
+  summary.wearers.population = "healthy adults";
+  summary.date = "2026-11-29";
+  EXPECT_EQ(cells_to_fill(note_of(summary).blocks), count - 2);
+}
+
+TEST(StudyNote, SaysThatReleaseIsToOpenTheClosureAndHowHardAVentedCuffStillPresses) {
+  Summary summary = sample();
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "Release means: vent it and lift it off."));
+  summary.closure = ClosureReport{};
   EXPECT_TRUE(
-      contains(note_markdown(note_of(summary)), "> **STOP: this device must not be worn as planned."));
+      contains(note_markdown(note_of(summary)), "Release means: open the closure. To vent is not enough."));
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "A vented band that is still fastened can press."));
+  summary.exposure = SkinExposure{};
+  summary.exposure->still_pressed = 1.3 * kPa;
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
+                       "Vented but still worn, it is predicted to press up to 1.3 kPa (10 mmHg)."));
 }
 
 TEST(StudyNote, CarriesTheReasonOfAnOverrideOnTop) {
   Summary summary = sample();
   summary.limits_override = "Limits were overridden. Reason: bench dummy.";
-  EXPECT_TRUE(
-      contains(note_markdown(note_of(summary)), "> **Limits were overridden. Reason: bench dummy.**"));
+  EXPECT_EQ(std::get<NoteBox>(note_of(summary).blocks[0]).lines[1],
+            "Limits were overridden. Reason: bench dummy.");
 }
 
 TEST(StudyNote, IsRefusedWhenAnInputChanged) {
@@ -131,11 +197,11 @@ TEST(StudyNote, IsRefusedWhenTheInflationIsNeverReached) {
   EXPECT_EQ(note.problem().kind, ProblemKind::kNotConverged);
 }
 
-TEST(StudyNote, ShowsBandsAndCeilingOnlyWhenTheyWereWorkedOut) {
+TEST(StudyNote, ShowsBandsAndCeilingOnlyWhenTheyWereCalculated) {
   const Summary summary = sample();
-  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "| not worked out |"));
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "| not calculated |"));
   EXPECT_TRUE(
-      contains(note_markdown(note_of(summary)), "The highest inflation within limits was not worked out."));
+      contains(note_markdown(note_of(summary)), "The highest inflation within limits was not calculated."));
   NoteExtras extras;
   extras.bands = NoteBands{"Over 32 runs.", {{"pad", 1.2 * kPa, 3.4 * kPa}}, summary.inputs};
   extras.ceiling = NoteCeiling{"The highest inflation is 2.4 kPa (18 mmHg).", summary.inputs,
@@ -143,23 +209,8 @@ TEST(StudyNote, ShowsBandsAndCeilingOnlyWhenTheyWereWorkedOut) {
   const std::string text = note_markdown(note_of(summary, extras));
   EXPECT_TRUE(contains(text, "| 1.2 to 3.4 kPa (9 to 26 mmHg) |"));
   EXPECT_TRUE(contains(text, "The highest inflation is 2.4 kPa (18 mmHg)."));
-  EXPECT_FALSE(contains(text, "not worked out |"));
+  EXPECT_FALSE(contains(text, "not calculated |"));
   EXPECT_TRUE(contains(text, "it opens at 2.2 kPa (16 mmHg) for inlet 'valve' or less, as solved for"));
-}
-
-TEST(StudyNote, SaysHowManyFindingsAreLeftOutAndWhereTheyAre) {
-  Summary summary = sample();
-  summary.findings.clear();
-  for (const char* where : {"a", "b", "c", "d", "e", "f"})
-    summary.findings.push_back(
-        {Severity::kAboveLimit, where, Phrase::worded("%1 presses.", {name_of(where)}), 2.0});
-  EXPECT_FALSE(contains(note_markdown(note_of(summary)), "left out"));
-  summary.findings.push_back({Severity::kAboveLimit, "heel", Phrase::worded("The heel presses."), 1.5});
-  summary.findings.push_back({Severity::kWarn, "toe", Phrase::worded("The toe presses."), 0.9});
-  summary.findings.push_back({Severity::kWarn, "toe", Phrase::worded("The toe is squeezed."), 0.8});
-  EXPECT_TRUE(contains(note_markdown(note_of(summary)),
-                       "3 more are left out here: 1 above a limit, at 'heel'; 2 warnings, at 'toe'. All "
-                       "stand in full in summary.md"));
 }
 
 TEST(StudyNote, TellsTheStepsOfAnInletThatHasItsOwn) {
@@ -189,12 +240,15 @@ TEST(StudyNote, SaysHowMuchOfAGirthIsPressedAndWhetherThatMakesItACuff) {
                        "up to 97 % of a girth, so the row for a cuff round the limb holds."));
 }
 
-TEST(StudyNote, LeavesFieldsOfTheStudyEmpty) {
-  const std::string text = note_markdown(note_of(sample()));
-  EXPECT_TRUE(contains(text,
-                       "| Study | Responsible person | Ethics reference | Date and signature "
-                       "|\n|---|---|---|---|\n|  |  |  |  |"));
-  EXPECT_TRUE(contains(text, "| no seam opens, no bulge grows |  |  |"));
+TEST(StudyNote, LeavesFieldsOfTheStudyEmptyAndTakesTheDayOfMakingFromThePlan) {
+  Summary summary = sample();
+  const std::string header =
+      "| Study name | Ethics reference | Responsible person | Date of making |\n|---|---|---|---|\n";
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), header + "|  |  |  |  |"));
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), "| no seam opens, no bulge grows |  |  |"));
+  summary.date = "2026-11-29";
+  EXPECT_TRUE(contains(note_markdown(note_of(summary)), header + "|  |  |  | 2026-11-29 |"));
+  EXPECT_TRUE(contains(note_html(note_of(summary)), "<meta name=\"date\" content=\"2026-11-29\">"));
 }
 
 // Letters and digits only, so that marks and their escapes do not count.
@@ -221,21 +275,29 @@ std::string bare_html(const std::string& html) {
   return bare(shown);
 }
 
-TEST(StudyNote, HasTheSameWordsInEveryForm) {
+// Every word of a block, cell by cell.
+std::vector<std::string> words_of(const NoteBlock& block) {
+  if (const auto* heading = std::get_if<NoteHeading>(&block)) return {heading->text};
+  if (const auto* text = std::get_if<NoteText>(&block)) return {text->text};
+  if (const auto* box = std::get_if<NoteBox>(&block)) return box->lines;
+  if (const auto* list = std::get_if<NoteList>(&block)) return list->items;
+  if (const auto* picture = std::get_if<NotePicture>(&block)) return {picture->caption};
+  const auto& table = std::get<NoteTable>(block);
+  std::vector<std::string> words = table.header;
+  for (const auto& row : table.rows) words.insert(words.end(), row.begin(), row.end());
+  return words;
+}
+
+TEST(StudyNote, HasTheSameWordsInTheSameOrderInEveryForm) {
   const Note note = note_of(sample());
   const std::string html = bare_html(note_html(note)), markdown = bare(note_markdown(note));
-  for (const NotePage& page : note.pages)
-    for (const NoteBlock& block : page.blocks) {
-      if (const auto* text = std::get_if<NoteText>(&block)) {
-        EXPECT_TRUE(contains(html, bare(text->text)) && contains(markdown, bare(text->text))) << text->text;
-      } else if (const auto* list = std::get_if<NoteList>(&block)) {
-        for (const std::string& item : list->items)
-          EXPECT_TRUE(contains(html, bare(item)) && contains(markdown, bare(item))) << item;
-      } else if (const auto* table = std::get_if<NoteTable>(&block)) {
-        for (const auto& row : table->rows)
-          for (const std::string& cell : row)
-            EXPECT_TRUE(contains(html, bare(cell)) && contains(markdown, bare(cell))) << cell;
-      }
+  std::size_t in_html = 0, in_markdown = 0;
+  for (const NoteBlock& block : note.blocks)
+    for (const std::string& words : words_of(block)) {
+      in_html = html.find(bare(words), in_html), in_markdown = markdown.find(bare(words), in_markdown);
+      ASSERT_NE(in_html, std::string::npos) << words;
+      ASSERT_NE(in_markdown, std::string::npos) << words;
+      in_html += bare(words).size(), in_markdown += bare(words).size();
     }
 }
 

@@ -22,8 +22,7 @@ Result<std::monostate> write_note_file(const NoteFiles& made, const std::filesys
   if (ending != ".html" && ending != ".md")
     return bad_input("note '" + file.filename().string() +
                      "' ends neither in .pdf, .html nor .md: choose one.");
-  if (auto picture = write_file_atomically(file.parent_path() / kNotePicture, made.picture); !picture)
-    return picture.problem();
+  if (auto pictures = write_note_pictures(made, file.parent_path()); !pictures) return pictures.problem();
   return write_file_atomically(file, ending == ".html" ? made.html : made.markdown);
 }
 
@@ -40,15 +39,15 @@ MadeNote made_note(const SolvedPlan& solved, double pixels_per_unit) {
     made.problem = QString::fromStdString(note.problem().message);
     return made;
   }
-  const QImage picture = note_picture(*solved.estimate);
+  const NotePictures pictures = note_pictures(*solved.estimate);
   const auto as_wide_as = [&](int width) {
-    return picture.scaledToWidth(static_cast<int>(std::lround(width * pixels_per_unit)),
-                                 Qt::SmoothTransformation);
+    const int pixels = static_cast<int>(std::lround(width * pixels_per_unit));
+    return NotePictures{pictures.place.scaledToWidth(pixels, Qt::SmoothTransformation),
+                        pictures.pressure.scaledToWidth(pixels, Qt::SmoothTransformation)};
   };
   made.narrow = as_wide_as(kNarrow);
   made.wide = as_wide_as(kNotePictureWidth);
-  for (std::size_t page = 0; page < note->pages.size(); ++page)
-    made.pages += note_page_html(*note, page) + "<hr/>";
+  made.body = note_body_html(*note);
   return made;
 }
 
@@ -117,11 +116,11 @@ void NoteStep::show_state(const SessionState& now, const SessionState&) {
   name_.show(*now.plan);
   const bool ready = step_state(PlanStep::kNote, now).kind == StepState::Kind::kReady;
   words_->setText(ready
-                      ? tr("Two pages for the study's reviewers. Empty cells are for the study to fill.")
+                      ? tr("For the study's reviewers. Empty cells are for the study to fill.")
                       : tr("A note is written from an estimate on the standard mesh: a preview is too coarse "
                            "for it. Esc cancels one that takes too long."));
   save_->setEnabled(ready);
-  open_->setEnabled(ready && !made_.pages.empty());
+  open_->setEnabled(ready && !made_.body.empty());
   preview_->setVisible(ready);
   estimate_->setEnabled(now.can_be_solved());
   if (ready && shown_ != now.solved) show_preview();
@@ -138,17 +137,18 @@ void NoteStep::show_preview() {
     QMetaObject::invokeMethod(this, [this, solved, made] {
       if (solved != shown_) return;  // another result came meanwhile
       made_ = std::move(*made);
-      open_->setEnabled(save_->isEnabled() && !made_.pages.empty());
+      open_->setEnabled(save_->isEnabled() && !made_.body.empty());
       show_note(*preview_, made_.narrow, kNarrow);
     });
   });
 }
 
-void NoteStep::show_note(QTextBrowser& browser, const QImage& picture, int width) const {
+void NoteStep::show_note(QTextBrowser& browser, const NotePictures& pictures, int width) const {
   browser.clear();
-  if (made_.pages.empty()) return browser.setPlainText(made_.problem);
-  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kNotePicture), picture);
-  browser.setHtml(with_picture_size(made_.pages, picture, width));
+  if (made_.body.empty()) return browser.setPlainText(made_.problem);
+  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kPictureOfPlace), pictures.place);
+  browser.document()->addResource(QTextDocument::ImageResource, QUrl(kPictureOfPressure), pictures.pressure);
+  browser.setHtml(with_picture_sizes(made_.body, pictures, width));
 }
 
 void NoteStep::ask_where_to_save() {

@@ -1,20 +1,20 @@
 #pragma once
 // Step Note: the study note as it will be printed, and where it is saved.
 
-#include <QImage>
 #include <QTextBrowser>
 #include <QThreadPool>
 
 #include "app/desk/window/step_form.hpp"
+#include "app/picture/note_picture.hpp"
 
 namespace wrapgauge {
 
-// The pages as HTML and the picture they show, as wide as the column and as the large window; no pages: the
+// The note as HTML and the pictures it shows, as wide as the column and as the large window; no words: the
 // problem says why.
 struct MadeNote {
-  std::string pages;
+  std::string body;
   QString problem;
-  QImage narrow, wide;
+  NotePictures narrow, wide;
 };
 
 class NoteStep : public StepForm {
@@ -24,7 +24,7 @@ class NoteStep : public StepForm {
   ~NoteStep() override;
 
   void ask_where_to_save();
-  // By the ending: .pdf, .html or .md; the last two with their picture beside them. Made and written while
+  // By the ending: .pdf, .html or .md; the last two with their pictures beside them. Made and written while
   // the window answers; saved() or problemMet() tells the end.
   void save_note(const std::filesystem::path& file);
 
@@ -39,7 +39,7 @@ class NoteStep : public StepForm {
   void set_up_preview();
   void show_large();
   void show_preview();
-  void show_note(QTextBrowser& browser, const QImage& picture, int width) const;
+  void show_note(QTextBrowser& browser, const NotePictures& pictures, int width) const;
 
   FieldForm<Plan> name_;
   QLabel* words_;
