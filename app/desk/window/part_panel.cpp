@@ -22,8 +22,8 @@ QString title_of(BodyPart part) {
 }
 
 std::vector<ChoiceEntry> entries() {
-  std::vector<ChoiceEntry> entries{
-      {PartPanel::tr("as the form or file says"), -1, PartPanel::tr("A test solid says nothing, nor does a scan.")}};
+  std::vector<ChoiceEntry> entries{{PartPanel::tr("as the form or file says"), -1,
+                                    PartPanel::tr("A test solid says nothing, nor does a scan.")}};
   for (const BodyPart part : kBodyParts)
     if (!is_refused(part)) entries.push_back({title_of(part), static_cast<int>(part)});
   return entries;
