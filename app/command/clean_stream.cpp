@@ -10,9 +10,10 @@ CleanStream::~CleanStream() {
   pass_on();
 }
 
-CleanStream::int_type CleanStream::overflow(int_type letter) {
-  if (traits_type::eq_int_type(letter, traits_type::eof())) return traits_type::not_eof(letter);
-  line_ += traits_type::to_char_type(letter);
+int CleanStream::overflow(int letter) {
+  using Traits = std::streambuf::traits_type;
+  if (Traits::eq_int_type(letter, Traits::eof())) return Traits::not_eof(letter);
+  line_ += Traits::to_char_type(letter);
   if (line_.back() == '\n') pass_on();
   return letter;
 }

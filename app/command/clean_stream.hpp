@@ -17,7 +17,7 @@ class CleanStream : private std::streambuf, public std::ostream {
   CleanStream& operator=(const CleanStream&) = delete;
 
  private:
-  int_type overflow(int_type letter) override;
+  int overflow(int letter) override;
   void pass_on();
 
   std::ostream& sink_;
