@@ -31,7 +31,7 @@ MapScene map_scene(const Estimate& estimate) {
   distinct.erase(std::unique(distinct.begin(), distinct.end()), distinct.end());
   double highest = 0.0;
   for (const double limit : distinct)
-    if (limit > 0.0) scene.limits.push_back({limit / scene.model_factor, limit});
+    if (limit > 0.0 && std::isfinite(limit)) scene.limits.push_back({limit / scene.model_factor, limit});
   if (!scene.limits.empty()) highest = 1.15 * scene.limits.front().pressure_pa;
   if (estimate.map.on_layout_pa.size() > 0) highest = std::max(highest, estimate.map.on_layout_pa.maxCoeff());
   scene.top_pa = round_top(std::max(highest, 100.0));

@@ -56,7 +56,7 @@ Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const 
   words.push_back("body: '" + ready_body->name + "', " + std::to_string(ready_body->surface.faces.rows()) +
                   " triangles, tissue '" + prepared->tissue.name + "'");
   words.push_back(part_words(*ready_body));
-  words.push_back(site_words(limit_inputs(plan, *prepared)));
+  if (is_worn(*ready_body->part)) words.push_back(site_words(limit_inputs(plan, *prepared)));
   words.push_back("layout: '" + plan.layout.name + "', " + std::to_string(plan.layout.chambers.size()) +
                   " chambers fed by " + std::to_string(flat.group_inlet.size()) + " inlets, skin sheet " +
                   prepared->skin_grade.hardness + ", outer sheet " + prepared->outer_grade.hardness);
