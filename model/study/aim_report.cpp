@@ -101,7 +101,7 @@ std::vector<std::string> aim_words(const Aim& aim) {
                                 : "Not reached as drawn. The nearest is " + supplies_text(drawn, true) +
                                       ", which " + miss_text(drawn) + ".");
   words.push_back(means_text(drawn));
-  words.push_back(limit_text(drawn));
+  if (drawn.nearest.share > 0.0) words.push_back(limit_text(drawn));  // a test object has no limit
   if (aim.split) say_split(aim, words);
   if (aim.rises)
     words.push_back("The mean pressure rises towards the trunk, " + *aim.rises +
