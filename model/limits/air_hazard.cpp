@@ -3,7 +3,8 @@
 #include <algorithm>
 
 #include "model/core/number_text.hpp"
-#include "model/limits/limit_place.hpp"
+#include "model/core/rounded_down.hpp"
+#include "model/limits/limit_share.hpp"
 #include "model/limits/pneumatics.hpp"
 
 namespace wrapgauge {
@@ -27,29 +28,6 @@ Phrase inlet_name(const HazardInputs& in, int group) {
                                                : Phrase::worded("unnamed");
 }
 
-// Strictest limit of the places that are pressed.
-Pressure strictest_limit(const HazardInputs& in) {
-  const LimitPlaces places(in.limits, in.use, in.figures.share_of_girth);
-  Pressure strictest(1e9);
-  for (const ChamberFigures& chamber : in.figures.chambers)
-    if (chamber.peak > Pressure())
-      if (const LimitRow* row = places.at(chamber.peak_at_m, chamber.contact_area).row)
-        strictest = std::min(strictest, row->limit);
-  if (const LimitRow* row = places.at(in.figures.peak_at_m, Area(1.0)).row)
-    strictest = std::min(strictest, row->limit);
-  return strictest;
-}
-
-bool circumferential(const HazardInputs& in) {
-  return in.figures.share_of_girth >= in.limits.circumferential_share;
-}
-
-Pressure highest_gauge(const HazardInputs& in) {
-  Pressure highest;
-  for (int g = 0; g < group_count(in); ++g) highest = std::max(highest, gauge_of(in, g));
-  return highest;
-}
-
 // The group whose closed air rises most, and where to.
 struct Risen {
   int group = 0;
@@ -68,15 +46,20 @@ Risen most_risen(const HazardInputs& in, double to_c, Pressure atmosphere) {
   return most;
 }
 
-Phrase not_worked_out() {
-  return Phrase::worded("Not worked out: the filling is no air.");
+Phrase not_calculated() {
+  return Phrase::worded("Not calculated: the filling is no air.");
+}
+
+double highest_share(const HazardInputs& in) {
+  const Eigen::VectorXd share = share_of_limit(in.limits, in.use, in.setup, in.path.states.back(),
+                                               in.path.sheet, in.figures, in.map.mean_1cm2_pa);
+  return share.size() > 0 ? share.maxCoeff() : 0.0;
 }
 
 // Contact follows the air inside, so the share of the limit grows with it.
 Severity severity_of(const HazardInputs& in, const Risen& risen) {
-  const Pressure peak = in.figures.peak_anywhere * in.limits.model_factor;
   const double grown = risen.before > Pressure() ? risen.after / risen.before : 1.0;
-  return peak * grown > strictest_limit(in) ? Severity::kWarn : Severity::kNote;
+  return highest_share(in) * grown > 1.0 ? Severity::kWarn : Severity::kNote;
 }
 
 // How the pressure rises, for the sentence that says when.
@@ -110,6 +93,43 @@ std::optional<Push> hardest_push(const Supply& supply) {
   return push;
 }
 
+// What the plan's relief valves open at, inlet by inlet.
+struct Valves {
+  std::vector<Phrase> fitted, missing, below_plan;
+  bool too_high = false;  // one opens above the highest setting of its inlet
+};
+
+// With as many digits as the plan gives: rounded, it could look like the setting that it exceeds.
+Phrase opening(Pressure opens) {
+  return figures_of(number_text(opens / kPa, 6) + " kPa (" + number_text(opens / mmHg, 4) + " mmHg)");
+}
+
+Pressure gauge_at(const HazardInputs& in, const std::string& inlet) {
+  for (int g = 0; g < group_count(in); ++g)
+    if (english(inlet_name(in, g)) == inlet) return gauge_of(in, g);
+  return Pressure();
+}
+
+Valves fitted_valves(const HazardInputs& in) {
+  Valves valves;
+  for (const InletRelief& allowed : in.relief) {
+    const auto opens = in.supply.relief_of(allowed.inlet);
+    if (!opens) {
+      valves.missing.push_back(name_of(allowed.inlet));
+      continue;
+    }
+    const std::vector<Phrase> values = {opening(*opens), name_of(allowed.inlet)};
+    valves.fitted.push_back(Phrase::worded("%1 for inlet '%2'", values));
+    valves.too_high = valves.too_high || *opens > allowed.highest + 1e-6 * Pa;
+    const Pressure planned = gauge_at(in, allowed.inlet);
+    if (*opens < planned - 1e-6 * planned)
+      valves.below_plan.push_back(
+          Phrase::worded("Inlet '%2' never reaches the planned %3: its valve opens at %1.",
+                         {values[0], values[1], figures_of(planned)}));
+  }
+  return valves;
+}
+
 struct SlowestVent {
   int group = 0;
   VentTime vent;
@@ -127,13 +147,8 @@ SlowestVent slowest_vent(const HazardInputs& in) {
 
 }  // namespace
 
-Pressure highest_relief(const HazardInputs& in) {
-  return highest_relief(in.limits, strictest_limit(in), circumferential(in), highest_gauge(in),
-                        in.figures.peak_anywhere);
-}
-
 Hazard warming_hazard(const HazardInputs& in) {
-  Hazard out{Phrase::worded("Closed air that warms"), Severity::kNote, not_worked_out(),
+  Hazard out{HazardKind::kWarming, Phrase::worded("Closed air that warms"), Severity::kNote, not_calculated(),
              Phrase::worded("Vent after 5 min on the skin, then set the pressure again.")};
   if (!holds_air(in) || group_count(in) == 0) return out;
   const Pressure rigid = sealed_gauge_after(rigid_volume(100.0 * mL), Volume(), Pressure(), kRoom_c, kSkin_c);
@@ -147,8 +162,9 @@ Hazard warming_hazard(const HazardInputs& in) {
   return out;
 }
 
-Hazard cabin_hazard(const HazardInputs& in) {
-  Hazard out{Phrase::worded("Closed air in flight or on a mountain"), Severity::kNote, not_worked_out(),
+Hazard rising_hazard(const HazardInputs& in) {
+  Hazard out{HazardKind::kRising, Phrase::worded("Closed air in flight or on a mountain"), Severity::kNote,
+             not_calculated(),
              Phrase::worded("Never wear it closed off in a cabin, a lift to height or a pressure chamber.")};
   if (!holds_air(in) || group_count(in) == 0) return out;
   const Pressure rigid =
@@ -163,63 +179,76 @@ Hazard cabin_hazard(const HazardInputs& in) {
 }
 
 Hazard source_hazard(const HazardInputs& in) {
-  Hazard out{Phrase::worded("A source stronger than the limit"), Severity::kWarn,
-             Phrase::worded("Not worked out: the plan names neither syringe nor pump."),
+  Hazard out{HazardKind::kOverPressure, Phrase::worded("A source stronger than the limit"), Severity::kWarn,
+             Phrase::worded("Not calculated: the plan names neither syringe nor pump."),
              Phrase::worded("Put a relief valve between source and device; watch a gauge of its own.")};
   const auto push = hardest_push(in.supply);
   if (!push) return out;
-  const Pressure allowed = highest_relief(in);
-  const bool beyond = push->able > allowed;
-  out.severity = beyond && !in.supply.relief ? Severity::kWarn : Severity::kNote;
+  const auto allowed = lowest_relief(in.relief);
+  if (!allowed || !(*allowed > Pressure())) {
+    out.sentence = Phrase::worded("%1; no relief setting follows.", {push->words});
+    return out;
+  }
+  const bool beyond = push->able > *allowed;
+  out.severity = beyond && fitted_valves(in).fitted.empty() ? Severity::kWarn : Severity::kNote;
+  const Phrase lowest = figures_of(setting_text(*allowed));
   out.sentence =
-      beyond
-          ? Phrase::worded(
-                "%1, %2 times the highest relief setting of %3.",
-                {push->words, figures_of(fixed_text(push->able / allowed, 0)), figures_of(allowed)})
-          : Phrase::worded("%1, below the highest relief setting of %2.", {push->words, figures_of(allowed)});
+      beyond ? Phrase::worded("%1, %2 times the lowest relief setting of %3.",
+                              {push->words, figures_of(number_text(push->able / *allowed, 2)), lowest})
+             : Phrase::worded("%1, below the lowest relief setting of %2.", {push->words, lowest});
   return out;
 }
 
-Hazard relief_hazard(const HazardInputs& in) {
-  const Pressure allowed = highest_relief(in);
-  Hazard out{Phrase::worded("A valve that sticks"),
+Hazard stuck_hazard(const HazardInputs& in) {
+  Hazard out{HazardKind::kStuck,
+             Phrase::worded("A valve or pump that sticks"),
              Severity::kNote,
              {},
-             Phrase::worded("Fit a mechanical relief valve and test its opening with a gauge of its own.")};
-  const Phrase rule =
-      Phrase::worded("at %1 or less (%2)", {figures_of(allowed), table_words(in.limits.relief.source)});
-  if (!in.supply.relief) {
+             Phrase::worded("Fit a mechanical relief valve to each inlet; test its opening with a gauge of "
+                            "its own.")};
+  if (in.relief.empty()) {
+    out.sentence = Phrase::worded(
+        "No relief setting follows: nothing is inflated, no limit holds, or fastening alone passes the "
+        "rule.");
+    return out;
+  }
+  const Valves valves = fitted_valves(in);
+  const Phrase rule = Phrase::worded("at no more than %1 (%2)",
+                                     {relief_words(in.relief), table_words(in.limits.relief.source)});
+  if (valves.fitted.empty()) {
     out.severity = Severity::kWarn;
     out.sentence = Phrase::worded("The plan has no relief valve; it should open %1.", {rule});
     return out;
   }
-  const Pressure opens = *in.supply.relief;
-  const std::vector<Phrase> values = {figures_of(opens), rule};
-  out.severity = opens > allowed ? Severity::kAboveLimit : Severity::kNote;
-  out.sentence = opens > allowed ? Phrase::worded("The relief valve opens at %1 but should open %2.", values)
-                                 : Phrase::worded("The relief valve opens at %1; it may open %2.", values);
-  if (opens >= highest_gauge(in)) return out;
-  out.severity = std::max(out.severity, Severity::kWarn);
-  out.sentence =
-      in_a_row({out.sentence, Phrase::worded("That lies below the planned %1, which is never reached.",
-                                             {figures_of(highest_gauge(in))})});
+  const std::vector<Phrase> values = {in_a_row(valves.fitted, ", "), rule};
+  out.severity = valves.too_high ? Severity::kAboveLimit : Severity::kNote;
+  std::vector<Phrase> said{valves.too_high
+                               ? Phrase::worded("The relief valve opens at %1 but should open %2.", values)
+                               : Phrase::worded("The relief valve opens at %1; it may open %2.", values)};
+  for (const Phrase& inlet : valves.missing)
+    said.push_back(Phrase::worded("Inlet '%1' has no relief valve.", {inlet}));
+  said.insert(said.end(), valves.below_plan.begin(), valves.below_plan.end());
+  if (said.size() > 1) out.severity = std::max(out.severity, Severity::kWarn);
+  out.sentence = in_a_row(std::move(said));
   return out;
 }
 
 Hazard vent_hazard(const HazardInputs& in) {
   const ReleaseRule& rule = in.limits.release;
-  Hazard out{Phrase::worded("No way out in time"),
+  Hazard out{HazardKind::kVent,
+             Phrase::worded("Vents too slowly"),
              Severity::kNote,
              {},
-             Phrase::worded("A quick release in the wearer's own hand that needs no power; time it.")};
+             Phrase::worded("A vent in the wearer's own hand that needs no power; time it. Then open the "
+                            "closure.")};
   if (!in.supply.tubing || !holds_air(in) || group_count(in) == 0) {
     const std::vector<Phrase> values = {figures_of(rule.down_to), figures_of(rule.within)};
     out.severity = Severity::kWarn;
     out.sentence =
         in.supply.tubing
-            ? Phrase::worded("Not worked out: the filling is no air; it must fall below %1 within %2.",
+            ? Phrase::worded("Not calculated: the filling is no air; it must fall below %1 within %2.",
                              values)
-            : Phrase::worded("Not worked out: the plan gives no tubing; it must fall below %1 within %2.",
+            : Phrase::worded("Not calculated: the plan gives no tubing; it must fall below %1 within %2.",
                              values);
     return out;
   }
@@ -233,6 +262,18 @@ Hazard vent_hazard(const HazardInputs& in) {
         {out.sentence, Phrase::worded("The flow starts turbulent (Reynolds number %1), so it takes longer.",
                                       {figures_of(fixed_text(slowest.vent.reynolds, 0))})});
   if (slowest.vent.time > rule.within) out.severity = Severity::kAboveLimit;
+  return out;
+}
+
+Hazard power_hazard(const HazardInputs& in) {
+  Hazard out{HazardKind::kPower,
+             Phrase::worded("Power lost"),
+             Severity::kNote,
+             {},
+             Phrase::worded("Valves that open by themselves without power; pull the plug on the bench and "
+                            "time the fall.")};
+  if (in.supply.syringe && !in.supply.pump_stall)
+    out.sentence = Phrase::worded("The plan names a syringe and no pump.");
   return out;
 }
 

@@ -6,9 +6,10 @@
 namespace wrapgauge {
 
 Hazard warming_hazard(const HazardInputs& inputs);  // closed off in the room, warmed by the skin
-Hazard cabin_hazard(const HazardInputs& inputs);    // closed off on the ground, worn in a climbing cabin
+Hazard rising_hazard(const HazardInputs& inputs);   // closed off on the ground, worn in a climbing cabin
 Hazard source_hazard(const HazardInputs& inputs);   // syringe or pump able to exceed the limit
-Hazard relief_hazard(const HazardInputs& inputs);   // setting of the relief valve
+Hazard stuck_hazard(const HazardInputs& inputs);    // setting of the relief valves
 Hazard vent_hazard(const HazardInputs& inputs);     // time to let go through the tube
+Hazard power_hazard(const HazardInputs& inputs);    // valves that must open without it
 
 }  // namespace wrapgauge

@@ -5,6 +5,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/limits/air_hazard.hpp"
+#include "model/limits/body_hazard.hpp"
 #include "model/limits/pneumatics.hpp"
 
 namespace wrapgauge {
@@ -22,7 +23,7 @@ Phrase millilitres(Volume volume, int decimals) {
 }
 
 Hazard bulge(const HazardInputs& in) {
-  Hazard out{Phrase::worded("A bulge that runs away"), Severity::kNote,
+  Hazard out{HazardKind::kBulge, Phrase::worded("A bulge that runs away"), Severity::kNote,
              Phrase::worded("There is no chamber."),
              Phrase::worded("Fill slowly; stop filling when volume grows and pressure does not.")};
   if (in.path.limit_point && in.path.limit_point->kind == LimitKind::kRunsAway) {
@@ -41,7 +42,8 @@ Hazard bulge(const HazardInputs& in) {
 
 Hazard tear(const HazardInputs& in) {
   Hazard out{
-      Phrase::worded("A sheet that tears"), Severity::kNote, Phrase::worded("There is no chamber."),
+      HazardKind::kBurst, Phrase::worded("A sheet that tears"), Severity::kNote,
+      Phrase::worded("There is no chamber."),
       Phrase::worded("Burst two samples on the bench, off the body, at three times the planned pressure "
                      "or more.")};
   if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.share_of_break; })) {
@@ -60,7 +62,8 @@ Hazard tear(const HazardInputs& in) {
 
 Hazard seam(const HazardInputs& in) {
   Hazard out{
-      Phrase::worded("A seam that opens"), Severity::kNote, Phrase::worded("There is no chamber."),
+      HazardKind::kSeam, Phrase::worded("A seam that opens"), Severity::kNote,
+      Phrase::worded("There is no chamber."),
       Phrase::worded("Hold at 1.5 times the planned pressure for 10 min, off the body, before each new "
                      "cast is worn.")};
   if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.seam_tension.si(); }))
@@ -95,17 +98,9 @@ const BurnThreshold* burn_reached(const HeatRule& rule, const Filling& filling) 
 
 }  // namespace
 
-Pressure highest_relief(const LimitSet& limits, Pressure strictest_limit, bool circumferential,
-                        Pressure gauge, Pressure predicted_peak) {
-  const Pressure cap = circumferential ? limits.relief.cuff : limits.relief.pad;
-  const Pressure skin = std::min(cap, strictest_limit * limits.relief.times_limit);
-  const Pressure raised = predicted_peak * limits.model_factor;
-  return raised > gauge ? skin * (gauge / raised) : skin;
-}
-
 Hazard heat_hazard(const HeatRule& rule, const Filling& filling, bool sustained) {
   Hazard out{
-      Phrase::worded("Heat or cold"), Severity::kNote,
+      HazardKind::kHeat, Phrase::worded("Heat or cold"), Severity::kNote,
       Phrase::worded("The plan gives no temperature, so the filling is taken to be at room temperature."),
       Phrase::worded("Measure the skin side before wearing; cloth between pad and skin.")};
   if (!filling.celsius) return out;
@@ -133,15 +128,27 @@ Hazard heat_hazard(const HeatRule& rule, const Filling& filling, bool sustained)
 }
 
 std::vector<Hazard> hazards(const HazardInputs& inputs) {
-  return {bulge(inputs),
+  return {source_hazard(inputs),
+          vein_hazard(inputs),
+          nerve_hazard(inputs),
+          compartment_hazard(inputs),
+          bulge(inputs),
           tear(inputs),
           seam(inputs),
-          warming_hazard(inputs),
-          cabin_hazard(inputs),
-          source_hazard(inputs),
-          relief_hazard(inputs),
+          shear_hazard(inputs),
+          trapped_hazard(inputs),
           vent_hazard(inputs),
-          heat_hazard(inputs.limits.heat, inputs.filling, inputs.use.use == UsePattern::kSustained)};
+          tube_hazard(),
+          fall_hazard(),
+          stuck_hazard(inputs),
+          power_hazard(inputs),
+          heat_hazard(inputs.limits.heat, inputs.filling, inputs.use.use == UsePattern::kSustained),
+          warming_hazard(inputs),
+          rising_hazard(inputs),
+          allergy_hazard(),
+          uncured_hazard(),
+          latex_hazard(),
+          dirt_hazard()};
 }
 
 }  // namespace wrapgauge

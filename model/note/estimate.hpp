@@ -34,7 +34,7 @@ struct Estimate {
   LimitInputs limit_inputs;
   std::vector<Finding> findings;
   std::vector<Hazard> hazards;
-  Pressure highest_relief;               // setting of a relief valve that the limits allow
+  std::vector<InletRelief> relief;       // highest settings of the relief valves
   std::optional<SkinExposure> exposure;  // none: the plan gives no session
   std::optional<MeshError> mesh_error;   // none: not asked for, or the coarser mesh found no equilibrium
   // The same job on tissue as a foundation (when it was coupled), or with compression carried the other way

@@ -15,7 +15,8 @@ NoteTable tests_table(const Summary& summary, const NoteExtras& extras) {
   const std::string relief =
       extras.ceiling && extras.ceiling->relief
           ? "it opens at " + *extras.ceiling->relief + " or less, as solved for with the ceiling"
-          : "it opens at " + pressure_text(summary.highest_relief) + " or less";
+      : summary.relief.empty() ? "no setting follows from this plan"
+                               : "it opens at " + relief_text(summary.relief) + " or less";
   const std::string release =
       "below " + pressure_text(summary.release.down_to) + " within " + time_text(summary.release.within);
   NoteTable table{{"Test off the body", "Accept when", "Reading", "Date, name"}, {}, {32, 32, 17, 19}, 2};

@@ -207,7 +207,7 @@ Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<
   summary.worst = estimate.worst();
   summary.exposure = estimate.exposure;
   summary.hazards = estimate.hazards;
-  summary.highest_relief = estimate.highest_relief;
+  summary.relief = estimate.relief;
   summary.limits_name =
       estimate.limits.name + (estimate.limits.differs_words ? " (not the program's own set)" : "");
   summary.use = english(use_words(plan.use));

@@ -48,7 +48,7 @@ struct Summary {
   double model_factor = 1.5;
   std::vector<Finding> findings;
   std::vector<Hazard> hazards;
-  Pressure highest_relief;            // setting of a relief valve that the limits allow
+  std::vector<InletRelief> relief;    // highest settings of the relief valves
   Severity worst = Severity::kNote;   // of findings and hazards: above a limit, or stop
   std::string limits_name, use;       // of the set; "held for a session"
   std::vector<LimitRow> rows_in_use;  // of the places that are pressed, strictest first

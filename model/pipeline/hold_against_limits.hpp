@@ -7,8 +7,9 @@
 
 namespace wrapgauge {
 
-// Fills limits, findings, hazards and exposure of an estimate whose contact has been read.
+// Fills limits, findings, hazards and exposure of an estimate whose contact has been read. `relief`: settings
+// that were solved; none: those that the path alone gives.
 void hold_against_limits(const Plan& plan, const Resources& resources, LimitInputs limit_inputs,
-                         Estimate& estimate);
+                         std::optional<std::vector<InletRelief>> relief, Estimate& estimate);
 
 }  // namespace wrapgauge

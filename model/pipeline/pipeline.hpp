@@ -16,6 +16,7 @@ struct Prepared;
 
 struct EstimateOptions {
   bool mesh_error = true;   // solve once more on a coarser mesh
+  bool relief = true;       // solve once more with every inlet at the setting of its relief valve
   bool comparisons = true;  // solve once more under the other assumptions that the plan calls for
   // Of this plan on its own mesh (see prepare.hpp); made when there is none.
   std::shared_ptr<const Prepared> prepared = nullptr;

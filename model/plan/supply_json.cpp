@@ -38,6 +38,10 @@ void read_supply(JsonObject& object, Supply& supply) {
         Tubing{tubing.number("length_mm", {1.0, 1e5, "mm"}) * mm, tubing.number("bore_mm", kBore) * mm};
   });
   if (const auto relief = object.optional_number("relief_kpa", kPressure)) supply.relief = *relief * kPa;
+  read_inner(object, "inlet_relief_kpa", [&](JsonObject& inlets) {
+    for (const auto& [inlet, opens] : object.value("inlet_relief_kpa").items())
+      supply.inlet_relief[inlet] = inlets.number(inlet.c_str(), kPressure) * kPa;
+  });
   supply.dead_volume = object.number_or("dead_volume_ml", 0.0, {0.0, 5000.0, "mL"}) * mL;
 }
 
@@ -61,6 +65,7 @@ ordered_json supply_to_json(const Supply& supply) {
     out["tubing"] = {{"length_mm", tidy(supply.tubing->length / mm)},
                      {"bore_mm", tidy(supply.tubing->bore / mm)}};
   if (supply.relief) out["relief_kpa"] = tidy(*supply.relief / kPa);
+  for (const auto& [inlet, opens] : supply.inlet_relief) out["inlet_relief_kpa"][inlet] = tidy(opens / kPa);
   if (supply.dead_volume > Volume()) out["dead_volume_ml"] = tidy(supply.dead_volume / mL);
   return out;
 }

@@ -92,7 +92,7 @@ TEST_F(HazardsExit, OfAHazardAboveALimitIsFourAndNeverZero) {
   const Answer answer = estimate(kLaxValve);
   EXPECT_EQ(answer.code, 4) << answer.out << answer.err;
   EXPECT_EQ(summary().at("status"), "done, above a limit");
-  EXPECT_NE(answer.out.find("above limit: A valve that sticks: "), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("above limit: A valve or pump that sticks: "), std::string::npos) << answer.out;
   expect_no_finding_above_a_limit();
 }
 

@@ -204,7 +204,7 @@ TEST(SummaryJson, CarriesEveryFindingAndHazardWithItsSeverity) {
   EXPECT_DOUBLE_EQ(all["findings"][0]["share_of_limit"].get<double>(), 2.2526);
   EXPECT_EQ(all["findings"][1]["severity"], "warning");
   ASSERT_EQ(all.at("hazards").size(), 2u);
-  EXPECT_EQ(all["hazards"][1]["hazard"], "A valve that sticks");
+  EXPECT_EQ(all["hazards"][1]["hazard"], "A valve or pump that sticks");
   EXPECT_EQ(all["hazards"][1]["severity"], "above limit");
   EXPECT_EQ(all["hazards"][1]["sentence"], "It opens too late.");
   EXPECT_EQ(all["hazards"][1]["control"], "Fit another.");

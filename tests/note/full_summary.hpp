@@ -68,10 +68,10 @@ inline SeamFigures full_seam() {
 }
 
 inline std::vector<Hazard> full_hazards() {
-  return {{Phrase::worded("No way out in time"), Severity::kNote, Phrase::worded("It falls in 0.5 s."),
-           Phrase::worded("Time it.")},
-          {Phrase::worded("A valve that sticks"), Severity::kAboveLimit, Phrase::worded("It opens too late."),
-           Phrase::worded("Fit another.")}};
+  return {{HazardKind::kVent, Phrase::worded("Vents too slowly"), Severity::kNote,
+           Phrase::worded("It falls in 0.5 s."), Phrase::worded("Time it.")},
+          {HazardKind::kStuck, Phrase::worded("A valve or pump that sticks"), Severity::kAboveLimit,
+           Phrase::worded("It opens too late."), Phrase::worded("Fit another.")}};
 }
 
 inline Summary full_summary() {
@@ -102,7 +102,7 @@ inline Summary full_summary() {
                       {Severity::kWarn, "other", Phrase::worded("The other presses."), 0.81, 1.7}};
   summary.hazards = full_hazards();
   summary.worst = Severity::kAboveLimit;
-  summary.highest_relief = 4.6 * kPa;
+  summary.relief = {{"valve", 4.6 * kPa}};
   summary.limits_name = "first set", summary.use = "held for a session";
   summary.rows_in_use = {full_row()};
   summary.release = {3.0 * second, 0.5 * kPa, "judgement, no source"};

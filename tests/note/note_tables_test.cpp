@@ -89,8 +89,9 @@ TEST(NoteTable, OfHazardsHoldsEveryHazardWithWhatKeepsItInCheck) {
   const NoteTable table = table_of(full_note(), "Hazard");
   EXPECT_EQ(table.header, (Row{"Hazard", "What was calculated", "What keeps it in check"}));
   ASSERT_EQ(table.rows.size(), 4u);
-  EXPECT_EQ(table.rows[0], (Row{"No way out in time", "It falls in 0.5 s.", "Time it."}));
-  EXPECT_EQ(table.rows[1], (Row{"Above limit: A valve that sticks", "It opens too late.", "Fit another."}));
+  EXPECT_EQ(table.rows[0], (Row{"Vents too slowly", "It falls in 0.5 s.", "Time it."}));
+  EXPECT_EQ(table.rows[1],
+            (Row{"Above limit: A valve or pump that sticks", "It opens too late.", "Fit another."}));
   EXPECT_EQ(table.rows[2][0], "Rub and pinch at seams");
   EXPECT_EQ(table.rows[3][0], "Skin that reacts");
 }
@@ -361,10 +362,11 @@ TEST(SummaryPage, MarksFindingsAndHazardsByTheirSeverity) {
   const std::string page = summary_markdown(summary);
   EXPECT_NE(page.find("- **ABOVE LIMIT** The pad presses."), std::string::npos);
   EXPECT_NE(page.find("- **Warning** The other presses."), std::string::npos);
-  EXPECT_NE(page.find("- **STOP: not to be worn** No way out in time: It falls in 0.5 s. Control: Time it."),
+  EXPECT_NE(page.find("- **STOP: not to be worn** Vents too slowly: It falls in 0.5 s. Control: Time it."),
             std::string::npos);
-  EXPECT_NE(page.find("- **ABOVE LIMIT** A valve that sticks: It opens too late. Control: Fit another."),
-            std::string::npos);
+  EXPECT_NE(
+      page.find("- **ABOVE LIMIT** A valve or pump that sticks: It opens too late. Control: Fit another."),
+      std::string::npos);
 }
 
 TEST(SummaryPage, SaysTowardsWhichEndTheTaperPushes) {

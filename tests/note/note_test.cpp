@@ -31,7 +31,7 @@ Summary sample() {
            "Chamber 'pad' is predicted to press 2.1 kPa (16 mmHg) at its highest square centimetre; that is "
            "above the warning (judgement, chosen below Sacks (authors from memory)). Lower the inflation."),
        0.8}};
-  summary.hazards = {{Phrase::worded("No way out in time"), Severity::kNote,
+  summary.hazards = {{HazardKind::kVent, Phrase::worded("Vents too slowly"), Severity::kNote,
                       Phrase::worded("It falls in 0.5 s."), Phrase::worded("Time it.")}};
   summary.limits_name = "first set";
   summary.rows_in_use = {{SiteClass::kSoft,
@@ -43,7 +43,7 @@ Summary sample() {
                           "chosen below others",
                           "judgement",
                           "why"}};
-  summary.highest_relief = 2.5 * kPa;
+  summary.relief = {{"pump", 2.5 * kPa}};
   summary.release = {3.0 * second, 0.5 * kPa, "judgement, no source"};
   summary.session = Session{30.0 * minute, std::nullopt, std::nullopt, Time()};
   return summary;

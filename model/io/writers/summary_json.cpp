@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "model/core/rounded_down.hpp"
 #include "model/note/cautions.hpp"
 #include "model/note/verdict.hpp"
 
@@ -20,6 +21,12 @@ double rounded(double value, double decimals = 1e3) {
 void put_pressure(Json& json, const std::string& name, Pressure pressure) {
   json[name + "_kPa"] = rounded(pressure / kPa);
   json[name + "_mmHg"] = rounded(pressure / mmHg, 10.0);
+}
+
+// A setting is never rounded up.
+void put_setting(Json& json, const std::string& name, Pressure setting) {
+  json[name + "_kPa"] = rounded(setting / kPa);
+  json[name + "_mmHg"] = rounded(rounded_down(setting / mmHg, 0.1), 10.0);
 }
 
 Json point_mm(const Vec3& point_m) {
@@ -270,6 +277,8 @@ Json inlets_json(const Summary& summary) {
     Json one = {{"inlet", inlet.inlet}, {"asked", inlet.asked}};
     put_pressure(one, "gauge", inlet.gauge);
     one["volume_mL"] = rounded(inlet.volume / mL);
+    for (const InletRelief& relief : summary.relief)
+      if (relief.inlet == inlet.inlet) put_setting(one, "highest_relief", relief.highest);
     json.push_back(one);
   }
   return json;
@@ -320,7 +329,6 @@ std::string summary_json(const Summary& summary) {
                                {"severity", severity_text(hazard.severity)},
                                {"sentence", english(hazard.sentence)},
                                {"control", english(hazard.control)}});
-  put_pressure(json, "highest_relief", summary.highest_relief);
   json["model_factor"] = summary.model_factor;
   json["exposure"] = exposure_json(summary);
   json["inlets"] = inlets_json(summary);
