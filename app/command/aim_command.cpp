@@ -54,7 +54,7 @@ int say_aim(const AimCommand& command, const Aim& found, const std::string& json
   else
     for (const std::string& sentence : aim_words(found)) streams.out << sentence << "\n";
   if (!found.as_drawn.reached) return kExitNotReached;
-  return found.as_drawn.nearest.share > 1.0 ? kExitAboveLimit : kExitDone;
+  return exit_code_of(found.as_drawn.judgement.worst());
 }
 
 int run_aim(const AimCommand& command, Streams streams) {

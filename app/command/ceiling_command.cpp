@@ -17,11 +17,12 @@ constexpr const char* kCeilingExamples =
     "  wrapgauge ceiling cuff.json\n"
     "  wrapgauge ceiling cuff.json --edge-mm 8 --together --json | jq .together.at\n"
     "All inlets are scaled together in the plan's proportion; then each inlet alone, the others open.\n"
-    "Exit code 4: the plan asks for more than its ceiling.\n";
+    "  wrapgauge ceiling cuff.json --write cuff-at-ceiling.json\n"
+    "Exit code 4: the plan asks for more than its ceiling, or a relief valve of it opens too late.\n";
 
 struct CeilingCommand {
   std::filesystem::path plan;
-  std::optional<std::filesystem::path> out, spread;
+  std::optional<std::filesystem::path> out, spread, write;
   std::optional<double> edge_mm;
   bool alone = true, json = false;
 };
@@ -35,13 +36,28 @@ int say_ceiling(const CeilingCommand& command, const Ceiling& ceiling, const std
     streams.out << json;
   else
     for (const std::string& sentence : ceiling_words(ceiling)) streams.out << sentence << "\n";
-  const bool plan_within =
-      ceiling.together.stop == CeilingStop::kWithin ||
-      (ceiling.together.stop != CeilingStop::kAlreadyAbove && ceiling.together.at.inflation >= 1.0);
-  return plan_within ? kExitDone : kExitAboveLimit;
+  return ceiling.plan_within ? kExitDone : kExitAboveLimit;
+}
+
+// The plan set to its ceiling, beside the sentences. Nothing is written where nothing may be inflated.
+std::optional<Problem> write_at_ceiling(const Plan& plan, const Ceiling& ceiling,
+                                        const std::filesystem::path& file, Streams streams) {
+  const auto set = plan_at_ceiling(plan, ceiling.together);
+  if (!set) {
+    streams.err << "wrapgauge: " << file.filename().string()
+                << " is not written: no inflation is within the limits.\n";
+    return std::nullopt;
+  }
+  if (auto written = write_plan(*set, file); !written) return written.problem();
+  return std::nullopt;
 }
 
 int run_ceiling(const CeilingCommand& command, Streams streams) {
+  std::error_code none;
+  if (command.write && std::filesystem::equivalent(*command.write, command.plan, none))
+    return say_problem(bad_input("--write names the plan itself, " + command.plan.filename().string() +
+                                 ": name another file, so that the plan stays as it is."),
+                       streams);
   const auto job = read_job(command.plan);
   if (!job) return say_problem(job.problem(), streams);
   Plan plan = job->plan;
@@ -59,6 +75,9 @@ int run_ceiling(const CeilingCommand& command, Streams streams) {
     found = find_ceiling(plan, job->body, job->resources, options, progress);
   }
   if (!*found) return say_problem(found->problem(), streams);
+  if (command.write)
+    if (const auto problem = write_at_ceiling(plan, **found, *command.write, streams))
+      return say_problem(*problem, streams);
   return say_ceiling(command, **found, ceiling_json(**found, job->plan.name, inputs_hash(*job)), streams);
 }
 
@@ -69,6 +88,8 @@ void add_ceiling(CLI::App& app, Action& action) {
   CLI::App* command = app.add_subcommand("ceiling", "Find the highest inflation within the limits");
   command->add_option("plan", wanted->plan, "The plan, a JSON file")->required()->type_name("PLAN");
   command->add_option("--out", wanted->out, "Write the answer as JSON to this file too")->type_name("FILE");
+  command->add_option("--write", wanted->write, "Write the plan set to its ceiling to this file")
+      ->type_name("PLAN");
   command
       ->add_option("--spread", wanted->spread,
                    "Folder of a spread of this plan: keep 19 runs in 20 within the limits too")

@@ -75,6 +75,7 @@ AimOutcome outcome_of(const StudyCase& study, const AimUnknowns& unknowns, const
   AimOutcome outcome;
   outcome.reached = solution.reached;
   outcome.solves = solution.solves;
+  outcome.judgement = solution.reading.judgement;
   outcome.nearest = solution.reading.nearest;
   std::vector<std::optional<std::size_t>> inlet_of_variable(static_cast<std::size_t>(unknowns.count));
   std::vector<std::size_t> inlet_of_group(study.groups());

@@ -32,6 +32,7 @@ struct AimOutcome {
   bool reached = false;  // every wanted mean met within aim_tolerance
   std::vector<AimInlet> inlets;
   std::vector<AimChamber> chambers;
+  Judgement judgement;  // what an estimate at these pressures says
   LimitShare nearest;
   int solves = 0;
 

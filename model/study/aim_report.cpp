@@ -5,6 +5,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
+#include "model/core/rounded_down.hpp"
 #include "model/core/version.hpp"
 #include "model/study/ceiling_report.hpp"
 
@@ -23,13 +24,19 @@ std::string fine_text(Pressure pressure) {
   return fixed_text(pressure / kPa, 2) + " kPa (" + fixed_text(pressure / mmHg, 1) + " mmHg)";
 }
 
+// Of a setting, which is never rounded up.
+std::string fine_setting_text(Pressure pressure) {
+  return fixed_text(rounded_down(pressure / kPa, 0.01), 2) + " kPa (" +
+         fixed_text(rounded_down(pressure / mmHg, 0.1), 1) + " mmHg)";
+}
+
 // "chambers 'a', 'b' at 2.10 kPa (15.8 mmHg), holding 12.3 mL"
 std::string supplies_text(const AimOutcome& outcome, bool by_inlet) {
   std::string text;
   for (const AimInlet& inlet : outcome.inlets)
     text += (text.empty() ? "" : "; ") +
             (by_inlet ? "inlet '" + inlet.inlet + "'" : names_text(inlet.chambers)) + " " +
-            fine_text(inlet.gauge) + ", holding " + fixed_text(inlet.volume / mL, 1) + " mL";
+            fine_setting_text(inlet.gauge) + ", holding " + fixed_text(inlet.volume / mL, 1) + " mL";
   return text;
 }
 
@@ -47,11 +54,20 @@ std::string miss_text(const AimOutcome& outcome) {
          fine_text(Pressure(std::abs((worst.mean - *worst.wanted).si())));
 }
 
-std::string limit_text(const AimOutcome& outcome) {
-  return outcome.nearest.share > 1.0
-             ? "Above a limit: " + outcome.nearest.sentence
-             : "'" + outcome.nearest.where + "' comes nearest to a limit, with " +
-                   percent_text(outcome.nearest.share) + " of it after the model factor.";
+// As an estimate says it: everything above a limit, else what comes nearest to one.
+void say_limits(const AimOutcome& outcome, std::vector<std::string>& words) {
+  const auto mark = [](Severity severity) {
+    return std::string(severity == Severity::kStop ? "Stop: " : "Above a limit: ");
+  };
+  for (const Finding& finding : outcome.judgement.findings)
+    if (finding.severity >= Severity::kAboveLimit)
+      words.push_back(mark(finding.severity) + english(finding.sentence));
+  for (const Hazard& hazard : outcome.judgement.hazards)
+    if (hazard.severity >= Severity::kAboveLimit)
+      words.push_back(mark(hazard.severity) + english(hazard.name) + ": " + english(hazard.sentence));
+  if (outcome.judgement.worst() < Severity::kAboveLimit)
+    words.push_back("'" + outcome.nearest.where + "' comes nearest to a limit, with " +
+                    percent_text(outcome.nearest.share) + " of it after the model factor.");
 }
 
 void say_split(const Aim& aim, std::vector<std::string>& words) {
@@ -67,11 +83,30 @@ void say_split(const Aim& aim, std::vector<std::string>& words) {
                     how + ", the nearest is " + supplies_text(split, false) + ", which " + miss_text(split) +
                     ".");
   words.push_back(means_text(split));
-  words.push_back(limit_text(split));
+  say_limits(split, words);
 }
 
 Json pressure_json(Pressure pressure) {
   return std::round(pressure / kPa * 1e4) / 1e4;
+}
+
+Json mmhg_json(Pressure pressure) {
+  return std::round(pressure / mmHg * 1e3) / 1e3;
+}
+
+Json judgement_json(const Judgement& judgement) {
+  Json list = Json::array();
+  for (const Finding& finding : judgement.findings)
+    if (finding.severity >= Severity::kWarn)
+      list.push_back({{"severity", severity_text(finding.severity)},
+                      {"where", finding.where},
+                      {"sentence", english(finding.sentence)}});
+  for (const Hazard& hazard : judgement.hazards)
+    if (hazard.severity >= Severity::kWarn)
+      list.push_back({{"severity", severity_text(hazard.severity)},
+                      {"where", english(hazard.name)},
+                      {"sentence", english(hazard.sentence)}});
+  return list;
 }
 
 Json outcome_json(const AimOutcome& outcome) {
@@ -79,13 +114,18 @@ Json outcome_json(const AimOutcome& outcome) {
   for (const AimInlet& inlet : outcome.inlets)
     json["inlets"].push_back({{"inlet", inlet.inlet},
                               {"chambers", inlet.chambers},
-                              {"gauge_kPa", pressure_json(inlet.gauge)},
+                              {"gauge_kPa", rounded_down(inlet.gauge / kPa, 1e-4)},
+                              {"gauge_mmHg", rounded_down(inlet.gauge / mmHg, 1e-3)},
                               {"volume_mL", std::round(inlet.volume / mL * 1e4) / 1e4}});
   for (const AimChamber& chamber : outcome.chambers)
     json["chambers"].push_back({{"chamber", chamber.chamber},
                                 {"wanted_kPa", chamber.wanted ? pressure_json(*chamber.wanted) : Json()},
                                 {"mean_kPa", pressure_json(chamber.mean)},
-                                {"peak_1cm2_kPa", pressure_json(chamber.peak)}});
+                                {"mean_mmHg", mmhg_json(chamber.mean)},
+                                {"peak_1cm2_kPa", pressure_json(chamber.peak)},
+                                {"peak_1cm2_mmHg", mmhg_json(chamber.peak)}});
+  json["worst"] = severity_text(outcome.judgement.worst());
+  json["findings"] = judgement_json(outcome.judgement);
   json["share_of_limit"] = std::round(outcome.nearest.share * 1e4) / 1e4;
   json["nearest_limit"] = outcome.nearest.sentence;
   json["solves"] = outcome.solves;
@@ -101,7 +141,7 @@ std::vector<std::string> aim_words(const Aim& aim) {
                                 : "Not reached as drawn. The nearest is " + supplies_text(drawn, true) +
                                       ", which " + miss_text(drawn) + ".");
   words.push_back(means_text(drawn));
-  if (drawn.nearest.share > 0.0) words.push_back(limit_text(drawn));  // a test object has no limit
+  say_limits(drawn, words);
   if (aim.split) say_split(aim, words);
   if (aim.rises)
     words.push_back("The mean pressure rises towards the trunk, " + *aim.rises +

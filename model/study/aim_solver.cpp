@@ -13,6 +13,7 @@ constexpr double kSmallest_pa = 10.0;  // a step below this changes nothing that
 struct Trial {
   Eigen::VectorXd x_pa, miss_pa;
   StateReading reading;
+  LoadPath path;
 };
 
 class AimSearch {
@@ -42,7 +43,9 @@ class AimSearch {
       slope += ((*next)->miss_pa - best.miss_pa - slope * moved) * moved.transpose() / moved.squaredNorm();
       best = *std::move(next).value();
     }
-    return AimSolution{reached(best), best.x_pa, best.reading, solves_};
+    auto reading = study_.read_with_relief(best.path, progress_);
+    if (!reading) return reading.problem();
+    return AimSolution{reached(best), best.x_pa, std::move(reading).value(), solves_};
   }
 
  private:
@@ -55,8 +58,7 @@ class AimSearch {
     const auto path = study_.inflate_to(targets, progress_);
     if (!path && path.problem().kind != ProblemKind::kNotConverged) return path.problem();
     if (!path || path->limit_point) return std::optional<Trial>();
-    Trial trial{x_pa, Eigen::VectorXd(static_cast<Eigen::Index>(rows_.size())),
-                study_.read(*path, path->states.back())};
+    Trial trial{x_pa, Eigen::VectorXd(static_cast<Eigen::Index>(rows_.size())), study_.read(*path), *path};
     for (std::size_t r = 0; r < rows_.size(); ++r)
       trial.miss_pa[static_cast<Eigen::Index>(r)] =
           (trial.reading.figures.chambers[rows_[r]].mean - *wanted_[rows_[r]]).si();

@@ -15,7 +15,7 @@ struct AimUnknowns {
 struct AimSolution {
   bool reached = false;
   Eigen::VectorXd pressure_pa;  // a variable each
-  StateReading reading;
+  StateReading reading;         // with the relief valves solved, as an estimate reads it
   int solves = 0;
 };
 

@@ -1,171 +1,41 @@
 #include "model/study/ceiling.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <map>
 
 #include "model/body/part_rules.hpp"
-#include "model/inflation/chamber_names.hpp"
-#include "model/study/inlet_scale.hpp"
+#include "model/study/ceiling_finder.hpp"
 #include "model/study/relief_valve.hpp"
 #include "model/study/staged_progress.hpp"
 
 namespace wrapgauge {
 namespace {
 
-constexpr double kAbove = 1.05;  // where the answer is checked from above
+InflationTarget target_of(const InflationTarget& asked, const CeilingInlet& setting) {
+  const auto* air = std::get_if<TrappedAir>(&asked);
+  if (air && setting.pushed) return TrappedAir{*setting.pushed, air->dead};
+  if (setting.by_volume) return setting.volume;
+  return setting.gauge;
+}
 
-// One search: solves at inflations, remembers what was read where it was solved to.
-class CeilingFinder {
- public:
-  CeilingFinder(const StudyCase& study, std::optional<std::size_t> only, const CeilingOptions& options,
-                Progress& progress)
-      : study_(study), only_(only), options_(options), progress_(progress), scale_(study, only) {}
+// Of a plan whose own valve opens above its setting.
+std::optional<std::string> valve_too_high(const Judgement& judgement) {
+  for (const Hazard& hazard : judgement.hazards)
+    if (hazard.kind == HazardKind::kStuck && hazard.severity >= Severity::kAboveLimit)
+      return english(hazard.sentence);
+  return std::nullopt;
+}
 
-  Result<InletCeiling> find() {
-    if (auto problem = scale_.problem()) return *problem;
-    const auto found = search_ceiling(
-        [this](double inflation, double known_within) { return solve(inflation, known_within); },
-        options_.search);
-    if (!found) return found.problem();
-    InletCeiling ceiling;
-    if (only_) ceiling.inlet = study_.inlet_of(*only_);
-    ceiling.stop = found->stop;
-    ceiling.at = check_at(found->at.inflation);
-    if (found->stop == CeilingStop::kLimitPoint)
-      ceiling.limit_kind = limit_kind_, ceiling.limit_chambers = limit_chambers_;
-    if (found->stop != CeilingStop::kAlreadyAbove) ceiling.inlets = inlets_at(found->at.inflation);
-    ceiling.solves = found->solves;
-    if (found->stop == CeilingStop::kAlreadyAbove || found->stop == CeilingStop::kWithin) return ceiling;
-    auto above = solved_check(kAbove * found->at.inflation);
-    if (!above) return above.problem();
-    ceiling.above = *above;
-    ++ceiling.solves;
-    return ceiling;
-  }
-
-  // The reading at `inflation`, solved if it has not been.
-  Result<CeilingCheck> solved_check(double inflation) {
-    if (!read_.contains(inflation) && !gone_.contains(inflation)) {
-      const auto solved = solve(inflation, inflation * (1.0 - 1e-9));
-      if (!solved && solved.problem().kind != ProblemKind::kNotConverged) return solved.problem();
-      if (!solved || solved->at_limit_point) gone_[inflation] = true;
-    }
-    return check_at(inflation);
-  }
-
-  const StateReading& reading_at(double inflation) const { return read_.at(inflation); }
-  std::vector<CeilingInlet> inlets_at(double inflation) const {
-    std::vector<CeilingInlet> inlets;
-    const StateReading& reading = read_.at(inflation);
-    for (std::size_t g = 0; g < study_.groups(); ++g)
-      if (scale_.scales(g)) inlets.push_back(inlet_of(g, inflation, reading));
-    return inlets;
-  }
-
- private:
-  Result<SharePath> solve(double inflation, double known_within) {
-    auto path = study_.inflate_to(scale_.at(inflation), progress_);
-    if (!path) return path.problem();
-    scale_.closed_at(path->states.front());
-    if (auto problem = scale_.problem()) return *problem;
-    SharePath shares;
-    shares.at_limit_point = path->limit_point.has_value();
-    for (std::size_t i = 0; i < path->states.size(); ++i) {
-      const bool last = i + 1 == path->states.size();
-      const double at = last && !shares.at_limit_point ? inflation : inflation * step_share(i);
-      if (at <= known_within) continue;
-      const StateReading reading = study_.read(*path, path->states[i]);
-      const double share = reading.nearest.share * options_.spread_factor;
-      shares.points.push_back({i == 0 ? 0.0 : at, share});
-      if (i == 0 || (last && !path->limit_point)) read_[i == 0 ? 0.0 : at] = reading;
-      if (share > 1.0 && !last) {  // what lies beyond counts for nothing
-        shares.at_limit_point = false;
-        read_[shares.points.back().inflation] = reading;
-        return shares;
-      }
-    }
-    if (shares.at_limit_point) name_limit_point(*path, shares);
-    return shares;
-  }
-
-  CeilingInlet inlet_of(std::size_t g, double inflation, const StateReading& reading) const {
-    const InflationTarget& target = study_.targets()[g];
-    CeilingInlet inlet{study_.inlet_of(g), !std::holds_alternative<Pressure>(target), std::nullopt,
-                       reading.gauge[g], reading.volume[g]};
-    if (const auto* air = std::get_if<TrappedAir>(&target)) inlet.pushed = air->pushed * inflation;
-    return inlet;
-  }
-
-  // Recorded states stand at equal steps from closed to what is asked for.
-  double step_share(std::size_t state) const {
-    return std::min(1.0, static_cast<double>(state) / study_.steps());
-  }
-
-  // The last recorded state is within; the limit point itself has no state.
-  void name_limit_point(const LoadPath& path, SharePath& shares) {
-    limit_chambers_ = chambers_of(study_.setup(), path.limit_point->group);
-    limit_kind_ = path.limit_point->kind;
-    const double at = scale_.inflation_at(*path.limit_point);
-    if (!shares.points.empty()) shares.points.pop_back();
-    shares.points.push_back({at, 0.0});
-  }
-
-  CeilingCheck check_at(double inflation) const {
-    CeilingCheck check;
-    check.inflation = inflation;
-    const auto found = read_.find(inflation);
-    check.equilibrium = found != read_.end() && !gone_.contains(inflation);
-    if (!check.equilibrium) return check;
-    check.nearest = found->second.nearest;
-    check.nearest.share *= options_.spread_factor;
-    check.peak = found->second.figures.peak_anywhere;
-    return check;
-  }
-
-  const StudyCase& study_;
-  std::optional<std::size_t> only_;
-  const CeilingOptions& options_;
-  Progress& progress_;
-  InletScale scale_;
-  std::map<double, StateReading> read_;
-  std::map<double, bool> gone_;  // no equilibrium there
-  LimitKind limit_kind_ = LimitKind::kRunsAway;
-  std::string limit_chambers_;
-};
-
-// Every inlet's valve at its setting at once, solved; lowered once where the rule's share is passed.
-Result<ReliefSetting> set_relief(const StudyCase& study, const InletCeiling& together,
-                                 CeilingFinder& finder) {
-  const StateReading& reading = finder.reading_at(together.at.inflation);
-  const ReliefRule& rule = study.limits().relief;
-  const Pressure cap = study.goes_round(reading) ? rule.cuff : rule.pad;
-  ReliefSetting setting;
-  setting.rule = relief_words(rule, cap);
-  setting.inlets = together.inlets;
-  double share = rule.times_limit;
-  for (int attempt = 0; attempt < 2; ++attempt) {
-    const double inflation = share * together.at.inflation;
-    const auto check = finder.solved_check(inflation);
-    if (!check) return check.problem();
-    if (check->equilibrium && check->nearest.share <= rule.times_limit) {
-      setting.inlets = finder.inlets_at(inflation);
-      setting.at = *check;
-      break;
-    }
-    const double passed = check->equilibrium ? check->nearest.share - together.at.nearest.share : 1.0;
-    share = 1.0 + (share - 1.0) * 0.9 * std::min(1.0, (rule.times_limit - 1.0) / passed);
-  }
-  for (CeilingInlet& inlet : setting.inlets)
-    if (inlet.gauge > cap) inlet.gauge = cap, setting.at.reset();
-  return setting;
+std::optional<ReliefCheck> relief_of(const StudyCase& study, const StateReading& plan) {
+  if (!plan.relief_share) return std::nullopt;
+  const bool goes_round = plan.figures.share_of_girth >= study.limits().circumferential_share;
+  return ReliefCheck{plan.judgement.relief, *plan.relief_share, relief_rule_text(study.limits(), goes_round),
+                     valve_too_high(plan.judgement)};
 }
 
 }  // namespace
 
 bool InletCeiling::confirmed() const {
-  return at.equilibrium && at.nearest.share <= 1.0 && above &&
-         (!above->equilibrium || above->nearest.share > 1.0);
+  return at.equilibrium && !at.nearest.above() && above && (!above->equilibrium || above->nearest.above());
 }
 
 Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources& resources,
@@ -186,11 +56,11 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
   auto together = finder.find();
   if (!together) return together.problem();
   ceiling.together = std::move(together).value();
-  if (ceiling.together.stop != CeilingStop::kAlreadyAbove && ceiling.together.stop != CeilingStop::kWithin) {
-    auto relief = set_relief(*study, ceiling.together, finder);
-    if (!relief) return relief.problem();
-    ceiling.relief = std::move(relief).value();
-  }
+  if (const auto& reading = finder.plan_reading())
+    ceiling.plan_within = reading->judgement.worst() < Severity::kAboveLimit &&
+                          reading->nearest.share * options.spread_factor <= 1.0;
+  if (ceiling.together.stop != CeilingStop::kAlreadyAbove && finder.plan_reading())
+    ceiling.relief = relief_of(*study, *finder.plan_reading());
   if (!options.alone || study->groups() < 2) return ceiling;
   for (std::size_t g = 0; g < study->groups(); ++g) {
     if (!InletScale(*study, g).scales(g)) continue;
@@ -200,6 +70,18 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
     ceiling.alone.push_back(std::move(alone).value());
   }
   return ceiling;
+}
+
+std::optional<Plan> plan_at_ceiling(const Plan& plan, const InletCeiling& together) {
+  if (together.inlets.empty()) return std::nullopt;
+  Plan set = plan;
+  for (const CeilingInlet& setting : together.inlets)
+    for (InletProgram& program : set.inflation)
+      if (program.inlet == setting.inlet) program.target = target_of(program.target, setting);
+  for (const InletRelief& allowed : together.relief_there)
+    if (const auto opens = plan.supply.relief_of(allowed.inlet); opens && *opens > allowed.highest)
+      set.supply.inlet_relief[allowed.inlet] = allowed.highest;
+  return set;
 }
 
 }  // namespace wrapgauge

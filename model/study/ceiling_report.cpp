@@ -6,6 +6,7 @@
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
+#include "model/core/rounded_down.hpp"
 #include "model/core/version.hpp"
 
 namespace wrapgauge {
@@ -13,16 +14,11 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-// A number that is a whole multiple but for rounding stays itself.
-double down(double value, double step) {
-  return std::floor(value / step + 1e-6) * step;
-}
-
 std::string inlet_text(const CeilingInlet& inlet) {
-  const std::string pressure = pressure_down_text(inlet.gauge),
-                    volume = fixed_text(down(inlet.volume / mL, 0.1), 1) + " mL";
+  const std::string pressure = setting_text(inlet.gauge),
+                    volume = fixed_text(rounded_down(inlet.volume / mL, 0.1), 1) + " mL";
   if (inlet.pushed)
-    return "'" + inlet.inlet + "' " + fixed_text(down(*inlet.pushed / mL, 0.1), 1) +
+    return "'" + inlet.inlet + "' " + fixed_text(rounded_down(*inlet.pushed / mL, 0.1), 1) +
            " mL of air pushed in, at " + pressure;
   return "'" + inlet.inlet + "' " +
          (inlet.by_volume ? volume + " at " + pressure : pressure + ", holding " + volume);
@@ -62,24 +58,33 @@ std::string limit_point_text(const InletCeiling& ceiling) {
          " runs away, before any limit is met; fill by volume, or take a thicker or stiffer sheet.";
 }
 
+// What is said of a check, without doubling the full stop.
+std::string said_of(const LimitShare& nearest) {
+  const bool ends = !nearest.sentence.empty() && nearest.sentence.back() == '.';
+  return nearest.sentence + (ends ? "" : ".");
+}
+
 std::string stop_text(const InletCeiling& ceiling) {
-  switch (ceiling.stop) {
-    case CeilingStop::kLimitPoint:
-      return "What stops it: above this " + limit_point_text(ceiling);
-    case CeilingStop::kNoEquilibrium:
-      return "What stops it: above this the solver found no equilibrium, so there are no numbers, though no "
-             "limit is met below it.";
-    default:
-      return "What stops it: '" + ceiling.at.nearest.where + "'" +
-             (ceiling.above && ceiling.above->equilibrium ? "; 5 % above: " + ceiling.above->nearest.sentence
-                                                          : ".");
-  }
+  if (ceiling.stop == CeilingStop::kLimitPoint)
+    return "What stops it: above this " + limit_point_text(ceiling);
+  if (ceiling.stop == CeilingStop::kNoEquilibrium)
+    return "What stops it: above this the solver found no equilibrium, so there are no numbers, though no "
+           "limit is met below it.";
+  if (!ceiling.above || !ceiling.above->equilibrium)
+    return "What stops it: '" + ceiling.at.nearest.where + "'.";
+  const LimitShare& above = ceiling.above->nearest;
+  if (above.of_time)
+    return "What stops it is time, not pressure: 5 % above, a place counts as pressed and not as rested. " +
+           said_of(above);
+  return "What stops it: '" + above.where + "'; 5 % above: " + said_of(above);
 }
 
 std::string check_text(const CeilingCheck& check) {
   if (!check.equilibrium) return "there is no equilibrium";
-  return "'" + check.nearest.where + "' comes nearest with " + percent_text(check.nearest.share) +
-         " of its limit (predicted peak " + pressure_text(check.peak) + ")";
+  const LimitShare& nearest = check.nearest;
+  const std::string peak = " (predicted peak " + pressure_text(check.peak) + ")";
+  if (nearest.above() && nearest.share <= 1.0) return "'" + nearest.where + "' is above a limit" + peak;
+  return "'" + nearest.where + "' comes nearest with " + percent_text(nearest.share) + " of its limit" + peak;
 }
 
 std::string verified_text(const InletCeiling& ceiling) {
@@ -89,16 +94,37 @@ std::string verified_text(const InletCeiling& ceiling) {
          (ceiling.confirmed() ? "." : ". NOT CONFIRMED: 5 % above it nothing is above a limit either.");
 }
 
+// What stops everything: "Deflated and only fastened, 'pad' is already at 140 % of its limit."
+std::string none_text(const CeilingCheck& check) {
+  const LimitShare& nearest = check.nearest;
+  const std::string when = check.inflation > 0.0 ? "Already at " + number_text(100.0 * check.inflation, 2) +
+                                                       " % of what the plan asks for, '"
+                                                 : "Deflated and only fastened, '";
+  return when + nearest.where + "' is " +
+         (nearest.share > 1.0 ? "already at " + percent_text(nearest.share) + " of its limit."
+                              : "already above a limit.");
+}
+
+std::string none_advice(const CeilingCheck& check) {
+  if (check.nearest.of_time)
+    return std::string(
+               " What breaks the rule is time, not pressure: shorten the hold or the session, or rest "
+               "longer") +
+           (check.inflation <= 0.0 ? "; or loosen the closure, so that vented places rest." : ".");
+  if (check.inflation <= 0.0 && check.nearest.share > 1.0)
+    return " Inflating only adds to it: loosen the closure first.";
+  return "";
+}
+
 void say_ceiling(const InletCeiling& ceiling, std::vector<std::string>& words) {
   if (ceiling.stop == CeilingStop::kAlreadyAbove) {
-    words.push_back(scope_text(ceiling) + "none. Closed and not inflated, '" + ceiling.at.nearest.where +
-                    "' is already at " + percent_text(ceiling.at.nearest.share) + " of its limit. " +
-                    ceiling.at.nearest.sentence + " Inflating only adds to it: loosen the closure first.");
+    words.push_back(scope_text(ceiling) + "none. " + none_text(ceiling.at) + " " +
+                    said_of(ceiling.at.nearest) + none_advice(ceiling.at));
     return;
   }
   if (ceiling.stop == CeilingStop::kWithin) {
     words.push_back(scope_text(ceiling) + "not met up to " + reach_text(ceiling) +
-                    " No relief setting follows; ask for more in the plan to look further.");
+                    " Ask for more in the plan to look further.");
     return;
   }
   words.push_back(scope_text(ceiling) + reach_text(ceiling));
@@ -106,22 +132,18 @@ void say_ceiling(const InletCeiling& ceiling, std::vector<std::string>& words) {
   words.push_back(verified_text(ceiling));
 }
 
-std::string settings_text(const ReliefSetting& relief) {
-  std::string text;
-  for (const CeilingInlet& inlet : relief.inlets)
-    text += (text.empty() ? "" : ", ") + pressure_down_text(inlet.gauge) + " for inlet '" + inlet.inlet + "'";
-  return text;
-}
-
-std::string relief_text(const ReliefSetting& relief) {
-  std::string text =
-      "Set the relief valve no higher than " + settings_text(relief) + ": " + relief.rule + ".";
-  if (relief.at) text += " Solved there: " + check_text(*relief.at) + ".";
+std::string valves_text(const ReliefCheck& relief) {
+  std::string text = "Set the relief valve no higher than " + relief_text(relief.settings) + ": " +
+                     relief.rule + ". Solved with every inlet there, the most pressed place takes " +
+                     percent_text(relief.place_share) + " of its limit.";
+  if (relief.too_high) text += " ABOVE LIMIT: " + *relief.too_high;
   return text;
 }
 
 std::string share_text(const CeilingCheck& check) {
-  return check.equilibrium ? percent_text(check.nearest.share) + " of the limit" : "no equilibrium";
+  if (!check.equilibrium) return "no equilibrium";
+  if (check.nearest.above() && check.nearest.share <= 1.0) return "above a limit";
+  return percent_text(check.nearest.share) + " of the limit";
 }
 
 std::string stop_brief(const InletCeiling& ceiling) {
@@ -131,15 +153,15 @@ std::string stop_brief(const InletCeiling& ceiling) {
     return "above it a sheet folds while " + ceiling.limit_chambers + " is filled";
   if (ceiling.limit_kind) return "above it the bulge of " + ceiling.limit_chambers + " runs away";
   if (ceiling.stop == CeilingStop::kNoEquilibrium) return "above it no equilibrium was found";
-  return "'" + ceiling.at.nearest.where + "' stops it";
+  const bool known = ceiling.above && ceiling.above->equilibrium;
+  if (known && ceiling.above->nearest.of_time) return "time stops it, not pressure";
+  return "'" + (known ? ceiling.above->nearest.where : ceiling.at.nearest.where) + "' stops it";
 }
 
 std::string brief_text(const InletCeiling& ceiling) {
   const std::string scope = ceiling.inlet ? "With only '" + *ceiling.inlet + "' inflated: " : "";
   if (ceiling.stop == CeilingStop::kAlreadyAbove)
-    return scope + "No inflation is within the limits: closed and not inflated, '" +
-           ceiling.at.nearest.where + "' is already at " + percent_text(ceiling.at.nearest.share) +
-           " of its limit.";
+    return scope + "No inflation is within the limits. " + none_text(ceiling.at) + none_advice(ceiling.at);
   if (ceiling.stop == CeilingStop::kWithin)
     return scope + "No limit was met up to " + inlets_text(ceiling.inlets) + ".";
   std::string text = scope + "Highest inflation within the limits: " + inlets_text(ceiling.inlets) + ", " +
@@ -166,6 +188,11 @@ double rounded(double value) {
   return std::round(value * 1e4) / 1e4;
 }
 
+// Of a setting, which is never rounded up.
+double floored(double value) {
+  return rounded(rounded_down(value, 1e-4));
+}
+
 struct LimitKindName {
   const char *stop, *where;  // values and keys of the JSON
 };
@@ -188,7 +215,7 @@ const char* stop_name(const InletCeiling& ceiling) {
     case CeilingStop::kNoEquilibrium:
       return "no equilibrium found above";
     case CeilingStop::kAlreadyAbove:
-      return "above a limit when not inflated";
+      return "above a limit before anything is inflated";
     case CeilingStop::kWithin:
       return "nothing met";
     default:
@@ -204,10 +231,10 @@ Json inlets_json(const std::vector<CeilingInlet>& inlets) {
                     {"by", inlet.pushed      ? "air pushed in"
                            : inlet.by_volume ? "volume"
                                              : "pressure"},
-                    {"pushed_mL", inlet.pushed ? Json(rounded(*inlet.pushed / mL)) : Json()},
-                    {"gauge_kPa", rounded(inlet.gauge / kPa)},
-                    {"gauge_mmHg", rounded(inlet.gauge / mmHg)},
-                    {"volume_mL", rounded(inlet.volume / mL)}});
+                    {"pushed_mL", inlet.pushed ? Json(floored(*inlet.pushed / mL)) : Json()},
+                    {"gauge_kPa", floored(inlet.gauge / kPa)},
+                    {"gauge_mmHg", floored(inlet.gauge / mmHg)},
+                    {"volume_mL", floored(inlet.volume / mL)}});
   return list;
 }
 
@@ -215,9 +242,24 @@ Json check_json(const CeilingCheck& check) {
   Json json{{"share_of_plan", rounded(check.inflation)}, {"equilibrium", check.equilibrium}};
   if (!check.equilibrium) return json;
   json["share_of_limit"] = rounded(check.nearest.share);
+  json["severity"] = severity_text(check.nearest.severity);
   json["where"] = check.nearest.where;
+  json["of_time"] = check.nearest.of_time;
   json["sentence"] = check.nearest.sentence;
   json["peak_kPa"] = rounded(check.peak / kPa);
+  return json;
+}
+
+Json relief_json(const ReliefCheck& relief) {
+  Json json{{"inlets", Json::array()},
+            {"words", relief_text(relief.settings)},
+            {"rule", relief.rule},
+            {"share_of_limit", rounded(relief.place_share)},
+            {"too_high", relief.too_high ? Json(*relief.too_high) : Json()}};
+  for (const InletRelief& inlet : relief.settings)
+    json["inlets"].push_back({{"inlet", inlet.inlet},
+                              {"gauge_kPa", floored(inlet.highest / kPa)},
+                              {"gauge_mmHg", floored(inlet.highest / mmHg)}});
   return json;
 }
 
@@ -235,19 +277,19 @@ Json ceiling_of_inlet(const InletCeiling& ceiling) {
 
 }  // namespace
 
-std::string pressure_down_text(Pressure pressure) {
-  return fixed_text(down(pressure / kPa, 0.1), 1) + " kPa (" + fixed_text(down(pressure / mmHg, 1.0), 0) +
-         " mmHg)";
-}
-
 std::string percent_text(double share) {
-  return fixed_text(100.0 * share, 0) + " %";
+  const double percent = 100.0 * share;
+  if (share <= 1.0) return fixed_text(rounded_down(percent, 1.0), 0) + " %";
+  int decimals = 0;
+  for (double scale = 1.0; decimals < 6 && std::round(percent * scale) <= 100.0 * scale; scale *= 10.0)
+    ++decimals;
+  return fixed_text(percent, decimals) + " %";
 }
 
 std::vector<std::string> ceiling_words(const Ceiling& ceiling) {
   std::vector<std::string> words;
   say_ceiling(ceiling.together, words);
-  if (ceiling.relief) words.push_back(relief_text(*ceiling.relief));
+  if (ceiling.relief) words.push_back(valves_text(*ceiling.relief));
   for (const InletCeiling& alone : ceiling.alone) say_ceiling(alone, words);
   if (ceiling.limits_override) words.push_back(*ceiling.limits_override);
   words.push_back(basis_text(ceiling));
@@ -257,14 +299,14 @@ std::vector<std::string> ceiling_words(const Ceiling& ceiling) {
 std::vector<std::string> ceiling_brief(const Ceiling& ceiling) {
   std::vector<std::string> words{brief_text(ceiling.together)};
   for (const InletCeiling& alone : ceiling.alone) words.push_back(brief_text(alone));
-  if (ceiling.relief) words.push_back("Relief valve at most " + settings_text(*ceiling.relief) + ".");
+  if (ceiling.relief) words.push_back("Relief valve at most " + relief_text(ceiling.relief->settings) + ".");
   words.push_back(counted_text(ceiling) + "; mesh edge " + fixed_text(ceiling.edge / mm, 1) + " mm.");
   return words;
 }
 
 std::optional<std::string> relief_brief(const Ceiling& ceiling) {
   if (!ceiling.relief) return std::nullopt;
-  return settings_text(*ceiling.relief);
+  return relief_text(ceiling.relief->settings);
 }
 
 std::string ceiling_json(const Ceiling& ceiling, const std::string& plan, const std::string& inputs_hash) {
@@ -277,13 +319,9 @@ std::string ceiling_json(const Ceiling& ceiling, const std::string& plan, const 
   json["model_factor"] = ceiling.model_factor;
   json["spread_factor"] = rounded(ceiling.spread_factor);
   json["limits_override"] = ceiling.limits_override ? Json(*ceiling.limits_override) : Json();
+  json["plan_within_limits"] = ceiling.plan_within;
   json["together"] = ceiling_of_inlet(ceiling.together);
-  json["relief"] = Json();
-  if (ceiling.relief)
-    json["relief"] = {{"inlets", inlets_json(ceiling.relief->inlets)},
-                      {"words", settings_text(*ceiling.relief)},
-                      {"rule", ceiling.relief->rule},
-                      {"at", ceiling.relief->at ? check_json(*ceiling.relief->at) : Json()}};
+  json["relief"] = ceiling.relief ? relief_json(*ceiling.relief) : Json();
   json["alone"] = Json::array();
   for (const InletCeiling& alone : ceiling.alone) json["alone"].push_back(ceiling_of_inlet(alone));
   json["words"] = ceiling_words(ceiling);

@@ -9,7 +9,7 @@
 
 namespace wrapgauge {
 
-// One sentence each. Pressures and volumes of a ceiling are rounded down.
+// One sentence each. Pressures and volumes of a ceiling are settings, rounded down.
 std::vector<std::string> ceiling_words(const Ceiling& ceiling);
 
 // For a note: the answer in three sentences or so, without the sentences of the findings.
@@ -29,7 +29,7 @@ struct CeilingAnswer {
 // version of the program.
 Result<CeilingAnswer> read_ceiling(const std::filesystem::path& file, const std::string& inputs_hash);
 
-std::string pressure_down_text(Pressure pressure);  // "4.2 kPa (31 mmHg)", never above the pressure
-std::string percent_text(double share);             // "98 %"
+// "98 %", rounded down up to 100 %; above it with as many decimals as show the excess.
+std::string percent_text(double share);
 
 }  // namespace wrapgauge

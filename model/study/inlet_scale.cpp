@@ -1,6 +1,10 @@
 #include "model/study/inlet_scale.hpp"
 
+#include <algorithm>
+#include <limits>
+
 #include "model/core/number_text.hpp"
+#include "model/core/rounded_down.hpp"
 #include "model/inflation/cavity_load.hpp"
 
 namespace wrapgauge {
@@ -53,6 +57,27 @@ std::vector<InflationTarget> InletScale::at(double inflation) const {
     }
   }
   return targets;
+}
+
+std::vector<InflationTarget> InletScale::settings_at(double inflation) const {
+  std::vector<InflationTarget> targets = at(inflation);
+  for (InflationTarget& target : targets) {
+    if (auto* pressure = std::get_if<Pressure>(&target)) *pressure = setting_of(*pressure);
+    if (auto* volume = std::get_if<Volume>(&target)) *volume = rounded_down(*volume / mL, 0.1) * mL;
+    if (auto* air = std::get_if<TrappedAir>(&target)) air->pushed = rounded_down(air->pushed / mL, 0.1) * mL;
+  }
+  return targets;
+}
+
+double InletScale::inflation_of(const std::vector<InflationTarget>& targets) const {
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t g = 0; g < targets.size(); ++g) {
+    if (!scales(g)) continue;
+    const Volume closed = std::holds_alternative<Volume>(targets[g]) ? closed_volume_[g] : Volume();
+    least =
+        std::min(least, (asked_si(targets[g]) - closed.si()) / (asked_si(study_.targets()[g]) - closed.si()));
+  }
+  return std::max(0.0, least);
 }
 
 double InletScale::inflation_at(const LimitPoint& point) const {

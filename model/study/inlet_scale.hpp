@@ -16,6 +16,10 @@ class InletScale {
   // Nothing to scale, or an inlet asked for less than the closed device holds.
   std::optional<Problem> problem() const;
   std::vector<InflationTarget> at(double inflation) const;
+  // The same as it is set: tenths of a kilopascal or of a millilitre, rounded down.
+  std::vector<InflationTarget> settings_at(double inflation) const;
+  // The least of the scaled inlets' shares of what the plan asks for; 0 when one is left with nothing.
+  double inflation_of(const std::vector<InflationTarget>& targets) const;
   double inflation_at(const LimitPoint& point) const;
   void closed_at(const EquilibriumState& closed);  // what it holds by itself, once that is known
   bool scales(std::size_t group) const;

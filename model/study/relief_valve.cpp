@@ -5,11 +5,11 @@
 
 namespace wrapgauge {
 
-std::string relief_words(const ReliefRule& rule, Pressure cap) {
+std::string relief_rule_text(const LimitSet& limits, bool goes_round) {
+  const ReliefRule& rule = limits.relief;
   return "no place above " + number_text(rule.times_limit, 3) +
-         " times its limit with every valve at its setting, and no "
-         "setting above " +
-         pressure_text(cap) + " (" + rule.source + ")";
+         " times its limit with every valve at its setting, and no setting above " +
+         pressure_text(goes_round ? rule.cuff : rule.pad) + " (" + rule.source + ")";
 }
 
 }  // namespace wrapgauge

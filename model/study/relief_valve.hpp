@@ -1,5 +1,5 @@
 #pragma once
-// How high a mechanical relief valve may be set, should the supply's own valve stick open.
+// The rule that relief valves keep, in words.
 
 #include <string>
 
@@ -7,6 +7,6 @@
 
 namespace wrapgauge {
 
-std::string relief_words(const ReliefRule& rule, Pressure cap);
+std::string relief_rule_text(const LimitSet& limits, bool goes_round);
 
 }  // namespace wrapgauge

@@ -81,7 +81,7 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   if (path->limit_point)
     return failed("A chamber runs away at " + pressure_text(path->limit_point->pressure) +
                   ", below the pressure asked for.");
-  SpreadOutcome outcome{std::nullopt, run_figures(study->read(*path, path->states.back()))};
+  SpreadOutcome outcome{std::nullopt, run_figures(study->read(*path))};
   if (!all_finite(outcome.figures)) return failed("A figure is not a finite number.");
   return outcome;
 }

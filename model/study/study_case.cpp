@@ -1,9 +1,51 @@
 #include "model/study/study_case.hpp"
 
-#include "model/limits/device_finding.hpp"
-#include "model/limits/pressure_finding.hpp"
+#include <tuple>
+
+#include "model/contact/audit.hpp"
+#include "model/pipeline/solved_relief.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// The worse first. Among what is above a limit, pressure and its kind come before the session, and a time
+// that no pressure keeps before what pressure and time come to together; then the larger share.
+void take_nearer(LimitShare candidate, bool session, LimitShare& nearest, int& nearest_kind) {
+  const bool above = candidate.severity >= Severity::kAboveLimit;
+  const int kind = !above ? 0 : !session ? 3 : candidate.of_time ? 2 : 1;
+  const auto rank = [](const LimitShare& of, int of_kind) {
+    return std::tuple(of_kind > 0 ? of.severity : Severity::kNote, of_kind, of.share);
+  };
+  if (!(rank(candidate, kind) > rank(nearest, nearest_kind))) return;
+  nearest = std::move(candidate);
+  nearest_kind = kind;
+}
+
+// The path to a state on the way; what stopped it later is left out.
+LoadPath ended_at(const LoadPath& path, std::size_t state) {
+  LoadPath ended;
+  ended.sheet = path.sheet;
+  ended.states.assign(path.states.begin(), path.states.begin() + static_cast<std::ptrdiff_t>(state) + 1);
+  return ended;
+}
+
+}  // namespace
+
+LimitShare nearest_limit(const Judgement& judgement) {
+  LimitShare nearest;
+  int kind = 0;
+  for (const Finding& finding : judgement.findings) {
+    const bool session = finding.cause == Cause::kTime || finding.where == "exposure";
+    take_nearer({finding.share_of_limit, finding.where, english(finding.sentence), finding.severity,
+                 session && finding.share_of_limit <= 0.0},
+                session, nearest, kind);
+  }
+  for (const Hazard& hazard : judgement.hazards)
+    if (hazard.kind != HazardKind::kStuck)
+      take_nearer({0.0, english(hazard.name), english(hazard.sentence), hazard.severity, false}, false,
+                  nearest, kind);
+  return nearest;
+}
 
 Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Resources& resources,
                                   const FlatMeshOptions& mesh) {
@@ -13,7 +55,10 @@ Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Reso
   made.body_ = body;
   made.prepared_ = std::move(prepared).value();
   made.limits_ = resources.limits;
+  made.comparisons_ = resources.comparisons;
   made.limit_inputs_ = limit_inputs(plan, made.prepared_);
+  made.supply_ = plan.supply;
+  made.filling_ = plan.filling;
   made.solver_ = plan.solver;
   made.solver_.closed_state = true;
   return made;
@@ -24,34 +69,45 @@ Result<LoadPath> StudyCase::inflate_to(const std::vector<InflationTarget>& targe
   return inflate(prepared_.setup, targets, solver_, progress, prepared_.closing.get());
 }
 
-StateReading StudyCase::read(const LoadPath& path, const EquilibriumState& state) const {
+StateReading StudyCase::read(const LoadPath& path, std::size_t state) const {
+  const bool whole = state + 1 == path.states.size() && !path.limit_point;
+  return whole ? read(path) : read(ended_at(path, state));
+}
+
+StateReading StudyCase::read(const LoadPath& path) const {
+  return read(path, std::optional<std::vector<InletRelief>>());
+}
+
+Result<StateReading> StudyCase::read_with_relief(const LoadPath& path, Progress& progress) const {
+  const auto solved = solved_relief({body_, prepared_, solver_, limits_, limit_inputs_},
+                                    read(path).judgement.relief, progress);
+  if (!solved) return solved.problem();
+  StateReading reading = read(path, std::optional(solved->settings));
+  if (!solved->settings.empty()) reading.relief_share = solved->place_share;
+  return reading;
+}
+
+StateReading StudyCase::read(const LoadPath& path, std::optional<std::vector<InletRelief>> relief) const {
+  const EquilibriumState& state = path.states.back();
   StateReading reading;
   for (Eigen::Index g = 0; g < state.group_pressure_pa.size(); ++g) {
     reading.gauge.emplace_back(state.group_pressure_pa[g]);
     reading.volume.emplace_back(state.group_volume_m3[g]);
   }
-  const ContactMap map = contact_map(body_, prepared_.setup, path, state);
+  const InflationSetup& setup = prepared_.setup;
+  const ContactMap map = contact_map(body_, setup, path, state);
   const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
                             prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
-  reading.figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
-  const PressedState pressed = pressed_state(prepared_.setup, path, state, map, reading.figures);
-  std::vector<Finding> all = pressure_findings(limits_, limit_inputs_, pressed);
-  // The balance of forces has no limit to share in, so the device is judged without an audit.
-  for (auto& more : {cuff_findings(limits_, pressed), device_findings(limits_, limit_inputs_, prepared_.setup,
-                                                                      path, reading.figures, Audit{})})
-    all.insert(all.end(), more.begin(), more.end());
-  for (const Finding& finding : all)
-    if (finding.share_of_limit > reading.nearest.share)
-      reading.nearest = {finding.share_of_limit, finding.where, english(finding.sentence)};
+  reading.figures = contact_figures(body_, setup, inputs, path, state, map);
+  const Audit balance = audit(body_, setup, path, state);
+  reading.judgement = judged({setup, path, map, reading.figures, balance},
+                             {limits_, comparisons_, limit_inputs_, supply_, filling_, std::move(relief)});
+  reading.nearest = nearest_limit(reading.judgement);
   return reading;
 }
 
 std::string StudyCase::inlet_of(std::size_t group) const {
   return prepared_.setup.layout.inlets[index_of(prepared_.setup.flat.group_inlet[group])].name;
-}
-
-bool StudyCase::goes_round(const StateReading& reading) const {
-  return reading.figures.share_of_girth >= limits_.circumferential_share;
 }
 
 }  // namespace wrapgauge

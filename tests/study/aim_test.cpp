@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "model/study/aim_report.hpp"
 #include "tests/study/small_band.hpp"
 
@@ -23,8 +25,7 @@ std::vector<Pressure> means_of(const Plan& plan) {
   const auto study = StudyCase::make(plan, body, small_band::resources(), mesh_of_plan(plan)).value();
   const auto path = study.inflate_to(study.targets(), silent_progress()).value();
   std::vector<Pressure> means;
-  for (const ChamberFigures& chamber : study.read(path, path.states.back()).figures.chambers)
-    means.push_back(chamber.mean);
+  for (const ChamberFigures& chamber : study.read(path).figures.chambers) means.push_back(chamber.mean);
   return means;
 }
 
@@ -58,8 +59,10 @@ TEST(Aim, NamesTheSplitWhenOneInletCannotDoIt) {
   EXPECT_EQ(found->closed_channels, std::vector<std::string>{"joint"});
   const std::vector<std::string> words = aim_words(*found);
   EXPECT_NE(words[0].find("Not reached as drawn"), std::string::npos);
-  EXPECT_NE(words[3].find("Reached with 2 inlets, with the channels 'joint' welded shut"), std::string::npos)
-      << words[3];
+  const std::string split = "Reached with 2 inlets, with the channels 'joint' welded shut";
+  EXPECT_TRUE(std::any_of(words.begin(), words.end(), [&](const std::string& sentence) {
+    return sentence.find(split) != std::string::npos;
+  }));
 }
 
 TEST(Aim, OwnsUpWhenTheClosedBandAlreadyPressesHarder) {

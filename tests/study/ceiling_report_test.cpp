@@ -21,10 +21,10 @@ Ceiling made_by_hand() {
   together.stop = CeilingStop::kLimit;
   together.inlets = {{"near", false, std::nullopt, 3.178 * kPa, 21.47 * mL},
                      {"far", true, 17.29 * mL, 2.345 * kPa, 32.58 * mL}};
-  together.at = {0.873, true, {0.996, "pad", "The pad presses."}, 2.71 * kPa};
-  together.above = CeilingCheck{0.917, true, {1.031, "pad", "The pad presses harder."}, 2.83 * kPa};
-  ceiling.relief = ReliefSetting{together.inlets, std::nullopt, "no setting above 5.3 kPa"};
-  ceiling.relief->inlets[0].gauge = 3.96 * kPa;
+  together.at = {0.873, true, {0.996, "pad", "The pad presses.", Severity::kWarn}, 2.71 * kPa};
+  together.above =
+      CeilingCheck{0.917, true, {1.031, "pad", "The pad presses harder.", Severity::kAboveLimit}, 2.83 * kPa};
+  ceiling.relief = ReliefCheck{{{"near", 3.96 * kPa}, {"far", 2.345 * kPa}}, 1.187, "the rule", {}};
   return ceiling;
 }
 
@@ -65,7 +65,7 @@ TEST(CeilingWords, SayWhichFactorsCount) {
 TEST(CeilingWords, SayThatNothingIsConfirmedWhenNothingAboveIsAboveALimit) {
   Ceiling ceiling = made_by_hand();
   EXPECT_TRUE(ceiling.together.confirmed());
-  ceiling.together.above->nearest.share = 0.999;
+  ceiling.together.above->nearest = {0.999, "pad", "The pad presses.", Severity::kWarn};
   EXPECT_FALSE(ceiling.together.confirmed());
   EXPECT_NE(ceiling_words(ceiling)[2].find("NOT CONFIRMED"), std::string::npos);
   ceiling.together.above->equilibrium = false;

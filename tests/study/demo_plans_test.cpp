@@ -23,7 +23,7 @@ TEST_P(DemoPlan, IsWithinTheLimitsWhenClosedAndNotInflated) {
   const std::vector<InflationTarget> hardly(study.groups(), Pressure(1.0));
   const auto solved = study.inflate_to(hardly, silent_progress());
   ASSERT_TRUE(solved.ok()) << solved.problem().message;
-  const StateReading closed = study.read(*solved, solved->states.front());
+  const StateReading closed = study.read(*solved, 0);
   EXPECT_GT(closed.nearest.share, 0.05) << "it does not touch";
   EXPECT_LT(closed.nearest.share, 0.8) << closed.nearest.sentence;
 }
