@@ -51,7 +51,7 @@ LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster&
   const Triangles& triangles = painted.estimate.setup.flat.triangles;
   SeenSurface seen = seen_surface(painted.worn.points_m, painted.worn.normals, view, kLineLift);
   seen.pressure_pa = painted.estimate.map.on_layout_pa;
-  seen.load = load_of(seen.pressure_pa, painted.scene.layout_threshold_pa);
+  seen.load = painted.scene.share_of_limit;
   draw_surface(triangles, seen, raster);
   LimitContour contour(triangles, seen);
   contour.draw(raster, kLineLift);
@@ -183,8 +183,8 @@ QImage body_picture(const Estimate& estimate, const QString& title) {
   draw_panel(shown, 1.0, {30, kBodyPanelTop}, "looking at the anchor", painter);
   draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, "from the opposite side", painter);
   draw_colour_bar(painter, kColourBar, shown.scene);
-  draw_caption(painter, {"Line: predicted pressure × model factor meets the limit; hatched: above it. Grey: "
-                         "not touched. Not a medical device." +
+  draw_caption(painter, {"Line: the mean over 1 cm² × model factor meets the limit of that place; hatched: "
+                         "above it. Grey: not touched. Not a medical device." +
                          override_caption(estimate.limits)});
   painter.end();
   return image;

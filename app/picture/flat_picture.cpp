@@ -40,7 +40,7 @@ LimitContour draw_map(const Estimate& estimate, const MapScene& scene, const Pla
   Raster raster(static_cast<int>(placed.panel.width()), static_cast<int>(placed.panel.height()),
                 scene.top_pa);
   LimitContour contour =
-      draw_flat_map(flat, estimate.map.on_layout_pa, scene.layout_threshold_pa, placed.sheet, raster);
+      draw_flat_map(flat, estimate.map.on_layout_pa, scene.share_of_limit, placed.sheet, raster);
   for (const LayoutEdge& edge : layout_edges(flat))
     raster.line(placed.sheet.project(flat.vertices_m.row(edge.from)),
                 placed.sheet.project(flat.vertices_m.row(edge.to)), edge.rim ? 2.4 : 1.4,
@@ -162,11 +162,12 @@ QImage flat_picture(const Estimate& estimate, const QString& title) {
   draw_scale_bar(painter, {kFlatPanelLeft + sheet.sheet.left, kFlatPanelTop + kFlatPanelHeight + 24.0},
                  sheet.sheet.pixels_per_m);
   draw_colour_bar(painter, kColourBar, scene);
-  draw_caption(painter,
-               {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: "
-                "predicted pressure × model factor meets the limit; hatched: above it. Not a medical "
-                "device." +
-                override_caption(estimate.limits)});
+  draw_caption(
+      painter,
+      {"Mean: force over the chamber as drawn. Peak: highest average over 1 cm². Line: the "
+       "mean over 1 cm² × model factor meets the limit of that place; hatched: above it. Not a medical "
+       "device." +
+       override_caption(estimate.limits)});
   painter.end();
   return image;
 }

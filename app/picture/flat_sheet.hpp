@@ -17,9 +17,10 @@ struct FlatSheet {
   }
 };
 
-// Colours, hatch and the limit's contour; `pressure_pa`, `threshold_pa` a vertex each.
+// Colours of the contact pressure; hatch and contour of the share that each place takes of its limit. Both a
+// vertex each.
 LimitContour draw_flat_map(const FlatMesh& flat, const Eigen::VectorXd& pressure_pa,
-                           const Eigen::VectorXd& threshold_pa, const FlatSheet& sheet, Raster& raster);
+                           const Eigen::VectorXd& share_of_limit, const FlatSheet& sheet, Raster& raster);
 
 inline constexpr double kFlatLift = 0.5;  // pixels, of lines on the map
 

@@ -70,11 +70,4 @@ std::vector<LayoutLine> hatch_lines(const Triangles& triangles, const Points2& f
   return lines;
 }
 
-Eigen::VectorXd load_of(const Eigen::VectorXd& pressure_pa, const Eigen::VectorXd& threshold_pa) {
-  Eigen::VectorXd load = Eigen::VectorXd::Zero(pressure_pa.size());
-  for (Eigen::Index v = 0; v < std::min(load.size(), threshold_pa.size()); ++v)
-    if (threshold_pa[v] > 0.0) load[v] = pressure_pa[v] / threshold_pa[v];
-  return load;
-}
-
 }  // namespace wrapgauge

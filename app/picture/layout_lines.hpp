@@ -31,7 +31,4 @@ std::vector<LayoutLine> level_lines(const Triangles& triangles, const Eigen::Vec
 std::vector<LayoutLine> hatch_lines(const Triangles& triangles, const Points2& flat_m,
                                     const Eigen::VectorXd& load, double spacing_m);
 
-// Pressure over the pressure at which the limit is met; 0 where no limit is set.
-Eigen::VectorXd load_of(const Eigen::VectorXd& pressure_pa, const Eigen::VectorXd& threshold_pa);
-
 }  // namespace wrapgauge

@@ -30,18 +30,6 @@ void draw_limit_mark(QPainter& painter, const QRectF& bar, const MapScene& scene
                    "limit " + number(mark.limit_pa / 1e3, 1) + " kPa\n÷ " + number(scene.model_factor, 1));
 }
 
-void draw_hatch_above(QPainter& painter, const QRectF& bar, double share) {
-  if (share >= 1.0) return;
-  painter.save();
-  painter.setClipRect(QRectF(bar.left(), bar.top(), bar.width(), (1.0 - share) * bar.height()));
-  for (double at = bar.top() - bar.width(); at < bar.bottom() + bar.width(); at += 8.0) {
-    const bool dark = map_is_dark((bar.bottom() - at) / bar.height());
-    painter.setPen(QPen(hatch_colour(dark), 1.6));
-    painter.drawLine(QPointF(bar.left(), at + bar.width()), QPointF(bar.right(), at));
-  }
-  painter.restore();
-}
-
 }  // namespace
 
 QFont picture_font(int pixels, bool bold) {
@@ -133,7 +121,6 @@ void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene
   for (int i = 0; i < steps; ++i)
     painter.fillRect(QRectF(bar.left(), bar.bottom() - i - 1, bar.width(), 1.5),
                      map_colour((i + 0.5) / steps));
-  if (scene.limits.size() == 1) draw_hatch_above(painter, bar, scene.limits[0].pressure_pa / scene.top_pa);
   painter.setPen(QPen(kInk, 1.2));
   painter.drawRect(bar);
   painter.setFont(picture_font(14, true));

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/limits/limit_share.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -26,6 +28,9 @@ MapScene map_scene(const Estimate& estimate) {
   scene.model_factor = estimate.limits.model_factor;
   const Eigen::VectorXd limit_pa = limits_pa(estimate, estimate.path.states.back(), estimate.figures);
   scene.layout_threshold_pa = limit_pa / scene.model_factor;
+  scene.share_of_limit =
+      share_of_limit(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path.states.back(),
+                     estimate.path.sheet, estimate.figures, estimate.map.mean_1cm2_pa);
   std::vector<double> distinct(limit_pa.begin(), limit_pa.end());
   std::sort(distinct.begin(), distinct.end());
   distinct.erase(std::unique(distinct.begin(), distinct.end()), distinct.end());

@@ -19,6 +19,7 @@ struct MapScene {
   double top_pa = 1e3;  // top of the colour bar, a round number
   double model_factor = 1.5;
   std::vector<LimitMark> limits;        // lowest first
+  Eigen::VectorXd share_of_limit;       // a flat vertex each, of the mean over 1 cm2: above 1 is hatched
   Eigen::VectorXd layout_threshold_pa;  // a flat vertex each: predicted pressure at which its limit is met
 };
 

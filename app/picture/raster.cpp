@@ -54,11 +54,11 @@ Raster::Raster(int width, int height, double top_pressure, double pixel_ratio)
 QRgb Raster::surface_colour(double pressure, double load, double shade, int x, int y) const {
   const int hatch_period = static_cast<int>(20.0 * pixel_ratio_),
             hatch_width = static_cast<int>(4.0 * pixel_ratio_);
-  if (pressure <= 0.0) return shaded(kBareSkin.rgb(), shade);
   const double share = std::clamp(pressure / top_pressure_, 0.0, 1.0);
-  const QRgb colour = colours_[static_cast<std::size_t>(std::lround(255.0 * share))];
+  // The mean over 1 cm2 may lie above a limit a little beside what touches.
   if (load > 1.0 && (x + y) % hatch_period < hatch_width) return hatch_colour(map_is_dark(share)).rgb();
-  return shaded(colour, shade);
+  if (pressure <= 0.0) return shaded(kBareSkin.rgb(), shade);
+  return shaded(colours_[static_cast<std::size_t>(std::lround(255.0 * share))], shade);
 }
 
 void Raster::triangle(const RasterVertex& a, const RasterVertex& b, const RasterVertex& c) {

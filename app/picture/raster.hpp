@@ -17,7 +17,7 @@ struct RasterVertex {
   RasterPoint at;
   double shade = 1.0;     // 0 dark .. 1 lit
   double pressure = 0.0;  // <= 0: bare skin
-  double load = 0.0;      // pressure over the pressure at which the limit is met: above 1 is hatched
+  double load = 0.0;      // share of the limit of that place: above 1 is hatched
 };
 
 inline constexpr double kLineLift = 3.0;  // pixels: lines on the skin are not hidden by it

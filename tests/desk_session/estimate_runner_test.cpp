@@ -40,9 +40,11 @@ TEST_F(RunnerTest, APreviewThatKeepsHowItLiesGivesTheFiguresOfOneMadeAnew) {
   ASSERT_TRUE(body.ok());
   const auto prepared = prepare(preview, *body, job->resources, mesh_of_plan(preview), {&distances});
   ASSERT_TRUE(prepared.ok());
-  const auto anew = estimate(
-      preview, job->body, job->resources,
-      {.mesh_error = false, .comparisons = false, .prepared = std::make_shared<const Prepared>(*prepared)});
+  const auto anew = estimate(preview, job->body, job->resources,
+                             {.mesh_error = false,
+                              .relief = false,
+                              .comparisons = false,
+                              .prepared = std::make_shared<const Prepared>(*prepared)});
   ASSERT_TRUE(anew.ok());
   EXPECT_EQ(session.solved()->estimate->figures.total_force, anew->figures.total_force);
   EXPECT_EQ(session.solved()->estimate->figures.peak_anywhere, anew->figures.peak_anywhere);

@@ -90,7 +90,7 @@ TEST(NamePlaces, TheSceneTellsWhereEachChamberAndTheHatchingLie) {
         << "a point of another chamber";
   }
   const StateContact& contact = *with.shown.contact(last);
-  const bool above = (contact.map.on_layout_pa.array() > contact.threshold_pa.array()).any();
+  const bool above = (contact.share_of_limit.array() > 1.0).any();
   EXPECT_EQ(part.hatched.points_m.rows() > 0, above);
 }
 

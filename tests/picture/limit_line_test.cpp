@@ -61,6 +61,42 @@ TEST(LimitLine, OfASetWithAnotherFactorMovesWithIt) {
   EXPECT_NEAR(map_scene(estimate).layout_threshold_pa.maxCoeff(), 1200.0, 1e-6);
 }
 
+// A needle of contact pressure far above the limit, whose mean over 1 cm2 lies below it, is not hatched; and
+// what is hatched is what a finding is about.
+TEST(LimitLine, IsThatOfTheMeanOverASquareCentimetre) {
+  Estimate estimate = evenly_pressed(0.5);
+  EquilibriumState& last = estimate.path.states.back();
+  const Eigen::Index needle = last.contact_pressure_pa.size() / 2;
+  const auto press = [&](double needle_kpa) {
+    last.contact_pressure_pa[needle] = 1e3 * needle_kpa;
+    estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
+    estimate.figures = contact_figures(estimate.body, estimate.setup, {}, estimate.path, last, estimate.map);
+    estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path, last,
+                                 estimate.map, estimate.figures, {});
+    return map_scene(estimate).share_of_limit;
+  };
+  const auto above = [&] {
+    return std::any_of(estimate.findings.begin(), estimate.findings.end(), [](const Finding& finding) {
+      return finding.severity >= Severity::kAboveLimit && finding.model_factor;
+    });
+  };
+  const Eigen::VectorXd narrow = press(4.0);
+  EXPECT_GT(last.contact_pressure_pa[needle] * estimate.limits.model_factor, 3e3);
+  EXPECT_LT(narrow.maxCoeff(), 1.0);
+  EXPECT_FALSE(above());
+  const Eigen::VectorXd high = press(40.0);
+  EXPECT_GT(high.maxCoeff(), 1.0);
+  EXPECT_TRUE(above());
+  // Where the finding points lies in the hatch, and its share is the one that is drawn there.
+  Eigen::Index at = 0;
+  (estimate.setup.flat.vertices_m.rowwise() - estimate.figures.chambers[0].peak_at_flat_m.transpose())
+      .rowwise()
+      .norm()
+      .minCoeff(&at);
+  EXPECT_GT(high[at], 1.0);
+  EXPECT_NEAR(high[at], estimate.figures.chambers[0].peak * 1.5 / (3.0 * kPa), 1e-9);
+}
+
 // How far the lightest and the darkest shade inside the pad lie apart, clear of its names: next to nothing
 // where it is plain, much where it is hatched.
 int contrast_of_pad(double kpa) {

@@ -154,6 +154,7 @@ void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Re
   const bool whole = fineness == Fineness::kStandard;
   auto result = wrapgauge::estimate(plan, checked.job->body, checked.job->resources,
                                     {.mesh_error = whole,
+                                     .relief = whole,
                                      .comparisons = whole,
                                      .prepared = whole ? nullptr : checked.prepared,
                                      .inputs = checked.job->inputs},

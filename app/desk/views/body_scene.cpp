@@ -150,7 +150,7 @@ void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on
 
 void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa, ScenePart& part) {
   constexpr double kHatch_m = 3.0e-3;
-  const Eigen::VectorXd load = load_of(contact.map.on_layout_pa, contact.threshold_pa);
+  const Eigen::VectorXd& load = contact.share_of_limit;
   const Points3 at = on_sheet(contact.on_skin);
   LineMaker on_dark(1.6, hatch_colour(true), kLineLift_m), on_pale(1.6, hatch_colour(false), kLineLift_m),
       halo(5.0, kLimitHalo, kHaloLift_m), contour(2.2, kLimitLine, kMarkLift_m);

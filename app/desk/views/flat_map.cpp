@@ -20,7 +20,7 @@ FlatMap flat_map(const Estimate& estimate, const StateContact& contact, double t
     return std::max(1, static_cast<int>(std::ceil(length_mm * pixels_per_mm)));
   };
   Raster raster(pixels(size_mm.x()), pixels(size_mm.y()), top_pa, pixel_ratio);
-  draw_flat_map(flat, contact.map.on_layout_pa, contact.threshold_pa, sheet, raster);
+  draw_flat_map(flat, contact.map.on_layout_pa, contact.share_of_limit, sheet, raster);
   map.image = raster.image();
   return map;
 }

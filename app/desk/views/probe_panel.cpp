@@ -35,10 +35,9 @@ Rows rows_of(const PlaceReading& reading, PressureUnit unit, double model_factor
     rows.emplace_back(QObject::tr("Mean over 1 cm²"), pressure_words(*reading.mean_1cm2, unit));
   if (reading.limit && reading.limit->si() > 0.0 && std::isfinite(reading.limit->si())) {
     rows.emplace_back(QObject::tr("Limit there"), pressure_words(*reading.limit, unit));
-    rows.emplace_back(QObject::tr("Share of limit"),
-                      QObject::tr("%1 % after the model factor %2")
-                          .arg(fixed_words(100.0 * model_factor * (*reading.mean_1cm2 / *reading.limit), 0),
-                               figures_text(number_text(model_factor, 3))));
+    rows.emplace_back(QObject::tr("Share of limit"), QObject::tr("%1 % after the model factor %2")
+                                                         .arg(fixed_words(100.0 * *reading.share, 0),
+                                                              figures_text(number_text(model_factor, 3))));
   }
   if (reading.tissue_depth)
     rows.emplace_back(QObject::tr("Tissue depth"), millimetres(reading.tissue_depth->si()) + " mm");

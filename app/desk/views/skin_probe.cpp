@@ -1,6 +1,7 @@
 #include "app/desk/views/skin_probe.hpp"
 
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -49,6 +50,13 @@ double mixed(const Eigen::VectorXd& value, const Triangles& triangles, const Sur
   return sum;
 }
 
+// Between two rows the stricter one is read: what lies between their limits is no row.
+double lowest(const Eigen::VectorXd& value, const Triangles& triangles, const SurfacePoint& at) {
+  double least = value[triangles(at.face, 0)];
+  for (int k = 1; k < 3; ++k) least = std::min(least, value[triangles(at.face, k)]);
+  return least;
+}
+
 // What the layout does there, when it covers the place.
 void read_layout(const ShownPlan& shown, const StateContact& contact, int state, PlaceReading& reading) {
   constexpr double kCovered_m = 0.5e-3;
@@ -62,7 +70,8 @@ void read_layout(const ShownPlan& shown, const StateContact& contact, int state,
   const EquilibriumState& now = estimate.path.states[static_cast<std::size_t>(state)];
   reading.pressure = Pressure(mixed(contact.map.on_layout_pa, flat.triangles, at));
   reading.mean_1cm2 = Pressure(mixed(contact.map.mean_1cm2_pa, flat.triangles, at));
-  reading.limit = Pressure(mixed(contact.threshold_pa, flat.triangles, at) * estimate.limits.model_factor);
+  reading.share = mixed(contact.share_of_limit, flat.triangles, at);
+  reading.limit = Pressure(lowest(contact.threshold_pa, flat.triangles, at) * estimate.limits.model_factor);
   reading.indentation = Length(mixed(now.indentation_m, flat.triangles, at));
   reading.tissue_depth = Length(mixed(estimate.tissue_depth_m, flat.triangles, at));
   reading.part = part_name(estimate.setup.layout, flat.regions[static_cast<std::size_t>(at.face)]);

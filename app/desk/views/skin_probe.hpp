@@ -21,7 +21,8 @@ struct PlaceReading {
   std::optional<double> angle_deg;    // as of an anchor; none: no closed section there
   std::optional<Pressure> pressure;   // contact there; none: no estimate
   std::optional<Pressure> mean_1cm2;  // over the layout only
-  std::optional<Pressure> limit;      // of the row that holds there, before the model factor
+  std::optional<Pressure> limit;      // of the strictest row that holds there, before the model factor
+  std::optional<double> share;        // of that limit, as hatched: the mean after the model factor
   std::optional<Length> tissue_depth;
   std::optional<Length> indentation;
   std::optional<ChamberId> chamber;

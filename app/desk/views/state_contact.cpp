@@ -4,6 +4,7 @@
 
 #include "app/picture/map_scene.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/limits/limit_share.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -33,6 +34,8 @@ StateContact state_contact(const Estimate& estimate, const SkinSurface& skin, in
     read_state(estimate, at, contact);
   }
   contact.threshold_pa = layout_threshold_pa(estimate, at, contact.figures);
+  contact.share_of_limit = share_of_limit(estimate.limits, estimate.limit_inputs, estimate.setup, at,
+                                          estimate.path.sheet, contact.figures, contact.map.mean_1cm2_pa);
   contact.on_skin = skin.nearest(skin_side(estimate.setup, estimate.path.sheet, at.positions_m).vertices_m);
   if (estimate.setup.flat.triangles.rows() > 0)
     contact.worn_tree.emplace(TriangleMesh{contact.on_skin.points_m, estimate.setup.flat.triangles});

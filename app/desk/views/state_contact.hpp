@@ -11,6 +11,7 @@ struct StateContact {
   ContactMap map;
   ContactFigures figures;
   std::vector<Finding> findings;          // worst first; of the last state also those over a session
+  Eigen::VectorXd share_of_limit;         // a flat vertex each, of the mean over 1 cm2: above 1 is hatched
   Eigen::VectorXd threshold_pa;           // a flat vertex each: predicted pressure at which its limit is met
   SkinPoints on_skin;                     // a flat vertex each: the worn layout brought to the skin at rest
   std::optional<NearestPoint> worn_tree;  // of the flat triangles there; none: there are none
