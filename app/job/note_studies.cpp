@@ -1,6 +1,8 @@
 #include "app/job/note_studies.hpp"
 
 #include <algorithm>
+#include <optional>
+#include <string>
 
 #include "app/job/study_inputs.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -22,6 +24,18 @@ NoteBands note_bands(const Spread& spread, const Job& job) {
   return bands;
 }
 
+// Fewer runs leave the 5th and 95th percentile to two or three of them (judgement).
+constexpr int kFewestRuns = 60;
+
+std::optional<Problem> too_few_runs(const Spread& spread) {
+  const int solved = spread.runs - static_cast<int>(spread.failed.size());
+  if (solved >= kFewestRuns) return std::nullopt;
+  return bad_input("the spread has " + std::to_string(solved) +
+                   " runs with an equilibrium, and bands in a note need " + std::to_string(kFewestRuns) +
+                   ": run wrapgauge spread with --runs " +
+                   std::to_string(kFewestRuns + spread.runs - solved) + " or more.");
+}
+
 }  // namespace
 
 NoteCeiling note_ceiling(const std::vector<std::string>& brief, const std::optional<std::string>& relief,
@@ -37,6 +51,7 @@ Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies)
   if (studies.spread) {
     const auto spread = read_spread(*studies.spread / "spread.json", hash);
     if (!spread) return spread.problem();
+    if (auto problem = too_few_runs(*spread)) return *problem;
     extras.bands = note_bands(*spread, job);
   }
   if (studies.ceiling) {

@@ -20,7 +20,8 @@ struct NoteStudies {
 NoteCeiling note_ceiling(const std::vector<std::string>& brief, const std::optional<std::string>& relief,
                          const std::vector<InputFile>& inputs);
 
-// Problems: a file is missing, of another kind, or stale: made from other inputs than the job's.
+// Problems: a file is missing, of another kind, or stale: made from other inputs than the job's; a
+// spread of fewer than 60 runs with an equilibrium.
 Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies);
 
 }  // namespace wrapgauge

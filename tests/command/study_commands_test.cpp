@@ -102,8 +102,8 @@ TEST_F(StudyCommands, AimIsHonestWhenOneInletCannotDoItAndSaysWhatSplitWould) {
 
 TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndNote) {
   const std::string file = plan(2.0);
-  const auto spread = [&](const std::string& out, std::vector<std::string> more) {
-    std::vector<std::string> all{"spread", file, "--out", path(out), "--runs", "8", "--preview-mm", "20"};
+  const auto spread = [&](const std::string& out, std::vector<std::string> more, const char* runs = "8") {
+    std::vector<std::string> all{"spread", file, "--out", path(out), "--runs", runs, "--preview-mm", "20"};
     all.insert(all.end(), more.begin(), more.end());
     return run(all);
   };
@@ -123,8 +123,14 @@ TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndN
   ASSERT_NE(run({"ceiling", file, "--spread", path("all"), "--together", "--out", path("ceiling.json")}).code,
             kExitBadInput);
   EXPECT_GE(json("ceiling.json")["spread_factor"].get<double>(), 1.0);
-  const std::vector<std::string> note{"note",     file,        "--out",     path("note"),
-                                      "--spread", path("all"), "--ceiling", path("ceiling.json")};
+  std::vector<std::string> note{"note",     file,        "--out",     path("note"),
+                                "--spread", path("all"), "--ceiling", path("ceiling.json")};
+  const Answer few = run(note);
+  EXPECT_EQ(few.code, kExitBadInput);
+  EXPECT_NE(few.err.find("has 8 runs"), std::string::npos) << few.err;
+  EXPECT_FALSE(std::filesystem::exists(path("note/note.md")));
+  ASSERT_NE(spread("enough", {}, "64").code, kExitBadInput);
+  note[5] = path("enough");
   const Answer written = run(note);
   ASSERT_TRUE(written.code == kExitDone || written.code == kExitAboveLimit) << written.err;
   const std::string text = bytes("note/note.md");
