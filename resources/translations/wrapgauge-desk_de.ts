@@ -3640,10 +3640,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>ohne Namen</translation>
         </message>
         <message>
-            <source>Not worked out: the filling is no air.</source>
-            <translation>Nicht berechnet: die Füllung ist keine Luft.</translation>
-        </message>
-        <message>
             <source>A thumb pushing %1 on a %2 syringe can reach %3</source>
             <translation>Ein Daumen, der mit %1 auf eine %2-Spritze drückt, erreicht %3</translation>
         </message>
@@ -3680,32 +3676,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Eine Quelle, die stärker ist als der Grenzwert</translation>
         </message>
         <message>
-            <source>Not worked out: the plan names neither syringe nor pump.</source>
-            <translation>Nicht berechnet: der Plan nennt weder Spritze noch Pumpe.</translation>
-        </message>
-        <message>
             <source>Put a relief valve between source and device; watch a gauge of its own.</source>
             <translation>Ein Überdruckventil zwischen Quelle und Gerät setzen; ein eigenes Manometer beobachten.</translation>
-        </message>
-        <message>
-            <source>%1, %2 times the highest relief setting of %3.</source>
-            <translation>%1, das %2-Fache der höchsten Einstellung des Überdruckventils von %3.</translation>
-        </message>
-        <message>
-            <source>%1, below the highest relief setting of %2.</source>
-            <translation>%1, unter der höchsten Einstellung des Überdruckventils von %2.</translation>
-        </message>
-        <message>
-            <source>A valve that sticks</source>
-            <translation>Ein Ventil, das klemmt</translation>
-        </message>
-        <message>
-            <source>Fit a mechanical relief valve and test its opening with a gauge of its own.</source>
-            <translation>Ein mechanisches Überdruckventil einbauen und sein Öffnen mit einem eigenen Manometer prüfen.</translation>
-        </message>
-        <message>
-            <source>at %1 or less (%2)</source>
-            <translation>bei höchstens %1 (%2)</translation>
         </message>
         <message>
             <source>The plan has no relief valve; it should open %1.</source>
@@ -3718,26 +3690,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>The relief valve opens at %1; it may open %2.</source>
             <translation>Das Überdruckventil öffnet bei %1; es darf %2 öffnen.</translation>
-        </message>
-        <message>
-            <source>That lies below the planned %1, which is never reached.</source>
-            <translation>Das liegt unter den geplanten %1, die nie erreicht werden.</translation>
-        </message>
-        <message>
-            <source>No way out in time</source>
-            <translation>Kein Weg heraus zur rechten Zeit</translation>
-        </message>
-        <message>
-            <source>A quick release in the wearer's own hand that needs no power; time it.</source>
-            <translation>Ein Schnellablass in der eigenen Hand der tragenden Person, der keinen Strom braucht; die Zeit messen.</translation>
-        </message>
-        <message>
-            <source>Not worked out: the filling is no air; it must fall below %1 within %2.</source>
-            <translation>Nicht berechnet: die Füllung ist keine Luft; der Druck muss innerhalb von %2 unter %1 fallen.</translation>
-        </message>
-        <message>
-            <source>Not worked out: the plan gives no tubing; it must fall below %1 within %2.</source>
-            <translation>Nicht berechnet: der Plan nennt keinen Schlauch; der Druck muss innerhalb von %2 unter %1 fallen.</translation>
         </message>
         <message>
             <source>Through the open tube inlet '%1' falls below %2 in %3; %4 is the most (%5).</source>
@@ -4786,6 +4738,206 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1: %2: %3.</source>
             <translation>%1: %2: %3.</translation>
+        </message>
+        <message>
+            <source>Not calculated: the filling is no air.</source>
+            <translation>Nicht berechnet: Die Füllung ist keine Luft.</translation>
+        </message>
+        <message>
+            <source>%1 for inlet '%2'</source>
+            <translation>%1 für Einlass '%2'</translation>
+        </message>
+        <message>
+            <source>Inlet '%2' never reaches the planned %3: its valve opens at %1.</source>
+            <translation>Einlass '%2' erreicht die geplanten %3 nie: Sein Ventil öffnet bei %1.</translation>
+        </message>
+        <message>
+            <source>Not calculated: the plan names neither syringe nor pump.</source>
+            <translation>Nicht berechnet: Der Plan nennt weder Spritze noch Pumpe.</translation>
+        </message>
+        <message>
+            <source>%1; no relief setting follows.</source>
+            <translation>%1; eine Einstellung des Überdruckventils folgt nicht.</translation>
+        </message>
+        <message>
+            <source>%1, %2 times the lowest relief setting of %3.</source>
+            <translation>%1, das %2-Fache der niedrigsten Einstellung der Überdruckventile von %3.</translation>
+        </message>
+        <message>
+            <source>%1, below the lowest relief setting of %2.</source>
+            <translation>%1, unter der niedrigsten Einstellung der Überdruckventile von %2.</translation>
+        </message>
+        <message>
+            <source>A valve or pump that sticks</source>
+            <translation>Ein Ventil oder eine Pumpe hängt</translation>
+        </message>
+        <message>
+            <source>Fit a mechanical relief valve to each inlet; test its opening with a gauge of its own.</source>
+            <translation>An jeden Einlass ein mechanisches Überdruckventil; sein Öffnen mit einem eigenen Manometer prüfen.</translation>
+        </message>
+        <message>
+            <source>No relief setting follows: nothing is inflated, no limit holds, or fastening alone passes the rule.</source>
+            <translation>Es folgt keine Einstellung des Überdruckventils: Nichts wird gefüllt, kein Grenzwert gilt, oder schon das Anlegen verletzt die Regel.</translation>
+        </message>
+        <message>
+            <source>at no more than %1 (%2)</source>
+            <translation>bei höchstens %1 (%2)</translation>
+        </message>
+        <message>
+            <source>Inlet '%1' has no relief valve.</source>
+            <translation>Einlass '%1' hat kein Überdruckventil.</translation>
+        </message>
+        <message>
+            <source>Vents too slowly</source>
+            <translation>Entlüftet zu langsam</translation>
+        </message>
+        <message>
+            <source>A vent in the wearer's own hand that needs no power; time it. Then open the closure.</source>
+            <translation>Eine Entlüftung in der Hand der tragenden Person, die keinen Strom braucht; die Zeit messen. Dann den Verschluss öffnen.</translation>
+        </message>
+        <message>
+            <source>Not calculated: the filling is no air; it must fall below %1 within %2.</source>
+            <translation>Nicht berechnet: Die Füllung ist keine Luft; der Druck muss binnen %2 unter %1 fallen.</translation>
+        </message>
+        <message>
+            <source>Not calculated: the plan gives no tubing; it must fall below %1 within %2.</source>
+            <translation>Nicht berechnet: Der Plan nennt keinen Schlauch; der Druck muss binnen %2 unter %1 fallen.</translation>
+        </message>
+        <message>
+            <source>Power lost</source>
+            <translation>Der Strom fällt aus</translation>
+        </message>
+        <message>
+            <source>Valves that open by themselves without power; pull the plug on the bench and time the fall.</source>
+            <translation>Ventile, die ohne Strom von selbst öffnen; auf dem Prüfstand den Stecker ziehen und den Druckabfall messen.</translation>
+        </message>
+        <message>
+            <source>The plan names a syringe and no pump.</source>
+            <translation>Der Plan nennt eine Spritze und keine Pumpe.</translation>
+        </message>
+        <message>
+            <source>Congestion of veins</source>
+            <translation>Stau in den Venen</translation>
+        </message>
+        <message>
+            <source>Watch hand or foot beyond the device; open the closure at the first swelling or dark skin.</source>
+            <translation>Hand oder Fuß jenseits des Geräts beobachten; bei der ersten Schwellung oder dunkler Haut den Verschluss öffnen.</translation>
+        </message>
+        <message>
+            <source>It presses on %1 of a girth, up to %2 with the model factor; caution from %3 (%4).</source>
+            <translation>Es drückt auf %1 eines Umfangs, bis %2 mit dem Modellfaktor; Vorsicht ab %3 (%4).</translation>
+        </message>
+        <message>
+            <source>It presses on %1 of a girth, less than the %2 from which it counts as a cuff.</source>
+            <translation>Es drückt auf %1 eines Umfangs, weniger als die %2, ab denen es als Manschette gilt.</translation>
+        </message>
+        <message>
+            <source>Pressure on a nerve</source>
+            <translation>Druck auf einen Nerv</translation>
+        </message>
+        <message>
+            <source>Keep it off nerves; open the closure at tingling or numbness.</source>
+            <translation>Von Nerven fernhalten; bei Kribbeln oder Taubheit den Verschluss öffnen.</translation>
+        </message>
+        <message>
+            <source>The highest is %1 with the model factor, over '%2'.</source>
+            <translation>Am höchsten sind es %1 mit dem Modellfaktor, über '%2'.</translation>
+        </message>
+        <message>
+            <source>No nerve site that is marked lies under it.</source>
+            <translation>Keine markierte Nervenstelle liegt darunter.</translation>
+        </message>
+        <message>
+            <source>Not calculated: nobody has marked the nerve sites of this body.</source>
+            <translation>Nicht berechnet: Niemand hat die Nervenstellen dieses Körpers markiert.</translation>
+        </message>
+        <message>
+            <source>Swelling in a closed fascia</source>
+            <translation>Schwellung in einer geschlossenen Faszie</translation>
+        </message>
+        <message>
+            <source>Never on a limb that is hurt or swollen; pain that grows, tightness or weakness: open the closure and get medical help.</source>
+            <translation>Nie an einem verletzten oder geschwollenen Glied; bei zunehmendem Schmerz, Spannung oder Schwäche den Verschluss öffnen und ärztliche Hilfe holen.</translation>
+        </message>
+        <message>
+            <source>The most pressed place takes up to %1 with the model factor, for up to %2 without a break.</source>
+            <translation>Die am stärksten gedrückte Stelle erhält bis %1 mit dem Modellfaktor, bis zu %2 ohne Pause.</translation>
+        </message>
+        <message>
+            <source>Shear and pinch</source>
+            <translation>Scherung und Quetschen</translation>
+        </message>
+        <message>
+            <source>Contact pressure pushes it along the limb with %1; friction can hold %2. Pinching is not calculated.</source>
+            <translation>Der Kontaktdruck schiebt es mit %1 entlang des Glieds; Reibung kann %2 halten. Quetschen ist nicht berechnet.</translation>
+        </message>
+        <message>
+            <source>No seam or fold on a joint crease; a thin cloth sleeve; check the skin there first.</source>
+            <translation>Keine Naht oder Falte auf einer Gelenkbeuge; ein dünner Stoffärmel; dort die Haut zuerst prüfen.</translation>
+        </message>
+        <message>
+            <source>Cannot get it off</source>
+            <translation>Es lässt sich nicht ablegen</translation>
+        </message>
+        <message>
+            <source>Release means: open the closure, with one hand and without power. Time it before each session.</source>
+            <translation>Lösen heißt: den Verschluss öffnen, mit einer Hand und ohne Strom. Vor jeder Sitzung die Zeit messen.</translation>
+        </message>
+        <message>
+            <source>Vented but still fastened it presses up to %1 with the model factor.</source>
+            <translation>Entlüftet, aber noch angelegt drückt es bis %1 mit dem Modellfaktor.</translation>
+        </message>
+        <message>
+            <source>Vented but still fastened it presses up to %1 with the model factor, more than the %2 of a rested place: venting alone is no release.</source>
+            <translation>Entlüftet, aber noch angelegt drückt es bis %1 mit dem Modellfaktor, mehr als die %2 einer entlasteten Stelle: Entlüften allein löst nicht.</translation>
+        </message>
+        <message>
+            <source>Tube snags or is swallowed</source>
+            <translation>Der Schlauch hakt oder wird verschluckt</translation>
+        </message>
+        <message>
+            <source>Lead the tube along the limb; a coupling that parts at a pull; small parts out of reach of children.</source>
+            <translation>Den Schlauch am Glied entlangführen; eine Kupplung, die sich bei Zug löst; kleine Teile für Kinder unerreichbar.</translation>
+        </message>
+        <message>
+            <source>Fall, where the cue is about balance</source>
+            <translation>Sturz, wenn der Reiz das Gleichgewicht betrifft</translation>
+        </message>
+        <message>
+            <source>Someone beside the wearer, a rail within reach, no stairs; sit down to try it first.</source>
+            <translation>Jemand neben der tragenden Person, ein Geländer in Reichweite, keine Treppen; zuerst im Sitzen probieren.</translation>
+        </message>
+        <message>
+            <source>Allergy</source>
+            <translation>Allergie</translation>
+        </message>
+        <message>
+            <source>Ask before; try a patch on the forearm first; stop at itching or a rash.</source>
+            <translation>Vorher fragen; zuerst ein Stück am Unterarm probieren; bei Jucken oder Ausschlag aufhören.</translation>
+        </message>
+        <message>
+            <source>What uncured silicone gives off</source>
+            <translation>Was nicht ausgehärtetes Silikon abgibt</translation>
+        </message>
+        <message>
+            <source>Cure and post-cure fully, wash, and write down the batch; a tacky cast is not worn.</source>
+            <translation>Ganz aushärten und tempern, waschen, die Charge notieren; ein klebriger Guss wird nicht getragen.</translation>
+        </message>
+        <message>
+            <source>Latex</source>
+            <translation>Latex</translation>
+        </message>
+        <message>
+            <source>No latex in gloves, tubes or straps; ask about a latex allergy.</source>
+            <translation>Kein Latex in Handschuhen, Schläuchen oder Bändern; nach einer Latexallergie fragen.</translation>
+        </message>
+        <message>
+            <source>Dirt</source>
+            <translation>Schmutz</translation>
+        </message>
+        <message>
+            <source>Wash with mild soap, wipe and dry; one wearer each, or a liner.</source>
+            <translation>Mit milder Seife waschen, wischen und trocknen; eine Person je Gerät, oder ein Einlegestoff.</translation>
         </message>
     </context>
     <context>
