@@ -9,8 +9,8 @@
 #include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader.hpp"
 #include "model/limits/own_limits.hpp"
-#include "model/plan/body_label.hpp"
 #include "model/limits/shipped_limits.hpp"
+#include "model/plan/body_label.hpp"
 
 namespace wrapgauge {
 namespace {

@@ -28,7 +28,7 @@ struct PageText {
 struct PageCell {
   double left = 0.0, width = 0.0;  // within its borders
   PageText text;
-  bool fill = false;         // for the study to fill
+  bool fill = false;          // for the study to fill
   double least_height = 0.0;  // room to write
 };
 
@@ -36,13 +36,13 @@ enum class RowFrame { kNone, kGrid, kHeader, kBox };
 
 struct PageRow {
   std::vector<PageCell> cells;
-  QImage picture;            // across the page, instead of cells
+  QImage picture;  // across the page, instead of cells
   double picture_height = 0.0;
   RowFrame frame = RowFrame::kNone;
-  double gap = 0.0;                    // above it, but not at the top of a page
-  bool with_next = false;              // not the last of its page
-  std::optional<std::size_t> header;   // row to stand again above it on a new page
-  std::optional<QString> heading;      // what a list of contents calls it
+  double gap = 0.0;                   // above it, but not at the top of a page
+  bool with_next = false;             // not the last of its page
+  std::optional<std::size_t> header;  // row to stand again above it on a new page
+  std::optional<QString> heading;     // what a list of contents calls it
 
   double height() const;
 };

@@ -10,7 +10,7 @@ namespace wrapgauge {
 
 struct PdfBookmark {
   std::string title;
-  std::size_t page = 0;     // from 0
+  std::size_t page = 0;  // from 0
   double from_bottom_pt = 0.0;
 };
 
