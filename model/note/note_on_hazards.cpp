@@ -10,11 +10,6 @@ NoteTable hazards_table(const Summary& summary) {
   for (const Hazard& hazard : summary.hazards)
     table.rows.push_back({marked(hazard.severity, english(hazard.name)),
                           without_source(english(hazard.sentence)), english(hazard.control)});
-  table.rows.push_back(
-      {"Rub and pinch at seams", "Not calculated.",
-       "No seam or fold on a joint crease; a thin cloth sleeve; look at the skin there first."});
-  table.rows.push_back({"Skin that reacts", "Not calculated; unknown for casts that are not made for skin.",
-                        "Cure fully; wash; ask about allergy; one wearer each, or a liner."});
   return table;
 }
 

@@ -87,13 +87,13 @@ void gather(const json& value, const std::string& path, Pressures& found) {
 TEST(SummaryJson, EveryPressureInMillimetresOfMercuryIsItsKilopascals) {
   Pressures found;
   gather(full_json(), "", found);
-  const std::set<std::string> both{"/highest_relief",     "/exposure/still_pressed_when_vented",
-                                   "/inlets/0/gauge",     "/chambers/0/gauge",
-                                   "/chambers/0/mean",    "/chambers/0/peak_1cm2",
-                                   "/chambers/0/p95",     "/chambers/1/gauge",
-                                   "/chambers/1/mean",    "/chambers/1/peak_1cm2",
-                                   "/chambers/1/p95",     "/whole/peak_1cm2",
-                                   "/limits/rows/0/warn", "/limits/rows/0/limit"};
+  const std::set<std::string> both{"/inlets/0/highest_relief", "/exposure/still_pressed_when_vented",
+                                   "/inlets/0/gauge",          "/chambers/0/gauge",
+                                   "/chambers/0/mean",         "/chambers/0/peak_1cm2",
+                                   "/chambers/0/p95",          "/chambers/1/gauge",
+                                   "/chambers/1/mean",         "/chambers/1/peak_1cm2",
+                                   "/chambers/1/p95",          "/whole/peak_1cm2",
+                                   "/limits/rows/0/warn",      "/limits/rows/0/limit"};
   EXPECT_EQ(found.both, both);
   // Differences of two solves, which no one sets a gauge by, stand in kPa alone.
   const std::set<std::string> kpa_only{"/comparisons/0/chambers/0/mean/other",
@@ -147,8 +147,9 @@ TEST(SummaryJson, EveryFigureOfTheDeviceStandsUnderItsOwnName) {
                  {{"peak_1cm2_kPa", 9.3}, {"share_of_girth", 0.43}, {"total_force_N", 14.7}});
   EXPECT_EQ(all.at("whole").at("peak_part"), "seam");
   EXPECT_EQ(all.at("whole").at("peak_at_mm"), json({100.0, 200.0, 300.0}));
-  expect_figures(all.at("inlets").at(0), {{"gauge_kPa", 8.2}, {"volume_mL", 27.5}});
-  expect_figures(all, {{"highest_relief_kPa", 4.6}, {"model_factor", 1.7}});
+  expect_figures(all.at("inlets").at(0),
+                 {{"gauge_kPa", 8.2}, {"volume_mL", 27.5}, {"highest_relief_kPa", 4.6}});
+  expect_figures(all, {{"model_factor", 1.7}});
   expect_figures(all.at("seams").at(0), {{"largest_N_per_mm", 0.81},
                                          {"mean_N_per_mm", 0.52},
                                          {"largest_over_mean", 1.56},
