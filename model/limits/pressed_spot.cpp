@@ -2,8 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <numeric>
+#include <utility>
+
+#include "model/limits/limit_share.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -110,12 +114,9 @@ std::optional<PressedSpot> site_spot(const PressedState& pressed, const LimitPla
 // Flat vertices above their limit after the model factor, in stretches that hang together.
 class AboveLimit {
  public:
-  AboveLimit(const LimitSet& limits, const PressedState& pressed, const std::vector<const LimitRow*>& rows)
-      : flat_(pressed.setup.flat), share_(Eigen::VectorXd::Zero(static_cast<Eigen::Index>(rows.size()))) {
-    for (std::size_t v = 0; v < rows.size(); ++v)
-      if (rows[v])
-        share_[at(v)] = limits.model_factor * pressed.map.mean_1cm2_pa[at(v)] / rows[v]->limit.si();
-    head_.resize(rows.size());
+  // `share`: of its limit, a flat vertex each.
+  AboveLimit(const FlatMesh& flat, Eigen::VectorXd share)
+      : flat_(flat), share_(std::move(share)), head_(static_cast<std::size_t>(share_.size())) {
     std::iota(head_.begin(), head_.end(), std::size_t{0});
     for (Eigen::Index t = 0; t < flat_.triangles.rows(); ++t)
       for (int corner = 0; corner < 3; ++corner) join(vertex(t, corner), vertex(t, (corner + 1) % 3));
@@ -128,14 +129,14 @@ class AboveLimit {
   }
   // The worst vertex of each stretch that is not in `covered`.
   std::vector<std::size_t> worst_outside(const std::vector<bool>& covered) const {
-    std::vector<std::size_t> worst(head_.size(), head_.size()), out;
+    std::map<std::size_t, std::size_t> worst;  // of a stretch, in the order of stretches
     for (std::size_t v = 0; v < head_.size(); ++v) {
-      const std::size_t stretch = stretch_of(v);
-      if (!is_above(v) || covered[stretch]) continue;
-      if (worst[stretch] == head_.size() || share_[at(v)] > share_[at(worst[stretch])]) worst[stretch] = v;
+      if (!is_above(v) || covered[stretch_of(v)]) continue;
+      const auto found = worst.try_emplace(stretch_of(v), v).first;
+      if (share_[at(v)] > share_[at(found->second)]) found->second = v;
     }
-    std::copy_if(worst.begin(), worst.end(), std::back_inserter(out),
-                 [&](std::size_t v) { return v < head_.size(); });
+    std::vector<std::size_t> out;
+    for (const auto& [stretch, highest] : worst) out.push_back(highest);
     return out;
   }
 
@@ -172,7 +173,9 @@ void add_uncovered(const LimitSet& limits, const LimitInputs& inputs, const Pres
   if (count == 0 || pressed.map.mean_1cm2_pa.size() != static_cast<Eigen::Index>(count)) return;
   const auto rows =
       rows_on_layout(limits, inputs, pressed.setup, pressed.state, pressed.path.sheet, pressed.figures);
-  const AboveLimit above(limits, pressed, rows);
+  const AboveLimit above(pressed.setup.flat,
+                         share_of_limit(limits, inputs, pressed.setup, pressed.state, pressed.path.sheet,
+                                        pressed.figures, pressed.map.mean_1cm2_pa));
   std::vector<bool> covered(count, false);
   for (const PressedSpot& spot : spots)
     if (spot.share() * limits.model_factor > 1.0)

@@ -126,6 +126,20 @@ Result<Body> body_of_plan(const Plan& plan, Body body) {
   return body;
 }
 
+namespace {
+
+// A valve of an inlet that is not there would leave the one that is meant without it.
+std::optional<Problem> unknown_valve(const Plan& plan) {
+  const auto& inlets = plan.layout.inlets;
+  for (const auto& [name, opens] : plan.supply.inlet_relief)
+    if (std::none_of(inlets.begin(), inlets.end(), [&](const Inlet& inlet) { return inlet.name == name; }))
+      return bad_input("supply, inlet_relief_kpa names the inlet '" + name +
+                       "', which the layout does not have: give it the name of one that is there.");
+  return std::nullopt;
+}
+
+}  // namespace
+
 std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
   prepared.targets.clear();
   for (const InletId id : prepared.setup.flat.group_inlet) {
@@ -138,7 +152,7 @@ std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
                        {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
     prepared.targets.push_back(found->target);
   }
-  return std::nullopt;
+  return unknown_valve(plan);
 }
 
 Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resources,

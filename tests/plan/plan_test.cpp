@@ -96,8 +96,12 @@ TEST_F(PlanFile, WrittenAndReadAgainIsTheSamePlan) {
     changed.mesh_seam_edge = 1.5 * mm;
     changed.layout_file.reset();
     changed.limits_file = "ours.json";
-    changed.supply = {Syringe{60.0 * mL, 28.5 * mm, 45.0 * newton}, 40.0 * kPa, Tubing{0.8 * metre, 2.0 * mm},
-                      4.5 * kPa, 3.0 * mL};
+    changed.supply = {Syringe{60.0 * mL, 28.5 * mm, 45.0 * newton},
+                      40.0 * kPa,
+                      Tubing{0.8 * metre, 2.0 * mm},
+                      4.5 * kPa,
+                      {{"valve", 2.5 * kPa}},
+                      3.0 * mL};
     changed.filling = {Medium::kWater, 38.5, 12.5 * minute};
     changed.limits_override_reason = "why";
     changed.session = Session{7.5 * minute, 31.0 * second, 62.0 * second, 1.5 * second};

@@ -118,6 +118,15 @@ TEST(ReliefSettings, KeepEveryPlaceWithinTheRulesShareOfItsLimit) {
   }
 }
 
+TEST(InletRelief, OfAnInletThatIsNotThereIsRefusedByName) {
+  Plan plan = small_band::plan(1.0 * kPa);
+  plan.supply.inlet_relief["valv"] = 2.0 * kPa;
+  const auto study = StudyCase::make(plan, body_of_plan(plan, small_band::body()).value(),
+                                     small_band::resources(), mesh_of_plan(plan));
+  ASSERT_FALSE(study.ok());
+  EXPECT_NE(study.problem().message.find("'valv'"), std::string::npos) << study.problem().message;
+}
+
 TEST(Ceiling, OfASessionThatIsTooLongIsNoneAndSaysThatItIsTime) {
   const Plan plan = with_session(small_band::plan(6.0 * kPa), 600.0 * minute, 60.0 * second, 120.0 * second);
   const Ceiling ceiling = answer_of(plan);
