@@ -52,15 +52,29 @@ std::string marked(Severity severity, const std::string& words) {
   return wrapped(left_aligned(std::string(severity_text(severity)), kMark) + words, kMark);
 }
 
-std::string finding_cards(const Summary& summary, bool full) {
+std::string finding_card(const Finding& finding, bool full) {
+  return marked(finding.severity, english(full ? finding.sentence : card_line(finding)));
+}
+
+// A hazard that is not calculated says what keeps it in check.
+std::string hazard_card(const Hazard& hazard) {
+  const std::string sentence = english(hazard.sentence);
+  return marked(hazard.severity, english(hazard.name) + ": " + (sentence.empty() ? "" : sentence + " ") +
+                                     english(hazard.control));
+}
+
+// What the others rest on, then findings and hazards alike, the gravest first.
+std::string cards(const Summary& summary, bool full) {
   std::string text;
   for (const Finding& finding : summary.findings)
-    if (full || finding.severity != Severity::kNote || finding.comes_first)
-      text += marked(finding.severity, english(full ? finding.sentence : card_line(finding)));
-  for (const Hazard& hazard : summary.hazards)
-    if (full || hazard.severity != Severity::kNote)
-      text += marked(hazard.severity,
-                     english(hazard.name) + ": " + english(hazard.sentence) + " " + english(hazard.control));
+    if (finding.comes_first) text += finding_card(finding, full);
+  for (const Severity severity : {Severity::kStop, Severity::kAboveLimit, Severity::kWarn, Severity::kNote}) {
+    if (severity == Severity::kNote && !full) break;
+    for (const Finding& finding : summary.findings)
+      if (finding.severity == severity && !finding.comes_first) text += finding_card(finding, full);
+    for (const Hazard& hazard : summary.hazards)
+      if (hazard.severity == severity) text += hazard_card(hazard);
+  }
   return text;
 }
 
@@ -89,7 +103,7 @@ std::string estimate_report(const Summary& summary, const std::filesystem::path&
   if (summary.limit_point) text += wrapped("Not reached: " + *summary.limit_point);
   text += "\n" + chamber_table(summary);
   if (full) text += comparison_lines(summary);
-  text += "\n" + finding_cards(summary, full);
+  text += "\n" + cards(summary, full);
   if (!full) text += notes_line(summary);
   text += "\n" + wrapped("Status: " + std::string(status_text(summary)) + ".");
   return text +

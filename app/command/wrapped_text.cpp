@@ -12,6 +12,8 @@ bool begins_letter(char byte) {
 // Where the description of an option begins: after the first two spaces behind a word.
 std::size_t description_column(std::string_view line) {
   const std::size_t word = line.find_first_not_of(' ');
+  constexpr std::size_t kFarIn = 20;  // a line that goes on with the description of the one before
+  if (word >= kFarIn && word <= kColumns / 2) return word;
   const std::size_t gap = line.find("  ", word);
   const std::size_t start = gap == std::string_view::npos ? gap : line.find_first_not_of(' ', gap);
   return start == std::string_view::npos || start > kColumns / 2 ? std::min<std::size_t>(word + 2, 8) : start;

@@ -65,6 +65,7 @@ void compare_rows(const LimitSet& own, const LimitSet& shipped, Laxer& laxer) {
         const LimitRow *mine = find_row(own, site, use, pressed),
                        *theirs = find_row(shipped, site, use, pressed);
         if (!mine || !theirs || before == std::pair(mine, theirs)) continue;
+        if (mine->use != use && theirs->use != use) continue;  // compared under the use they are of
         before = {mine, theirs};
         const Phrase row = row_name(site, use);
         laxer.higher(Phrase::worded("%1, warning", {row}), mine->warn, theirs->warn);

@@ -359,7 +359,7 @@ TEST_F(CommandLine, BadOptionsExitWithTwoAndOneSentence) {
 TEST_F(CommandLine, HelpShowsExamplesAndExitCodes) {
   const Answer all = run({"--help"});
   EXPECT_EQ(all.code, kExitDone);
-  EXPECT_NE(all.out.find("Exit codes:"), std::string::npos);
+  EXPECT_NE(all.out.find("Exit codes, of every command:"), std::string::npos);
   const std::vector<std::vector<std::string>> commands{
       {"estimate"}, {"note"}, {"look"}, {"body", "check"}, {"body", "make"}, {"body", "girths"}, {"demo"}};
   for (std::vector<std::string> command : commands) {

@@ -91,6 +91,18 @@ TEST(EstimateReport, ListsCardsAndCountsNotes) {
   EXPECT_EQ(text.find("The whole sentence"), std::string::npos);
 }
 
+// Findings and hazards alike: a valve above its limit does not stand behind a warning.
+TEST(EstimateReport, ListsTheGravestFirst) {
+  Summary summary = two_above();
+  summary.findings.insert(summary.findings.begin() + 2, card(Severity::kWarn, "rim", 3.0, 4.0));
+  summary.hazards = full_hazards();  // a note, and one above its limit
+  const std::string text = unwrapped(estimate_report(summary, "out", false));
+  const auto hazard = text.find("above limit A valve or pump that sticks"),
+             warning = text.find("warning rim");
+  ASSERT_TRUE(hazard != std::string::npos && warning != std::string::npos) << text;
+  EXPECT_LT(hazard, warning);
+}
+
 TEST(EstimateReport, InFullListsEverything) {
   const std::string text = unwrapped(estimate_report(two_above(), "out", true));
   EXPECT_NE(text.find("note The whole sentence, with its source."), std::string::npos) << text;
@@ -121,9 +133,12 @@ TEST(EstimateReport, NamesTablesThatAreNotTheProgramsOwn) {
 }
 
 TEST(WrappedText, BreaksBetweenWordsAndIndentsTheRest) {
-  const std::string text = wrapped("mark         " + std::string(70, 'x') + " and more", 13);
-  EXPECT_EQ(text, "mark         " + std::string(70, 'x') + "\n" + std::string(13, ' ') + "and more\n");
+  const std::string text = wrapped("mark         " + std::string(60, 'x') + " and more", 13);
+  EXPECT_EQ(text, "mark         " + std::string(60, 'x') + " and\n" + std::string(13, ' ') + "more\n");
   EXPECT_EQ(wrapped("short"), "short\n");
+  const std::string far_in = std::string(30, ' ') + "a description that goes on and on and on and on and on";
+  EXPECT_EQ(wrapped_help(far_in), std::string(30, ' ') + "a description that goes on and on and on and on\n" +
+                                      std::string(30, ' ') + "and on\n");
 }
 
 TEST(CleanStream, PassesOnNothingThatATerminalObeys) {
