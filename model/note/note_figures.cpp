@@ -75,6 +75,10 @@ std::string amount_text_against(Amount amount, double value, double limit) {
   return with_digits(amount, value, digits_that_show(amount, value, limit));
 }
 
+std::string limit_text_beside(Amount amount, double limit, double value) {
+  return with_digits(amount, limit, digits_that_show(amount, value, limit));
+}
+
 std::string at_most_text(Pressure pressure) {
   constexpr double kSlack = 1e-9;  // 2.7 may be stored as 2.6999999
   const double tenths = std::floor(10.0 * (pressure / kPa) + kSlack);

@@ -12,6 +12,8 @@ namespace wrapgauge {
 std::string amount_text(Amount amount, double value);
 // With as many more digits as show that `value` lies above `limit`, where it does.
 std::string amount_text_against(Amount amount, double value, double limit);
+// The limit with as many digits as the value beside it.
+std::string limit_text_beside(Amount amount, double limit, double value);
 
 // A line that a reading must not cross, "2.6 kPa (20 mmHg)": its kPa are rounded down.
 std::string at_most_text(Pressure pressure);

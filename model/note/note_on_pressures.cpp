@@ -61,18 +61,27 @@ std::string girth_text(const Summary& summary) {
          " Set: " + summary.limits_name + ". No row is a proven threshold; people differ.";
 }
 
+// In a narrow column pressure times time stands in kPa·min alone; the box on top has both units.
+std::string in_column(const Measured& measured, const std::string& text) {
+  return measured.amount == Amount::kExposure ? text.substr(0, text.find(" (")) : text;
+}
+
 // Where nothing was measured against a limit, the sentence says what there is to say.
 std::vector<std::string> finding_row(const Finding& finding) {
   const std::string place = marked(finding.severity, place_text(finding));
   if (!finding.measured) return {place, without_source(english(finding.sentence))};
   const Measured& measured = *finding.measured;
-  const std::string row = finding.source_key.empty() ? english(measured.row) : finding.source_key;
+  const std::string row = english(measured.row);
+  const double share = finding.share_of_limit > 0.0 || measured.limit <= 0.0
+                           ? finding.share_of_limit
+                           : measured.with_factor / measured.limit;
   const std::string cause(cause_text(finding.cause)), action = english(finding.action);
   return {place,
-          amount_text(measured.amount, measured.predicted),
-          amount_text_against(measured.amount, measured.with_factor, measured.limit),
-          amount_text(measured.amount, measured.limit) + (row.empty() ? "" : ", " + row),
-          share_text(finding.share_of_limit),
+          in_column(measured, amount_text(measured.amount, measured.predicted)),
+          in_column(measured, amount_text_against(measured.amount, measured.with_factor, measured.limit)),
+          in_column(measured, limit_text_beside(measured.amount, measured.limit, measured.with_factor)) +
+              (row.empty() ? "" : ", " + row),
+          share_text(share),
           cause.empty() ? "–" : cause,
           action.empty() ? "–" : action};
 }
@@ -80,7 +89,7 @@ std::vector<std::string> finding_row(const Finding& finding) {
 NoteTable findings_table(const Summary& summary) {
   NoteTable table{{"Where", "Predicted", "With the factor", "Limit and row", "Share", "Cause", "What to do"},
                   {},
-                  {19, 13, 13, 15, 9, 12, 19}};
+                  {16, 15, 15, 17, 8, 11, 18}};
   for (const Finding& finding : summary.findings) table.rows.push_back(finding_row(finding));
   return table;
 }

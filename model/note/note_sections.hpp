@@ -29,8 +29,8 @@ struct SensorLine {
   std::string place;
   Pressure predicted, with_factor, limit, accept;
 };
-// A line for each chamber and for each other place that a finding names. Where no finding gives a chamber's
-// limit, the strictest of the rows in use holds.
+// A line for each chamber and for each other place that a finding holds against a row in use. Where no
+// finding gives a chamber's limit, the strictest of the rows in use holds.
 std::vector<SensorLine> sensor_lines(const Summary& summary);
 
 }  // namespace wrapgauge

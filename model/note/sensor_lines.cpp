@@ -25,6 +25,15 @@ Pressure strictest_row(const Summary& summary) {
   return lowest;
 }
 
+// Whether it is held against a row of the places that are pressed: the rules of a tourniquet or of rest are
+// about the whole device, and no sensor lies under that.
+bool is_of_a_row(const Summary& summary, const Finding& finding) {
+  if (!finding.measured || finding.measured->amount != Amount::kPressure) return false;
+  return std::any_of(summary.rows_in_use.begin(), summary.rows_in_use.end(), [&](const LimitRow& row) {
+    return finding.source_key == std::string(site_name(row.site)) + ", " + std::string(use_name(row.use));
+  });
+}
+
 SensorLine line_at(const std::string& place, Pressure predicted, Pressure with_factor, Pressure limit) {
   return {place, predicted, with_factor, limit,
           limit > Pressure() ? std::min(limit, with_factor) : with_factor};
@@ -42,7 +51,7 @@ std::vector<SensorLine> sensor_lines(const Summary& summary) {
     const bool of_chamber =
         std::any_of(summary.figures.chambers.begin(), summary.figures.chambers.end(),
                     [&](const ChamberFigures& chamber) { return chamber.chamber == finding.where; });
-    if (of_chamber || !finding.measured || finding.measured->amount != Amount::kPressure) continue;
+    if (of_chamber || !is_of_a_row(summary, finding)) continue;
     lines.push_back(line_at(place_text(finding), Pressure(finding.measured->predicted),
                             Pressure(finding.measured->with_factor), Pressure(finding.measured->limit)));
   }

@@ -119,9 +119,9 @@ TEST(NoteTable, OfFindingsHoldsEachFieldOfACardUnderItsName) {
   EXPECT_EQ(table.header,
             (Row{"Where", "Predicted", "With the factor", "Limit and row", "Share", "Cause", "What to do"}));
   ASSERT_EQ(table.rows.size(), 1u);
-  EXPECT_EQ(table.rows[0], (Row{"Above limit: Pad over the ulna", "3.0 kPa (23 mmHg)", "4.5 kPa (34 mmHg)",
-                                "4.0 kPa (30 mmHg), bony, short hold", "112 %", "little tissue over bone",
-                                "Move it off the bone."}));
+  EXPECT_EQ(table.rows[0],
+            (Row{"Above limit: Pad over the ulna", "3.0 kPa (23 mmHg)", "4.5 kPa (34 mmHg)",
+                 "4.0 kPa (30 mmHg), over bone", "112 %", "bone or nerve", "Move it off the bone."}));
 }
 
 TEST(NoteTable, OfFindingsFallsBackOnTheSentenceAndNoFindingIsLeftOut) {
@@ -139,6 +139,7 @@ TEST(NoteTable, OfFindingsFallsBackOnTheSentenceAndNoFindingIsLeftOut) {
 TEST(NoteFigures, ShowAnExcessHoweverSmallAndRoundAcceptLinesDown) {
   EXPECT_EQ(amount_text(Amount::kPressure, 2004.0), "2.0 kPa (15 mmHg)");
   EXPECT_EQ(amount_text_against(Amount::kPressure, 2004.0, 2000.0), "2.004 kPa (15.03 mmHg)");
+  EXPECT_EQ(limit_text_beside(Amount::kPressure, 2000.0, 2004.0), "2.000 kPa (15.00 mmHg)");
   EXPECT_EQ(amount_text_against(Amount::kPressure, 1996.0, 2000.0), "2.0 kPa (15 mmHg)");
   EXPECT_EQ(amount_text_against(Amount::kStrain, 0.3004, 0.3), "30.04 %");
   EXPECT_EQ(amount_text_against(Amount::kExposure, 19.0 * 6e4, 13.3 * 6e4), "19.0 kPa·min (143 mmHg·min)");
@@ -172,8 +173,10 @@ TEST(NoteTable, OfSensorsTakesTheLowestLimitThatAFindingGivesAChamberAndOtherPla
   Summary summary = full_summary();
   Finding strict = card(), strap = card();
   strict.measured->limit = 2700.0;
-  strap.where = "strap", strap.place = Phrase::worded("Closing strap");
-  summary.findings = {card(), strict, strap};
+  strap.where = "strap", strap.place = Phrase::worded("Closing strap"), strap.source_key = "soft, sustained";
+  Finding cuff = strap;
+  cuff.where = "whole cuff", cuff.source_key = "tourniquet";
+  summary.findings = {card(), strict, strap, cuff};
   const NoteTable table = table_of(full_note(summary), "Thin sensor under");
   ASSERT_EQ(table.rows.size(), 3u);
   EXPECT_EQ(table.rows[0][3], "2.7 kPa (20 mmHg)");
@@ -190,7 +193,7 @@ TEST(NoteTable, OfTestsOffTheBodyFollowsTheHighestInlet) {
   ASSERT_EQ(table.rows.size(), 7u);
   EXPECT_EQ(table.rows[0][0], "Leak: fill to 8.2 kPa (62 mmHg), shut, wait 5 min");
   EXPECT_EQ(table.rows[1][0], "Hold: 10 min at 1.5 times, 12.3 kPa (92 mmHg)");
-  EXPECT_EQ(table.rows[2][1], "it opens at 4.6 kPa (35 mmHg) or less");
+  EXPECT_EQ(table.rows[2][1], "it opens at 4.6 kPa (34 mmHg) for inlet 'valve' or less");
   EXPECT_EQ(table.rows[3][1], "below 0.5 kPa (4 mmHg) within 3 s");
   EXPECT_EQ(table.rows[4][1], "it is open within 3 s");
   EXPECT_EQ(table.rows[6][1], "they hold 24.6 kPa (185 mmHg), three times, or more");
