@@ -13,7 +13,8 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodyPiecesExamples =
-    "A scan of two limbs is two bodies: this tells them apart, so that a plan can name one.\n"
+    "A scan of two limbs is two bodies: this tells them apart, so that a plan can\n"
+    "name one.\n"
     "Examples:\n"
     "  wrapgauge body pieces both-legs.stl\n"
     "  wrapgauge body pieces both-legs.stl --unit mm --out legs\n";

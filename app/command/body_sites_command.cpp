@@ -15,15 +15,20 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodySitesExamples =
-    "Lays the standard bony and nerve places of the part on a scan, from one or two landmarks that\n"
-    "someone felt and marked. Landmarks are standard places by name, in mm in the scan's own frame.\n"
+    "Lays the standard bony and nerve places of the part on a scan, from one or two\n"
+    "landmarks that someone felt and marked: standard places by name, in mm in the\n"
+    "scan's own frame.\n"
     "Examples:\n"
-    "  wrapgauge body sites arm.ply --part forearm --side right --landmark 'ulnar styloid' -22 -6 9\n"
-    "  wrapgauge body sites arm.ply --part forearm --side left --landmark 'ulnar styloid' 22 -6 9\n"
-    "    --landmark 'olecranon side of the elbow' 0 -38 245 --out arm.ply.label.json\n"
+    "  wrapgauge body sites arm.ply --part forearm --side right\n"
+    "    --landmark 'ulnar styloid' -22 -6 9\n"
+    "  wrapgauge body sites arm.ply --part forearm --side left\n"
+    "    --landmark 'ulnar styloid' 22 -6 9\n"
+    "    --landmark 'olecranon side of the elbow' 0 -38 245\n"
+    "    --out arm.ply.label.json\n"
     "  wrapgauge body sites --part forearm --list\n"
-    "Each is a proposal: in the file, change its status to \"judgement\" or \"confirmed\", or drop it.\n"
-    "While one is still proposed the sites are not known, and the bony limit holds everywhere.\n";
+    "Each is a proposal: in the file, change its status to \"judgement\" or\n"
+    "\"confirmed\", or drop it. While one is still proposed the sites are not known,\n"
+    "and the bony limit holds everywhere.\n";
 
 struct BodySitesCommand {
   std::filesystem::path scan, out;
