@@ -61,8 +61,8 @@ TEST_F(BodyLabelCommand, AFormAndItsOwnExportGiveTheSameFindings) {
     EXPECT_NEAR(form["findings"][f]["share_of_limit"].get<double>(),
                 file["findings"][f]["share_of_limit"].get<double>(), 1e-3);
   }
-  EXPECT_NEAR(form["chambers"][0]["peak_kPa"].get<double>(), file["chambers"][0]["peak_kPa"].get<double>(),
-              1e-3);
+  EXPECT_NEAR(form["chambers"][0]["peak_1cm2_kPa"].get<double>(),
+              file["chambers"][0]["peak_1cm2_kPa"].get<double>(), 1e-3);
   const std::string inputs = file["inputs"].dump();
   EXPECT_NE(inputs.find("body label"), std::string::npos) << inputs;
 }
