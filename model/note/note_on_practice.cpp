@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/time_text.hpp"
 #include "model/note/note_figures.hpp"
@@ -129,11 +128,10 @@ NoteBlocks note_on_practice(const Summary& summary, const NoteExtras& extras) {
   return {
       NoteHeading{"11. Tests before any person wears it"},
       tests_table(summary, extras),
-      NoteText{"Each place is also tried on a dummy limb. The accept line is the lower of the limit and the "
-               "prediction times " +
-               number_text(summary.model_factor, 3) +
-               ", rounded down. Zero the sensor in place. Read three times and write down the highest "
-               "(judgement). One reading above its line: stop, and find out why."},
+      NoteText{
+          "Each place is also tried on a dummy limb. The accept line is the lower of the limit and the "
+          "prediction, rounded down. Zero the sensor in place. Read three times and write down the highest "
+          "(judgement). One reading above its line: stop, and find out why."},
       sensor_table(summary),
       NoteHeading{"12. Skin checks"},
       checks_table(summary),

@@ -24,10 +24,10 @@ NoteBlocks note_on_record(const Summary& summary);
 // The inlet that is filled hardest.
 Pressure highest_gauge(const Summary& summary);
 
-// The lower of limit and prediction with the factor: above it a reading on a dummy limb is not accepted.
+// The lower of limit and prediction: above it a reading on a dummy limb is not accepted.
 struct SensorLine {
   std::string place;
-  Pressure predicted, with_factor, limit, accept;
+  Pressure predicted, limit, accept;
 };
 // A line for each chamber and for each other place that a finding holds against a row in use. Where no
 // finding gives a chamber's limit, the strictest of the rows in use holds.

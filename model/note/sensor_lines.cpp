@@ -34,9 +34,8 @@ bool is_of_a_row(const Summary& summary, const Finding& finding) {
   });
 }
 
-SensorLine line_at(const std::string& place, Pressure predicted, Pressure with_factor, Pressure limit) {
-  return {place, predicted, with_factor, limit,
-          limit > Pressure() ? std::min(limit, with_factor) : with_factor};
+SensorLine line_at(const std::string& place, Pressure predicted, Pressure limit) {
+  return {place, predicted, limit, limit > Pressure() ? std::min(limit, predicted) : predicted};
 }
 
 }  // namespace
@@ -45,15 +44,15 @@ std::vector<SensorLine> sensor_lines(const Summary& summary) {
   std::vector<SensorLine> lines;
   const Pressure strictest = strictest_row(summary);
   for (const ChamberFigures& chamber : summary.figures.chambers)
-    lines.push_back(line_at(chamber.chamber, chamber.peak, chamber.peak * summary.model_factor,
-                            limit_found(summary, chamber.chamber).value_or(strictest)));
+    lines.push_back(
+        line_at(chamber.chamber, chamber.peak, limit_found(summary, chamber.chamber).value_or(strictest)));
   for (const Finding& finding : summary.findings) {
     const bool of_chamber =
         std::any_of(summary.figures.chambers.begin(), summary.figures.chambers.end(),
                     [&](const ChamberFigures& chamber) { return chamber.chamber == finding.where; });
     if (of_chamber || !is_of_a_row(summary, finding)) continue;
     lines.push_back(line_at(place_text(finding), Pressure(finding.measured->predicted),
-                            Pressure(finding.measured->with_factor), Pressure(finding.measured->limit)));
+                            Pressure(finding.measured->limit)));
   }
   return lines;
 }

@@ -149,14 +149,14 @@ TEST(NoteFigures, ShowAnExcessHoweverSmallAndRoundAcceptLinesDown) {
   EXPECT_EQ(at_most_text(2.7 * kPa), "2.7 kPa (20 mmHg)");
 }
 
-// Predicted 5.3 kPa times 1.7 is 9.01; the strictest row in use allows 4.0. The other: 1.9 x 1.7 = 3.23.
-TEST(NoteTable, OfSensorsAcceptsUpToTheLowerOfLimitAndPredictionWithTheFactor) {
+// Predicted 5.3 kPa, and the strictest row in use allows 4.0. The other: 1.9, which is the lower.
+TEST(NoteTable, OfSensorsAcceptsUpToTheLowerOfLimitAndPrediction) {
   const NoteTable table = table_of(full_note(), "Thin sensor under");
   ASSERT_EQ(table.rows.size(), 2u);
   EXPECT_EQ(table.rows[0],
             (Row{"pad", "5.3 kPa (40 mmHg)", "4.0 kPa (30 mmHg)", "4.0 kPa (30 mmHg)", "", ""}));
   EXPECT_EQ(table.rows[1],
-            (Row{"other", "1.9 kPa (14 mmHg)", "4.0 kPa (30 mmHg)", "3.2 kPa (24 mmHg)", "", ""}));
+            (Row{"other", "1.9 kPa (14 mmHg)", "4.0 kPa (30 mmHg)", "1.9 kPa (14 mmHg)", "", ""}));
 }
 
 TEST(NoteTable, OfSensorsHoldsAChamberWhoseRowNoFindingNamesAgainstTheStrictestRowInUse) {
@@ -181,7 +181,7 @@ TEST(NoteTable, OfSensorsTakesTheLowestLimitThatAFindingGivesAChamberAndOtherPla
   ASSERT_EQ(table.rows.size(), 3u);
   EXPECT_EQ(table.rows[0][3], "2.7 kPa (20 mmHg)");
   EXPECT_EQ(table.rows[2],
-            (Row{"Closing strap", "3.0 kPa (23 mmHg)", "4.0 kPa (30 mmHg)", "4.0 kPa (30 mmHg)", "", ""}));
+            (Row{"Closing strap", "3.0 kPa (23 mmHg)", "4.0 kPa (30 mmHg)", "3.0 kPa (23 mmHg)", "", ""}));
 }
 
 // The inlet stands at 8.2 kPa: 1.5 times 12.3, 3 times 24.6.
