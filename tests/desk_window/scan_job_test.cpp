@@ -34,6 +34,9 @@ class ScanJob : public JobTest {
     picture(QStringLiteral("walk-1-raw-scan"));
     hand::press(window_, QStringLiteral("Raw scan: mend it"));
     ASSERT_TRUE(wait_for_checks());
+    EXPECT_EQ(state(PlanStep::kBody), "needs the part of the person");
+    hand::choose(window_, QStringLiteral("Part of the person"), QStringLiteral("forearm"));
+    ASSERT_TRUE(wait_for_checks());
     EXPECT_EQ(state(PlanStep::kBody), "ready");
     EXPECT_TRUE(is_said(QStringLiteral("Loose crumbs: Dropped"))) << "what mending did is not said";
     EXPECT_FALSE(is_said(QStringLiteral("decimate"))) << "a step is called as it is inside the program";

@@ -3,6 +3,7 @@
 #include <QAbstractTextDocumentLayout>
 #include <QDialog>
 #include <QFileDialog>
+#include <QScrollBar>
 #include <cmath>
 
 #include "app/desk/window/solving_panel.hpp"
@@ -89,7 +90,11 @@ void NoteStep::set_up_preview() {
   preview_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // as tall as the note: the column scrolls
   connect(preview_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged, this,
           [this](const QSizeF& size) {
-            preview_->setFixedHeight(static_cast<int>(std::ceil(size.height())) + 2 * preview_->frameWidth());
+            // A table that is wider than the column is reached by a bar below the note.
+            const bool wide = size.width() > preview_->viewport()->width();
+            const int bar = wide ? preview_->horizontalScrollBar()->sizeHint().height() : 0;
+            preview_->setFixedHeight(static_cast<int>(std::ceil(size.height())) + bar +
+                                     2 * preview_->frameWidth());
           });
   preview_->zoomOut(2);  // the column is narrow; there is a button to read it large
   preview_->setOpenLinks(false);
