@@ -40,7 +40,10 @@ std::vector<ListedFinding> listed_findings(const Estimate& estimate) {
                         text(in_a_row({in_a_row({hazard.name, hazard.sentence}, ": "), hazard.control})),
                         {},
                         {}});
-  std::stable_sort(listed.begin(), listed.end(),
+  // What all others rest on stays in front.
+  const auto leading = std::count_if(estimate.findings.begin(), estimate.findings.end(),
+                                     [](const Finding& finding) { return finding.comes_first; });
+  std::stable_sort(listed.begin() + leading, listed.end(),
                    [](const ListedFinding& a, const ListedFinding& b) { return a.severity > b.severity; });
   return listed;
 }
