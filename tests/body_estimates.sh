@@ -14,13 +14,13 @@ mkdir -p "$results"
 rows=$results/rows
 : > "$rows"
 
-# scan NAME SCAN MEND_OPTIONS: mended and cut out, as a body file, a picture and the body of a plan.
+# scan NAME PART SCAN MEND_OPTIONS: mended and cut out, as a body file, a picture and the body of a plan.
 scan() {
-  name=$1 file=$2
-  shift 2
+  name=$1 part=$2 file=$3
+  shift 3
   "$wrapgauge" body mend "$file" --unit mm --out "$results/$name.obj" --picture "$results/$name.png" "$@" \
     > "$results/$name-mend.txt"
-  body="{\"file\": \"$file\", \"unit\": \"mm\", $(sed -n 's/^for a plan: //p' "$results/$name-mend.txt")}"
+  body="{\"file\": \"$file\", \"unit\": \"mm\", \"part\": \"$part\", $(sed -n 's/^for a plan: //p' "$results/$name-mend.txt")}"
 }
 
 # form NAME OPTIONS: the same for a form.
@@ -58,15 +58,15 @@ row1='{"inlet": "row 1", "pressure_kpa": 3}'
 bands='{"inlet": "band 1", "pressure_kpa": 2.5}, {"inlet": "band 2", "pressure_kpa": 2}'
 pads='{"inlet": "middle", "pressure_kpa": 2}, {"inlet": "ring 1", "pressure_kpa": 1.5}'
 
-scan scan-calf "$shared/scans/scanlike_calf.ply" --cut 20 350
+scan scan-calf "lower leg" "$shared/scans/scanlike_calf.ply" --cut 20 350
 estimate scan-calf "scan of a calf, given" '"tissue": {"site": "calf"},' 190 270 "$bands" sleeve
 
 "$make_scan" "$shared/bodies/mpfb_mA_forearm.obj" "$results/forearm-scan.ply" 0.5 table
-scan scan-forearm "$results/forearm-scan.ply" --cut 10 215
+scan scan-forearm forearm "$results/forearm-scan.ply" --cut 10 215
 estimate scan-forearm "scan of a forearm on a table, made" '"tissue": {"site": "forearm relaxed"},' 120 90 "$row1" cuff --height 70
 
 "$make_scan" "$shared/bodies/mpfb_mA_thigh.obj" "$results/thigh-scan.ply" 0.6 table
-scan scan-thigh "$results/thigh-scan.ply" --cut 15 260
+scan scan-thigh thigh "$results/thigh-scan.ply" --cut 15 260
 estimate scan-thigh "scan of a thigh on a table, made" '"tissue": {"site": "thigh"},' 120 90 "$row1" cuff
 
 form wrist --sex female --percentile 5
