@@ -4409,7 +4409,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Above %1 and %2 a sheet of chamber %3 is stretched further than its material is known for, and every figure here belongs to the last equilibrium before. %4</source>
-            <translation>Über %1 und %2 wird ein Blatt von Kammer %3 weiter gedehnt, als ihr Werkstoff bekannt ist; alle Zahlen hier gehören zum letzten Gleichgewicht davor. %4</translation>
+            <translation>Über %1 und %2 wird ein Blatt von Kammer %3 weiter gedehnt, als sein Werkstoff bekannt ist; alle Zahlen hier gehören zum letzten Gleichgewicht davor. %4</translation>
         </message>
         <message>
             <source>Chamber %3 runs away above %1, reached at %2: the pressure asked for has no equilibrium, and every figure here belongs to that last one. %4</source>
@@ -4429,11 +4429,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>A sheet of chamber '%1' is predicted to stretch to %2 times its length, %3 of its elongation at break, above %4 (%5). %6</source>
-            <translation>Ein Blatt der Kammer „%1“ dehnt sich voraussichtlich auf das %2-Fache ihrer Länge, %3 ihrer Bruchdehnung, über %4 (%5). %6</translation>
+            <translation>Ein Blatt der Kammer „%1“ dehnt sich voraussichtlich auf das %2-Fache seiner Länge, %3 seiner Bruchdehnung, über %4 (%5). %6</translation>
         </message>
         <message>
             <source>%2 at %1 in the %3 sheet, at x %4 y %5 of the layout, %6 times the mean along it</source>
-            <translation>%2 an %1 in der Blatt %3, bei x %4 y %5 des Schnitts, das %6-Fache des Mittels entlang</translation>
+            <translation>%2 an %1 im %3, bei x %4 y %5 des Layouts, dem %6-Fachen des Mittels entlang</translation>
         </message>
         <message>
             <source>Burst a sample on the bench before anyone wears it.</source>
