@@ -48,7 +48,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (command.date) job.plan.date = *command.date;
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
-  const auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
+  auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (command.note)
     if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
@@ -59,7 +59,7 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
     TerminalProgress progress;
     estimated = estimate(job.plan, job.body, job.resources,
                          {.mesh_error = command.mesh_error,
-                          .prepared = std::make_shared<const Prepared>(*prepared),
+                          .prepared = std::make_shared<const Prepared>(std::move(prepared).value()),
                           .inputs = job.inputs},
                          progress);
   }

@@ -40,16 +40,17 @@ int run_note(const NoteCommand& command, Streams streams) {
   if (command.date) job.plan.date = *command.date;
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
-  const auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
+  auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;
-    estimated =
-        estimate(job.plan, job.body, job.resources,
-                 {.prepared = std::make_shared<const Prepared>(*prepared), .inputs = job.inputs}, progress);
+    estimated = estimate(
+        job.plan, job.body, job.resources,
+        {.prepared = std::make_shared<const Prepared>(std::move(prepared).value()), .inputs = job.inputs},
+        progress);
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Summary& summary = (*estimated)->summary;

@@ -8,15 +8,6 @@
 #include "model/pipeline/solved_relief.hpp"
 
 namespace wrapgauge {
-namespace {
-
-std::vector<InletRelief> relief_off_path(const LimitSet& limits, const LimitInputs& inputs,
-                                         const Estimate& estimate) {
-  return relief_settings(limits, inputs, estimate.setup, estimate.path, estimate.map, estimate.figures);
-}
-
-}  // namespace
-
 Result<Estimate> estimate(const Plan& plan, Body given, const Resources& resources,
                           const EstimateOptions& options, Progress& progress) {
   const KnownBefore known{.prepared = options.prepared.get()};
@@ -33,15 +24,17 @@ Result<Estimate> estimate(const Plan& plan, Body given, const Resources& resourc
   auto found = read_contact(plan, *body->body, resources, *worn, std::move(path).value(), options, progress);
   if (!found) return found.problem();
   Estimate estimate = std::move(found).value();
+  const LimitInputs inputs = limit_inputs(plan, *worn);
   std::optional<std::vector<InletRelief>> relief;
   if (options.relief) {
-    auto solved =
-        solved_relief({*body->body, *worn, plan.solver, resources.limits, limit_inputs(plan, *worn)},
-                      relief_off_path(resources.limits, limit_inputs(plan, *worn), estimate), progress);
+    auto off_path = relief_settings(resources.limits, inputs, estimate.setup, estimate.path, estimate.map,
+                                    estimate.figures);
+    auto solved = solved_relief({*body->body, *worn, plan.solver, resources.limits, inputs},
+                                std::move(off_path), progress);
     if (!solved) return solved.problem();
     relief = std::move(solved->settings);
   }
-  hold_against_limits(plan, resources, limit_inputs(plan, *worn), std::move(relief), estimate);
+  hold_against_limits(plan, resources, inputs, std::move(relief), estimate);
   estimate.summary = summarise(plan, estimate, resources.differ, options.inputs);
 
   progress.report("done", 1.0);
