@@ -16,9 +16,8 @@ constexpr const char* kAimExamples =
     "Examples:\n"
     "  wrapgauge aim sleeve.json --target ankle=2.4 --target calf=1.8\n"
     "  wrapgauge aim cuff.json --target 'left front=15mmHg' --edge-mm 8\n"
-    "Finds the pressure at each inlet that gives the wanted mean contact pressures and, if the drawing "
-    "cannot,\n"
-    "which chambers would have to be fed apart.\n";
+    "Finds the pressure at each inlet that gives the wanted mean contact pressures\n"
+    "and, if the drawing cannot, which chambers would have to be fed apart.\n";
 
 struct AimCommand {
   std::filesystem::path plan;

@@ -14,8 +14,9 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodyGirthsExamples =
-    "Stations are measured from the distal end along the axis; a wearer's tape lies within 1 % of a girth\n"
-    "where the limb leans less than 8 degrees from the axis.\n"
+    "Stations are measured from the distal end along the axis; a wearer's tape\n"
+    "lies within 1 % of a girth where the limb leans less than 8 degrees from the\n"
+    "axis.\n"
     "Examples:\n"
     "  wrapgauge body girths calf.stl --at 30 120 250\n"
     "  wrapgauge body girths arm.obj --unit cm --every 20 --picture arm.png\n";

@@ -13,12 +13,15 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodyMakeExamples =
-    "Measures come from a survey by sex and percentile, from your own tape, or both: what you give counts.\n"
+    "Measures come from a survey by sex and percentile, from your own tape, or\n"
+    "both: what you give counts.\n"
     "Examples:\n"
     "  wrapgauge body make --list\n"
-    "  wrapgauge body make calf --sex female --percentile 5 --side left --out calf.stl --picture calf.png\n"
+    "  wrapgauge body make calf --sex female --percentile 5 --side left \\\n"
+    "      --out calf.stl --picture calf.png\n"
     "  wrapgauge body make upper-arm --sex male --girths middle=315\n"
-    "  wrapgauge body make forearm --girths wrist=168,forearm=262,elbow=250 --set length=255 --out arm.obj\n";
+    "  wrapgauge body make forearm --girths wrist=168,forearm=262,elbow=250 \\\n"
+    "      --set length=255 --out arm.obj\n";
 
 struct BodyMakeCommand {
   std::string form, sex, side;

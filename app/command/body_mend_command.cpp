@@ -20,11 +20,10 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodyMendExamples =
-    "The scan's file stays as it is. Steps, in this order: drop a table, drop crumbs, fill holes, smooth, "
-    "pose,\n"
-    "cut (if asked for), mirror (if asked for), decimate. With --plan they are kept in the plan, where each "
-    "can\n"
-    "be changed or taken out again.\n"
+    "The scan's file stays as it is. Steps, in this order: drop a table, drop\n"
+    "crumbs, fill holes, smooth, pose, cut (if asked for), mirror (if asked for),\n"
+    "decimate. With --plan they are kept in the plan, where each can be changed or\n"
+    "taken out again.\n"
     "Examples:\n"
     "  wrapgauge body mend scan.ply --unit mm --out calf.stl --picture calf.png\n"
     "  wrapgauge body mend scan.glb --cut 15 340 --edge-mm 5 --plan cuff.json\n";

@@ -15,9 +15,9 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kBodySitesExamples =
-    "Lays the standard bony and nerve places of the part on a scan, from one or two\n"
-    "landmarks that someone felt and marked: standard places by name, in mm in the\n"
-    "scan's own frame.\n"
+    "Lays the standard bony and nerve places of the part on a scan, from one or\n"
+    "two landmarks that someone felt and marked: standard places by name, in mm in\n"
+    "the scan's own frame.\n"
     "Examples:\n"
     "  wrapgauge body sites arm.ply --part forearm --side right\n"
     "    --landmark 'ulnar styloid' -22 -6 9\n"

@@ -16,9 +16,11 @@ constexpr const char* kCeilingExamples =
     "Examples:\n"
     "  wrapgauge ceiling cuff.json\n"
     "  wrapgauge ceiling cuff.json --edge-mm 8 --together --json | jq .together.at\n"
-    "All inlets are scaled together in the plan's proportion; then each inlet alone, the others open.\n"
+    "All inlets are scaled together in the plan's proportion; then each inlet\n"
+    "alone, the others open.\n"
     "  wrapgauge ceiling cuff.json --write cuff-at-ceiling.json\n"
-    "Exit code 4: the plan asks for more than its ceiling, or a relief valve of it opens too late.\n";
+    "Exit code 4: the plan asks for more than its ceiling, or a relief valve of it\n"
+    "opens too late.\n";
 
 struct CeilingCommand {
   std::filesystem::path plan;

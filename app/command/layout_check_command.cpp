@@ -12,9 +12,10 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kLayoutCheckExamples =
-    "Says what is wrong with the drawing, what may go wrong when it is cast and worn (rules of thumb from\n"
-    "casting.json), how much silicone each sheet takes, and which girths it goes round.\n"
-    "With a plan it is laid on the plan's body, in the place of the plan's own layout.\n"
+    "Says what is wrong with the drawing, what may go wrong when it is cast and\n"
+    "worn (rules of thumb from casting.json), how much silicone each sheet takes,\n"
+    "and which girths it goes round. With a plan it is laid on the plan's body, in\n"
+    "the place of the plan's own layout.\n"
     "Examples:\n"
     "  wrapgauge layout check cuff.json\n"
     "  wrapgauge layout check cuff.json --plan forearm.json --json\n";

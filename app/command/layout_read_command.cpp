@@ -19,12 +19,15 @@ namespace fs = std::filesystem;
 constexpr const char* kLayoutReadExamples =
     "Examples:\n"
     "  wrapgauge layout read cuff.svg\n"
-    "  wrapgauge layout read cuff.svg --map 'cells=chamber' --map 'stroke:#0000ff=channel 4'\n"
+    "  wrapgauge layout read cuff.svg --map 'cells=chamber' \\\n"
+    "      --map 'stroke:#0000ff=channel 4'\n"
     "  wrapgauge layout read cuff.dxf --map-file cuff-map.json --out cuff.json\n"
-    "  wrapgauge layout read cuff.svg --skin 00-30 1.5 --outer A10 2.5 --stretch 0.02 --out cuff.json\n"
+    "  wrapgauge layout read cuff.svg --skin 00-30 1.5 --outer A10 2.5 \\\n"
+    "      --stretch 0.02 --out cuff.json\n"
     "  wrapgauge layout read cuff.json --out cuff.svg\n"
-    "Shapes in groups or layers called outline, chambers, inset-seams, channels, inlets and straps need no\n"
-    "mapping. Without --out nothing is written: every shape is listed with what it would become.\n";
+    "Shapes in groups or layers called outline, chambers, inset-seams, channels,\n"
+    "inlets and straps need no mapping. Without --out nothing is written: every\n"
+    "shape is listed with what it would become.\n";
 
 struct LayoutReadCommand {
   fs::path file, map_file, save_map, out;

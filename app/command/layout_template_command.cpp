@@ -16,9 +16,9 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kLayoutTemplateExamples =
-    "Print at 100 %, measure the 50 mm bar, cut and glue, and try the paper on before casting.\n"
-    "Given a plan, the template also carries the second closing line, the bony sites and the anchor's centre "
-    "line.\n"
+    "Print at 100 %, measure the 50 mm bar, cut and glue, and try the paper on\n"
+    "before casting. Given a plan, the template also carries the second closing\n"
+    "line, the bony sites and the anchor's centre line.\n"
     "Examples:\n"
     "  wrapgauge layout template cuff.json --paper a4 --out cuff.pdf\n"
     "  wrapgauge layout template plan.json --out cuff.svg\n";

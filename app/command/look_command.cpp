@@ -8,8 +8,10 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kLookExamples =
-    "Checks the plan, body, layout, materials and fit and says what is ready; nothing is solved.\n"
-    "Example:\n  wrapgauge look cuff.json\n";
+    "Checks the plan, body, layout, materials and fit and says what is ready;\n"
+    "nothing is solved.\n"
+    "Example:\n"
+    "  wrapgauge look cuff.json\n";
 
 int run_look(const std::filesystem::path& plan, Streams streams) {
   const auto job = read_job(plan);

@@ -17,13 +17,15 @@ namespace {
 constexpr const char* kNoteExamples =
     "Examples:\n"
     "  wrapgauge note cuff.json --out cuff\n"
-    "  wrapgauge note cuff.json --out cuff --spread cuff-spread --ceiling cuff-ceiling.json\n"
+    "  wrapgauge note cuff.json --out cuff --spread cuff-spread \\\n"
+    "      --ceiling cuff-ceiling.json\n"
     "  wrapgauge note cuff.json --out cuff --date 2026-11-29\n"
-    "Solves the plan and writes note.pdf, note.html and note.md, the same words, with\n"
-    "note-place.png and note-pressure.png. To have the other results too, use estimate with\n"
-    "--note, which solves once. Without a day in the plan or in --date its cell stays empty.\n"
-    "A note is refused when no equilibrium was found, when the inflation asked for is never reached, and\n"
-    "when an input file changed while the plan was solved or since the spread or ceiling was found.\n";
+    "Solves the plan and writes note.pdf, note.html and note.md, the same words,\n"
+    "with note-place.png and note-pressure.png. To have the other results too, use\n"
+    "estimate with --note, which solves once. Without a day in the plan or in\n"
+    "--date its cell stays empty. A note is refused when no equilibrium was found,\n"
+    "when the inflation asked for is never reached, and when an input file changed\n"
+    "while the plan was solved or since the spread or ceiling was found.\n";
 
 struct NoteCommand {
   std::filesystem::path plan, folder;

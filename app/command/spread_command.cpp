@@ -19,8 +19,9 @@ constexpr const char* kSpreadExamples =
     "  wrapgauge spread cuff.json --out cuff-spread\n"
     "  wrapgauge spread cuff.json --out here --part 2/4     one of four machines\n"
     "  wrapgauge spread cuff.json --out all --merge here --merge there\n"
-    "Stopped and started again, it goes on from the runs kept in DIR/runs. Writes spread.json and spread.md\n"
-    "once every run is there; the same bytes whatever the parts, their order and the number of cores.\n";
+    "Stopped and started again, it goes on from the runs kept in DIR/runs. Writes\n"
+    "spread.json and spread.md once every run is there; the same bytes whatever\n"
+    "the parts, their order and the number of cores.\n";
 
 struct SpreadCommand {
   std::filesystem::path plan, folder;

@@ -95,6 +95,28 @@ std::vector<std::string_view> tissue_rows_of(BodyPart part) {
   }
 }
 
+Length shallowest_site(std::optional<BodyPart> part) {
+  if (!part) return 2.0 * mm;
+  switch (*part) {
+    case BodyPart::kWrist:
+    case BodyPart::kForearm:
+    case BodyPart::kUpperArm:
+    case BodyPart::kKnee:
+    case BodyPart::kLowerLeg:
+    case BodyPart::kAnkle:
+      return 3.0 * mm;
+    case BodyPart::kHead:
+      return 4.0 * mm;
+    case BodyPart::kChest:
+    case BodyPart::kAbdomen:
+    case BodyPart::kBack:
+    case BodyPart::kThigh:
+      return 8.0 * mm;
+    default:
+      return 2.0 * mm;
+  }
+}
+
 bool tissue_was_chosen_for(std::optional<BodyPart> part, std::string_view tissue_row) {
   if (!part) return false;
   const std::vector<std::string_view> rows = tissue_rows_of(*part);

@@ -35,4 +35,8 @@ bool is_paired(BodyPart part);
 std::vector<std::string_view> tissue_rows_of(BodyPart part);
 bool tissue_was_chosen_for(std::optional<BodyPart> part, std::string_view tissue_row);
 
+// Skin to bone at the shallowest of the part's standard sites (bodyforms); of all parts' where the part has
+// none or is not known. Judgement.
+Length shallowest_site(std::optional<BodyPart> part);
+
 }  // namespace wrapgauge

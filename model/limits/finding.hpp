@@ -68,6 +68,7 @@ struct LimitInputs {
   std::optional<BodyPart> part{};                     // none: judged by the strictest rules
   // Sites are marked, or someone gave their word that there are none: else the bony row holds everywhere.
   bool sites_known = false;
+  std::optional<Length> bone_anywhere{};  // tissue was taken no deeper than this, as over bone
   std::optional<SitesConfirmed> sites_confirmed{};
   std::optional<Clearance> cleared_by{};
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/core/number_text.hpp"
 #include "model/limits/limit_place.hpp"
 
 namespace wrapgauge {
@@ -47,11 +48,19 @@ Finding unknown_part() {
 Finding unknown_sites(const LimitSet& limits, const LimitInputs& inputs) {
   const Phrase action = Phrase::worded("Mark the sites, or confirm in words that there are none.");
   const LimitRow* row = find_row(limits, SiteClass::kBony, inputs.use, Area());
-  return premise("body", Phrase::worded("Bony and nerve sites"),
-                 Phrase::worded("No bony or nerve sites are marked on this body, so the limit over bone or "
-                                "nerve, %1, holds everywhere. %2",
-                                {row ? figures_of(row->limit) : Phrase::worded("none given"), action}),
-                 action, "sites not known");
+  const Phrase limit = row ? figures_of(row->limit) : Phrase::worded("none given");
+  const Phrase sentence =
+      inputs.bone_anywhere
+          ? Phrase::worded(
+                "Nobody has said where the bones and nerves of this body lie, so bone is taken to "
+                "lie %1 under the skin everywhere, and the limit over bone or nerve, %2, holds "
+                "everywhere. %3",
+                {figures_of(fixed_text(*inputs.bone_anywhere / mm, 0) + " mm"), limit, action})
+          : Phrase::worded(
+                "Nobody has said where the bones and nerves of this body lie, so the limit over "
+                "bone or nerve, %1, holds everywhere. %2",
+                {limit, action});
+  return premise("body", Phrase::worded("Bony and nerve sites"), sentence, action, "sites not known");
 }
 
 Finding refused_part(const LimitInputs& inputs) {

@@ -100,8 +100,8 @@ NoteTable sites_table(const Summary& summary) {
 
 std::string sites_text(const Summary& summary) {
   if (!summary.sites_known)
-    return "The sites of this body are not known. Until they are marked, or someone gives their word that "
-           "there are none, the bony row holds everywhere.";
+    return "Nobody has said where the bones and nerves of this body lie. Until the sites are marked, or "
+           "someone gives their word that there are none, every place is judged as if it lay over bone.";
   if (summary.bony_sites.empty()) return "No bony or nerve site is marked on this body.";
   return "The numbers in the picture are those of the table. A site on the far side has no number there.";
 }

@@ -57,7 +57,11 @@ std::string sites_words(const Summary& summary) {
   if (summary.sites_confirmed)
     return summary.sites_confirmed->who + " gave their word on " + summary.sites_confirmed->when +
            " that no other bony or nerve site lies under the device: " + summary.sites_confirmed->why;
-  return "The bony and nerve sites of this body are not known, so the bony row holds everywhere.";
+  return "Nobody has said where the bones and nerves of this body lie, so " +
+         (summary.bone_anywhere ? "bone is taken to lie " + fixed_text(*summary.bone_anywhere / mm, 0) +
+                                      " mm under the skin and "
+                                : std::string()) +
+         "the limit over bone holds everywhere.";
 }
 
 std::string cells_words(const Summary& summary, int to_fill) {

@@ -86,13 +86,19 @@ std::optional<std::string> unconfirmed_tissue_words(const Body& body) {
          (rows.empty() ? "no row" : rows) + " (judgement).";
 }
 
+std::string depth_words(const Estimate& estimate) {
+  if (const auto& bone = estimate.limit_inputs.bone_anywhere)
+    return mm_text(std::min(*bone, estimate.tissue.depth)) +
+           " to bone everywhere, as over the shallowest bone: nobody has said where the bones lie";
+  return mm_text(estimate.tissue.depth) + " to bone unless a map or bony site says otherwise";
+}
+
 std::vector<std::string> assumed_words(const Plan& plan, const Estimate& estimate) {
   const TissueSite& tissue = estimate.tissue;
   std::vector<std::string> words;
   words.push_back(sourced("Tissue '" + tissue.name + "' as " + tissue_model_words(plan) + ": modulus " +
                               fixed_text(tissue.young * plan.tissue_stiffness_factor.value_or(1.0) / kPa, 1) +
-                              " kPa, " + mm_text(tissue.depth) +
-                              " to bone unless a map or bony site says otherwise",
+                              " kPa, " + depth_words(estimate),
                           tissue.status, tissue.source));
   if (auto unconfirmed = unconfirmed_tissue_words(estimate.body)) words.push_back(std::move(*unconfirmed));
   for (const SkinRegion& region : plan.regions)
@@ -218,6 +224,7 @@ Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<
   summary.side = estimate.body.side;
   summary.bony_sites = estimate.limit_inputs.bony_sites;
   summary.sites_known = estimate.limit_inputs.sites_known;
+  summary.bone_anywhere = estimate.limit_inputs.bone_anywhere;
   summary.sites_confirmed = plan.sites_confirmed;
   summary.cleared_by = plan.cleared_by;
   summary.tissue_confirmed = tissue_was_chosen_for(estimate.body.part, estimate.body.tissue_site);

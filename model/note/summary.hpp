@@ -62,6 +62,7 @@ struct Summary {
   std::optional<BodySide> side;
   std::vector<BonySite> bony_sites;  // the body's and the plan's
   bool sites_known = false;
+  std::optional<Length> bone_anywhere;  // tissue was taken no deeper than this, because of that
   std::optional<SitesConfirmed> sites_confirmed;
   std::optional<Clearance> cleared_by;
   bool tissue_confirmed = false;  // the tissue row was chosen for this part

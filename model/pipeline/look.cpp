@@ -41,7 +41,7 @@ std::string site_words(const LimitInputs& inputs) {
   return inputs.sites_known ? words
                             : words +
                                   "; until they are marked or their absence is confirmed "
-                                  "(body.sites_confirmed) the bony limit holds everywhere";
+                                  "(body.sites_confirmed) every place is judged as if it lay over bone";
 }
 
 }  // namespace

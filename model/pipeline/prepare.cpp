@@ -47,6 +47,26 @@ std::shared_ptr<const BodySurface> surface_of(const Body& body, const KnownBefor
   return std::make_shared<const BodySurface>(body);
 }
 
+// Proposed sites are looked at, but until someone has confirmed or dropped each, others may be missing.
+bool sites_are_known(const Plan& plan, const std::vector<BonySite>& sites) {
+  if (plan.sites_confirmed) return true;
+  return !sites.empty() && std::none_of(sites.begin(), sites.end(),
+                                        [](const BonySite& site) { return site.status == kProposedSite; });
+}
+
+// Depths that differ from place to place say where the bones lie.
+bool has_depth_map(const Body& body) {
+  return body.tissue_depth_m.size() > 0 && body.tissue_depth_m.minCoeff() < body.tissue_depth_m.maxCoeff();
+}
+
+// Over bone a device presses harder than over soft tissue, not only is less allowed: where bones may lie
+// anywhere, tissue is taken as thin as over the shallowest of them. A test object has what its plan gives it.
+std::optional<Length> bone_anywhere(const Plan& plan, const Body& body, const std::vector<BonySite>& sites) {
+  if (sites_are_known(plan, sites) || has_depth_map(body)) return std::nullopt;
+  if (body.part && !is_worn(*body.part)) return std::nullopt;
+  return shallowest_site(body.part);
+}
+
 std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, DistanceBlocks* distances,
                                       Prepared& prepared) {
   constexpr double kRoom_m = 0.03;  // sheets bulge and tissue is pressed in by less than this
@@ -56,9 +76,12 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Distan
   auto distance =
       distances ? distances->over(body.surface, low, high) : make_grid_distance(body.surface, low, high);
   if (!distance) return distance.problem();
-  auto bed =
-      tissue_bed(body, prepared.tissue,
-                 {prepared.bony_sites, prepared.regions, plan.tissue_stiffness_factor.value_or(1.0)}, worn);
+  auto bed = tissue_bed(body, prepared.tissue,
+                        {.sites = prepared.bony_sites,
+                         .regions = prepared.regions,
+                         .stiffness_factor = plan.tissue_stiffness_factor.value_or(1.0),
+                         .bone_anywhere = prepared.bone_anywhere},
+                        worn);
   if (!bed) return bed.problem();
   prepared.bed = std::move(bed).value();
   prepared.setup.body = std::move(distance).value();
@@ -96,13 +119,6 @@ std::vector<std::vector<ProgrammeStep>> programmes_of_groups(const Plan& plan, c
         programmes.back() = program.steps;
   }
   return programmes;
-}
-
-// Proposed sites are looked at, but until someone has confirmed or dropped each, others may be missing.
-bool sites_are_known(const Plan& plan, const std::vector<BonySite>& sites) {
-  if (plan.sites_confirmed) return true;
-  return !sites.empty() && std::none_of(sites.begin(), sites.end(),
-                                        [](const BonySite& site) { return site.status == kProposedSite; });
 }
 
 }  // namespace
@@ -209,6 +225,7 @@ Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_ou
   prepared.bony_sites = body.bony_sites;
   prepared.regions = body.regions;
   prepared.part = body.body->part;
+  prepared.bone_anywhere = bone_anywhere(plan, *body.body, body.bony_sites);
   if (auto problem = covered_no_go(body.regions, body.body->axis, prepared.setup.flat, prepared.wrap.worn_m))
     return *problem;
   if (auto problem = set_targets(plan, prepared)) return *problem;
@@ -234,6 +251,7 @@ LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
                      .programme = {},
                      .part = prepared.part,
                      .sites_known = sites_are_known(plan, prepared.bony_sites),
+                     .bone_anywhere = prepared.bone_anywhere,
                      .sites_confirmed = plan.sites_confirmed,
                      .cleared_by = plan.cleared_by};
   if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);

@@ -23,6 +23,7 @@ struct Prepared {
   std::vector<BonySite> bony_sites;      // the body's and the plan's
   std::vector<SkinRegion> regions;       // the plan's, each in its place
   std::optional<BodyPart> part;          // of the body
+  std::optional<Length> bone_anywhere;   // skin to bone where nobody has said where bones lie
   std::shared_ptr<KeptClosing> closing;  // shared by copies that differ in their targets alone
 };
 

@@ -52,6 +52,7 @@ Result<TissueBed> tissue_bed(const Body& body, const TissueSite& tissue, const T
   TissueBed bed;
   bed.depth_m = body.tissue_depth_m.size() > 0 ? depth_from_map(body, worn_m)
                                                : Eigen::VectorXd::Constant(worn_m.rows(), tissue.depth.si());
+  if (changes.bone_anywhere) bed.depth_m = bed.depth_m.cwiseMin(changes.bone_anywhere->si());
   bed.stiffness_factor = Eigen::VectorXd::Constant(worn_m.rows(), changes.stiffness_factor);
   for (const SkinRegion& region : changes.regions)
     paint(region, body.axis, worn_m, bed.depth_m, bed.stiffness_factor);

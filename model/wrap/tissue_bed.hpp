@@ -18,9 +18,12 @@ struct TissueChanges {
   std::vector<BonySite> sites;
   std::vector<SkinRegion> regions;
   double stiffness_factor = 1.0;  // on the row's modulus
+  // Where nobody has said where bones lie they may lie anywhere: no deeper than this.
+  std::optional<Length> bone_anywhere{};
 };
 
-// Depth: the body's own map at the nearest skin point if it has one, else that of the tissue row. Each region
+// Depth: the body's own map at the nearest skin point if it has one, else that of the tissue row, and no more
+// than that of a bone that may lie anywhere. Each region
 // in turn brings its depth and stiffness in over its fade. Within a bony site's radius the site's depth
 // holds; it fades out to the surroundings over half a radius more, so that the stiffness does not jump.
 Result<TissueBed> tissue_bed(const Body& body, const TissueSite& tissue, const TissueChanges& changes,

@@ -4252,8 +4252,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Knochen- und Nervenstellen</translation>
         </message>
         <message>
-            <source>No bony or nerve sites are marked on this body, so the limit over bone or nerve, %1, holds everywhere. %2</source>
-            <translation>Auf diesem Körper sind keine Knochen- oder Nervenstellen markiert, deshalb gilt überall die Grenze über Knochen oder Nerven, %1. %2</translation>
+            <source>Nobody has said where the bones and nerves of this body lie, so bone is taken to lie %1 under the skin everywhere, and the limit over bone or nerve, %2, holds everywhere. %3</source>
+            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb wird überall mit Knochen %1 unter der Haut gerechnet, und überall gilt die Grenze über Knochen oder Nerven, %2. %3</translation>
+        </message>
+        <message>
+            <source>Nobody has said where the bones and nerves of this body lie, so the limit over bone or nerve, %1, holds everywhere. %2</source>
+            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb gilt überall die Grenze über Knochen oder Nerven, %1. %2</translation>
         </message>
         <message>
             <source>Take it off; never wear it there.</source>

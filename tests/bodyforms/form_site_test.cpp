@@ -5,8 +5,10 @@
 #include <numbers>
 #include <set>
 
+#include "bodyforms/standard_sites.hpp"
 #include "made.hpp"
 #include "model/body/girth.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/geometry/nearest_point.hpp"
 
 namespace wrapgauge {
@@ -27,6 +29,22 @@ Vec2 section_middle(const Body& body, Length station) {
 
 double angle_between_deg(double a, double b) {
   return std::abs(std::remainder(a - b, 360.0));
+}
+
+// What is taken where nobody has said where the bones lie is no deeper than any of them.
+TEST(FormSites, AreNoShallowerThanTheShallowestOfTheirPart) {
+  for (int i = 0; i <= static_cast<int>(BodyPart::kTestObject); ++i) {
+    const auto part = static_cast<BodyPart>(i);
+    EXPECT_LE(shallowest_site(std::nullopt), shallowest_site(part));
+    const auto sites = standard_sites(part);
+    if (sites.empty()) {
+      EXPECT_EQ(shallowest_site(part), shallowest_site(std::nullopt)) << body_part_name(part);
+      continue;
+    }
+    double least = 1e9;
+    for (const StandardSite& site : sites) least = std::min(least, site.depth_mm);
+    EXPECT_NEAR(shallowest_site(part) / mm, least, 1e-12) << body_part_name(part);
+  }
 }
 
 TEST(FormSites, LieOnTheSkin) {

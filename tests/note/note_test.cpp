@@ -119,7 +119,7 @@ TEST(StudyNote, SaysOnTopWhatIsNotKnownAndWhoAnswersForIt) {
     for (const std::string& line : std::get<NoteBox>(note.blocks[0]).lines) all += line + "\n";
     return all;
   };
-  EXPECT_TRUE(contains(box(), "sites of this body are not known, so the bony row holds everywhere"));
+  EXPECT_TRUE(contains(box(), "so the limit over bone holds everywhere"));
   EXPECT_TRUE(contains(box(), "The tissue row was not chosen for this part: it is not confirmed."));
   EXPECT_TRUE(contains(box(), "6 of them about the wearers."));
   summary.sites_known = summary.tissue_confirmed = true;

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "model/body/part_rules.hpp"
 #include "tests/geometry/shapes.hpp"
 
 namespace wrapgauge {
@@ -12,11 +13,13 @@ Polygon square(double half_m) {
   return {{-half_m, -half_m}, {half_m, -half_m}, {half_m, half_m}, {-half_m, half_m}};
 }
 
-// A pad of one chamber half-way along a round limb; tissue "forearm relaxed": 25 kPa, 20 mm.
+// A pad of one chamber half-way along a round limb that has no bony sites; tissue "forearm relaxed": 25 kPa,
+// 20 mm.
 Plan pad_plan() {
   Plan plan;
   plan.name = "pad";
   plan.part = BodyPart::kForearm;
+  plan.sites_confirmed = SitesConfirmed{"the examiner", "2026-05-04", "felt all round"};
   plan.tissue_site = "forearm relaxed";
   plan.layout.name = "pad";
   plan.layout.outline_m = square(0.02);
@@ -31,12 +34,16 @@ Plan pad_plan() {
   return plan;
 }
 
+Body round_limb() {
+  Body body;
+  body.surface = shapes::tube(0.04, 0.04, 0.1, 72, 20);
+  return body;
+}
+
 std::optional<Prepared> prepared(const Plan& plan) {
-  Body limb;
-  limb.surface = shapes::tube(0.04, 0.04, 0.1, 72, 20);
   const auto resources = read_resources(WRAPGAUGE_SOURCE_DIR "/resources");
   EXPECT_TRUE(resources.ok());
-  const auto body = body_of_plan(plan, limb);
+  const auto body = body_of_plan(plan, round_limb());
   EXPECT_TRUE(body.ok());
   if (!resources || !body) return std::nullopt;
   auto ready = prepare(plan, *body, *resources, mesh_of_plan(plan));
@@ -79,6 +86,45 @@ TEST(Prepare, TakesTheStiffnessFactorThePoissonRatioAndTheFrictionOfThePlan) {
   // K = (1 - nu) E / ((1 + nu)(1 - 2 nu) h).
   EXPECT_NEAR(ready->setup.foundation_pa_per_m.maxCoeff(), 0.7 * 1.6 * 25e3 / (1.3 * 0.4 * 0.020), 1e-3);
   EXPECT_DOUBLE_EQ(ready->setup.friction, 0.37);
+}
+
+// Over bone a device presses harder: not knowing where the bones lie never makes the tissue thicker.
+TEST(Prepare, TissueIsAsThinAsOverBoneUntilTheSitesAreKnown) {
+  Plan plan = pad_plan();
+  plan.sites_confirmed.reset();
+  auto ready = prepared(plan);
+  ASSERT_TRUE(ready && ready->bone_anywhere);
+  EXPECT_NEAR(ready->bed.depth_m.maxCoeff() * 1e3, 3.0, 1e-12);  // the shallowest site of a forearm
+  EXPECT_NEAR(*limit_inputs(plan, *ready).bone_anywhere / mm, 3.0, 1e-12);
+
+  plan.tissue_depth_mm = {12.0};  // one depth for the whole body says nothing of where the bones lie
+  EXPECT_NEAR(prepared(plan)->bed.depth_m.maxCoeff() * 1e3, 3.0, 1e-12);
+  plan.tissue_depth_mm = {1.5};
+  EXPECT_NEAR(prepared(plan)->bed.depth_m.maxCoeff() * 1e3, 1.5, 1e-12);
+
+  plan.tissue_depth_mm.assign(static_cast<std::size_t>(round_limb().surface.vertices_m.rows()), 12.0);
+  plan.tissue_depth_mm.front() = 11.0;  // a map does
+  ready = prepared(plan);
+  EXPECT_FALSE(ready->bone_anywhere);
+  EXPECT_NEAR(ready->bed.depth_m.maxCoeff() * 1e3, 12.0, 1e-12);
+}
+
+TEST(Prepare, ProposedSitesLeaveTheTissueThinUntilTheyAreConfirmed) {
+  Plan plan = pad_plan();
+  plan.sites_confirmed.reset();
+  plan.bony_sites = {{"styloid", {0.04, 0.0, 0.02}, 5.0 * mm, 4.0 * mm, SiteKind::kBone, kProposedSite}};
+  EXPECT_TRUE(prepared(plan)->bone_anywhere);
+  plan.bony_sites.front().status = "confirmed";
+  EXPECT_FALSE(prepared(plan)->bone_anywhere);
+}
+
+TEST(Prepare, ATestObjectHasTheTissueThatItsPlanGivesIt) {
+  Plan plan = pad_plan();
+  plan.sites_confirmed.reset();
+  plan.part = BodyPart::kTestObject;
+  const auto ready = prepared(plan);
+  EXPECT_FALSE(ready->bone_anywhere);
+  EXPECT_NEAR(ready->bed.depth_m.maxCoeff() * 1e3, 20.0, 1e-12);
 }
 
 TEST(Prepare, ASheetIsKnownNoFurtherThanItsElongationAtBreak) {

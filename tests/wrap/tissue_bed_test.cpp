@@ -39,6 +39,19 @@ TEST(TissueBed, TissueIsPaintedByDistanceFromALandmark) {
   EXPECT_NEAR(bed->foundation_pa_per_m[1], 1.6 * 25e3 / 0.010, 1e-6);
 }
 
+// Deep and thin tissue, and a region that somebody measured.
+TEST(TissueBed, IsNoDeeperThanABoneThatMayLieAnywhere) {
+  const SkinRegion measured{"belly", NearPoint{"", {0.04, 0, 0.1}, 5.0 * mm}, false, 40.0 * mm, {}, Length()};
+  TissueChanges changes{.sites = {}, .regions = {measured}, .bone_anywhere = 3.0 * mm};
+  const auto bed = tissue_bed({}, kForearm, changes, line_of_places());
+  ASSERT_TRUE(bed.ok());
+  EXPECT_NEAR(bed->depth_m[0] * 1e3, 40.0, 1e-9);
+  EXPECT_NEAR(bed->depth_m[3] * 1e3, 3.0, 1e-9);
+  EXPECT_NEAR(bed->foundation_pa_per_m[3], 25e3 / 0.003, 1e-6);
+  changes.bone_anywhere = 30.0 * mm;
+  EXPECT_NEAR(tissue_bed({}, kForearm, changes, line_of_places())->depth_m[3] * 1e3, 20.0, 1e-9);
+}
+
 TEST(TissueBed, ABonySiteHoldsOverARegion) {
   const SkinRegion region{"all", BetweenStations{Length(), 1.0 * metre}, false, 40.0 * mm, {}, Length()};
   const BonySite site{"styloid", {0.04, 0, 0.12}, 8.0 * mm, 3.0 * mm};

@@ -147,6 +147,8 @@ Json place_json(const Summary& summary) {
   Json json = {{"part", summary.part ? Json(body_part_name(*summary.part)) : Json(nullptr)},
                {"side", summary.side ? Json(side_name(*summary.side)) : Json(nullptr)},
                {"sites_known", summary.sites_known},
+               {"bone_anywhere_mm",
+                summary.bone_anywhere ? Json(rounded(*summary.bone_anywhere / mm)) : Json(nullptr)},
                {"sites_confirmed", nullptr},
                {"bony_sites", Json::array()},
                {"tissue_confirmed", summary.tissue_confirmed},
