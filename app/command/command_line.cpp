@@ -14,7 +14,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kAbout =
-    "Predicts how hard an inflatable silicone wearable presses on a body, chamber by chamber.\n"
+    "Predicts how hard an inflatable silicone wearable presses on a body.\n"
     "Predictions only: not a medical device; ask a clinician before anyone wears it.";
 constexpr const char* kMainExamples =
     "Examples:\n"

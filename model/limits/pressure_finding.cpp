@@ -110,7 +110,10 @@ bool has_closure(const PressedState& pressed) {
   return pressed.setup.layout.closure.has_value();
 }
 
-Phrase off_with_it(bool fastening_alone) {
+Phrase let_blood_through(bool stop, bool fastening_alone) {
+  if (!stop)
+    return fastening_alone ? Phrase::worded("Fasten it more loosely.")
+                           : Phrase::worded("Lower the pressure or press on less of the girth.");
   return fastening_alone
              ? Phrase::worded("Do not wear it like this: fasten it more loosely.")
              : Phrase::worded("Do not wear it like this: lower the pressure or press on less of the girth.");
@@ -130,17 +133,16 @@ Finding tourniquet_finding(const LimitSet& limits, const PressedState& pressed) 
                   {},
                   raised / limits.tourniquet_stop,
                   limits.model_factor};
-  finding.place = Phrase::worded("Whole cuff, blood leaving the limb");
+  finding.place = Phrase::worded("Whole cuff, blood held back");
   finding.measured = Measured{Amount::kPressure, predicted.si(), raised.si(), limits.tourniquet_stop.si(),
                               Phrase::worded("tourniquet stop, anything round a limb")};
   finding.cause = fastening ? Cause::kFastening : Cause::kInflation;
-  finding.action = off_with_it(fastening);
+  finding.action = let_blood_through(stop, fastening);
   finding.source_key = "tourniquet";
   finding.at_m = pressed.figures.peak_at_m;
   finding.sentence = Phrase::worded(
-      "This cuff may stop blood leaving the limb: up to %1 on its worst 1 cm², with the %2 factor %3; %4 "
-      "(%5). "
-      "%6",
+      "This cuff may hold back the blood beyond it: up to %1 on its worst 1 cm², with the %2 factor %3; %4 "
+      "(%5). %6",
       {figures_of(predicted), figures_of(number_text(limits.model_factor, 3)),
        figures_beside(raised, crossed), line, table_words(limits.tourniquet_source), finding.action});
   return finding;

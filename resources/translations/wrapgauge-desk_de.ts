@@ -4352,10 +4352,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Den Druck senken oder den Gurt verbreitern.</translation>
         </message>
         <message>
-            <source>Lower the pressure or press on less of the girth.</source>
-            <translation>Den Druck senken oder auf weniger vom Umfang drücken.</translation>
-        </message>
-        <message>
             <source>Lower the pressure, or mark where bone and nerves lie.</source>
             <translation>Den Druck senken oder markieren, wo Knochen und Nerven liegen.</translation>
         </message>
@@ -4600,6 +4596,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>%1: %2 auf dem stärksten cm². Mit dem Faktor %3 %4.</translation>
         </message>
         <message>
+            <source>Lower the pressure or press on less of the girth.</source>
+            <translation>Den Druck senken oder auf weniger vom Umfang drücken.</translation>
+        </message>
+        <message>
             <source>Do not wear it like this: fasten it more loosely.</source>
             <translation>So nicht tragen: lockerer verschließen.</translation>
         </message>
@@ -4616,16 +4616,16 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Vorsicht ab %1</translation>
         </message>
         <message>
-            <source>Whole cuff, blood leaving the limb</source>
-            <translation>Ganze Manschette, Blut aus dem Glied</translation>
+            <source>Whole cuff, blood held back</source>
+            <translation>Ganze Manschette, gestautes Blut</translation>
         </message>
         <message>
             <source>tourniquet stop, anything round a limb</source>
             <translation>Halt wie bei einer Abbindung, alles rund um ein Glied</translation>
         </message>
         <message>
-            <source>This cuff may stop blood leaving the limb: up to %1 on its worst 1 cm², with the %2 factor %3; %4 (%5). %6</source>
-            <translation>Diese Manschette kann den Rückfluss des Bluts anhalten: bis %1 auf dem stärksten cm², mit dem Faktor %2 %3; %4 (%5). %6</translation>
+            <source>This cuff may hold back the blood beyond it: up to %1 on its worst 1 cm², with the %2 factor %3; %4 (%5). %6</source>
+            <translation>Diese Manschette kann das Blut jenseits von ihr stauen: bis %1 auf dem stärksten cm², mit dem Faktor %2 %3; %4 (%5). %6</translation>
         </message>
         <message>
             <source>Whole cuff, towards the trunk</source>

@@ -205,11 +205,13 @@ TEST(Findings, SayWhenTheHighestPressureLiesOutsideEveryChamber) {
 TEST(Findings, CautionAgainstATourniquetOnlyRoundTheLimb) {
   for (const auto& [peak_kpa, severity] : {std::pair{2.8, Severity::kWarn}, {3.6, Severity::kStop}}) {
     Case c = two_chambers(peak_kpa, 0.5);
-    EXPECT_FALSE(about(c.found(), "whole cuff", "may stop blood leaving the limb"));
+    EXPECT_FALSE(about(c.found(), "whole cuff", "may hold back the blood beyond it"));
     c.figures.share_of_girth = 0.9;
     const auto all = c.found();
-    ASSERT_TRUE(about(all, "whole cuff", "may stop blood leaving the limb"));
-    EXPECT_EQ(severity_about(all, "whole cuff", "may stop blood leaving the limb"), severity);
+    const Finding* blood = about(all, "whole cuff", "may hold back the blood beyond it");
+    ASSERT_TRUE(blood);
+    EXPECT_EQ(blood->severity, severity);
+    EXPECT_EQ(english(blood->action).starts_with("Do not wear it"), severity == Severity::kStop);
   }
 }
 
