@@ -23,7 +23,7 @@ std::vector<SiteOnForm> forearm_sites() {
   std::vector<SiteOnForm> all = {{"ulnar styloid", 0.03, 195, 13, 3},
                                  {"radial styloid", 0.02, 5, 12, 3},
                                  {"median nerve at the wrist", 0.02, 95, 14, 10, SiteKind::kNerve,
-                                  "Pressed here the palm and thumb go numb: no closing edge or weld on it."},
+                                  "Pressed here the palm and thumb go numb: no closing edge or seam on it."},
                                  {"ulnar nerve and artery at the wrist", 0.02, 150, 10, 8, SiteKind::kNerve,
                                   "Pressed here the little finger goes numb."},
                                  {"radial nerve under the skin", 0.2, 345, 14, 6, SiteKind::kNerve,

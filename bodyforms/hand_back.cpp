@@ -30,7 +30,7 @@ std::vector<SiteOnForm> hand_back_sites() {
       {"nerve to the back of the thumb", 0.85, 340, 12, 4, SiteKind::kNerve},
       {"nerve to the back of the little finger", 0.85, 205, 12, 4, SiteKind::kNerve},
       {"median nerve in the palm", 0.92, 95, 14, 10, SiteKind::kNerve,
-       "Pressed here the palm and thumb go numb: no closing edge or weld on it."},
+       "Pressed here the palm and thumb go numb: no closing edge or seam on it."},
       {"ulnar nerve beside the pisiform", 0.92, 150, 11, 6, SiteKind::kNerve,
        "Pressed here the little finger goes numb."}};
   add_row(all, {"back of the metacarpals", 0.35, 270, 20, 4, SiteKind::kTendon, "Bone and tendons."}, 0.85,

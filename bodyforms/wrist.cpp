@@ -30,7 +30,7 @@ std::vector<SiteOnForm> wrist_sites() {
       {"ulnar styloid", 0.25, 195, 13, 3},
       {"radial styloid", 0.2, 5, 12, 3},
       {"median nerve at the wrist", 0.12, 95, 14, 10, SiteKind::kNerve,
-       "Pressed here the palm and thumb go numb: no closing edge or weld on it."},
+       "Pressed here the palm and thumb go numb: no closing edge or seam on it."},
       {"ulnar nerve and artery at the wrist", 0.12, 150, 10, 8, SiteKind::kNerve,
        "Pressed here the little finger goes numb."},
       {"radial artery", 0.28, 45, 10, 6, SiteKind::kVessel, "Where the pulse is felt."},

@@ -129,9 +129,10 @@ int run_body_make(const BodyMakeCommand& command, Streams streams) {
 }
 
 void add_measures(CLI::App& command, BodyMakeCommand& wanted) {
-  command.add_option("--sex", wanted.sex, "Whose measures fill what is not given")
+  command.add_option("--sex", wanted.sex, "Whose survey supplies measures not given")
       ->check(CLI::IsMember({"male", "female"}));
-  command.add_option("--percentile", wanted.percentile, "Of every measure, 1 to 99; 50 if not given")
+  command
+      .add_option("--percentile", wanted.percentile, "Percentile of every measure, 1 to 99; 50 if not given")
       ->check(CLI::Range(1.0, 99.0));
   command.add_option("--side", wanted.side, "Right if not given")->check(CLI::IsMember({"right", "left"}));
   command.add_option("--girths", wanted.girths, "Your own tape values in mm, e.g. wrist=168,forearm=262")

@@ -117,7 +117,7 @@ int list(const Drawing& drawing, const DrawingMap& map, bool json, Streams strea
   for (const ShapeRow& row : rows)
     if (row.wrong)
       return say_problem(bad_input(drawing.file + ": the " + place_text(row.shape) + " " + row.trouble +
-                                   "; mend it, or map it to ignore."),
+                                   "; correct it, or map it to ignore."),
                          streams);
   return kExitDone;
 }
@@ -134,7 +134,7 @@ int write(const Layout& layout, const fs::path& file, Streams streams) {
               << layout.channels.size() << " channels, " << layout.inlets.size() << " inlets, "
               << layout.straps.size() << " straps\n";
   const std::vector<Problem> problems = check_layout(layout);
-  for (const Problem& problem : problems) streams.err << "wrapgauge: to mend: " << problem.message << "\n";
+  for (const Problem& problem : problems) streams.err << "wrapgauge: to correct: " << problem.message << "\n";
   return problems.empty() ? kExitDone : kExitBadInput;
 }
 

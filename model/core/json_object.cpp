@@ -69,7 +69,7 @@ Result<json> parse_json(std::string_view bytes, const std::string& where) {
     });
   } catch (const json::parse_error& error) {
     return bad_input(where + " is not valid JSON at " + line_and_column(bytes, error.byte) +
-                     "; mend the text there (a comma, a quote or a bracket too many or too few).");
+                     "; correct the text there (a comma, a quote or a bracket too many or too few).");
   } catch (const json::exception&) {
     return bad_input(where + " holds a number too large to be read; use ordinary numbers.");
   }

@@ -50,7 +50,7 @@ class LayoutMaker {
       const DrawnShape& shape = drawing_.shapes[index_];
       if (parts_[index_].part != part) continue;
       if (!shape.fault.empty())
-        fail(shape, shape.fault + "; mend it, or map it to ignore.");
+        fail(shape, shape.fault + "; correct it, or map it to ignore.");
       else
         make(shape);
     }

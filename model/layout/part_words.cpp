@@ -15,7 +15,7 @@ std::string part_name(const Layout& layout, const FlatRegion& region) {
     case RegionKind::kWeld:
       break;
   }
-  return "weld";
+  return "seam";
 }
 
 std::string inset_name(const Layout& layout, int chamber, std::size_t k) {

@@ -7,7 +7,7 @@
 
 namespace wrapgauge {
 
-std::string part_name(const Layout& layout, const FlatRegion& region);  // "chamber 'left'", "weld"
+std::string part_name(const Layout& layout, const FlatRegion& region);  // "chamber 'left'", "seam"
 // "inset spot 1 of chamber 'left'"; `k` counts the chamber's spots, then its lines.
 std::string inset_name(const Layout& layout, int chamber, std::size_t k);
 std::string capitalised(std::string words);  // to begin a sentence with; for a small first letter

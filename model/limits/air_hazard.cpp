@@ -148,14 +148,14 @@ SlowestVent slowest_vent(const HazardInputs& in) {
 }  // namespace
 
 Hazard warming_hazard(const HazardInputs& in) {
-  Hazard out{HazardKind::kWarming, Phrase::worded("Closed air that warms"), Severity::kNote, not_calculated(),
+  Hazard out{HazardKind::kWarming, Phrase::worded("Sealed air that warms"), Severity::kNote, not_calculated(),
              Phrase::worded("Vent after 5 min on the skin, then set the pressure again.")};
   if (!holds_air(in) || group_count(in) == 0) return out;
   const Pressure rigid = sealed_gauge_after(rigid_volume(100.0 * mL), Volume(), Pressure(), kRoom_c, kSkin_c);
   const Risen risen = most_risen(in, kSkin_c, kAtmosphere);
   out.severity = severity_of(in, risen);
   out.sentence = Phrase::worded(
-      "Closed off at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could "
+      "Sealed at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could "
       "not grow would gain %6.",
       followed_by({figures_of(number_text(kRoom_c, 3) + " °C"), figures_of(number_text(kSkin_c, 3) + " °C")},
                   risen_words(in, risen, rigid)));
@@ -163,30 +163,31 @@ Hazard warming_hazard(const HazardInputs& in) {
 }
 
 Hazard rising_hazard(const HazardInputs& in) {
-  Hazard out{HazardKind::kRising, Phrase::worded("Closed air in flight or on a mountain"), Severity::kNote,
+  Hazard out{HazardKind::kRising, Phrase::worded("Sealed air in flight or on a mountain"), Severity::kNote,
              not_calculated(),
-             Phrase::worded("Never wear it closed off in a cabin, a lift to height or a pressure chamber.")};
+             Phrase::worded(
+                 "Never wear it sealed in an aircraft, on the way up to altitude or in a pressure chamber.")};
   if (!holds_air(in) || group_count(in) == 0) return out;
   const Pressure rigid =
       sealed_gauge_after(rigid_volume(100.0 * mL), Volume(), Pressure(), kRoom_c, kRoom_c, kCabin);
   const Risen risen = most_risen(in, kRoom_c, kCabin);
   out.severity = severity_of(in, risen);
   out.sentence = Phrase::worded(
-      "Closed off on the ground and worn at %1 of air, inlet '%2' rises from %3 to %4; a chamber that could "
-      "not grow would gain %5.",
+      "Sealed on the ground and worn at an air pressure of %1, inlet '%2' rises from %3 to %4; a chamber "
+      "that could not grow would gain %5.",
       followed_by({figures_of(fixed_text(kCabin / kPa, 0) + " kPa")}, risen_words(in, risen, rigid)));
   return out;
 }
 
 Hazard source_hazard(const HazardInputs& in) {
-  Hazard out{HazardKind::kOverPressure, Phrase::worded("A source stronger than the limit"), Severity::kWarn,
+  Hazard out{HazardKind::kOverPressure, Phrase::worded("A source that can exceed the limit"), Severity::kWarn,
              Phrase::worded("Not calculated: the plan names neither syringe nor pump."),
-             Phrase::worded("Put a relief valve between source and device; watch a gauge of its own.")};
+             Phrase::worded("Fit a relief valve between source and device; watch a separate gauge.")};
   const auto push = hardest_push(in.supply);
   if (!push) return out;
   const auto allowed = lowest_relief(in.relief);
   if (!allowed || !(*allowed > Pressure())) {
-    out.sentence = Phrase::worded("%1; no relief setting follows.", {push->words});
+    out.sentence = Phrase::worded("%1; no relief setting can be given.", {push->words});
     return out;
   }
   const bool beyond = push->able > *allowed;
@@ -200,16 +201,17 @@ Hazard source_hazard(const HazardInputs& in) {
 }
 
 Hazard stuck_hazard(const HazardInputs& in) {
-  Hazard out{HazardKind::kStuck,
-             Phrase::worded("A valve or pump that sticks"),
-             Severity::kNote,
-             {},
-             Phrase::worded("Fit a mechanical relief valve to each inlet; test its opening with a gauge of "
-                            "its own.")};
+  Hazard out{
+      HazardKind::kStuck,
+      Phrase::worded("A valve or pump that sticks"),
+      Severity::kNote,
+      {},
+      Phrase::worded(
+          "Fit a mechanical relief valve to each inlet; check its opening pressure on a separate gauge.")};
   if (in.relief.empty()) {
     out.sentence = Phrase::worded(
-        "No relief setting follows: nothing is inflated, no limit holds, or fastening alone passes the "
-        "rule.");
+        "No relief setting can be given: nothing is inflated, no limit applies, or fastening alone already "
+        "breaks the rule.");
     return out;
   }
   const Valves valves = fitted_valves(in);
@@ -239,8 +241,8 @@ Hazard vent_hazard(const HazardInputs& in) {
              Phrase::worded("Vents too slowly"),
              Severity::kNote,
              {},
-             Phrase::worded("A vent in the wearer's own hand that needs no power; time it. Then open the "
-                            "closure.")};
+             Phrase::worded(
+                 "Put a vent that needs no power in the wearer's own hand; time it. Then open the closure.")};
   if (!in.supply.tubing || !holds_air(in) || group_count(in) == 0) {
     const std::vector<Phrase> values = {figures_of(rule.down_to), figures_of(rule.within)};
     out.severity = Severity::kWarn;
@@ -254,7 +256,7 @@ Hazard vent_hazard(const HazardInputs& in) {
   }
   const SlowestVent slowest = slowest_vent(in);
   out.sentence =
-      Phrase::worded("Through the open tube inlet '%1' falls below %2 in %3; %4 is the most (%5).",
+      Phrase::worded("With the tube open, inlet '%1' falls below %2 in %3; %4 at most is allowed (%5).",
                      {inlet_name(in, slowest.group), figures_of(rule.down_to), figures_of(slowest.vent.time),
                       figures_of(rule.within), table_words(rule.source)});
   if (slowest.vent.reynolds > kLaminarReynolds)
@@ -270,8 +272,8 @@ Hazard power_hazard(const HazardInputs& in) {
              Phrase::worded("Power lost"),
              Severity::kNote,
              {},
-             Phrase::worded("Valves that open by themselves without power; pull the plug on the bench and "
-                            "time the fall.")};
+             Phrase::worded(
+                 "Use valves that open when power is lost; pull the plug on the bench and time the fall.")};
   if (in.supply.syringe && !in.supply.pump_stall)
     out.sentence = Phrase::worded("The plan names a syringe and no pump.");
   return out;

@@ -5,8 +5,8 @@
 
 namespace wrapgauge {
 
-Hazard warming_hazard(const HazardInputs& inputs);  // closed off in the room, warmed by the skin
-Hazard rising_hazard(const HazardInputs& inputs);   // closed off on the ground, worn in a climbing cabin
+Hazard warming_hazard(const HazardInputs& inputs);  // sealed in the room, warmed by the skin
+Hazard rising_hazard(const HazardInputs& inputs);   // sealed on the ground, worn in a climbing cabin
 Hazard source_hazard(const HazardInputs& inputs);   // syringe or pump able to exceed the limit
 Hazard stuck_hazard(const HazardInputs& inputs);    // setting of the relief valves
 Hazard vent_hazard(const HazardInputs& inputs);     // time to let go through the tube

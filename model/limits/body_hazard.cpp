@@ -54,7 +54,7 @@ Phrase newtons(double force_n) {
 
 Hazard vein_hazard(const HazardInputs& in) {
   Hazard out{HazardKind::kVeins,
-             Phrase::worded("Congestion of veins"),
+             Phrase::worded("Venous congestion"),
              Severity::kNote,
              {},
              Phrase::worded("Watch hand or foot beyond the device; open the closure at the first swelling or "
@@ -96,7 +96,7 @@ Hazard nerve_hazard(const HazardInputs& in) {
 
 Hazard compartment_hazard(const HazardInputs& in) {
   Hazard out =
-      to_fill(HazardKind::kCompartment, Phrase::worded("Swelling in a closed fascia"),
+      to_fill(HazardKind::kCompartment, Phrase::worded("Compartment syndrome"),
               Phrase::worded("Never on a limb that is hurt or swollen; pain that grows, tightness or "
                              "weakness: open the closure and get medical help."));
   if (in.exposure)
@@ -114,7 +114,8 @@ Hazard shear_hazard(const HazardInputs& in) {
       Phrase::worded("Contact pressure pushes it along the limb with %1; friction can hold %2. Pinching "
                      "is not calculated.",
                      {newtons(push_n), newtons(held_n)}),
-      Phrase::worded("No seam or fold on a joint crease; a thin cloth sleeve; check the skin there first.")};
+      Phrase::worded(
+          "Keep seams and folds off joint creases; use a thin cloth sleeve; check the skin there first.")};
 }
 
 Hazard trapped_hazard(const HazardInputs& in) {
@@ -125,40 +126,41 @@ Hazard trapped_hazard(const HazardInputs& in) {
   const auto pressed = still_pressed(in);
   if (!pressed) return out;
   if (!(*pressed > in.limits.rest.below)) {
-    out.sentence = Phrase::worded("Vented but still fastened it presses up to %1 with the model factor.",
+    out.sentence = Phrase::worded("Vented but still fastened, it presses up to %1 with the model factor.",
                                   {figures_of(*pressed)});
     return out;
   }
   out.severity = Severity::kWarn;
   out.sentence = Phrase::worded(
-      "Vented but still fastened it presses up to %1 with the model factor, more than the %2 of a rested "
-      "place: venting alone is no release.",
+      "Vented but still fastened, it presses up to %1 with the model factor, more than the %2 of a rested "
+      "place: venting alone does not release it.",
       {figures_of(*pressed), figures_of(in.limits.rest.below)});
   return out;
 }
 
 Hazard tube_hazard() {
   return to_fill(HazardKind::kTube, Phrase::worded("Tube snags or is swallowed"),
-                 Phrase::worded("Lead the tube along the limb; a coupling that parts at a pull; small parts "
-                                "out of reach of children."));
+                 Phrase::worded("Run the tube along the limb; fit a coupling that comes apart when pulled; "
+                                "keep small parts out of reach of children."));
 }
 
 Hazard fall_hazard() {
   return to_fill(
-      HazardKind::kFall, Phrase::worded("Fall, where the cue is about balance"),
-      Phrase::worded("Someone beside the wearer, a rail within reach, no stairs; sit down to try it first."));
+      HazardKind::kFall, Phrase::worded("Fall, if the cue affects balance"),
+      Phrase::worded(
+          "Someone stands beside the wearer; a rail within reach, no stairs; try it sitting down first."));
 }
 
 Hazard allergy_hazard() {
-  return to_fill(HazardKind::kAllergy, Phrase::worded("Allergy"),
-                 Phrase::worded("Ask before; try a patch on the forearm first; stop at itching or a rash."));
+  return to_fill(
+      HazardKind::kAllergy, Phrase::worded("Allergy"),
+      Phrase::worded("Ask about allergies; try a patch on the forearm first; stop at itching or a rash."));
 }
 
 Hazard uncured_hazard() {
   return to_fill(
       HazardKind::kUncured, Phrase::worded("What uncured silicone gives off"),
-      Phrase::worded("Cure and post-cure fully, wash, and write down the batch; a tacky cast is not "
-                     "worn."));
+      Phrase::worded("Cure and post-cure fully, wash, and write down the batch; never wear a tacky cast."));
 }
 
 Hazard latex_hazard() {
@@ -167,8 +169,9 @@ Hazard latex_hazard() {
 }
 
 Hazard dirt_hazard() {
-  return to_fill(HazardKind::kDirt, Phrase::worded("Dirt"),
-                 Phrase::worded("Wash with mild soap, wipe and dry; one wearer each, or a liner."));
+  return to_fill(
+      HazardKind::kDirt, Phrase::worded("Dirt"),
+      Phrase::worded("Wash with mild soap, wipe and dry; one cast for each wearer, or a fresh liner."));
 }
 
 }  // namespace wrapgauge

@@ -199,15 +199,14 @@ bool add_ranked_seams(const ContactFigures& figures, std::vector<Finding>& out) 
                                   [](const SeamFigures& seam) { return seam.inset; });
   const bool another = inset != figures.seams.end() && inset != figures.seams.begin();
   Finding finding = seam_finding(english(first.seam), first.seam);
-  finding.sentence =
-      another ? Phrase::worded(
-                    "Highest tension at a seam: %1; at an inset seam: %2. What a seam holds is not "
-                    "known here, so they are ranked by tension alone. %3",
-                    {seam_words(first), seam_words(*inset), finding.action})
-              : Phrase::worded(
-                    "Highest tension at a seam: %1. What a seam holds is not known here, so they "
-                    "are ranked by tension alone. %2",
-                    {seam_words(first), finding.action});
+  finding.sentence = another ? Phrase::worded(
+                                   "Highest tension at a seam: %1; at an inset seam: %2. What a seam holds "
+                                   "is not known here; seams are ranked by tension alone. %3",
+                                   {seam_words(first), seam_words(*inset), finding.action})
+                             : Phrase::worded(
+                                   "Highest tension at a seam: %1. What a seam holds is not known here; "
+                                   "seams are ranked by tension alone. %2",
+                                   {seam_words(first), finding.action});
   out.push_back(std::move(finding));
   return true;
 }
@@ -232,9 +231,8 @@ void add_push(const InflationSetup& setup, const ContactFigures& figures, const 
   const bool slips = std::abs(push_n) > held_n;
   const Phrase where =
       push_n < 0.0 ? Phrase::worded("away from the trunk") : Phrase::worded("towards the trunk");
-  const Phrase action = slips
-                            ? Phrase::worded("Anchor it or choose a less tapered place.")
-                            : Phrase::worded("Watch whether it creeps: a sweaty or moving skin holds less.");
+  const Phrase action = slips ? Phrase::worded("Anchor it or choose a less tapered place.")
+                              : Phrase::worded("Watch whether it creeps: sweaty or moving skin holds less.");
   Finding finding = with_action(slips ? Severity::kWarn : Severity::kNote, "whole cuff",
                                 Phrase::worded("Whole device, along the limb"), Cause::kInflation, action,
                                 "push along the limb");

@@ -112,7 +112,7 @@ std::vector<BrokenTime> broken_times(const Exposure& exposure, const UseTimes& t
   if (!exposure.least_off_over_on) return broken;
   const double off = *exposure.least_off_over_on;
   check(TimeRule::kOff, times.off_over_on / std::max(off, 1e-9), kSlack,
-        Phrase::worded("let go for only %1 times the hold before where %2 times is the least",
+        Phrase::worded("off for only %1 times the hold before it, where %2 times is the least",
                        {figures_of(number_text(off, 2)), figures_of(number_text(times.off_over_on, 3))}));
   // The last hold may end with the session, without its rest: 2 % more than the duty is no breach.
   check(TimeRule::kDuty, exposure.duty / times.largest_duty(), 1.02,

@@ -46,7 +46,7 @@ Finding time_note(const LimitSet& limits, const LimitInputs& inputs, const Conta
   const Phrase times =
       row ? times_words(times_that_hold(limits, *row, inputs.use)) : Phrase::worded("none given");
   return note("time on the skin", Phrase::worded("Time on the skin"), times,
-              Phrase::worded("The limits %1, %2, hold only with these times: %3.",
+              Phrase::worded("The limits %1, %2, apply only with these times: %3.",
                              {site_words(site), use_words(inputs.use), times}));
 }
 

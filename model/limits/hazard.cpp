@@ -29,7 +29,7 @@ Hazard bulge(const HazardInputs& in) {
   if (in.path.limit_point && in.path.limit_point->kind == LimitKind::kRunsAway) {
     out.severity = Severity::kAboveLimit;
     out.sentence = Phrase::worded(
-        "The chambers hold no more than %1, at %2; beyond that one of them balloons.",
+        "The chambers hold no more than %1, at %2; beyond that one of them runs away.",
         {figures_of(in.path.limit_point->pressure), millilitres(in.path.limit_point->volume, 0)});
     return out;
   }

@@ -12,10 +12,10 @@
 namespace wrapgauge {
 
 enum class HazardKind {
-  kOverPressure,  // a source stronger than the limit
+  kOverPressure,  // a source that can exceed the limit
   kVeins,         // congestion of veins
   kNerve,
-  kCompartment,  // swelling in a closed fascia
+  kCompartment,  // compartment syndrome
   kBulge,
   kBurst,
   kSeam,

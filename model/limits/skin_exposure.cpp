@@ -232,7 +232,7 @@ Finding no_rest_finding(const LimitSet& limits, const SkinExposure& exposure) {
   finding.sentence = Phrase::worded(
       "Vented but fastened, the device still presses up to %1 with the %2 factor, more than the %3 of a "
       "rested "
-      "place (%4): to vent is no rest there. %5",
+      "place (%4): venting gives no rest there. %5",
       {figures_beside(exposure.still_pressed, limits.rest.below),
        figures_of(number_text(limits.model_factor, 3)), limit_figures(limits.rest.below),
        table_words(limits.rest.source), finding.action});

@@ -12,7 +12,7 @@ Cautions of_every_part() {
       .never = "Never on neck, face, eyes or airway. No one can allow it.",
       .every_time = {"The wearer is awake and sober. No one can waive that.",
                      "The wearer can take it off alone, and has shown it.",
-                     "To let go, open the closure. To vent is not enough: a vented band can still press.",
+                     "To release it, open the closure. Venting is not enough: a vented band can still press.",
                      "Look at the skin before, and do not start on skin that is broken, red or swollen.",
                      "Take off rings, watches and tight cloth near it. Lay the tube where it cannot snag."},
       .of_part = {},

@@ -14,7 +14,7 @@ NoteTable tests_table(const Summary& summary, const NoteExtras& extras) {
   const std::string relief =
       extras.ceiling && extras.ceiling->relief
           ? "it opens at " + *extras.ceiling->relief + " or less, as solved for with the ceiling"
-      : summary.relief.empty() ? "no setting follows from this plan"
+      : summary.relief.empty() ? "no setting can be given for this plan"
                                : "it opens at " + relief_text(summary.relief) + " or less";
   const std::string release =
       "below " + pressure_text(summary.release.down_to) + " within " + time_text(summary.release.within);
@@ -24,7 +24,7 @@ NoteTable tests_table(const Summary& summary, const NoteExtras& extras) {
        "it falls by less than a tenth (judgement)", "", ""},
       {"Hold: 10 min at 1.5 times, " + pressure_text(gauge * 1.5), "no seam opens, no bulge grows", "", ""},
       {"Relief valve: raise the pressure slowly", relief, "", ""},
-      {"Vent: let go by hand at full pressure", release, "", ""},
+      {"Vent by hand at full pressure", release, "", ""},
       {"Open the closure at full pressure, with one hand",
        "it is open within " + time_text(summary.release.within), "", ""},
       {"Power off at full pressure, if it has power", "the vents open: " + release, "", ""},
@@ -79,7 +79,7 @@ NoteTable checks_table(const Summary& summary) {
 
 std::string release_text(const Summary& summary) {
   const bool fastened = summary.closure.has_value();
-  std::string text = fastened ? "Release means: open the closure. To vent is not enough. "
+  std::string text = fastened ? "Release means: open the closure. Venting is not enough. "
                               : "Release means: vent it and lift it off. ";
   if (summary.exposure && summary.exposure->still_pressed > Pressure())
     text += "Vented but still worn, it is predicted to press up to " +

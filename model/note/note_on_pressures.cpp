@@ -58,7 +58,7 @@ std::string girth_text(const Summary& summary) {
                                  [](const LimitRow& row) { return row.site == SiteClass::kCircumferential; });
   return "The device presses on up to " + fixed_text(100.0 * summary.figures.share_of_girth, 0) +
          " % of a girth, so the row for a cuff round the limb " + (round ? "holds." : "does not hold.") +
-         " Set: " + summary.limits_name + ". No row is a proven threshold; people differ.";
+         " Limit set: " + summary.limits_name + ". No row is a proven threshold; people differ.";
 }
 
 // In a narrow column pressure times time stands in kPa·min alone; the box on top has both units.

@@ -53,7 +53,7 @@ NoteBlocks note_on_record(const Summary& summary) {
       NoteText{"This is not a medical device and this note is no approval. It neither diagnoses nor treats. "
                "For clinical use ask a clinician and the body that licenses devices."}};
   if (!summary.assumed.empty()) {
-    blocks.push_back(NoteText{"What was taken for granted:"});
+    blocks.push_back(NoteText{"What was assumed:"});
     blocks.push_back(NoteList{summary.assumed});
   }
   blocks.insert(blocks.end(),

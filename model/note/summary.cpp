@@ -107,7 +107,7 @@ std::string seams_section(const ContactFigures& figures) {
             fixed_text(seam.at_flat_m.x() * 1e3, 0) + ", " + fixed_text(seam.at_flat_m.y() * 1e3, 0) + " | " +
             english(seam.sheet) + " |\n";
   }
-  return text + "\nWhat a seam holds is not known here: they are ranked by tension alone.\n\n";
+  return text + "\nWhat a seam holds is not known here; seams are ranked by tension alone.\n\n";
 }
 
 std::string both_ways(Pressure shown, Pressure other) {

@@ -37,7 +37,7 @@ struct Summary {
   std::vector<InputFile> inputs;
   std::string plan, body, layout;
   std::vector<std::string> worn;     // what is worn and how, one sentence each
-  std::vector<std::string> assumed;  // what was taken for granted, each with source and status
+  std::vector<std::string> assumed;  // what was assumed, each with source and status
   std::vector<InflatedInlet> inlets;
   std::optional<std::string> limit_point;  // set: the asked pressure was not reached
   ContactFigures figures;

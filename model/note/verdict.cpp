@@ -97,8 +97,8 @@ Phrase card_line(const Finding& finding) {
 Phrase verdict(const Summary& summary) {
   if (const int stops = number_with(summary, Severity::kStop); stops > 0) {
     const std::vector<Phrase> values = {figures_of(stops), worst_place(summary, Severity::kStop)};
-    return stops == 1 ? Phrase::worded("Not to be worn like this: %2.", values)
-                      : Phrase::worded("Not to be worn like this, for %1 reasons; first: %2.", values);
+    return stops == 1 ? Phrase::worded("Do not wear it like this: %2.", values)
+                      : Phrase::worded("Do not wear it like this, for %1 reasons; first: %2.", values);
   }
   if (const int above = number_with(summary, Severity::kAboveLimit); above > 0) {
     const std::vector<Phrase> values = {figures_of(above), worst_place(summary, Severity::kAboveLimit)};

@@ -44,7 +44,7 @@ struct Aim {
   // Chambers that share an inlet in the drawing, fed apart: with as few inlets as reach the target, or with
   // one a chamber when none does. None: not needed, or no inlet feeds two wanted chambers.
   std::optional<AimOutcome> split;
-  std::vector<std::string> closed_channels;    // for the split: channels welded shut
+  std::vector<std::string> closed_channels;    // for the split: channels fused shut
   std::optional<std::string> limits_override;  // why the limits may be laxer than the program's
   std::optional<std::string> rises;            // the mean rises towards the trunk in what was reached
 };

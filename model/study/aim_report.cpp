@@ -74,7 +74,7 @@ void say_split(const Aim& aim, std::vector<std::string>& words) {
   const AimOutcome& split = *aim.split;
   const std::string how = (aim.closed_channels.empty()
                                ? ""
-                               : ", with the channels " + names_text(aim.closed_channels) + " welded shut");
+                               : ", with the channels " + names_text(aim.closed_channels) + " fused shut");
   if (split.reached)
     words.push_back("Reached with " + std::to_string(split.inlets.size()) + " inlets" + how +
                     ", one for each of: " + supplies_text(split, false) + ".");

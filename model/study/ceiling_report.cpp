@@ -31,8 +31,9 @@ std::string inlets_text(const std::vector<CeilingInlet>& inlets) {
 }
 
 std::string scope_text(const InletCeiling& ceiling) {
-  return ceiling.inlet ? "Ceiling of inlet '" + *ceiling.inlet + "' alone, the others open: "
-                       : "Ceiling with all inlets scaled together in the plan's proportion: ";
+  return ceiling.inlet
+             ? "Highest inflation within the limits, inlet '" + *ceiling.inlet + "' alone, the others open: "
+             : "Highest inflation within the limits, all inlets in the plan's proportion: ";
 }
 
 std::string reach_text(const InletCeiling& ceiling) {
@@ -50,7 +51,7 @@ std::string limit_point_text(const InletCeiling& ceiling) {
     case LimitKind::kFolds:
       return "a sheet folds while chamber " + chambers +
              " is filled, before any limit is met, and a fold presses in a line, harder than any "
-             "figure here; close it less tightly or take a thicker sheet.";
+             "figure here; fasten it more loosely or take a thicker sheet.";
     case LimitKind::kRunsAway:
       break;
   }
@@ -84,11 +85,11 @@ std::string check_text(const CeilingCheck& check) {
   const LimitShare& nearest = check.nearest;
   const std::string peak = " (predicted peak " + pressure_text(check.peak) + ")";
   if (nearest.above() && nearest.share <= 1.0) return "'" + nearest.where + "' is above a limit" + peak;
-  return "'" + nearest.where + "' comes nearest with " + percent_text(nearest.share) + " of its limit" + peak;
+  return "'" + nearest.where + "' is highest, at " + percent_text(nearest.share) + " of its limit" + peak;
 }
 
 std::string verified_text(const InletCeiling& ceiling) {
-  std::string text = "Solved at the answer: " + check_text(ceiling.at);
+  std::string text = "Solved there: " + check_text(ceiling.at);
   if (ceiling.above) text += "; solved 5 % above it: " + check_text(*ceiling.above);
   return text +
          (ceiling.confirmed() ? "." : ". NOT CONFIRMED: 5 % above it nothing is above a limit either.");
@@ -123,7 +124,7 @@ void say_ceiling(const InletCeiling& ceiling, std::vector<std::string>& words) {
     return;
   }
   if (ceiling.stop == CeilingStop::kWithin) {
-    words.push_back(scope_text(ceiling) + "not met up to " + reach_text(ceiling) +
+    words.push_back(scope_text(ceiling) + "no limit is met up to " + reach_text(ceiling) +
                     " Ask for more in the plan to look further.");
     return;
   }
@@ -133,8 +134,9 @@ void say_ceiling(const InletCeiling& ceiling, std::vector<std::string>& words) {
 }
 
 std::string valves_text(const ReliefCheck& relief) {
-  std::string text = "Set the relief valve no higher than " + relief_text(relief.settings) + ": " +
-                     relief.rule + ". Solved with every inlet there, the most pressed place takes " +
+  std::string text = "Set the relief valve no higher than " + relief_text(relief.settings) +
+                     ". The rule: " + relief.rule +
+                     ". Solved with every inlet there, the most pressed place takes " +
                      percent_text(relief.place_share) + " of its limit.";
   if (relief.too_high) text += " ABOVE LIMIT: " + *relief.too_high;
   return text;
@@ -172,11 +174,11 @@ std::string brief_text(const InletCeiling& ceiling) {
 }
 
 std::string counted_text(const Ceiling& ceiling) {
-  return "Predicted pressures count " + number_text(ceiling.model_factor, 3) + " times, the model factor" +
-         (ceiling.spread_factor > 1.0
-              ? ", and " + number_text(ceiling.spread_factor, 3) +
-                    " times more for the spread of the inputs (95th percentile of the runs)"
-              : "; the spread of the inputs is left out");
+  return "Predicted pressures are multiplied by " + number_text(ceiling.model_factor, 3) +
+         ", the model factor" +
+         (ceiling.spread_factor > 1.0 ? ", and again by " + number_text(ceiling.spread_factor, 3) +
+                                            " for the spread of the inputs (95th percentile of the runs)"
+                                      : "; the spread of the inputs is left out");
 }
 
 std::string basis_text(const Ceiling& ceiling) {

@@ -14,7 +14,7 @@ std::vector<std::string> ceiling_words(const Ceiling& ceiling);
 
 // For a note: the answer in three sentences or so, without the sentences of the findings.
 std::vector<std::string> ceiling_brief(const Ceiling& ceiling);
-// "3.0 kPa (22 mmHg) for inlet 'a', 1.5 kPa (11 mmHg) for inlet 'b'"; none: no relief setting follows.
+// "3.0 kPa (22 mmHg) for inlet 'a', 1.5 kPa (11 mmHg) for inlet 'b'"; none: no relief setting can be given.
 std::optional<std::string> relief_brief(const Ceiling& ceiling);
 
 // Same ceiling, same bytes. `plan`, `inputs_hash`: what it was found for.

@@ -10,7 +10,7 @@ namespace wrapgauge {
 
 struct SeparateChambers {
   Plan plan;                                 // each such chamber with an inlet of its own, by pressure
-  std::vector<std::string> closed_channels;  // left out of the drawing: welded shut
+  std::vector<std::string> closed_channels;  // left out of the drawing: fused shut
 };
 
 // `groups`: those to take apart, as `flat` numbers them. Problems: a chamber with no room for an inlet.

@@ -605,7 +605,7 @@
             <source>— limit
 %1 %2
 ÷ %3</source>
-            <translation>— Grenze
+            <translation>— Grenzwert
 %1 %2
 ÷ %3</translation>
         </message>
@@ -893,7 +893,7 @@
         </message>
         <message>
             <source>Limit</source>
-            <translation>Grenze</translation>
+            <translation>Grenzwert</translation>
         </message>
         <message>
             <source>stop</source>
@@ -1187,7 +1187,7 @@
         </message>
         <message>
             <source>to a volume between the sheets</source>
-            <translation>bis zu einem Volumen zwischen den Blättern</translation>
+            <translation>bis zu einem Volumen zwischen den Lagen</translation>
         </message>
         <message>
             <source>with air pushed in and closed off</source>
@@ -1281,7 +1281,7 @@
         </message>
         <message>
             <source>Sheets</source>
-            <translation>Blätter</translation>
+            <translation>Lagen</translation>
         </message>
         <message>
             <source>Parts</source>
@@ -2083,11 +2083,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         <name>wrapgauge::SheetFields</name>
         <message>
             <source>Skin sheet</source>
-            <translation>Hautblatt</translation>
+            <translation>Hautlage</translation>
         </message>
         <message>
             <source>Outer sheet</source>
-            <translation>Außenblatt</translation>
+            <translation>Außenlage</translation>
         </message>
         <message>
             <source>Backing cloth, stiffness along x</source>
@@ -2107,11 +2107,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Cloth on the outer sheet, along x; 0: none. Pulls only.</source>
-            <translation>Stoff auf dem Außenblatt, längs x; 0: keiner. Zieht nur.</translation>
+            <translation>Stoff auf der Außenlage, längs x; 0: keiner. Zieht nur.</translation>
         </message>
         <message>
             <source>Cloth on the outer sheet, along y; 0: none. Pulls only.</source>
-            <translation>Stoff auf dem Außenblatt, längs y; 0: keiner. Zieht nur.</translation>
+            <translation>Stoff auf der Außenlage, längs y; 0: keiner. Zieht nur.</translation>
         </message>
         <message>
             <source>Skin prestretch</source>
@@ -2119,19 +2119,19 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Skin sheet, stretched along x when fused</source>
-            <translation>Hautblatt, beim Verbinden längs x gedehnt</translation>
+            <translation>Hautlage, beim Verbinden längs x gedehnt</translation>
         </message>
         <message>
             <source>Outer sheet, stretched along x when fused</source>
-            <translation>Außenblatt, beim Verbinden längs x gedehnt</translation>
+            <translation>Außenlage, beim Verbinden längs x gedehnt</translation>
         </message>
         <message>
             <source>Skin sheet: stretched along x by this much when it was fused; 0: not.</source>
-            <translation>Hautblatt: so weit längs x gedehnt, als es verbunden wurde; 0: nicht.</translation>
+            <translation>Hautlage: so weit längs x gedehnt, als sie verbunden wurde; 0: nicht.</translation>
         </message>
         <message>
             <source>Outer sheet: stretched along x by this much when it was fused; 0: not.</source>
-            <translation>Außenblatt: so weit längs x gedehnt, als es verbunden wurde; 0: nicht.</translation>
+            <translation>Außenlage: so weit längs x gedehnt, als sie verbunden wurde; 0: nicht.</translation>
         </message>
         <message>
             <source>Backing along y</source>
@@ -3005,11 +3005,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Sheets resist bending</source>
-            <translation>Blätter widerstehen Biegung</translation>
+            <translation>Lagen widerstehen Biegung</translation>
         </message>
         <message>
             <source>Sheets carry no compression</source>
-            <translation>Blätter nehmen keine Stauchung auf</translation>
+            <translation>Lagen nehmen keine Stauchung auf</translation>
         </message>
         <message>
             <source>Steps</source>
@@ -3017,7 +3017,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Shorter edges beside seams and inset seams, where sheets bend most.</source>
-            <translation>Kürzere Kanten neben Nähten und Innennähten, wo sich die Blätter am stärksten biegen.</translation>
+            <translation>Kürzere Kanten neben Nähten und Innennähten, wo sich die Lagen am stärksten biegen.</translation>
         </message>
         <message>
             <source>How far from a seam the shorter edges hold; 6 mm when left out.</source>
@@ -3201,7 +3201,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Test object: no limit is applied to it, and nobody may wear the device.</source>
-            <translation>Prüfkörper: Für ihn gilt keine Grenze, und niemand darf das Gerät tragen.</translation>
+            <translation>Prüfkörper: Für ihn gilt kein Grenzwert, und niemand darf das Gerät tragen.</translation>
         </message>
         <message>
             <source>confirmed</source>
@@ -3304,8 +3304,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Knochen dahinter, Haut davor: Druck hier lässt den Fuß hängen. Kein Band, keine Kante, kein Gurt darauf.</translation>
         </message>
         <message>
-            <source>Pressed here the palm and thumb go numb: no closing edge or weld on it.</source>
-            <translation>Druck hier macht Handfläche und Daumen taub: keine Schließkante und keine verbundene Stelle darauf.</translation>
+            <source>Pressed here the palm and thumb go numb: no closing edge or seam on it.</source>
+            <translation>Druck hier macht Handfläche und Daumen taub: keine Schließkante und keine Naht darauf.</translation>
         </message>
         <message>
             <source>Pressed here the little finger goes numb.</source>
@@ -3609,11 +3609,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>skin</source>
-            <translation>Hautblatt</translation>
+            <translation>Hautlage</translation>
         </message>
         <message>
             <source>outer</source>
-            <translation>Außenblatt</translation>
+            <translation>Außenlage</translation>
         </message>
         <message>
             <source>Left out %1 parts that are lines or points.</source>
@@ -3648,7 +3648,7 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Die Pumpe erreicht %1, bevor sie stehen bleibt</translation>
         </message>
         <message>
-            <source>Closed air that warms</source>
+            <source>Sealed air that warms</source>
             <translation>Eingeschlossene Luft, die sich erwärmt</translation>
         </message>
         <message>
@@ -3656,28 +3656,28 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Nach 5 min auf der Haut entlüften, dann den Druck neu einstellen.</translation>
         </message>
         <message>
-            <source>Closed off at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could not grow would gain %6.</source>
-            <translation>Bei %1 verschlossen und auf %2 erwärmt, steigt Einlass „%3“ von %4 auf %5; eine Kammer, die nicht wachsen kann, gewänne %6.</translation>
+            <source>Sealed at %1 and warmed to %2, inlet '%3' rises from %4 to %5; a chamber that could not grow would gain %6.</source>
+            <translation>Bei %1 eingeschlossen und auf %2 erwärmt, steigt die Luft an Einlass „%3“ von %4 auf %5; eine Kammer, die nicht wachsen kann, gewänne %6.</translation>
         </message>
         <message>
-            <source>Closed air in flight or on a mountain</source>
+            <source>Sealed air in flight or on a mountain</source>
             <translation>Eingeschlossene Luft im Flug oder auf einem Berg</translation>
         </message>
         <message>
-            <source>Never wear it closed off in a cabin, a lift to height or a pressure chamber.</source>
-            <translation>Nie verschlossen in einer Flugzeugkabine, bei einer Auffahrt in die Höhe oder in einer Druckkammer tragen.</translation>
+            <source>Never wear it sealed in an aircraft, on the way up to altitude or in a pressure chamber.</source>
+            <translation>Nie mit eingeschlossener Luft im Flugzeug, auf dem Weg in die Höhe oder in einer Druckkammer tragen.</translation>
         </message>
         <message>
-            <source>Closed off on the ground and worn at %1 of air, inlet '%2' rises from %3 to %4; a chamber that could not grow would gain %5.</source>
-            <translation>Am Boden verschlossen und bei %1 Luftdruck getragen, steigt Einlass „%2“ von %3 auf %4; eine Kammer, die nicht wachsen kann, gewänne %5.</translation>
+            <source>Sealed on the ground and worn at an air pressure of %1, inlet '%2' rises from %3 to %4; a chamber that could not grow would gain %5.</source>
+            <translation>Am Boden eingeschlossen und bei %1 Luftdruck getragen, steigt die Luft an Einlass „%2“ von %3 auf %4; eine Kammer, die nicht wachsen kann, gewänne %5.</translation>
         </message>
         <message>
-            <source>A source stronger than the limit</source>
-            <translation>Eine Quelle, die stärker ist als der Grenzwert</translation>
+            <source>A source that can exceed the limit</source>
+            <translation>Eine Quelle, die den Grenzwert übersteigen kann</translation>
         </message>
         <message>
-            <source>Put a relief valve between source and device; watch a gauge of its own.</source>
-            <translation>Ein Überdruckventil zwischen Quelle und Gerät setzen; ein eigenes Manometer beobachten.</translation>
+            <source>Fit a relief valve between source and device; watch a separate gauge.</source>
+            <translation>Ein Überdruckventil zwischen Quelle und Gerät einbauen; ein eigenes Manometer beobachten.</translation>
         </message>
         <message>
             <source>The plan has no relief valve; it should open %1.</source>
@@ -3692,8 +3692,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Das Überdruckventil öffnet bei %1; es darf %2 öffnen.</translation>
         </message>
         <message>
-            <source>Through the open tube inlet '%1' falls below %2 in %3; %4 is the most (%5).</source>
-            <translation>Durch den offenen Schlauch fällt Einlass „%1“ in %3 unter %2; %4 ist das Höchste (%5).</translation>
+            <source>With the tube open, inlet '%1' falls below %2 in %3; %4 at most is allowed (%5).</source>
+            <translation>Bei offenem Schlauch fällt Einlass „%1“ in %3 unter %2; erlaubt sind höchstens %4 (%5).</translation>
         </message>
         <message>
             <source>The flow starts turbulent (Reynolds number %1), so it takes longer.</source>
@@ -3748,15 +3748,15 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>eine Sitzung von %1, wo %2 das Längste ist</translation>
         </message>
         <message>
-            <source>let go for only %1 times the hold before where %2 times is the least</source>
-            <translation>nur das %1-Fache des vorigen Haltens losgelassen, wo das %2-Fache das Wenigste ist</translation>
+            <source>off for only %1 times the hold before it, where %2 times is the least</source>
+            <translation>nur das %1-Fache der Haltezeit davor entlastet, wo das %2-Fache das Wenigste ist</translation>
         </message>
         <message>
             <source>pressed for %1 of the time where %2 is the most</source>
             <translation>%1 der Zeit gedrückt, wo %2 das Meiste ist</translation>
         </message>
         <message>
-            <source>The limits %1, %2, hold only with these times: %3.</source>
+            <source>The limits %1, %2, apply only with these times: %3.</source>
             <translation>Die Grenzwerte %1, %2, gelten nur mit diesen Zeiten: %3.</translation>
         </message>
         <message>
@@ -3765,7 +3765,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>A bulge that runs away</source>
-            <translation>Eine Wölbung, die davonläuft</translation>
+            <translation>Eine Wölbung, die durchgeht</translation>
         </message>
         <message>
             <source>There is no chamber.</source>
@@ -3776,16 +3776,16 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Langsam füllen; aufhören, wenn das Volumen wächst und der Druck nicht.</translation>
         </message>
         <message>
-            <source>The chambers hold no more than %1, at %2; beyond that one of them balloons.</source>
-            <translation>Die Kammern halten nicht mehr als %1, bei %2; darüber bläht sich eine von ihnen auf.</translation>
+            <source>The chambers hold no more than %1, at %2; beyond that one of them runs away.</source>
+            <translation>Die Kammern halten nicht mehr als %1, bei %2; darüber geht eine von ihnen durch.</translation>
         </message>
         <message>
             <source>No bulge ran away up to %1 and %2 in '%3'.</source>
-            <translation>Bis %1 und %2 in „%3“ lief keine Wölbung davon.</translation>
+            <translation>Bis %1 und %2 in „%3“ ging keine Wölbung durch.</translation>
         </message>
         <message>
             <source>A sheet that tears</source>
-            <translation>Ein Blatt, das reißt</translation>
+            <translation>Eine Lage, die reißt</translation>
         </message>
         <message>
             <source>Burst two samples on the bench, off the body, at three times the planned pressure or more.</source>
@@ -3793,7 +3793,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>The most stretched sheet, of '%1', is at %2 times its length, %3 of its elongation at break.</source>
-            <translation>Das am stärksten gedehnte Blatt, das von „%1“, ist beim %2-Fachen seiner Länge, %3 seiner Bruchdehnung.</translation>
+            <translation>Die am stärksten gedehnte Lage, die von „%1“, ist beim %2-Fachen ihrer Länge, %3 ihrer Bruchdehnung.</translation>
         </message>
         <message>
             <source>A seam that opens</source>
@@ -3805,7 +3805,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>The first seam to watch is at '%1', pulled by %2; what a fused seam holds is not known here.</source>
-            <translation>Zuerst zu beobachten ist die Naht an „%1“, gezogen mit %2; was eine verbundene Naht hält, ist hier nicht bekannt.</translation>
+            <translation>Zuerst zu beobachten ist die Naht an „%1“, gezogen mit %2; was sie hält, ist hier nicht bekannt.</translation>
         </message>
         <message>
             <source>a time the plan does not give</source>
@@ -3953,11 +3953,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>the sheet stretch warning</source>
-            <translation>die Warnung der Blattdehnung</translation>
+            <translation>die Warnung der Lagendehnung</translation>
         </message>
         <message>
             <source>the sheet stretch limit</source>
-            <translation>der Grenzwert der Blattdehnung</translation>
+            <translation>der Grenzwert der Lagendehnung</translation>
         </message>
         <message>
             <source>the share of elongation at break</source>
@@ -4229,7 +4229,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>The body is a test object, so no limit for skin or tissue is applied: nothing here says how the device presses on a person. %1</source>
-            <translation>Der Körper ist ein Prüfkörper, deshalb gilt keine Grenze für Haut oder Gewebe: Nichts hier sagt, wie das Gerät auf einen Menschen drückt. %1</translation>
+            <translation>Der Körper ist ein Prüfkörper, deshalb gilt kein Grenzwert für Haut oder Gewebe: Nichts hier sagt, wie das Gerät auf einen Menschen drückt. %1</translation>
         </message>
         <message>
             <source>Name the part of the body in the plan (body.part).</source>
@@ -4253,11 +4253,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Nobody has said where the bones and nerves of this body lie, so bone is taken to lie %1 under the skin everywhere, and the limit over bone or nerve, %2, holds everywhere. %3</source>
-            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb wird überall mit Knochen %1 unter der Haut gerechnet, und überall gilt die Grenze über Knochen oder Nerven, %2. %3</translation>
+            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb wird überall mit Knochen %1 unter der Haut gerechnet, und überall gilt der Grenzwert über Knochen oder Nerven, %2. %3</translation>
         </message>
         <message>
             <source>Nobody has said where the bones and nerves of this body lie, so the limit over bone or nerve, %1, holds everywhere. %2</source>
-            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb gilt überall die Grenze über Knochen oder Nerven, %1. %2</translation>
+            <translation>Niemand hat gesagt, wo Knochen und Nerven dieses Körpers liegen. Deshalb gilt überall der Grenzwert über Knochen oder Nerven, %1. %2</translation>
         </message>
         <message>
             <source>Take it off; never wear it there.</source>
@@ -4305,7 +4305,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>fastening alone</source>
-            <translation>Verschluss allein</translation>
+            <translation>Anlegen allein</translation>
         </message>
         <message>
             <source>inflation</source>
@@ -4361,7 +4361,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Lower the pressure or fasten it more loosely.</source>
-            <translation>Den Druck senken oder lockerer verschließen.</translation>
+            <translation>Den Druck senken oder lockerer anlegen.</translation>
         </message>
         <message>
             <source>Lower the pressure.</source>
@@ -4369,11 +4369,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Fasten it more loosely.</source>
-            <translation>Lockerer verschließen.</translation>
+            <translation>Lockerer anlegen.</translation>
         </message>
         <message>
             <source>Move %1 off %2 or fasten it more loosely.</source>
-            <translation>%1 von %2 wegrücken oder lockerer verschließen.</translation>
+            <translation>%1 von %2 wegrücken oder lockerer anlegen.</translation>
         </message>
         <message>
             <source>Move %1 off %2 or lower the pressure.</source>
@@ -4393,23 +4393,23 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Ask for less, fasten it more loosely or take a thicker sheet.</source>
-            <translation>Weniger verlangen, lockerer verschließen oder ein dickeres Blatt nehmen.</translation>
+            <translation>Weniger verlangen, lockerer anlegen oder eine dickere Lage nehmen.</translation>
         </message>
         <message>
             <source>Ask for less, take a thicker or stiffer sheet or add inset seams.</source>
-            <translation>Weniger verlangen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+            <translation>Weniger verlangen, eine dickere oder steifere Lage nehmen oder Innennähte hinzufügen.</translation>
         </message>
         <message>
             <source>Ask for less, fill by volume, take a thicker or stiffer sheet or add inset seams.</source>
-            <translation>Weniger verlangen, nach Volumen füllen, ein dickeres oder steiferes Blatt nehmen oder Innennähte hinzufügen.</translation>
+            <translation>Weniger verlangen, nach Volumen füllen, eine dickere oder steifere Lage nehmen oder Innennähte hinzufügen.</translation>
         </message>
         <message>
             <source>Above %1 and %2 in chamber %3 a sheet folds. No shape with its folds was found, and every figure here belongs to the last smooth one. %4</source>
-            <translation>Über %1 und %2 wirft in Kammer %3 ein Blatt Falten. Eine Form mit Falten wurde nicht gefunden, alle Zahlen hier gehören zur letzten glatten. %4</translation>
+            <translation>Über %1 und %2 wirft in Kammer %3 eine Lage Falten. Eine Form mit Falten wurde nicht gefunden, alle Zahlen hier gehören zur letzten glatten. %4</translation>
         </message>
         <message>
             <source>Above %1 and %2 a sheet of chamber %3 is stretched further than its material is known for, and every figure here belongs to the last equilibrium before. %4</source>
-            <translation>Über %1 und %2 wird ein Blatt von Kammer %3 weiter gedehnt, als sein Werkstoff bekannt ist; alle Zahlen hier gehören zum letzten Gleichgewicht davor. %4</translation>
+            <translation>Über %1 und %2 wird eine Lage von Kammer %3 weiter gedehnt, als ihr Werkstoff bekannt ist; alle Zahlen hier gehören zum letzten Gleichgewicht davor. %4</translation>
         </message>
         <message>
             <source>Chamber %3 runs away above %1, reached at %2: the pressure asked for has no equilibrium, and every figure here belongs to that last one. %4</source>
@@ -4417,35 +4417,35 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Sheet of %1</source>
-            <translation>Blatt von %1</translation>
+            <translation>Lage von %1</translation>
         </message>
         <message>
             <source>Lower the pressure, take a thicker sheet or add inset seams.</source>
-            <translation>Den Druck senken, ein dickeres Blatt nehmen oder Innennähte hinzufügen.</translation>
+            <translation>Den Druck senken, eine dickere Lage nehmen oder Innennähte hinzufügen.</translation>
         </message>
         <message>
             <source>stretch of a silicone sheet</source>
-            <translation>Dehnung eines Silikonblatts</translation>
+            <translation>Dehnung einer Silikonlage</translation>
         </message>
         <message>
             <source>A sheet of chamber '%1' is predicted to stretch to %2 times its length, %3 of its elongation at break, above %4 (%5). %6</source>
-            <translation>Ein Blatt der Kammer „%1“ dehnt sich voraussichtlich auf das %2-Fache seiner Länge, %3 seiner Bruchdehnung, über %4 (%5). %6</translation>
+            <translation>Eine Lage der Kammer „%1“ dehnt sich voraussichtlich auf das %2-Fache ihrer Länge, %3 ihrer Bruchdehnung, über %4 (%5). %6</translation>
         </message>
         <message>
             <source>%2 at %1 in the %3 sheet, at x %4 y %5 of the layout, %6 times the mean along it</source>
-            <translation>%2 an %1 im %3, bei x %4 y %5 des Layouts, dem %6-Fachen des Mittels entlang</translation>
+            <translation>%2 an %1 in der %3, bei x %4 y %5 des Layouts, das %6-Fache des Mittels entlang der Naht</translation>
         </message>
         <message>
             <source>Burst a sample on the bench before anyone wears it.</source>
             <translation>Ein Muster auf dem Prüfstand bersten lassen, bevor es jemand trägt.</translation>
         </message>
         <message>
-            <source>Highest tension at a seam: %1; at an inset seam: %2. What a seam holds is not known here, so they are ranked by tension alone. %3</source>
-            <translation>Höchste Spannung an einer Naht: %1; an einer Innennaht: %2. Was eine Naht hält, ist hier nicht bekannt, deshalb sind sie nur nach Spannung geordnet. %3</translation>
+            <source>Highest tension at a seam: %1; at an inset seam: %2. What a seam holds is not known here; seams are ranked by tension alone. %3</source>
+            <translation>Höchste Spannung an einer Naht: %1; an einer Innennaht: %2. Was eine Naht hält, ist hier nicht bekannt; Nähte sind nur nach ihrer Spannung geordnet. %3</translation>
         </message>
         <message>
-            <source>Highest tension at a seam: %1. What a seam holds is not known here, so they are ranked by tension alone. %2</source>
-            <translation>Höchste Spannung an einer Naht: %1. Was eine Naht hält, ist hier nicht bekannt, deshalb sind sie nur nach Spannung geordnet. %2</translation>
+            <source>Highest tension at a seam: %1. What a seam holds is not known here; seams are ranked by tension alone. %2</source>
+            <translation>Höchste Spannung an einer Naht: %1. Was eine Naht hält, ist hier nicht bekannt; Nähte sind nur nach ihrer Spannung geordnet. %2</translation>
         </message>
         <message>
             <source>Seam of %1</source>
@@ -4460,7 +4460,7 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Verankern oder eine weniger verjüngte Stelle wählen.</translation>
         </message>
         <message>
-            <source>Watch whether it creeps: a sweaty or moving skin holds less.</source>
+            <source>Watch whether it creeps: sweaty or moving skin holds less.</source>
             <translation>Beobachten, ob es wandert: Verschwitzte oder bewegte Haut hält weniger.</translation>
         </message>
         <message>
@@ -4485,7 +4485,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Contact forces, sheet tensions and chamber pressures balance only to %1, where %2 is asked for, so the figures are rougher than shown. %3</source>
-            <translation>Kontaktkräfte, Blattspannungen und Kammerdrücke gleichen sich nur auf %1 aus, verlangt sind %2; die Zahlen sind gröber, als sie aussehen. %3</translation>
+            <translation>Kontaktkräfte, Lagenspannungen und Kammerdrücke gleichen sich nur auf %1 aus, verlangt sind %2; die Zahlen sind gröber, als sie aussehen. %3</translation>
         </message>
         <message>
             <source>Whole device, not held</source>
@@ -4501,15 +4501,15 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Sheets, close to buckling</source>
-            <translation>Blätter, nahe am Beulen</translation>
+            <translation>Lagen, nahe am Beulen</translation>
         </message>
         <message>
             <source>Lower the pressure, fasten it more loosely or take a thicker sheet, and look for folds on the bench.</source>
-            <translation>Den Druck senken, lockerer verschließen oder ein dickeres Blatt nehmen, und auf dem Prüfstand nach Falten sehen.</translation>
+            <translation>Den Druck senken, lockerer anlegen oder eine dickere Lage nehmen, und auf dem Prüfstand nach Falten sehen.</translation>
         </message>
         <message>
             <source>A sheet is close to buckling. It is shown smooth; a fold presses in a line, harder than the figures here. %1</source>
-            <translation>Ein Blatt ist nahe am Beulen. Es ist glatt gezeigt; eine Falte drückt in einer Linie, stärker als die Zahlen hier. %1</translation>
+            <translation>Eine Lage ist nahe am Beulen. Sie ist glatt gezeigt; eine Falte drückt in einer Linie, stärker als die Zahlen hier. %1</translation>
         </message>
         <message>
             <source>Measure on a bench, with every chamber, before anyone wears it.</source>
@@ -4521,7 +4521,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Predicted pressures are multiplied by %1 before they are held against a limit (%2). %3</source>
-            <translation>Vorhergesagte Drücke werden mit %1 malgenommen, bevor sie an einer Grenze gemessen werden (%2). %3</translation>
+            <translation>Vorhergesagte Drücke werden mit %1 multipliziert, bevor sie mit einem Grenzwert verglichen werden (%2). %3</translation>
         </message>
         <message>
             <source>Time on the skin</source>
@@ -4529,11 +4529,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Limits used</source>
-            <translation>Verwendete Grenzen</translation>
+            <translation>Verwendete Grenzwerte</translation>
         </message>
         <message>
             <source>The limits are those of the set '%1', not the program's own: %2 of their numbers are stricter, %3 laxer.</source>
-            <translation>Die Grenzen sind die des Satzes „%1“, nicht die des Programms: %2 ihrer Zahlen sind strenger, %3 lockerer.</translation>
+            <translation>Die Grenzwerte sind die des Satzes „%1“, nicht die des Programms: %2 ihrer Zahlen sind strenger, %3 lockerer.</translation>
         </message>
         <message>
             <source>Strap '%1'</source>
@@ -4581,15 +4581,15 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>%1, above the limit of %2</source>
-            <translation>%1, über der Grenze von %2</translation>
+            <translation>%1, über dem Grenzwert von %2</translation>
         </message>
         <message>
             <source>%1, above the warning at %2 and below the limit of %3</source>
-            <translation>%1, über der Warnung bei %2 und unter der Grenze von %3</translation>
+            <translation>%1, über der Warnung bei %2 und unter dem Grenzwert von %3</translation>
         </message>
         <message>
             <source>%1, %2 of the limit of %3</source>
-            <translation>%1, %2 der Grenze von %3</translation>
+            <translation>%1, %2 des Grenzwerts von %3</translation>
         </message>
         <message>
             <source>%1: %2 on its worst 1 cm². With the %3 factor %4.</source>
@@ -4601,7 +4601,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Do not wear it like this: fasten it more loosely.</source>
-            <translation>So nicht tragen: lockerer verschließen.</translation>
+            <translation>So nicht tragen: lockerer anlegen.</translation>
         </message>
         <message>
             <source>Do not wear it like this: lower the pressure or press on less of the girth.</source>
@@ -4609,7 +4609,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>stop at %1</source>
-            <translation>Halt bei %1</translation>
+            <translation>Stopp bei %1</translation>
         </message>
         <message>
             <source>caution from %1</source>
@@ -4621,7 +4621,7 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>tourniquet stop, anything round a limb</source>
-            <translation>Halt wie bei einer Abbindung, alles rund um ein Glied</translation>
+            <translation>Abschnürungs-Stopp, alles rund um ein Glied</translation>
         </message>
         <message>
             <source>This cuff may hold back the blood beyond it: up to %1 on its worst 1 cm², with the %2 factor %3; %4 (%5). %6</source>
@@ -4669,11 +4669,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>The session does not keep the times of the limits: %1. %2</source>
-            <translation>Die Sitzung hält die Zeiten der Grenzen nicht ein: %1. %2</translation>
+            <translation>Die Sitzung hält die Zeiten der Grenzwerte nicht ein: %1. %2</translation>
         </message>
         <message>
             <source>Whole device, vented and fastened</source>
-            <translation>Ganzes Gerät, entlüftet und verschlossen</translation>
+            <translation>Ganzes Gerät, entlüftet und noch angelegt</translation>
         </message>
         <message>
             <source>of a rested place</source>
@@ -4681,11 +4681,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Fasten it more loosely, or open the closure to rest.</source>
-            <translation>Lockerer verschließen oder den Verschluss zum Ruhen öffnen.</translation>
+            <translation>Lockerer anlegen oder den Verschluss zum Ruhen öffnen.</translation>
         </message>
         <message>
-            <source>Vented but fastened, the device still presses up to %1 with the %2 factor, more than the %3 of a rested place (%4): to vent is no rest there. %5</source>
-            <translation>Entlüftet, aber verschlossen drückt das Gerät noch bis %1 mit dem Faktor %2, mehr als die %3 einer entlasteten Stelle (%4): Entlüften ist dort keine Ruhe. %5</translation>
+            <source>Vented but fastened, the device still presses up to %1 with the %2 factor, more than the %3 of a rested place (%4): venting gives no rest there. %5</source>
+            <translation>Entlüftet, aber noch angelegt, drückt das Gerät bis %1 mit dem Faktor %2, mehr als die %3 einer entlasteten Stelle (%4): Entlüften allein entlastet sie nicht. %5</translation>
         </message>
         <message>
             <source>%1, %2 of %3</source>
@@ -4700,28 +4700,28 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Ursache: %1.</translation>
         </message>
         <message>
-            <source>Not to be worn like this: %2.</source>
-            <translation>So nicht zu tragen: %2.</translation>
+            <source>Do not wear it like this: %2.</source>
+            <translation>So nicht tragen: %2.</translation>
         </message>
         <message>
-            <source>Not to be worn like this, for %1 reasons; first: %2.</source>
-            <translation>So nicht zu tragen, aus %1 Gründen; zuerst: %2.</translation>
+            <source>Do not wear it like this, for %1 reasons; first: %2.</source>
+            <translation>So nicht tragen, aus %1 Gründen; zuerst: %2.</translation>
         </message>
         <message>
             <source>Above the limit in 1 place: %2.</source>
-            <translation>An 1 Stelle über der Grenze: %2.</translation>
+            <translation>An 1 Stelle über dem Grenzwert: %2.</translation>
         </message>
         <message>
             <source>Above the limit in %1 places; worst: %2.</source>
-            <translation>An %1 Stellen über der Grenze; am meisten: %2.</translation>
+            <translation>An %1 Stellen über dem Grenzwert; am meisten: %2.</translation>
         </message>
         <message>
             <source>A test object: no limit for skin or tissue was applied.</source>
-            <translation>Ein Prüfkörper: Für Haut oder Gewebe galt keine Grenze.</translation>
+            <translation>Ein Prüfkörper: Für Haut oder Gewebe galt kein Grenzwert.</translation>
         </message>
         <message>
             <source>Nothing predicted exceeds the limits used. The limits are judgement and the model is not calibrated; this is not approval to wear the device.</source>
-            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzen. Die Grenzen sind Einschätzung, das Modell ist nicht kalibriert; das ist keine Freigabe zum Tragen.</translation>
+            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzwerte. Die Grenzwerte sind Einschätzung, das Modell ist nicht kalibriert; das ist keine Freigabe zum Tragen.</translation>
         </message>
         <message>
             <source>Compression classes</source>
@@ -4733,11 +4733,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>%1, with the factor %2, limit %3</source>
-            <translation>%1, mit dem Faktor %2, Grenze %3</translation>
+            <translation>%1, mit dem Faktor %2, Grenzwert %3</translation>
         </message>
         <message>
             <source>%1, limit %2</source>
-            <translation>%1, Grenze %2</translation>
+            <translation>%1, Grenzwert %2</translation>
         </message>
         <message>
             <source>%1: %2: %3.</source>
@@ -4760,8 +4760,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Nicht berechnet: Der Plan nennt weder Spritze noch Pumpe.</translation>
         </message>
         <message>
-            <source>%1; no relief setting follows.</source>
-            <translation>%1; eine Einstellung des Überdruckventils folgt nicht.</translation>
+            <source>%1; no relief setting can be given.</source>
+            <translation>%1; eine Einstellung des Überdruckventils lässt sich nicht angeben.</translation>
         </message>
         <message>
             <source>%1, %2 times the lowest relief setting of %3.</source>
@@ -4776,12 +4776,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Ein Ventil oder eine Pumpe hängt</translation>
         </message>
         <message>
-            <source>Fit a mechanical relief valve to each inlet; test its opening with a gauge of its own.</source>
-            <translation>An jeden Einlass ein mechanisches Überdruckventil; sein Öffnen mit einem eigenen Manometer prüfen.</translation>
+            <source>Fit a mechanical relief valve to each inlet; check its opening pressure on a separate gauge.</source>
+            <translation>An jeden Einlass ein mechanisches Überdruckventil bauen; seinen Öffnungsdruck an einem eigenen Manometer prüfen.</translation>
         </message>
         <message>
-            <source>No relief setting follows: nothing is inflated, no limit holds, or fastening alone passes the rule.</source>
-            <translation>Es folgt keine Einstellung des Überdruckventils: Nichts wird gefüllt, kein Grenzwert gilt, oder schon das Anlegen verletzt die Regel.</translation>
+            <source>No relief setting can be given: nothing is inflated, no limit applies, or fastening alone already breaks the rule.</source>
+            <translation>Eine Einstellung des Überdruckventils lässt sich nicht angeben: Nichts wird gefüllt, kein Grenzwert gilt, oder schon das Anlegen allein verletzt die Regel.</translation>
         </message>
         <message>
             <source>at no more than %1 (%2)</source>
@@ -4796,8 +4796,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Entlüftet zu langsam</translation>
         </message>
         <message>
-            <source>A vent in the wearer's own hand that needs no power; time it. Then open the closure.</source>
-            <translation>Eine Entlüftung in der Hand der tragenden Person, die keinen Strom braucht; die Zeit messen. Dann den Verschluss öffnen.</translation>
+            <source>Put a vent that needs no power in the wearer's own hand; time it. Then open the closure.</source>
+            <translation>Der tragenden Person eine Entlüftung in die Hand geben, die keinen Strom braucht; die Zeit messen. Dann den Verschluss öffnen.</translation>
         </message>
         <message>
             <source>Not calculated: the filling is no air; it must fall below %1 within %2.</source>
@@ -4812,16 +4812,16 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Der Strom fällt aus</translation>
         </message>
         <message>
-            <source>Valves that open by themselves without power; pull the plug on the bench and time the fall.</source>
-            <translation>Ventile, die ohne Strom von selbst öffnen; auf dem Prüfstand den Stecker ziehen und den Druckabfall messen.</translation>
+            <source>Use valves that open when power is lost; pull the plug on the bench and time the fall.</source>
+            <translation>Ventile nehmen, die ohne Strom von selbst öffnen; auf dem Prüfstand den Stecker ziehen und den Druckabfall messen.</translation>
         </message>
         <message>
             <source>The plan names a syringe and no pump.</source>
             <translation>Der Plan nennt eine Spritze und keine Pumpe.</translation>
         </message>
         <message>
-            <source>Congestion of veins</source>
-            <translation>Stau in den Venen</translation>
+            <source>Venous congestion</source>
+            <translation>Venöse Stauung</translation>
         </message>
         <message>
             <source>Watch hand or foot beyond the device; open the closure at the first swelling or dark skin.</source>
@@ -4856,8 +4856,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Nicht berechnet: Niemand hat die Nervenstellen dieses Körpers markiert.</translation>
         </message>
         <message>
-            <source>Swelling in a closed fascia</source>
-            <translation>Schwellung in einer geschlossenen Faszie</translation>
+            <source>Compartment syndrome</source>
+            <translation>Kompartmentsyndrom</translation>
         </message>
         <message>
             <source>Never on a limb that is hurt or swollen; pain that grows, tightness or weakness: open the closure and get medical help.</source>
@@ -4876,8 +4876,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Der Kontaktdruck schiebt es mit %1 entlang des Glieds; Reibung kann %2 halten. Quetschen ist nicht berechnet.</translation>
         </message>
         <message>
-            <source>No seam or fold on a joint crease; a thin cloth sleeve; check the skin there first.</source>
-            <translation>Keine Naht oder Falte auf einer Gelenkbeuge; ein dünner Stoffärmel; dort die Haut zuerst prüfen.</translation>
+            <source>Keep seams and folds off joint creases; use a thin cloth sleeve; check the skin there first.</source>
+            <translation>Nähte und Falten von Gelenkbeugen fernhalten; einen dünnen Stoffärmel nehmen; dort die Haut zuerst prüfen.</translation>
         </message>
         <message>
             <source>Cannot get it off</source>
@@ -4888,44 +4888,44 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Lösen heißt: den Verschluss öffnen, mit einer Hand und ohne Strom. Vor jeder Sitzung die Zeit messen.</translation>
         </message>
         <message>
-            <source>Vented but still fastened it presses up to %1 with the model factor.</source>
-            <translation>Entlüftet, aber noch angelegt drückt es bis %1 mit dem Modellfaktor.</translation>
+            <source>Vented but still fastened, it presses up to %1 with the model factor.</source>
+            <translation>Entlüftet, aber noch angelegt, drückt es bis %1 mit dem Modellfaktor.</translation>
         </message>
         <message>
-            <source>Vented but still fastened it presses up to %1 with the model factor, more than the %2 of a rested place: venting alone is no release.</source>
-            <translation>Entlüftet, aber noch angelegt drückt es bis %1 mit dem Modellfaktor, mehr als die %2 einer entlasteten Stelle: Entlüften allein löst nicht.</translation>
+            <source>Vented but still fastened, it presses up to %1 with the model factor, more than the %2 of a rested place: venting alone does not release it.</source>
+            <translation>Entlüftet, aber noch angelegt, drückt es bis %1 mit dem Modellfaktor, mehr als die %2 einer entlasteten Stelle: Entlüften allein löst es nicht.</translation>
         </message>
         <message>
             <source>Tube snags or is swallowed</source>
             <translation>Der Schlauch hakt oder wird verschluckt</translation>
         </message>
         <message>
-            <source>Lead the tube along the limb; a coupling that parts at a pull; small parts out of reach of children.</source>
-            <translation>Den Schlauch am Glied entlangführen; eine Kupplung, die sich bei Zug löst; kleine Teile für Kinder unerreichbar.</translation>
+            <source>Run the tube along the limb; fit a coupling that comes apart when pulled; keep small parts out of reach of children.</source>
+            <translation>Den Schlauch am Glied entlangführen; eine Kupplung einbauen, die sich bei Zug löst; kleine Teile von Kindern fernhalten.</translation>
         </message>
         <message>
-            <source>Fall, where the cue is about balance</source>
+            <source>Fall, if the cue affects balance</source>
             <translation>Sturz, wenn der Reiz das Gleichgewicht betrifft</translation>
         </message>
         <message>
-            <source>Someone beside the wearer, a rail within reach, no stairs; sit down to try it first.</source>
-            <translation>Jemand neben der tragenden Person, ein Geländer in Reichweite, keine Treppen; zuerst im Sitzen probieren.</translation>
+            <source>Someone stands beside the wearer; a rail within reach, no stairs; try it sitting down first.</source>
+            <translation>Jemand steht neben der tragenden Person; ein Geländer in Reichweite, keine Treppen; zuerst im Sitzen probieren.</translation>
         </message>
         <message>
             <source>Allergy</source>
             <translation>Allergie</translation>
         </message>
         <message>
-            <source>Ask before; try a patch on the forearm first; stop at itching or a rash.</source>
-            <translation>Vorher fragen; zuerst ein Stück am Unterarm probieren; bei Jucken oder Ausschlag aufhören.</translation>
+            <source>Ask about allergies; try a patch on the forearm first; stop at itching or a rash.</source>
+            <translation>Nach Allergien fragen; zuerst ein Stück am Unterarm probieren; bei Jucken oder Ausschlag aufhören.</translation>
         </message>
         <message>
             <source>What uncured silicone gives off</source>
             <translation>Was nicht ausgehärtetes Silikon abgibt</translation>
         </message>
         <message>
-            <source>Cure and post-cure fully, wash, and write down the batch; a tacky cast is not worn.</source>
-            <translation>Ganz aushärten und tempern, waschen, die Charge notieren; ein klebriger Guss wird nicht getragen.</translation>
+            <source>Cure and post-cure fully, wash, and write down the batch; never wear a tacky cast.</source>
+            <translation>Ganz aushärten und tempern, waschen, die Charge notieren; einen klebrigen Guss nie tragen.</translation>
         </message>
         <message>
             <source>Latex</source>
@@ -4940,8 +4940,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Schmutz</translation>
         </message>
         <message>
-            <source>Wash with mild soap, wipe and dry; one wearer each, or a liner.</source>
-            <translation>Mit milder Seife waschen, wischen und trocknen; eine Person je Gerät, oder ein Einlegestoff.</translation>
+            <source>Wash with mild soap, wipe and dry; one cast for each wearer, or a fresh liner.</source>
+            <translation>Mit milder Seife waschen, abwischen und trocknen; ein Guss je Person, oder eine frische Einlage.</translation>
         </message>
     </context>
     <context>
@@ -5040,11 +5040,11 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
         <message>
             <source>Limits, cautions and tissue follow from it.</source>
-            <translation>Grenzen, Warnungen und Gewebe folgen daraus.</translation>
+            <translation>Grenzwerte, Warnungen und Gewebe folgen daraus.</translation>
         </message>
         <message>
             <source>A test object is never worn: no limit is applied to it, and it has no note.</source>
-            <translation>Ein Prüfkörper wird nie getragen: Für ihn gilt keine Grenze, und er bekommt keinen Bericht.</translation>
+            <translation>Ein Prüfkörper wird nie getragen: Für ihn gilt kein Grenzwert, und er bekommt keinen Bericht.</translation>
         </message>
         <message>
             <source>Say which part it is: without it nothing is calculated.</source>

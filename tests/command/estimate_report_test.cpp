@@ -67,7 +67,7 @@ TEST(EstimateReport, BeginsWithTheVerdict) {
   Summary stop = two_above();
   stop.findings.insert(stop.findings.begin(), card(Severity::kStop, "whole cuff", 6.0, 5.3));
   EXPECT_EQ(lines_of(estimate_report(stop, "out", false)).front(),
-            "Not to be worn like this: whole cuff, 113 % of 5.3 kPa (40 mmHg).");
+            "Do not wear it like this: whole cuff, 113 % of 5.3 kPa (40 mmHg).");
 }
 
 // The verdict never rounds an excess away: 4.004 of 4.0 kPa is 100.1 %.

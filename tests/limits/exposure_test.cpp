@@ -93,7 +93,7 @@ TEST(Exposure, SaysWhichTimesAreBroken) {
   Points hasty{{Time(), 3.0 * kPa},         {60.0 * second, 3.0 * kPa}, {60.0 * second, Pressure()},
                {90.0 * second, Pressure()}, {90.0 * second, 3.0 * kPa}, {150.0 * second, 3.0 * kPa},
                {150.0 * second, Pressure()}};
-  EXPECT_NE(words(hasty).find("let go for only 0.5 times the hold before where 2 times is the least"),
+  EXPECT_NE(words(hasty).find("off for only 0.5 times the hold before it, where 2 times is the least"),
             std::string::npos);
   EXPECT_NE(words(hasty).find("pressed for 80 % of the time where 33 % is the most"), std::string::npos);
 }

@@ -314,7 +314,7 @@ TEST(Findings, AlwaysTellTheModelFactorTheTimesAndTheSeams) {
   c.figures.chambers[1].seam_tension = 0.123 * N_per_mm;
   const auto all = c.found();
   EXPECT_TRUE(about(all, "model factor", "multiplied by 1.5"));
-  EXPECT_TRUE(about(all, "time on the skin", "hold only with these times: look at the skin after 15 min"));
+  EXPECT_TRUE(about(all, "time on the skin", "apply only with these times: look at the skin after 15 min"));
   EXPECT_TRUE(about(all, "high", "0.12 N/mm, at chamber 'high'"));
   EXPECT_TRUE(about(all, "low", "not predicted to touch the skin"));
 }

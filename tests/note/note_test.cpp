@@ -156,7 +156,7 @@ TEST(StudyNote, SaysThatReleaseIsToOpenTheClosureAndHowHardAVentedCuffStillPress
   EXPECT_TRUE(contains(note_markdown(note_of(summary)), "Release means: vent it and lift it off."));
   summary.closure = ClosureReport{};
   EXPECT_TRUE(
-      contains(note_markdown(note_of(summary)), "Release means: open the closure. To vent is not enough."));
+      contains(note_markdown(note_of(summary)), "Release means: open the closure. Venting is not enough."));
   EXPECT_TRUE(contains(note_markdown(note_of(summary)), "A vented band that is still fastened can press."));
   summary.exposure = SkinExposure{};
   summary.exposure->still_pressed = 1.3 * kPa;

@@ -59,7 +59,7 @@ TEST(Aim, NamesTheSplitWhenOneInletCannotDoIt) {
   EXPECT_EQ(found->closed_channels, std::vector<std::string>{"joint"});
   const std::vector<std::string> words = aim_words(*found);
   EXPECT_NE(words[0].find("Not reached as drawn"), std::string::npos);
-  const std::string split = "Reached with 2 inlets, with the channels 'joint' welded shut";
+  const std::string split = "Reached with 2 inlets, with the channels 'joint' fused shut";
   EXPECT_TRUE(std::any_of(words.begin(), words.end(), [&](const std::string& sentence) {
     return sentence.find(split) != std::string::npos;
   }));

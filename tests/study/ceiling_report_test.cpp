@@ -57,7 +57,7 @@ TEST(CeilingWords, NeverRoundAnInflationOrAReliefSettingUp) {
 
 TEST(CeilingWords, SayWhichFactorsCount) {
   const std::string last = ceiling_words(made_by_hand()).back();
-  EXPECT_NE(last.find("count 1.7 times, the model factor, and 1.25 times more for the spread"),
+  EXPECT_NE(last.find("multiplied by 1.7, the model factor, and again by 1.25 for the spread"),
             std::string::npos)
       << last;
 }

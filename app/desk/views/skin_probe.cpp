@@ -41,7 +41,7 @@ std::string part_name(const Layout& layout, const FlatRegion& region) {
     case RegionKind::kWeld:
       break;
   }
-  return "weld";
+  return "seam";
 }
 
 double mixed(const Eigen::VectorXd& value, const Triangles& triangles, const SurfacePoint& at) {

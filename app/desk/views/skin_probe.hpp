@@ -26,7 +26,7 @@ struct PlaceReading {
   std::optional<Length> tissue_depth;
   std::optional<Length> indentation;
   std::optional<ChamberId> chamber;
-  std::string part;  // chamber, channel, strap or "weld"; empty: bare skin
+  std::string part;  // chamber, channel, strap or "seam"; empty: bare skin
   std::string site;  // bony site it lies on; empty: none
 };
 // `place_m` is brought to the skin at rest first: a place of the deformed device may lie millimetres below

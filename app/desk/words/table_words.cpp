@@ -100,7 +100,7 @@ constexpr const char* kTableWords[] = {
         "wrapgauge::Phrase",
         "Bone behind, skin in front: pressed here the foot drops. No band, edge or strap on it."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
-                      "Pressed here the palm and thumb go numb: no closing edge or weld on it."),
+                      "Pressed here the palm and thumb go numb: no closing edge or seam on it."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Pressed here the little finger goes numb."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Tight bands above the wrist numb the back of the thumb."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "The nerve comes out of its groove behind the elbow here."),
