@@ -750,6 +750,26 @@
             <source>long axis as the plan says</source>
             <translation>Längsachse wie im Plan</translation>
         </message>
+        <message>
+            <source>front not given</source>
+            <translation>Vorderseite nicht angegeben</translation>
+        </message>
+        <message>
+            <source>front along %1 of the file</source>
+            <translation>Vorderseite entlang %1 der Datei</translation>
+        </message>
+        <message>
+            <source>Where the person&apos;s front faces.</source>
+            <translation>Wohin die Vorderseite der Person zeigt.</translation>
+        </message>
+        <message>
+            <source>front as the plan says</source>
+            <translation>Vorderseite wie im Plan</translation>
+        </message>
+        <message>
+            <source>Front of the person in the file</source>
+            <translation>Vorderseite der Person in der Datei</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::BodyView</name>
@@ -1891,6 +1911,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>A note is written from an estimate on the standard mesh: a preview is too coarse for it. Esc cancels one that takes too long.</source>
             <translation>Ein Bericht entsteht aus einer Schätzung auf dem Standardnetz: eine Vorschau ist zu grob dafür. Esc bricht eine ab, die zu lange dauert.</translation>
         </message>
+        <message>
+            <source>Who wears it</source>
+            <translation>Wer es trägt</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartEditor</name>
@@ -2979,6 +3003,10 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Change a place</source>
             <translation>Stelle ändern</translation>
+        </message>
+        <message>
+            <source>only proposed</source>
+            <translation>nur vorgeschlagen</translation>
         </message>
     </context>
     <context>
@@ -5049,6 +5077,361 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Say which part it is: without it nothing is calculated.</source>
             <translation>Sagen Sie, welcher Körperteil es ist: Ohne ihn wird nichts berechnet.</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Seite</translation>
+        </message>
+        <message>
+            <source>Side of the person</source>
+            <translation>Seite der Person</translation>
+        </message>
+        <message>
+            <source>Which arm or leg it is.</source>
+            <translation>Welcher Arm oder welches Bein es ist.</translation>
+        </message>
+        <message>
+            <source>as the file says</source>
+            <translation>wie die Datei sagt</translation>
+        </message>
+        <message>
+            <source>A scan says nothing; a label beside it may.</source>
+            <translation>Ein Scan sagt nichts, ein Beiblatt neben ihm vielleicht.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <translation>links</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::ClearancePanel</name>
+        <message>
+            <source>A clinician allows it all round</source>
+            <translation>Eine Fachperson der Medizin erlaubt es rundum</translation>
+        </message>
+        <message>
+            <source>The stop becomes a warning. Their name stands in every output.</source>
+            <translation>Aus dem Stopp wird eine Warnung. Der Name steht in jeder Ausgabe.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Name of the clinician</source>
+            <translation>Name der Fachperson</translation>
+        </message>
+        <message>
+            <source>Role</source>
+            <translation>Funktion</translation>
+        </message>
+        <message>
+            <source>Role of the clinician</source>
+            <translation>Funktion der Fachperson</translation>
+        </message>
+        <message>
+            <source>e.g. chest physician</source>
+            <translation>z. B. Lungenheilkunde</translation>
+        </message>
+        <message>
+            <source>Date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>Day of the clinician&apos;s decision</source>
+            <translation>Tag der Entscheidung</translation>
+        </message>
+        <message>
+            <source>Name the clinician</source>
+            <translation>Fachperson nennen</translation>
+        </message>
+        <message>
+            <source>Take the clinician back</source>
+            <translation>Fachperson zurücknehmen</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::NoOtherSitesPanel</name>
+        <message>
+            <source>There are no other sites</source>
+            <translation>Es gibt keine weiteren Stellen</translation>
+        </message>
+        <message>
+            <source>This loosens the limits: where nothing is marked, those of soft skin hold.</source>
+            <translation>Das lockert die Grenzen: Wo nichts markiert ist, gelten die weicher Haut.</translation>
+        </message>
+        <message>
+            <source>Who says so</source>
+            <translation>Wer sagt das</translation>
+        </message>
+        <message>
+            <source>Who says that there are no other sites</source>
+            <translation>Wer sagt, dass es keine weiteren Stellen gibt</translation>
+        </message>
+        <message>
+            <source>name and job</source>
+            <translation>Name und Beruf</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>When it was found</source>
+            <translation>Wann es festgestellt wurde</translation>
+        </message>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
+        <message>
+            <source>Why there are no other sites</source>
+            <translation>Warum es keine weiteren Stellen gibt</translation>
+        </message>
+        <message>
+            <source>how it was found</source>
+            <translation>wie es festgestellt wurde</translation>
+        </message>
+        <message>
+            <source>Confirm that there are no other sites</source>
+            <translation>Bestätigen, dass es keine weiteren Stellen gibt</translation>
+        </message>
+        <message>
+            <source>Take back that there are no other sites</source>
+            <translation>Zurücknehmen, dass es keine weiteren Stellen gibt</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::SignedWords</name>
+        <message>
+            <source>Confirm</source>
+            <translation>Bestätigen</translation>
+        </message>
+        <message>
+            <source>Confirm: %1</source>
+            <translation>Bestätigen: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::SitePanel</name>
+        <message>
+            <source>bone</source>
+            <translation>Knochen</translation>
+        </message>
+        <message>
+            <source>nerve</source>
+            <translation>Nerv</translation>
+        </message>
+        <message>
+            <source>vessel</source>
+            <translation>Gefäß</translation>
+        </message>
+        <message>
+            <source>tendon</source>
+            <translation>Sehne</translation>
+        </message>
+        <message>
+            <source>no second one</source>
+            <translation>keine zweite</translation>
+        </message>
+        <message>
+            <source>Landmark</source>
+            <translation>Landmarke</translation>
+        </message>
+        <message>
+            <source>Click the landmark on the body</source>
+            <translation>Landmarke am Körper anklicken</translation>
+        </message>
+        <message>
+            <source>Second landmark</source>
+            <translation>Zweite Landmarke</translation>
+        </message>
+        <message>
+            <source>Click the second landmark on the body</source>
+            <translation>Zweite Landmarke am Körper anklicken</translation>
+        </message>
+        <message>
+            <source>Drop it</source>
+            <translation>Verwerfen</translation>
+        </message>
+        <message>
+            <source>Drop the chosen site</source>
+            <translation>Gewählte Stelle verwerfen</translation>
+        </message>
+        <message>
+            <source>Sites on the body</source>
+            <translation>Stellen am Körper</translation>
+        </message>
+        <message>
+            <source>Feel for it. Tick it where it is, drop it where it is not. A click shows it on the body.</source>
+            <translation>Danach tasten. Abhaken, wenn sie dort liegt, sonst verwerfen. Ein Klick zeigt sie am Körper.</translation>
+        </message>
+        <message>
+            <source>Takes the chosen site off the body.</source>
+            <translation>Nimmt die gewählte Stelle vom Körper.</translation>
+        </message>
+        <message>
+            <source>Mark where the bones are</source>
+            <translation>Markieren, wo die Knochen liegen</translation>
+        </message>
+        <message>
+            <source>One that is easy to feel.</source>
+            <translation>Eine, die leicht zu tasten ist.</translation>
+        </message>
+        <message>
+            <source>A second one makes the rest surer.</source>
+            <translation>Eine zweite macht die übrigen sicherer.</translation>
+        </message>
+        <message>
+            <source>Click it…</source>
+            <translation>Anklicken…</translation>
+        </message>
+        <message>
+            <source>Click the %1 on the body. Esc ends it.</source>
+            <translation>„%1“ am Körper anklicken. Esc bricht ab.</translation>
+        </message>
+        <message>
+            <source>Beyond the scan: %1</source>
+            <translation>Außerhalb des Scans: %1</translation>
+        </message>
+        <message>
+            <source>Confirm a site</source>
+            <translation>Stelle bestätigen</translation>
+        </message>
+        <message>
+            <source>Doubt a site</source>
+            <translation>Stelle bezweifeln</translation>
+        </message>
+        <message>
+            <source>Drop a site</source>
+            <translation>Stelle verwerfen</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Until then the limit over bone and nerve holds everywhere.</source>
+            <translation>Bis dahin gilt überall die Grenze über Knochen und Nerven.</translation>
+        </message>
+        <message>
+            <source>%1 sites of the label beside the file are only proposed: confirm or drop them there.</source>
+            <translation>%1 Stellen des Beiblatts neben der Datei sind nur vorgeschlagen: dort bestätigen oder verwerfen.</translation>
+        </message>
+        <message>
+            <source>%1 of %2 still to tick or drop.</source>
+            <translation>%1 von %2 sind noch abzuhaken oder zu verwerfen.</translation>
+        </message>
+        <message>
+            <source>All %1 are confirmed.</source>
+            <translation>Alle %1 sind bestätigt.</translation>
+        </message>
+        <message>
+            <source>Say first which side it is, left or right.</source>
+            <translation>Zuerst die Seite angeben, links oder rechts.</translation>
+        </message>
+        <message>
+            <source>Choose a landmark, then click it on the body.</source>
+            <translation>Eine Landmarke wählen, dann am Körper anklicken.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::WearersPanel</name>
+        <message>
+            <source>Date of the note</source>
+            <translation>Datum des Berichts</translation>
+        </message>
+        <message>
+            <source>Wearers</source>
+            <translation>Wer es trägt</translation>
+        </message>
+        <message>
+            <source>Who wears it</source>
+            <translation>Wer es trägt</translation>
+        </message>
+        <message>
+            <source>e.g. healthy adults</source>
+            <translation>z. B. gesunde Erwachsene</translation>
+        </message>
+        <message>
+            <source>How many</source>
+            <translation>Wie viele</translation>
+        </message>
+        <message>
+            <source>How many people take part.</source>
+            <translation>Wie viele Personen teilnehmen.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <translation>Haltung</translation>
+        </message>
+        <message>
+            <source>Posture of the wearers</source>
+            <translation>Haltung der tragenden Person</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <translation>nicht angegeben</translation>
+        </message>
+        <message>
+            <source>lying</source>
+            <translation>liegend</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>moving</source>
+            <translation>in Bewegung</translation>
+        </message>
+        <message>
+            <source>Above the heart</source>
+            <translation>Über dem Herzen</translation>
+        </message>
+        <message>
+            <source>How high the limb lies; below the heart is negative.</source>
+            <translation>Wie hoch das Glied liegt; unter dem Herzen negativ.</translation>
+        </message>
+        <message>
+            <source>Who watches</source>
+            <translation>Wer aufpasst</translation>
+        </message>
+        <message>
+            <source>e.g. a trained helper</source>
+            <translation>z. B. geschulte Hilfe</translation>
+        </message>
+        <message>
+            <source>How they tell</source>
+            <translation>Wie sie es sagen</translation>
+        </message>
+        <message>
+            <source>How a wearer tells that it hurts</source>
+            <translation>Wie die tragende Person sagt, dass es wehtut</translation>
+        </message>
+        <message>
+            <source>e.g. by word</source>
+            <translation>z. B. mit Worten</translation>
+        </message>
+        <message>
+            <source>All answers are given.</source>
+            <translation>Alle Angaben sind da.</translation>
+        </message>
+        <message>
+            <source>1 cell of the note is still to be filled here.</source>
+            <translation>1 Feld des Berichts ist hier noch auszufüllen.</translation>
+        </message>
+        <message>
+            <source>%1 cells of the note are still to be filled here.</source>
+            <translation>%1 Felder des Berichts sind hier noch auszufüllen.</translation>
         </message>
     </context>
 </TS>

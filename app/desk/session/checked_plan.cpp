@@ -39,10 +39,24 @@ bool lies_alike(const Changes& changes) {
       {PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear, PlanPart::kSolving});
 }
 
+// What a body is read from: sites are marked and sides said while the body stays as it is.
+bool read_alike(const Plan& a, const Plan& b) {
+  const auto source = [](const Plan& plan) {
+    auto body = plan.body;
+    if (auto* file = std::get_if<BodyFile>(&body)) {
+      file->side.reset();
+      file->front.reset();
+    }
+    return std::pair(std::move(body), plan.folder);
+  };
+  return source(a) == source(b);
+}
+
 // As the plans name it: a mesh file that was written anew since is not read again.
 void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& changes) {
   if (!has_body(*checked.plan)) return;
-  if (earlier && earlier->body && changes.none_in({PlanPart::kBody})) {
+  if (earlier && earlier->body &&
+      (changes.none_in({PlanPart::kBody}) || read_alike(*earlier->plan, *checked.plan))) {
     checked.body = earlier->body;
     checked.surface = earlier->surface;
     checked.girths = earlier->girths;

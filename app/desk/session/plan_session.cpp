@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <new>
 
+#include "app/desk/session/marked_sites.hpp"
 #include "app/job/note_studies.hpp"
+#include "model/core/clean_text.hpp"
 #include "model/core/file.hpp"
 #include "model/study/ceiling_report.hpp"
 
@@ -56,6 +58,40 @@ void drop_gone_inlets(Plan& plan) {
 void keep_one_depth(const Plan& before, Plan& plan) {
   if (plan.body == before.body) return;
   if (const auto depth = one_depth_mm(plan.tissue_depth_mm)) plan.tissue_depth_mm = {*depth};
+}
+
+// Name, wearers and date stand in the note and change nothing that was calculated.
+bool same_but_for_note_words(const Plan& a, const Plan& b) {
+  Plan same = b;
+  same.name = a.name;
+  same.wearers = a.wearers;
+  same.date = a.date;
+  return same == a;
+}
+
+std::shared_ptr<const SolvedPlan> with_note_words(const SolvedPlan& solved,
+                                                  const std::shared_ptr<const Plan>& plan) {
+  auto summary = std::make_shared<Summary>(*solved.summary);
+  summary->plan = clean_text(plan->name);
+  summary->wearers = plan->wearers;
+  summary->date = plan->date;
+  auto said = std::make_shared<SolvedPlan>(solved);
+  said->plan = plan;
+  said->summary = std::move(summary);
+  return said;
+}
+
+// What is known of a plan that says the same but for these words is known of this one.
+void take_note_words(const std::shared_ptr<const Plan>& plan, SessionState& next) {
+  const auto says_the_same = [&](const std::shared_ptr<const Plan>& asked) {
+    return asked && same_but_for_note_words(*asked, *plan);
+  };
+  auto check = std::make_shared<CheckedPlan>(*next.check);
+  check->plan = plan;
+  next.check = std::move(check);
+  if (next.solved && says_the_same(next.solved->plan)) next.solved = with_note_words(*next.solved, plan);
+  if (says_the_same(next.newest_ceiling.plan)) next.newest_ceiling.plan = plan;
+  if (says_the_same(next.newest_aim.plan)) next.newest_aim.plan = plan;
 }
 
 Plan empty_plan() {
@@ -113,6 +149,7 @@ void PlanSession::replace(Change change) {
 void PlanSession::edit(const QString& words, Plan changed, const QString& merge) {
   drop_gone_inlets(changed);
   keep_one_depth(plan(), changed);
+  doubt_what_was_said(plan(), changed);
   if (changed == plan()) return;
   const QString round = merge.isEmpty() ? merge : merge + QString::number(merge_round_);
   undo_.push(
@@ -131,14 +168,18 @@ void PlanSession::edit_layout(const QString& words, Layout layout, const QString
 // After an edit, undo or redo.
 void PlanSession::take_step() {
   if (!stepped_to_) return;  // the history was emptied
-  edited_.start();
+  const auto plan = std::exchange(stepped_to_, nullptr);
+  const bool words_alone =
+      now_.checked() && !runner_.busy() && !edited_.isActive() && same_but_for_note_words(*now_.plan, *plan);
   autosave_.start();
+  if (!words_alone) edited_.start();
   replace([&](SessionState& next) {
-    next.plan = std::exchange(stepped_to_, nullptr);
+    if (words_alone) take_note_words(plan, next);
+    next.plan = plan;
     next.modified = !undo_.isClean();
     next.running.reset();
   });
-  runner_.cancel();
+  if (!words_alone) runner_.cancel();
 }
 
 void PlanSession::take(const RunResult& result) {

@@ -9,6 +9,7 @@
 #include "app/desk/views/flat_items.hpp"
 #include "app/picture/colour_map.hpp"
 #include "app/picture/layout_lines.hpp"
+#include "model/body/part_rules.hpp"
 #include "model/geometry/innermost_point.hpp"
 
 namespace wrapgauge {
@@ -46,9 +47,11 @@ Points3 on_sheet(const SkinSurface& skin) {
   return skin.mesh().vertices_m + kSurfaceLift_m * skin.normals();
 }
 
+enum class Ring { kWhole, kDashed };
+
 // A closed line on the skin round a place.
 void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, const QColor& colour,
-              ScenePart& part) {
+              ScenePart& part, Ring kind = Ring::kWhole) {
   constexpr int kPieces = 48;
   const SkinPoint at = skin.at(centre_m);
   const Vec3 along = at.normal.unitOrthogonal(), across = at.normal.normalized().cross(along);
@@ -59,16 +62,20 @@ void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, co
   }
   const Points3 ring = on_sheet(skin.nearest(round));
   LineMaker lines(2.2, colour, kMarkLift_m);
-  for (int k = 0; k < kPieces; ++k) lines.add(ring.row(k), ring.row((k + 1) % kPieces));
+  for (int k = 0; k < kPieces; ++k)
+    if (kind == Ring::kWhole || k % 4 < 2) lines.add(ring.row(k), ring.row((k + 1) % kPieces));
   lines.put_into(part);
 }
 
+// What nobody has confirmed yet is dashed and asked.
 void add_sites(const ShownPlan& shown, ScenePart& part) {
   const SkinSurface& skin = *shown.skin();
   for (const BonySite& site : shown.sites()) {
-    add_ring(skin, site.point_m, site.radius.si(), kSite, part);
+    const bool proposed = site.status == kProposedSite;
+    add_ring(skin, site.point_m, site.radius.si(), kSite, part, proposed ? Ring::kDashed : Ring::kWhole);
     const SkinPoint at = skin.at(site.point_m);
-    part.labels.push_back({at.point_m, at.normal, QString::fromStdString(site.name)});
+    const QString name = QString::fromStdString(site.name);
+    part.labels.push_back({at.point_m, at.normal, proposed ? name + QChar('?') : name});
   }
 }
 

@@ -91,9 +91,25 @@ void BodyView::set_placing(bool placing) {
   place_button_->setChecked(placing);
   if (placing == placing_) return;
   placing_ = placing;
+  if (placing && !asked_.isEmpty()) {
+    ask_for_click({});
+    emit clickGivenUp();
+  }
   setContextMenuPolicy(placing ? Qt::PreventContextMenu : Qt::ActionsContextMenu);
   show_view();
   emit placingChanged(placing);
+}
+
+void BodyView::ask_for_click(const QString& hint) {
+  asked_ = hint;
+  if (!hint.isEmpty()) set_placing(false);
+  canvas_->setCursor(hint.isEmpty() ? Qt::ArrowCursor : Qt::CrossCursor);
+  show_view();
+}
+
+void BodyView::give_click(const Vec3& place_m) {
+  ask_for_click({});
+  emit clickGiven(place_m);
 }
 
 void BodyView::body_changed() {
@@ -145,7 +161,7 @@ void BodyView::rebuild_scene() {
 }
 
 void BodyView::show_view() {
-  QString hint;
+  QString hint = asked_;
   if (placing_) hint = tr("Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.");
   if (!why_software().isEmpty() && hint.isEmpty())
     hint = tr("Drawn without graphics system: %1.").arg(why_software());
@@ -168,8 +184,16 @@ void BodyView::show_place(const Vec3& place_m) {
   const Vec3 offset = place_m - shown_.body()->axis.origin_m;
   turntable_.set_body(shown_.body()->axis, offset);
   turntable_.look_from(ViewSide::kFront);
+  bring_clear(place_m);
   selection_.pick_place(place_m);
   show_view();
+}
+
+// Off the words above and the buttons below, which would hide it or take its click.
+void BodyView::bring_clear(const Vec3& place_m) {
+  constexpr double kAbove_pixels = 60.0, kBelow_pixels = 110.0;
+  const double y = turntable_.view().project(place_m).y, lowest = height() - kBelow_pixels;
+  if (lowest > kAbove_pixels) turntable_.pan(0.0, std::clamp(y, kAbove_pixels, lowest) - y);
 }
 
 QImage BodyView::picture() {
@@ -268,6 +292,7 @@ void BodyView::click(const QPointF& at) {
   const auto place = place_under(at);
   selection_.pick_place(place);
   if (!place) return selection_.select_chamber(std::nullopt);
+  if (!asked_.isEmpty()) return give_click(*place);
   const auto reading = read_place(shown_, selection_.state(), *place);
   if (reading) selection_.select_chamber(reading->chamber);
 }
@@ -292,6 +317,10 @@ void BodyView::turn_layout(const QPointF& at, bool finished) {
 void BodyView::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Home) return show_all();
   if (event->key() == Qt::Key_Escape && placing_) return set_placing(false);
+  if (event->key() == Qt::Key_Escape && !asked_.isEmpty()) {
+    ask_for_click({});
+    return void(emit clickGivenUp());
+  }
   const auto arrow = arrow_of(*event);
   const auto zoom = zoom_of(*event);
   if (!arrow && !zoom) return QWidget::keyPressEvent(event);

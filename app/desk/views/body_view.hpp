@@ -28,6 +28,9 @@ class BodyView : public QWidget {
   void set_placing(bool placing);
   bool placing() const { return placing_; }
 
+  // Until a place of the body is clicked or Esc is pressed, `hint` stands over the body; empty ends it.
+  void ask_for_click(const QString& hint);
+
   void look_from(ViewSide side);
   void show_all();
   void show_place(const Vec3& place_m);  // turned so that it faces the eye
@@ -41,6 +44,8 @@ class BodyView : public QWidget {
   void anchorMoved(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
   void turned(double by_deg, bool finished);  // since the drag began, right-handed about the outward normal
   void placingChanged(bool placing);
+  void clickGiven(const Vec3& place_m);  // on the skin, as ask_for_click wanted
+  void clickGivenUp();
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -61,6 +66,8 @@ class BodyView : public QWidget {
   void move(QMouseEvent* event);
   void release(QMouseEvent* event);
   void click(const QPointF& at);
+  void bring_clear(const Vec3& place_m);
+  void give_click(const Vec3& place_m);
   std::optional<Vec3> place_under(const QPointF& at) const;
   void move_anchor(const QPointF& at, bool finished);
   void turn_layout(const QPointF& at, bool finished);
@@ -81,6 +88,7 @@ class BodyView : public QWidget {
   std::shared_ptr<const SkinSurface> framed_;               // whom the eye was last set for
   bool framed_worn_ = false;
   bool placing_ = false;
+  QString asked_;  // hint of the click that is asked for; empty: none is
   Drag drag_ = Drag::kNone;
   QPointF pressed_at_, last_at_;
   bool moved_ = false;

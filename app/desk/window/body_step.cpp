@@ -8,6 +8,7 @@
 #include "app/desk/window/mend_panel.hpp"
 #include "app/desk/window/part_panel.hpp"
 #include "app/desk/window/tissue_panel.hpp"
+#include "app/desk/window/word_panels.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
@@ -18,7 +19,7 @@ namespace {
 
 enum Origin { kFromFile, kFromMeasures };
 
-// The long axis as a plan may give it; any other direction is kept and shown as given.
+// Long axis and front as a plan may give them; any other direction is kept and shown as given.
 constexpr int kFound = 0, kGiven = 7;
 
 std::optional<Vec3> axis_of(int choice) {
@@ -32,6 +33,16 @@ int choice_of(const std::optional<Vec3>& axis) {
   for (int choice = 1; choice < kGiven; ++choice)
     if (axis->normalized() == *axis_of(choice)) return choice;
   return kGiven;
+}
+
+// `otherwise`: what holds when none is given; `along`: with the axis of the file in it.
+std::vector<ChoiceEntry> direction_entries(const QString& otherwise, const QString& along,
+                                           const QString& source, const QString& as_given) {
+  std::vector<ChoiceEntry> entries{{otherwise, kFound}};
+  for (const char* axis : {"+x", "−x", "+y", "−y", "+z", "−z"})
+    entries.push_back({along.arg(QString::fromUtf8(axis)), static_cast<int>(entries.size()), source});
+  entries.push_back({as_given, kGiven});
+  return entries;
 }
 
 // What was said of the body there was before.
@@ -83,6 +94,7 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
           },
           this)),
       girths_(words_table(this, tr("Girths along the body"), {tr("From distal end"), tr("Girth")})),
+      sites_(new SitePanel(session, this)),
       places_(new SkinPlacePanel(session, this)) {
   origin_->add({{tr("From a mesh file or scan"), kFromFile}, {tr("Made from measures"), kFromMeasures}});
   girths_->setObjectName(QStringLiteral("girths"));
@@ -91,12 +103,14 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
   fill_file_page();
   QVBoxLayout* column = plain_column(this);
   for (QWidget* part : std::initializer_list<QWidget*>{
-           origin_, file_page_, measures_, new PartPanel(session, this), said_,
-           heading_label(tr("Girths"), this), girths_, heading_label(tr("Tissue under the skin"), this),
-           new TissuePanel(session, this), heading_label(tr("Places on the skin"), this), places_})
+           origin_, file_page_, measures_, new PartPanel(session, this), said_, sites_,
+           new NoOtherSitesPanel(session, this), heading_label(tr("Girths"), this), girths_,
+           heading_label(tr("Tissue under the skin"), this), new TissuePanel(session, this),
+           heading_label(tr("Places on the skin"), this), places_})
     column->addWidget(part);
   connect(places_, &StepForm::problemMet, this, &StepForm::problemMet);
-  connect(places_, &StepForm::placeAsked, this, &StepForm::placeAsked);
+  for (StepForm* part : std::initializer_list<StepForm*>{sites_, places_})
+    connect(part, &StepForm::placeAsked, this, &StepForm::placeAsked);
   connect(origin_, &Choice::chosen, this, &BodyStep::take_origin);
 }
 
@@ -113,11 +127,10 @@ void BodyStep::fill_file_page() {
   std::vector<ChoiceEntry> units{{tr("unit guessed from size"), QString()}};
   for (const char* unit : {"mm", "cm", "m", "in"})
     units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
-  std::vector<ChoiceEntry> axes{{tr("long axis found by itself"), kFound}};
-  for (const char* axis : {"+x", "−x", "+y", "−y", "+z", "−z"})
-    axes.push_back({tr("long axis along %1 of the file").arg(QString::fromUtf8(axis)),
-                    static_cast<int>(axes.size()), tr("From hand or foot to trunk.")});
-  axes.push_back({tr("long axis as the plan says"), kGiven});
+  const auto axes = direction_entries(tr("long axis found by itself"), tr("long axis along %1 of the file"),
+                                      tr("From hand or foot to trunk."), tr("long axis as the plan says"));
+  const auto fronts = direction_entries(tr("front not given"), tr("front along %1 of the file"),
+                                        tr("Where the person's front faces."), tr("front as the plan says"));
   Choice* unit = of_file_.choice_by(
       FieldText({}, tr("Unit of the file")), units,
       [](const BodyFile& file) {
@@ -132,8 +145,15 @@ void BodyStep::fill_file_page() {
       [](BodyFile& file, const QVariant& value) {
         if (value.toInt() != kGiven) file.axis_direction = axis_of(value.toInt());
       });
+  Choice* front = of_file_.choice_by(
+      FieldText({}, tr("Front of the person in the file"), {}, "front"), fronts,
+      [](const BodyFile& file) { return choice_of(file.front); },
+      [](BodyFile& file, const QVariant& value) {
+        if (value.toInt() != kGiven) file.front = axis_of(value.toInt());
+      });
   QVBoxLayout* column = plain_column(file_page_);
-  for (QWidget* part : std::initializer_list<QWidget*>{open, file_, unit, axis}) column->addWidget(part);
+  for (QWidget* part : std::initializer_list<QWidget*>{open, file_, unit, axis, front})
+    column->addWidget(part);
   column->addLayout(&of_file_.layout());
   column->addWidget(mend_box_);
   QCheckBox* raw = of_file_.box_by(
@@ -141,7 +161,7 @@ void BodyStep::fill_file_page() {
       [](BodyFile& file, bool mend) { file.mend = mend ? usual_steps() : std::vector<MendStep>{}; });
   add_mend_rows(mending_);
   of_file_.also([=, this](const BodyFile& file) {
-    for (QWidget* field : std::initializer_list<QWidget*>{unit, axis, raw})
+    for (QWidget* field : std::initializer_list<QWidget*>{unit, axis, front, raw})
       field->setEnabled(!file.file.empty());
     mend_box_->setVisible(!file.mend.empty());
     file_->setText(file.file.empty() ? tr("No mesh yet. Open one, or drop it on the window.")

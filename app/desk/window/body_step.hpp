@@ -2,6 +2,7 @@
 // Step Body: a mesh file, mended, or a form made from measures; its girths; the tissue under the skin.
 
 #include "app/desk/window/measures_panel.hpp"
+#include "app/desk/window/site_panel.hpp"
 #include "app/desk/window/skin_place_panel.hpp"
 
 namespace wrapgauge {
@@ -14,6 +15,7 @@ class BodyStep : public StepForm {
   void open_mesh(const std::filesystem::path& file);
   void ask_for_mesh();
   SkinPlacePanel& places() { return *places_; }
+  SitePanel& sites() { return *sites_; }
 
  protected:
   void show_state(const SessionState& now, const SessionState& before) override;
@@ -33,6 +35,7 @@ class BodyStep : public StepForm {
   FieldForm<std::vector<MendStep>> mending_;
   MeasuresPanel* measures_;
   QTableWidget* girths_;
+  SitePanel* sites_;
   SkinPlacePanel* places_;
 };
 

@@ -55,7 +55,10 @@ MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent
   recall_layout();
 }
 
-MainWindow::~MainWindow() = default;
+// What is being typed ends while its form is still there to take it.
+MainWindow::~MainWindow() {
+  if (QWidget* field = focusWidget()) field->clearFocus();
+}
 
 void MainWindow::arrange() {
   auto* right = new QWidget(this);
@@ -114,6 +117,9 @@ void MainWindow::connect_views() {
     wear_->show_picked(selection.place_m());
     body_->places().show_picked(selection.place_m());
   });
+  connect(&body_->sites(), &SitePanel::clickAsked, &views_->body(), &BodyView::ask_for_click);
+  connect(&views_->body(), &BodyView::clickGiven, &body_->sites(), &SitePanel::take_click);
+  connect(&views_->body(), &BodyView::clickGivenUp, &body_->sites(), &SitePanel::stop_asking);
 }
 
 void MainWindow::say(const Problem& problem) {

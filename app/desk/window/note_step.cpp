@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "app/desk/window/solving_panel.hpp"
+#include "app/desk/window/wearers_panel.hpp"
 #include "app/job/note_files.hpp"
 #include "app/picture/note_picture.hpp"
 #include "model/core/file.hpp"
@@ -76,6 +77,8 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   QVBoxLayout* column = plain_column(this);
   column->addWidget(words_);
   column->addLayout(&name_.layout());
+  column->addWidget(heading_label(tr("Who wears it"), this));
+  column->addWidget(new WearersPanel(session, this));
   column->addWidget(heading_label(tr("Mesh and solving"), this));
   column->addWidget(new SolvingPanel(session, this));
   column->addWidget(estimate_);

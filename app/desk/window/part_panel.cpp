@@ -1,6 +1,6 @@
 #include "app/desk/window/part_panel.hpp"
 
-#include "app/desk/session/text.hpp"
+#include "app/desk/session/marked_sites.hpp"
 #include "model/body/part_rules.hpp"
 
 namespace wrapgauge {
@@ -32,7 +32,7 @@ std::vector<ChoiceEntry> entries() {
 }  // namespace
 
 PartPanel::PartPanel(PlanSession& session, QWidget* parent)
-    : StepForm(session, parent), words_(words_label({}, this)), rows_(plan_rows(column_form(this))) {
+    : StepForm(session, parent), words_(words_label({}, this)), rows_(plan_rows(column_form(this), true)) {
   rows_.choice_by(
       FieldText(tr("Part of the person"), {}, tr("Limits, cautions and tissue follow from it."), "part"),
       entries(), [](const Plan& plan) { return plan.part ? static_cast<int>(*plan.part) : -1; },
@@ -40,7 +40,27 @@ PartPanel::PartPanel(PlanSession& session, QWidget* parent)
         plan.part.reset();
         if (value.toInt() >= 0) plan.part = static_cast<BodyPart>(value.toInt());
       });
+  add_side();
   rows_.layout().addRow(words_);
+}
+
+// Of a scan; a form says its own among its measures.
+void PartPanel::add_side() {
+  rows_.choice_by(
+      FieldText(tr("Side"), tr("Side of the person"), tr("Which arm or leg it is."), "side"),
+      {{tr("as the file says"), QString(), tr("A scan says nothing; a label beside it may.")},
+       {tr("right"), QStringLiteral("right")},
+       {tr("left"), QStringLiteral("left")}},
+      [this](const Plan& plan) {
+        const auto* file = std::get_if<BodyFile>(&plan.body);
+        const auto part = now().body() ? part_of(plan, *now().body()) : plan.part;
+        if (!file || !part || !is_paired(*part)) return QVariant();
+        return QVariant(file->side ? QString::fromUtf8(side_name(*file->side).data()) : QString());
+      },
+      [](Plan& plan, const QVariant& value) {
+        if (auto* file = std::get_if<BodyFile>(&plan.body))
+          file->side = side_from_name(value.toString().toStdString());
+      });
 }
 
 void PartPanel::show_state(const SessionState& now, const SessionState&) {

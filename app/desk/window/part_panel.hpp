@@ -1,5 +1,5 @@
 #pragma once
-// Which part of the person the body is.
+// Which part of the person the body is, and of which side.
 
 #include "app/desk/window/step_form.hpp"
 
@@ -14,6 +14,8 @@ class PartPanel : public StepForm {
   void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
+  void add_side();
+
   QLabel* words_;
   FieldForm<Plan> rows_;
 };

@@ -88,6 +88,7 @@ void SkinPlacePanel::add_site() {
   rows_.choice_by(
       FieldText(tr("How sure"), tr("How sure place and depth are")),
       {{tr("not said"), QString()},
+       {tr("only proposed"), QStringLiteral("proposed")},
        {tr("confirmed"), QStringLiteral("confirmed")},
        {tr("from memory"), QStringLiteral("from memory")},
        {tr("judgement"), QStringLiteral("judgement")},

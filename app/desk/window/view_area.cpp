@@ -172,7 +172,9 @@ void ViewArea::show_checked(const CheckedPlan& checked) {
 }
 
 void ViewArea::show_result(const SessionState& now, const SessionState& before) {
-  if (now.solved != before.solved) shown_.show_estimate(now.solved ? now.solved->estimate : nullptr);
+  // Another result may be the same estimate under another name.
+  const auto estimate = now.solved ? now.solved->estimate : nullptr;
+  if (estimate != (before.solved ? before.solved->estimate : nullptr)) shown_.show_estimate(estimate);
   estimate_->setEnabled(now.can_be_solved());
   const QString parts = parts_words(now.stale);
   const QString stale = parts.isEmpty() ? QString() : tr("Older than the last change of %1.").arg(parts);
