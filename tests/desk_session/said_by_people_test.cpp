@@ -39,8 +39,7 @@ TEST(SaidByPeople, AClinicianHasANameARoleAndADay) {
       says(refusal(with_clearance(small_plan(), {"", "physician", "2026-11-21"})), "name holds nothing"));
   EXPECT_TRUE(says(refusal(with_clearance(small_plan(), {"B", "", "2026-11-21"})), "role holds nothing"));
   for (const char* day : {"", "yesterday", "2026-02-30"})
-    EXPECT_TRUE(says(refusal(with_clearance(small_plan(), {"B", "physician", day})), "write a day as"))
-        << day;
+    EXPECT_TRUE(says(refusal(with_clearance(small_plan(), {"B", "physician", day})), "date is \"")) << day;
 }
 
 TEST(SaidByPeople, TheDateOfTheNoteIsADayOrEmpty) {

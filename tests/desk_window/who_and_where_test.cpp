@@ -50,8 +50,13 @@ class WhoAndWhere : public JobTest {
     for (int row = 0; row < sites().count(); ++row) count += sites().item(row)->checkState() == Qt::Checked;
     return count;
   }
+  // The list is scrolled to the row, which is clicked in the middle or on its box.
+  QRect row_rect(int row) {
+    sites().scrollToItem(sites().item(row));
+    return sites().visualItemRect(sites().item(row));
+  }
   void tick(int row) {
-    const QRect at = sites().visualItemRect(sites().item(row));
+    const QRect at = row_rect(row);
     hand::click(*sites().viewport(), {at.left() + 9, at.center().y()});
   }
 
@@ -76,13 +81,13 @@ TEST_F(WhoAndWhere, BonesAreMarkedByAClickAndEachSiteIsConfirmedOrDropped) {
   picture(QStringLiteral("sites-3-proposed"));
 
   const auto at_first = plan().bony_sites[0].point_m;
-  hand::click(*sites().viewport(), sites().visualItemRect(sites().item(0)).center());
+  hand::click(*sites().viewport(), row_rect(0).center());
   EXPECT_EQ(window_.views().selection().place_m(), at_first) << "a click on a row does not show the site";
   EXPECT_EQ(ticked(), 0);
   for (int row = 0; row < all - 1; ++row) tick(row);
   EXPECT_EQ(ticked(), all - 1);
   EXPECT_TRUE(is_said(QStringLiteral("1 of %1 still to tick or drop").arg(all)));
-  hand::click(*sites().viewport(), sites().visualItemRect(sites().item(all - 1)).center());
+  hand::click(*sites().viewport(), row_rect(all - 1).center());
   hand::press(window_, QStringLiteral("Drop the chosen site"));
   EXPECT_EQ(sites().count(), all - 1);
   EXPECT_TRUE(is_said(QStringLiteral("All %1 are confirmed").arg(all - 1)));

@@ -15,7 +15,7 @@ namespace {
 // An empty field is words that are missing, not a file that was typed wrongly.
 void leave_blank(std::initializer_list<std::string*> words) {
   for (std::string* word : words)
-    if (word->empty()) *word = " ";
+    if (word->empty()) word->push_back(' ');
 }
 
 // Without the place in a plan file: it is said beside its field.
