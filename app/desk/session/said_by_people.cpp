@@ -33,6 +33,7 @@ Result<Plan> taken_as_read(Plan plan) {
   whole.name = whole.layout.name = kWhere;
   whole.body = BodyForm{"cylinder", {}, {}};
   whole.layout.outline_m = {{0.0, 0.0}, {0.1, 0.0}, {0.1, 0.1}, {0.0, 0.1}};
+  whole.placement.anchor = AnchorAtStation{100.0 * mm, 0.0};
   whole.layout.skin_sheet = whole.layout.outer_sheet = {"00-30", 2.0 * mm, 1.0};
   whole.sites_confirmed = plan.sites_confirmed;
   whole.cleared_by = plan.cleared_by;

@@ -30,7 +30,6 @@ SignedWords::SignedWords(const QString& what, const QString& follows, const std:
   opened->addLayout(form);
   opened->addWidget(refused_);
   opened->addWidget(confirm_);
-  opened->addStretch(1);  // a form asks for more height than it takes
   QVBoxLayout* column = plain_column(this);
   column->addWidget(box_);
   column->addWidget(inside_);

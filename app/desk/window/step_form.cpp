@@ -72,7 +72,9 @@ QLabel* words_label(const QString& text, QWidget* parent) {
   label->setWordWrap(true);
   label->setTextFormat(Qt::PlainText);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  QSizePolicy as_tall_as_its_lines(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  as_tall_as_its_lines.setHeightForWidth(true);
+  label->setSizePolicy(as_tall_as_its_lines);
   return label;
 }
 
