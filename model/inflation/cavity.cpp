@@ -36,4 +36,26 @@ double cavity_volume_m3(const SheetMesh& sheet, GroupId group, const Points3& po
   return volume;
 }
 
+// Mean of the sheets' displacement times the area vector, both averaged over the way between the sheets: the
+// area vector is quadratic along it.
+double prism_volume_m3(const FlatMesh& flat, Eigen::Index t, const SheetMesh& sheet,
+                       const Points3& positions_m) {
+  const auto edge = [&](const std::vector<int>& node_of, int corner) -> Vec3 {
+    return (positions_m.row(node_of[flat.triangles(t, corner)]) -
+            positions_m.row(node_of[flat.triangles(t, 0)]))
+        .transpose();
+  };
+  const Vec3 p = edge(sheet.skin_node, 1), q = edge(sheet.skin_node, 2), r = edge(sheet.outer_node, 1),
+             s = edge(sheet.outer_node, 2);
+  const Vec3 area = (p.cross(q) + r.cross(s)) / 6.0 + (p.cross(s) + r.cross(q)) / 12.0;
+  Vec3 apart = Vec3::Zero();
+  for (int corner = 0; corner < 3; ++corner) {
+    const int vertex = flat.triangles(t, corner);
+    apart +=
+        (positions_m.row(sheet.outer_node[vertex]) - positions_m.row(sheet.skin_node[vertex])).transpose() /
+        3.0;
+  }
+  return area.dot(apart);
+}
+
 }  // namespace wrapgauge

@@ -18,4 +18,9 @@ VolumeShare volume_share(const Vec3& x0, const Vec3& x1, const Vec3& x2);
 
 double cavity_volume_m3(const SheetMesh& sheet, GroupId group, const Points3& positions_m);
 
+// Between the sheets over one open flat triangle, ruled straight from one sheet to the other. The prisms of a
+// group add up to its volume, and the sheets' own thickness plays no part: 0 where their inner faces touch.
+double prism_volume_m3(const FlatMesh& flat, Eigen::Index t, const SheetMesh& sheet,
+                       const Points3& positions_m);
+
 }  // namespace wrapgauge

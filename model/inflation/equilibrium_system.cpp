@@ -14,13 +14,16 @@ std::vector<bool> held_nodes(const InflationSetup& setup, const SheetMesh& sheet
   return held;
 }
 
+// The outer sheet starts where it just does not press on the skin sheet.
 Points3 node_start(const InflationSetup& setup, const SheetMesh& sheet, const InflationOptions& options) {
   const bool on_body = setup.body != nullptr && options.contact_offset;
   const double lift = on_body ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
+  const double film = gap_law(setup, options.settings.sheets).film_m;
   Points3 start(sheet.node_count, 3);
   for (int node = 0; node < sheet.node_count; ++node) {
     const int vertex = sheet.flat_vertex[node];
-    start.row(node) = setup.start_m.row(vertex) + lift * setup.start_outward.row(vertex);
+    const double above = node == sheet.skin_node[vertex] ? lift : lift + film;
+    start.row(node) = setup.start_m.row(vertex) + above * setup.start_outward.row(vertex);
   }
   return start;
 }
@@ -32,14 +35,14 @@ std::vector<Hinge> hinges_if(bool bending, const InflationSetup& setup, const Sh
 
 std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const std::vector<Hinge>& hinges,
                                                const std::vector<Stitch>& stitches,
-                                               const std::vector<SheetPair>& sheet_pairs_list) {
+                                               const std::vector<GapCell>& gap_cells_list) {
   std::vector<std::pair<int, int>> pairs;
   for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t)
     for (int corner = 0; corner < 3; ++corner)
       pairs.emplace_back(sheet.triangles(t, corner), sheet.triangles(t, (corner + 1) % 3));
   for (const Hinge& hinge : hinges) Stencil<4>{hinge.nodes, {}}.list_pairs(pairs);
   for (const Stitch& stitch : stitches) stitch.stencil.list_pairs(pairs);
-  for (const SheetPair& pair : sheet_pairs_list) pair.stencil.list_pairs(pairs);
+  for (const GapCell& cell : gap_cells_list) cell.list_pairs(pairs);
   return pairs;
 }
 
@@ -60,9 +63,10 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
       hinges_(hinges_if(options.bending, setup, sheet_, elements_)),
       curls_(curls(setup.flat, sheet_, elements_, hinges_)),
       stitches_(closure_stitches(setup.flat, sheet_.skin_node, options.settings.sheets.stitch_pa)),
-      pairs_(sheet_pairs(setup, sheet_)),
+      cells_(gap_cells(setup.flat, sheet_)),
+      gap_law_(gap_law(setup, options.settings.sheets)),
       tissue_(setup, sheet_, options, start_m_),
-      tangent_(sheet_.node_count, coupled_pairs(sheet_, hinges_, stitches_, pairs_), held_) {
+      tangent_(sheet_.node_count, coupled_pairs(sheet_, hinges_, stitches_, cells_), held_) {
   triangle_group_.assign(sheet_.layer.size(), -1);
   triangle_side_.assign(sheet_.layer.size(), 0.0);
   for (std::size_t group = 0; group < sheet_.cavities.size(); ++group) {
@@ -86,7 +90,7 @@ void EquilibriumSystem::bind_stencils() {
     stencil.bind(tangent_);
     triangle_stencils_.push_back(stencil);
   }
-  for (SheetPair& pair : pairs_) pair.stencil.bind(tangent_);
+  for (GapCell& cell : cells_) cell.bind(tangent_);
   for (const ContactNode& contact : tissue_.nodes()) {
     Stencil<1> stencil{{contact.node}, {}};
     stencil.bind(tangent_);
@@ -244,18 +248,23 @@ void EquilibriumSystem::add_curls(const Points3& x, TangentKind kind, Evaluation
   }
 }
 
-void EquilibriumSystem::add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out) {
-  for (const SheetPair& pair : pairs_) {
-    const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
-    const double gap = pair.normal.dot((x.row(outer) - x.row(skin)).transpose());
-    if (gap >= 0.0) continue;
-    const double stiffness = pair.stiffness_n_per_m;
-    out.energy_j += 0.5 * stiffness * gap * gap;
-    out.gradient_n.segment<3>(3 * outer) += stiffness * gap * pair.normal;
-    out.gradient_n.segment<3>(3 * skin) -= stiffness * gap * pair.normal;
-    if (!with_tangent) continue;
-    const Mat3 block = stiffness * pair.normal * pair.normal.transpose();
-    pair.stencil.scatter(tangent_, [&](int i, int j) -> Mat3 { return i == j ? block : Mat3(-block); });
+void EquilibriumSystem::add_gap_cells(const Points3& x, TangentKind kind, Evaluation& out) {
+  cell_terms_.resize(cells_.size());
+  in_halves(cells_.size(), [&](std::size_t from, std::size_t to) {
+    for (std::size_t k = from; k < to; ++k) cell_terms_[k] = gap_terms(cells_[k], gap_law_, x, kind);
+  });
+  for (std::size_t k = 0; k < cells_.size(); ++k) {
+    if (!cell_terms_[k]) continue;
+    const GapCell& cell = cells_[k];
+    const GapTerms& terms = *cell_terms_[k];
+    out.energy_j += terms.energy;
+    for (std::size_t i = 0, slot = 0; i < cell.nodes.size(); ++i) {
+      const auto row = static_cast<Eigen::Index>(i);
+      out.gradient_n.segment<3>(3 * cell.nodes[i]) += terms.gradient.col(row);
+      if (kind == TangentKind::kNone) continue;
+      for (Eigen::Index column = 0; column <= row; ++column, ++slot)
+        tangent_.add(cell.slots[slot], terms.hessian.block<3, 3>(3 * row, 3 * column));
+    }
   }
 }
 
@@ -303,7 +312,7 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   else
     both_at_once(add_sheets, [&] { set_tangent_of_triangles(); });
   add_curls(positions_m, kind, out);
-  add_sheet_pairs(positions_m, kind != TangentKind::kNone, out);
+  add_gap_cells(positions_m, kind, out);
   add_tissue(positions_m, kind, out);
   for (int node = 0; node < sheet_.node_count; ++node) {
     if (!held_[node]) continue;
@@ -339,56 +348,14 @@ MostStretched EquilibriumSystem::most_stretched(const Points3& positions_m) cons
   return most;
 }
 
-void EquilibriumSystem::turn_pairs(const Points3& positions_m, double share) {
-  if (setup_.body == nullptr) return;
-  const SkinSamples& samples = skin_samples(positions_m);
-  for (SheetPair& pair : pairs_) {
-    const Vec3 normal = samples[contact_of(pair)].gradient.normalized();
-    pair.normal = ((1.0 - share) * pair.normal + share * normal).normalized();
-  }
-}
-
 void EquilibriumSystem::refresh(const Points3& positions_m, double share) {
-  turn_pairs(positions_m, share);
   tissue_.refresh(sheet_, positions_m, skin_samples(positions_m), share);
-}
-
-Followers EquilibriumSystem::followers() const {
-  Followers followers{tissue_, {}};
-  for (const SheetPair& pair : pairs_) followers.pair_normals.push_back(pair.normal);
-  return followers;
-}
-
-void EquilibriumSystem::set_followers(Followers followers) {
-  tissue_ = std::move(followers.tissue);
-  for (std::size_t k = 0; k < pairs_.size(); ++k) pairs_[k].normal = followers.pair_normals[k];
-}
-
-void EquilibriumSystem::resume(const TissueContact& tissue, const Points3& positions_m) {
-  turn_pairs(positions_m, 1.0);
-  tissue_ = tissue;
-}
-
-// Two sheets that press on each other do so along the body's normal, which turns as they move along it.
-void EquilibriumSystem::add_turning(const SheetPair& pair, const SkinSamples& samples,
-                                    const Points3& positions_m, const Points3& way_m,
-                                    Eigen::VectorXd& change_n) const {
-  const int skin = pair.stencil.nodes[0], outer = pair.stencil.nodes[1];
-  const Vec3 apart = (positions_m.row(outer) - positions_m.row(skin)).transpose();
-  const double gap = pair.normal.dot(apart);
-  if (gap >= 0.0) return;
-  const Vec3 turned = normal_change(samples[contact_of(pair)], way_m.row(skin).transpose());
-  const Vec3 change = pair.stiffness_n_per_m * (turned.dot(apart) * pair.normal + gap * turned);
-  change_n.segment<3>(3 * outer) += change;
-  change_n.segment<3>(3 * skin) -= change;
 }
 
 Eigen::VectorXd EquilibriumSystem::following(const Points3& positions_m, const Points3& way_m) {
   Eigen::VectorXd change = Eigen::VectorXd::Zero(3 * sheet_.node_count);
   if (setup_.body == nullptr) return change;
-  const SkinSamples& samples = skin_samples(positions_m);
-  tissue_.add_following(sheet_, positions_m, samples, way_m, change);
-  for (const SheetPair& pair : pairs_) add_turning(pair, samples, positions_m, way_m, change);
+  tissue_.add_following(sheet_, positions_m, skin_samples(positions_m), way_m, change);
   for (int node = 0; node < sheet_.node_count; ++node)
     if (held_[node]) change.segment<3>(3 * node).setZero();
   return change;

@@ -27,12 +27,6 @@ struct MostStretched {
   int group = 0;       // the chamber group it belongs to
 };
 
-// What is held during a step and brought up to date after it.
-struct Followers {
-  TissueContact tissue;  // areas, normals and friction limits
-  std::vector<Vec3> pair_normals;
-};
-
 class EquilibriumSystem {
  public:
   EquilibriumSystem(const InflationSetup& setup, const InflationOptions& options);
@@ -58,13 +52,9 @@ class EquilibriumSystem {
 
   MostStretched most_stretched(const Points3& positions_m) const;
 
-  // Brings what is held during a step (contact areas, normals, friction limits) to the present shape, or by
-  // `share` of the way to it.
+  // Brings what is held of the tissue during a step (areas, normals, friction limits) to the present shape,
+  // or by `share` of the way to it.
   void refresh(const Points3& positions_m, double share = 1.0);
-  Followers followers() const;
-  void set_followers(Followers followers);
-  // Back to a shape and to what was held of the tissue there.
-  void resume(const TissueContact& tissue, const Points3& positions_m);
 
   // Change of the gradient along `way_m` because of what refresh() brings up to date: the part of the
   // Jacobian that the tangent leaves out. Not symmetric.
@@ -85,7 +75,6 @@ class EquilibriumSystem {
   // At the last shape asked for: a step asks several times at one.
   const SkinSamples& skin_samples(const Points3& positions_m);
   void bind_stencils();
-  void turn_pairs(const Points3& positions_m, double share);
   void evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads, TangentKind kind);
   void set_triangle_terms(const Points3& x, int t, double pressure_pa, TangentKind kind);
   void add_sheet_terms(const Points3& x, int t, TangentKind kind, TriangleTerms& terms) const;
@@ -96,11 +85,7 @@ class EquilibriumSystem {
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
   void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
-  void add_sheet_pairs(const Points3& x, bool with_tangent, Evaluation& out);
-  // Contact nodes are listed by flat vertex.
-  int contact_of(const SheetPair& pair) const { return sheet_.flat_vertex[pair.stencil.nodes[0]]; }
-  void add_turning(const SheetPair& pair, const SkinSamples& samples, const Points3& positions_m,
-                   const Points3& way_m, Eigen::VectorXd& change_n) const;
+  void add_gap_cells(const Points3& x, TangentKind kind, Evaluation& out);
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
 
   const InflationSetup& setup_;
@@ -115,7 +100,9 @@ class EquilibriumSystem {
   std::vector<Curl> curls_;
   std::vector<Stencil<4>> curl_stencils_;
   std::vector<Stitch> stitches_;
-  std::vector<SheetPair> pairs_;
+  std::vector<GapCell> cells_;
+  GapLaw gap_law_;
+  std::vector<std::optional<GapTerms>> cell_terms_;  // a cell each, of the last evaluation
   TissueContact tissue_;
   std::vector<Stencil<3>> triangle_stencils_;
   std::vector<int> triangle_group_;    // -1: encloses nothing

@@ -34,7 +34,7 @@ void LoadStepper::name_overstretch() {
 }
 
 Result<bool> LoadStepper::about_to_fold() {
-  system_.resume(last_tissue_, last_.positions_m);
+  system_.tissue() = last_tissue_;
   const Result<bool> keeps =
       keeps_its_shape(system_, *factorisation_, loads_at(last_.level), last_.positions_m);
   if (!keeps) return keeps;

@@ -112,7 +112,7 @@ CavityLoad LoadStepper::air_at(Eigen::Index group, double pushed_m3) const {
 }
 
 NewtonResult LoadStepper::settle(const std::vector<CavityLoad>& loads, const Points3& start_m) {
-  system_.resume(last_tissue_, start_m);
+  system_.tissue() = last_tissue_;
   newton_.volume_cap_m3 = volume_cap();
   NewtonResult result =
       find_coupled_equilibrium(system_, *factorisation_, loads, start_m, newton_, progress_);
@@ -146,7 +146,7 @@ double LoadStepper::share_of_last_step(const Eigen::VectorXd& level) const {
 Points3 LoadStepper::start_for(const std::vector<CavityLoad>& loads, double share) {
   if (!(share > 0.0) || share > load_.farthest_ahead) return last_.positions_m;
   const auto energy_j = [&](const Points3& x) {
-    system_.resume(last_tissue_, x);
+    system_.tissue() = last_tissue_;
     return system_.evaluate(x, loads, TangentKind::kNone, TangentKind::kExact).energy_j;
   };
   const Points3 ahead = last_.positions_m + share * (last_.positions_m - before_last_.positions_m);
@@ -273,7 +273,7 @@ NewtonResult LoadStepper::closed_shape() {
 NewtonResult LoadStepper::kept_or_closed_shape() {
   const std::shared_ptr<const ClosedShape> kept = closing_ ? closing_->get() : nullptr;
   if (kept) {
-    system_.resume(kept->tissue, kept->equilibrium.positions_m);
+    system_.tissue() = kept->tissue;
     return kept->equilibrium;
   }
   NewtonResult closed = closed_shape();
@@ -301,8 +301,20 @@ bool LoadStepper::close() {
   return true;
 }
 
+// Air closed in with each group at the last level, if any.
+std::vector<std::optional<ClosedAir>> LoadStepper::closed_air() const {
+  std::vector<std::optional<ClosedAir>> all(waypoints_.front().size());
+  for (std::size_t g = 0; g < all.size(); ++g)
+    if (const auto* air = std::get_if<TrappedAir>(&waypoints_.front()[g])) {
+      const auto i = static_cast<Eigen::Index>(g);
+      all[g] = {start_volume_m3_(i) + air->dead.si() + last_.level(i), air->dead.si()};
+    }
+  return all;
+}
+
 void LoadStepper::record() {
   path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_));
+  if (!impossible_) impossible_ = why_impossible(setup_, system_.sheet(), path_.states.back(), closed_air());
 }
 
 bool LoadStepper::walk_to(const Eigen::VectorXd& level) {
@@ -350,12 +362,13 @@ Result<LoadPath> LoadStepper::run() {
   if (!made) return made.problem();
   factorisation_.emplace(std::move(made).value());
   if (!close()) return failure();
-  for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point; ++reached_) {
+  for (reached_ = 0; reached_ < waypoints_.size() && !path_.limit_point && !impossible_; ++reached_) {
     progress_.report("inflating", static_cast<double>(reached_) / static_cast<double>(waypoints_.size()));
     if (!go_to(level_of(waypoints_[reached_])))
       if (auto problem = name_end()) return *problem;
     record();
   }
+  if (impossible_) return *impossible_;
   progress_.report("inflating", 1.0);
   const Result<bool> folds =
       path_.limit_point ? path_.limit_point->kind == LimitKind::kFolds : about_to_fold();

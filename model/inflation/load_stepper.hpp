@@ -9,6 +9,7 @@
 #include "model/inflation/kept_closing.hpp"
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/newton.hpp"
+#include "model/inflation/possible_state.hpp"
 
 namespace wrapgauge {
 
@@ -40,6 +41,7 @@ class LoadStepper {
   NewtonResult closed_shape();
   NewtonResult kept_or_closed_shape();
   bool must_stop() const;
+  std::vector<std::optional<ClosedAir>> closed_air() const;
   void record();
   // From `last_` to `level`, in smaller steps as needed; false when no equilibrium was reached there.
   bool step_to(const Eigen::VectorXd& level);
@@ -88,6 +90,7 @@ class LoadStepper {
   NewtonEnd last_end_ = NewtonEnd::kConverged;
   Eigen::VectorXd start_volume_m3_, drawn_size_m3_;
   LoadPath path_;
+  std::optional<Problem> impossible_;  // of the first recorded state that cannot be
 };
 
 }  // namespace wrapgauge

@@ -91,7 +91,7 @@ class NewtonSolve {
   struct Shape {
     Points3 positions_m;
     Evaluation evaluation;
-    Followers followers;
+    TissueContact tissue;
     double share;  // out of balance
   };
 
@@ -113,7 +113,7 @@ class NewtonSolve {
   // evaluation and a solve each. `held` is the first one. False when they bring no better balance.
   bool chord_steps(Points3& x, Evaluation& now, const Eigen::VectorXd& held) {
     const FullStepSettings& at = settings_.full_step;
-    const Followers kept = system_.followers();
+    const TissueContact kept = system_.tissue();
     std::optional<Shape> best;
     double best_share = share_, gained_share = share_;
     int last_gain = 0;  // the pass that last took off a fair share
@@ -138,7 +138,7 @@ class NewtonSolve {
       step = *change;
     }
     if (best_share > at.chords_share * share_) {
-      system_.set_followers(kept);
+      system_.tissue() = kept;
       return false;
     }
     take(std::move(*best), TangentKind::kNone, x, now);
@@ -149,14 +149,14 @@ class NewtonSolve {
     system_.refresh(positions_m);
     Evaluation evaluation = system_.evaluate(positions_m, loads_, kind);
     const double share = share_of(evaluation);
-    return {std::move(positions_m), std::move(evaluation), system_.followers(), share};
+    return {std::move(positions_m), std::move(evaluation), system_.tissue(), share};
   }
 
   void take(Shape shape, TangentKind kind, Points3& x, Evaluation& now) {
     tangent_is_exact_ = kind == TangentKind::kExact;
     x = std::move(shape.positions_m);
     now = std::move(shape.evaluation);
-    system_.set_followers(std::move(shape.followers));
+    system_.tissue() = std::move(shape.tissue);
     lower_shift();
   }
 
@@ -166,11 +166,11 @@ class NewtonSolve {
     std::optional<Eigen::VectorXd> direction = following_direction(x, held);
     if (!direction) return false;
     cap(*direction);
-    const Followers kept = system_.followers();
+    const TissueContact kept = system_.tissue();
     Shape shape =
         shape_at(x + Eigen::Map<const Points3>(direction->data(), x.rows(), 3), TangentKind::kExact);
     if (shape.share > settings_.full_step.share * share_) {
-      system_.set_followers(kept);
+      system_.tissue() = kept;
       return false;
     }
     take(std::move(shape), TangentKind::kExact, x, now);

@@ -89,7 +89,7 @@ struct FactorSettings {
 
 // Where sheet and skin touch.
 struct TissueSettings {
-  double elastic_slip_m = 0.2e-3;     // friction sets in over this way, so that it has a potential
+  double elastic_slip_m = 0.2e-3;  // friction sets in over this way, so that it has a potential
   double first_pressure_pa = 1000.0;  // bears friction until the first solve knows better: a light cuff
   double coupled_fit = 5e-3;          // of the deepest lowering: sheet and coupled skin fit together
   int coupled_passes = 60;            // solves for that
@@ -131,7 +131,9 @@ struct VolumeWalkSettings {
 
 // Of the model itself.
 struct SheetSettings {
-  double stitch_pa = 1e7;            // N/m of opening a metre of closing line: opens by micrometres
+  double film_share = 0.02;    // of the thinner sheet: two that lie on each other press from so far apart
+  double film_pressure = 3.0;  // shear moduli: they press with so much when nothing is left between them
+  double stitch_pa = 1e7;      // N/m of opening a metre of closing line: opens by micrometres
   double strap_ground_share = 0.05;  // of a strap's stiffness: a weak ground keeps its shape
   bool operator==(const SheetSettings&) const = default;
 };
