@@ -9,23 +9,14 @@ bool is_open(const FlatRegion& region) {
   return region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
 }
 
-// A flat vertex is doubled only where every triangle around it is open.
+// A flat vertex is doubled only where every triangle around it is open. The layout's own rim is never open:
+// sheets end fused there.
 std::vector<bool> doubled_vertices(const FlatMesh& flat) {
-  std::vector<bool> doubled(flat.vertices_m.rows(), true);
+  std::vector<bool> doubled = vertices_on_edge(flat);
+  doubled.flip();
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
     if (!is_open(flat.regions[t]))
       for (int corner = 0; corner < 3; ++corner) doubled[flat.triangles(t, corner)] = false;
-  // The layout's own rim is never open: sheets end fused there.
-  std::vector<std::pair<int, int>> edges;
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
-    for (int corner = 0; corner < 3; ++corner)
-      edges.emplace_back(std::minmax(flat.triangles(t, corner), flat.triangles(t, (corner + 1) % 3)));
-  std::sort(edges.begin(), edges.end());
-  for (std::size_t e = 0; e < edges.size(); ++e) {
-    const bool shared =
-        (e > 0 && edges[e - 1] == edges[e]) || (e + 1 < edges.size() && edges[e + 1] == edges[e]);
-    if (!shared) doubled[edges[e].first] = doubled[edges[e].second] = false;
-  }
   return doubled;
 }
 
@@ -35,6 +26,21 @@ GroupId group_of(const FlatMesh& flat, const FlatRegion& region) {
 }
 
 }  // namespace
+
+std::vector<bool> vertices_on_edge(const FlatMesh& flat) {
+  std::vector<bool> on_edge(flat.vertices_m.rows(), false);
+  std::vector<std::pair<int, int>> edges;
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
+    for (int corner = 0; corner < 3; ++corner)
+      edges.emplace_back(std::minmax(flat.triangles(t, corner), flat.triangles(t, (corner + 1) % 3)));
+  std::sort(edges.begin(), edges.end());
+  for (std::size_t e = 0; e < edges.size(); ++e) {
+    const bool shared =
+        (e > 0 && edges[e - 1] == edges[e]) || (e + 1 < edges.size() && edges[e + 1] == edges[e]);
+    if (!shared) on_edge[edges[e].first] = on_edge[edges[e].second] = true;
+  }
+  return on_edge;
+}
 
 SheetMesh make_sheet_mesh(const FlatMesh& flat) {
   SheetMesh sheet;

@@ -32,4 +32,7 @@ struct SheetMesh {
 
 SheetMesh make_sheet_mesh(const FlatMesh& flat);
 
+// A flat vertex each: an end of an edge that one triangle has to itself.
+std::vector<bool> vertices_on_edge(const FlatMesh& flat);
+
 }  // namespace wrapgauge

@@ -1,7 +1,7 @@
 #pragma once
 // Every constant of the solver, each with why it is there; what a maker may choose is in InflationOptions.
 // Values are judgement, and those of FollowingSettings were tried on random plans. They change how an
-// equilibrium is found, within its tolerances; only SheetSettings and the elastic slip change the model.
+// equilibrium is found, within its tolerances; only SheetSettings, slip and bond change the model.
 
 #include <array>
 
@@ -90,6 +90,7 @@ struct FactorSettings {
 // Where sheet and skin touch.
 struct TissueSettings {
   double elastic_slip_m = 0.2e-3;  // friction sets in over this way, so that it has a potential
+  double bond_pa = 10e3;  // a glued or taped rim holds so much, pulled or sheared: judgement, 1 N/cm2
   double first_pressure_pa = 1000.0;  // bears friction until the first solve knows better: a light cuff
   double coupled_fit = 5e-3;          // of the deepest lowering: sheet and coupled skin fit together
   int coupled_passes = 60;            // solves for that
@@ -134,7 +135,7 @@ struct SheetSettings {
   double film_share = 0.02;    // of the thinner sheet: two that lie on each other press from so far apart
   double film_pressure = 3.0;  // shear moduli: they press with so much when nothing is left between them
   double stitch_pa = 1e7;      // N/m of opening a metre of closing line: opens by micrometres
-  double strap_ground_share = 0.05;  // of a strap's stiffness: a weak ground keeps its shape
+  double strap_ground_share = 0.005;  // of a strap's stiffness: a weak ground keeps its shape
   bool operator==(const SheetSettings&) const = default;
 };
 

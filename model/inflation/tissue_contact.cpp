@@ -10,23 +10,46 @@
 namespace wrapgauge {
 namespace {
 
-bool glued(const InflationSetup& setup, const SheetMesh& sheet, int vertex) {
-  if (!setup.layout.rim_bonded || sheet.skin_node[vertex] != sheet.outer_node[vertex]) return false;
-  const Vec2 point = setup.flat.vertices_m.row(vertex).transpose();
-  return std::none_of(setup.layout.chambers.begin(), setup.layout.chambers.end(),
-                      [&](const Chamber& chamber) { return contains(chamber.boundary_m, point); });
+bool in_a_chamber(const InflationSetup& setup, const Vec2& point) {
+  return std::any_of(setup.layout.chambers.begin(), setup.layout.chambers.end(),
+                     [&](const Chamber& chamber) { return contains(chamber.boundary_m, point); });
+}
+
+Vec2 middle_of(const FlatMesh& flat, Eigen::Index t) {
+  return (flat.vertices_m.row(flat.triangles(t, 0)) + flat.vertices_m.row(flat.triangles(t, 1)) +
+          flat.vertices_m.row(flat.triangles(t, 2)))
+             .transpose() /
+         3.0;
 }
 
 }  // namespace
+
+// By whole triangles: a point on a chamber's edge lies neither inside nor outside of it.
+std::vector<bool> glued_vertices(const InflationSetup& setup, const SheetMesh& sheet) {
+  const FlatMesh& flat = setup.flat;
+  std::vector<bool> glued(sheet.skin_node.size(), false);
+  if (!setup.layout.rim_bonded) return glued;
+  const std::vector<bool> on_edge = vertices_on_edge(flat);
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
+    const RegionKind kind = flat.regions[static_cast<std::size_t>(t)].kind;
+    if (kind == RegionKind::kStrap) continue;
+    const bool rim = kind == RegionKind::kWeld && !in_a_chamber(setup, middle_of(flat, t));
+    for (int corner = 0; corner < 3; ++corner)
+      if (const int vertex = flat.triangles(t, corner); rim || on_edge[vertex]) glued[vertex] = true;
+  }
+  return glued;
+}
 
 TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet,
                              const InflationOptions& options, const Points3& start_m)
     : body_(setup.body.get()),
       friction_(setup.friction),
-      elastic_slip_m_(options.settings.tissue.elastic_slip_m) {
+      elastic_slip_m_(options.settings.tissue.elastic_slip_m),
+      bond_pa_(options.settings.tissue.bond_pa) {
   if (body_ == nullptr) return;
   if (setup.coupled_tissue) layer_.emplace(*setup.coupled_tissue);
   const double offset = options.contact_offset ? 0.5 * setup.layout.skin_sheet.thickness.si() : 0.0;
+  const std::vector<bool> glued = glued_vertices(setup, sheet);
   for (int vertex = 0; vertex < static_cast<int>(sheet.skin_node.size()); ++vertex) {
     ContactNode contact;
     contact.node = sheet.skin_node[vertex];
@@ -34,7 +57,7 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
     contact.foundation_pa_per_m =
         layer_ ? layer_->spring_pa_per_m(vertex) : setup.foundation_pa_per_m(vertex);
     contact.offset_m = offset;
-    contact.bonded = glued(setup, sheet, vertex);
+    contact.bonded = glued[vertex];
     contact.grip_m = start_m.row(contact.node).transpose();
     contact.normal = body_->at(contact.grip_m).gradient.normalized();
     nodes_.push_back(contact);
@@ -102,8 +125,7 @@ void TissueContact::add_following(const SheetMesh& sheet, const Points3& positio
 }
 
 double TissueContact::friction_limit_n(const ContactNode& contact) const {
-  return contact.bonded ? contact.foundation_pa_per_m * contact.area_m2 * elastic_slip_m_
-                        : contact.friction_limit_n;
+  return contact.bonded ? bond_pa_ * contact.area_m2 : contact.friction_limit_n;
 }
 
 FrictionTerm TissueContact::friction_of(const ContactNode& contact, const Vec3& position_m) const {

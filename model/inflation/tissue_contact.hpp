@@ -18,7 +18,7 @@ struct ContactNode {
   int flat_vertex = 0;
   double foundation_pa_per_m = 0.0;
   double offset_m = 0.0;
-  bool bonded = false;  // glued rim: the tissue also pulls
+  bool bonded = false;  // glued rim: the tissue also pulls, and nothing slides below the bond's strength
   // Held during a step:
   double area_m2 = 0.0;
   double friction_limit_n = 0.0;
@@ -29,6 +29,10 @@ struct ContactNode {
 };
 
 using SkinSamples = std::vector<DistanceSample>;
+
+// A flat vertex each: on a rim that is glued or taped to the skin. The rim is what is fused outside the
+// chambers, their edges included, and the layout's own edge; straps are cloth and not glued.
+std::vector<bool> glued_vertices(const InflationSetup& setup, const SheetMesh& sheet);
 
 // How the lowering that is held compares with the one that the forces in a shape cause.
 struct CoupledFit {
@@ -85,6 +89,7 @@ class TissueContact {
   const SignedDistance* body_;
   double friction_;
   double elastic_slip_m_;
+  double bond_pa_;
   std::vector<ContactNode> nodes_;
   std::optional<CoupledLayer> layer_;
 };

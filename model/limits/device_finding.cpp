@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/contact/bond_load.hpp"
 #include "model/core/beside_limit.hpp"
 #include "model/core/number_text.hpp"
 #include "model/inflation/chamber_names.hpp"
@@ -285,6 +286,24 @@ void add_unheld(const InflationSetup& setup, std::vector<Finding>& out) {
   out.push_back(std::move(finding));
 }
 
+// What slides bears the bond's strength and no more.
+void add_bond(const InflationSetup& setup, const LoadPath& path, std::vector<Finding>& out) {
+  constexpr double kReached = 0.99;
+  if (path.states.empty()) return;
+  const Pressure strength(TissueSettings{}.bond_pa);
+  const Pressure load = bond_load(setup, path.sheet, path.states.back());
+  if (load < kReached * strength) return;
+  Finding finding = with_action(
+      Severity::kWarn, "rim", Phrase::worded("Glued or taped rim"), Cause::kInflation,
+      Phrase::worded("Lower the pressure or make the rim wider, and pull at it on the bench."), "bond");
+  finding.sentence = Phrase::worded(
+      "Glue or tape at the rim bears %1 where it bears the most, and no more than %2 is counted on: it may "
+      "come off there, and the figures do not show that. %3",
+      {figures_of(fixed_text(load.si() / 1000.0, 1) + " kPa"),
+       figures_of(fixed_text(strength.si() / 1000.0, 1) + " kPa"), finding.action});
+  out.push_back(std::move(finding));
+}
+
 void add_buckling(const LoadPath& path, std::vector<Finding>& out) {
   if (path.states.empty() || !path.states.back().about_to_buckle) return;
   Finding finding = with_action(
@@ -311,6 +330,7 @@ std::vector<Finding> device_findings(const LimitSet& limits, const LimitInputs& 
   add_seam_tension(figures, out);
   add_push(setup, figures, audit, out);
   add_balance(setup, audit, out);
+  add_bond(setup, path, out);
   add_buckling(path, out);
   add_unheld(setup, out);
   return out;

@@ -4528,6 +4528,18 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Nichts im Plan hält das Gerät am Körper, weder ein Verschluss noch ein geklebter Rand; es liegt deshalb lose und drückt fast nicht. Was es im Gebrauch hält, lässt es stärker drücken als gezeigt. %1</translation>
         </message>
         <message>
+            <source>Glued or taped rim</source>
+            <translation>Geklebter Rand</translation>
+        </message>
+        <message>
+            <source>Lower the pressure or make the rim wider, and pull at it on the bench.</source>
+            <translation>Den Druck senken oder den Rand breiter machen, und auf dem Prüfstand daran ziehen.</translation>
+        </message>
+        <message>
+            <source>Glue or tape at the rim bears %1 where it bears the most, and no more than %2 is counted on: it may come off there, and the figures do not show that. %3</source>
+            <translation>Der geklebte Rand trägt an der stärksten Stelle %1, und gerechnet wird mit höchstens %2: Dort kann er sich lösen, und das zeigen die Zahlen nicht. %3</translation>
+        </message>
+        <message>
             <source>Sheets, close to buckling</source>
             <translation>Lagen, nahe am Beulen</translation>
         </message>

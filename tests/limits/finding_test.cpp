@@ -350,6 +350,26 @@ TEST(Findings, TellOfASheetThatIsAboutToFold) {
   EXPECT_EQ(severity_about(c.found(), "sheets", "close to buckling"), Severity::kWarn);
 }
 
+// A point stands for 1 cm2: 1 N on it is 10 kPa, which is what is counted on.
+TEST(Findings, TellOfAGluedRimThatBearsAsMuchAsItsBondIsCountedOn) {
+  Case c = two_chambers(0.0, 0.0);
+  c.setup.body = std::make_shared<FlatGround>();
+  c.setup.layout.rim_bonded = true;
+  c.state.contact_area_m2 = Eigen::VectorXd::Constant(6, 1e-4);
+  c.state.contact_force_n = Points3::Zero(6, 3);
+  const auto tells = [&](double shear_n, double push_n) {
+    c.state.contact_force_n.row(2) << shear_n, 0.0, push_n;
+    c.path.states = {c.state};
+    return about(c.found(), "rim", "counted on");
+  };
+  EXPECT_FALSE(tells(0.6, -0.6));
+  EXPECT_TRUE(tells(0.6, -0.9));
+  EXPECT_TRUE(tells(1.0, 0.0));
+  EXPECT_FALSE(tells(0.6, 5.0));  // skin that pushes does not pull it off
+  c.setup.layout.rim_bonded = false;
+  EXPECT_FALSE(tells(1.0, 0.0));
+}
+
 TEST(Findings, TellOfADeviceThatNothingHolds) {
   Case c = two_chambers(0.0, 0.0);
   EXPECT_FALSE(about(c.found(), "whole device", "holds the device"));  // no body
