@@ -6,7 +6,7 @@
 namespace wrapgauge::answers {
 namespace {
 
-TEST(Answer, HasNoChamberBelowZero) {
+TEST(PossibleAnswer, HasNoChamberBelowZero) {
   int chambers = 0;
   for (const AskedPlan& asked : many_plans()) {
     const auto& estimate = answer_of(asked);
@@ -22,7 +22,7 @@ TEST(Answer, HasNoChamberBelowZero) {
 }
 
 // The rule must not be kept by giving no answers.
-TEST(Answer, IsThereForNearlyEveryPlan) {
+TEST(PossibleAnswer, IsThereForNearlyEveryPlan) {
   int answered = 0;
   for (const AskedPlan& asked : many_plans()) answered += answer_of(asked) ? 1 : 0;
   EXPECT_GE(answered, static_cast<int>(many_plans().size()) - 2);
