@@ -153,7 +153,7 @@ TEST_F(Hazards, OfAVentedDeviceThatStillPressesTellHowHard) {
   worn_.path.states.front().contact_pressure_pa.setConstant(0.9e3);
   const Hazard trapped = about("Cannot get it off");
   EXPECT_EQ(trapped.severity, Severity::kWarn);
-  EXPECT_TRUE(says(trapped, "still fastened it presses up to 1.4 kPa")) << english(trapped.sentence);
+  EXPECT_TRUE(says(trapped, "still fastened, it presses up to 1.4 kPa")) << english(trapped.sentence);
   EXPECT_NE(english(trapped.control).find("open the closure"), std::string::npos);
 }
 
