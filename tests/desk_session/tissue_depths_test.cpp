@@ -37,7 +37,10 @@ std::vector<double> rising_along(const Points3& points_m) {
 TEST_F(TissueDepths, OneForTheWholeBodyGoesWithABodyThatChanges) {
   open_small();
   const std::size_t before = points();
-  edit([&](Plan& plan) { plan.tissue_depth_mm.assign(before, 14.0); });
+  edit([&](Plan& plan) {
+    plan.tissue_depth_mm.assign(before, 14.0);
+    plan.sites_confirmed = SitesConfirmed{"the examiner", "2026-05-04", "felt all round"};
+  });
   make_finer();
   ASSERT_NE(points(), before);
   EXPECT_EQ(depths(), std::vector<double>{14.0});
