@@ -5,6 +5,7 @@
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/study/aim_report.hpp"
@@ -51,7 +52,7 @@ int say_aim(const AimCommand& command, const Aim& found, const std::string& json
   if (command.json)
     streams.out << json;
   else
-    for (const std::string& sentence : aim_words(found)) streams.out << sentence << "\n";
+    for (const std::string& sentence : aim_words(found)) streams.out << wrapped(sentence, 2);
   if (!found.as_drawn.reached) return kExitNotReached;
   return exit_code_of(found.as_drawn.judgement.worst());
 }

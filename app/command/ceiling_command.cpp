@@ -4,6 +4,7 @@
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -37,7 +38,7 @@ int say_ceiling(const CeilingCommand& command, const Ceiling& ceiling, const std
   if (command.json)
     streams.out << json;
   else
-    for (const std::string& sentence : ceiling_words(ceiling)) streams.out << sentence << "\n";
+    for (const std::string& sentence : ceiling_words(ceiling)) streams.out << wrapped(sentence, 2);
   return ceiling.plan_within ? kExitDone : kExitAboveLimit;
 }
 

@@ -2,6 +2,7 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/job.hpp"
 
 namespace wrapgauge {
@@ -18,8 +19,8 @@ int run_look(const std::filesystem::path& plan, Streams streams) {
   if (!job) return say_problem(job.problem(), streams);
   const auto words = look(job->plan, job->body, job->resources);
   if (!words) return say_problem(words.problem(), streams);
-  for (const std::string& sentence : job->body_words) streams.out << "body: " << sentence << "\n";
-  for (const std::string& sentence : *words) streams.out << sentence << "\n";
+  for (const std::string& sentence : job->body_words) streams.out << wrapped("body: " + sentence, 2);
+  for (const std::string& sentence : *words) streams.out << wrapped(sentence, 2);
   return kExitDone;
 }
 

@@ -5,6 +5,7 @@
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
@@ -77,7 +78,7 @@ int write_spread(const Spread& spread, const SpreadCommand& command, Streams str
   if (command.json) {
     streams.out << json;
   } else {
-    for (const std::string& sentence : spread_words(spread)) streams.out << sentence << "\n";
+    for (const std::string& sentence : spread_words(spread)) streams.out << wrapped(sentence, 2);
     streams.out << "Predicted by an uncalibrated model; not a medical device. Written to "
                 << command.folder.string() << "\n";
   }

@@ -73,12 +73,12 @@ TEST_F(BodyLabelCommand, WithoutItsLabelTheFileIsAskedForItsPartAndItsSites) {
   json named = file_;
   named["part"] = "forearm";
   const Answer answer = run({"look", plan("file.json", named)});
-  EXPECT_NE(
-      answer.out.find("sites: 0 places that bear less; until they are marked or their absence is confirmed"),
-      std::string::npos)
+  EXPECT_NE(answer.said().find(
+                "sites: 0 places that bear less; until they are marked or their absence is confirmed"),
+            std::string::npos)
       << answer.out << answer.err;
   named["sites_confirmed"] = {{"who", "A. Person"}, {"when", "2026-11-20"}, {"why", "a padded dummy arm"}};
-  EXPECT_NE(run({"look", plan("file.json", named)}).out.find("no others, by word of A. Person"),
+  EXPECT_NE(run({"look", plan("file.json", named)}).said().find("no others, by word of A. Person"),
             std::string::npos);
 }
 
@@ -117,8 +117,9 @@ TEST_F(BodyLabelCommand, SitesAreProposedFromALandmarkAndAskedToBeConfirmed) {
   label = json::parse(bytes("arm.obj.label.json"));
   ASSERT_EQ(label["bony_sites"].size(), own.size());
   for (const json& site : label["bony_sites"]) EXPECT_EQ(site["status"], "proposed");
-  EXPECT_NE(run({"look", plan("file.json", file_)}).out.find("of them only proposed: confirm or drop each"),
-            std::string::npos);
+  EXPECT_NE(
+      run({"look", plan("file.json", file_)}).said().find("of them only proposed: confirm or drop each"),
+      std::string::npos);
 }
 
 TEST_F(BodyLabelCommand, SitesThatCannotBeProposedWriteNothing) {

@@ -230,8 +230,8 @@ TEST_F(CommandLine, EstimateWritesTheNoteWhenAsked) {
 TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {
   const Answer answer = run({"look", small_plan(1.0)});
   EXPECT_EQ(answer.code, kExitDone) << answer.err;
-  EXPECT_NE(answer.out.find("1 chambers fed by 1 inlets"), std::string::npos) << answer.out;
-  EXPECT_NE(answer.out.find("nothing has been solved"), std::string::npos);
+  EXPECT_NE(answer.said().find("1 chambers fed by 1 inlets"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.said().find("nothing has been solved"), std::string::npos);
 }
 
 TEST_F(CommandLine, DemoPlansCanBeLookedAt) {
@@ -320,9 +320,9 @@ TEST_F(CommandLine, LookSaysWhoseMeasuresAFormTakes) {
   plan["body"] = {{"form", "calf"}, {"sex", "female"}, {"percentile", 5}, {"side", "left"}};
   plan["wear"]["anchor"]["station_mm"] = 60;
   const Answer answer = run({"look", write("her.json", plan.dump())});
-  EXPECT_NE(
-      answer.out.find("form 'calf', left; measures not given are those of women at percentile 5; it brings"),
-      std::string::npos)
+  EXPECT_NE(answer.said().find(
+                "form 'calf', left; measures not given are those of women at percentile 5; it brings"),
+            std::string::npos)
       << answer.out << answer.err;
 }
 

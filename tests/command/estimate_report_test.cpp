@@ -8,30 +8,16 @@
 
 #include "app/command/clean_stream.hpp"
 #include "app/command/wrapped_text.hpp"
+#include "tests/command/run_command.hpp"
 #include "tests/note/full_summary.hpp"
 
 namespace wrapgauge {
 namespace {
 
-std::vector<std::string> lines_of(const std::string& text) {
-  std::vector<std::string> lines;
-  std::istringstream in(text);
-  for (std::string line; std::getline(in, line);) lines.push_back(line);
-  return lines;
-}
-
 std::size_t widest(const std::string& text) {
   std::size_t most = 0;
   for (const std::string& line : lines_of(text)) most = std::max(most, columns_of(line));
   return most;
-}
-
-// Runs of spaces and line breaks as one space, so that wrapped text compares.
-std::string unwrapped(const std::string& text) {
-  std::istringstream in(text);
-  std::string out;
-  for (std::string word; in >> word;) out += (out.empty() ? "" : " ") + word;
-  return out;
 }
 
 Finding card(Severity severity, const char* place, double with_factor_kpa, double limit_kpa) {

@@ -61,8 +61,8 @@ TEST_F(PartOnTheTerminal, OfATestObjectIsSaidInEveryOutput) {
   EXPECT_EQ(answer.code, 0) << answer.out << answer.err;
   for (const char* name : {"out/summary.md", "out/summary.json", "out/chambers.csv"})
     EXPECT_NE(bytes(name).find(words), std::string::npos) << name;
-  EXPECT_NE(run({"aim", file, "--target", "cell=1"}).out.find(words), std::string::npos);
-  EXPECT_NE(run({"look", file}).out.find(words), std::string::npos);
+  EXPECT_NE(run({"aim", file, "--target", "cell=1"}).said().find(words), std::string::npos);
+  EXPECT_NE(run({"look", file}).said().find(words), std::string::npos);
 }
 
 TEST_F(PartOnTheTerminal, OfAnotherTissueRowIsSaidToBeNotConfirmed) {

@@ -6,6 +6,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 
+#include "app/command/wrapped_text.hpp"
 #include "model/core/file.hpp"
 #include "tests/command/command_test.hpp"
 
@@ -59,9 +60,10 @@ TEST_F(StudyCommands, CeilingNamesWhatStopsItAndWritesTheSameAnswerAsJson) {
   const std::string file = plan(6.0);
   const Answer answer = run({"ceiling", file, "--out", path("ceiling.json")});
   EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;  // the plan asks for more
-  EXPECT_NE(answer.out.find("What stops it: '"), std::string::npos) << answer.out;
-  EXPECT_NE(answer.out.find("solved 5 % above it: "), std::string::npos) << answer.out;
-  EXPECT_NE(answer.out.find("Set the relief valve no higher than "), std::string::npos) << answer.out;
+  for (const std::string& line : lines_of(answer.out)) EXPECT_LE(columns_of(line), kColumns) << line;
+  EXPECT_NE(answer.said().find("What stops it: '"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.said().find("solved 5 % above it: "), std::string::npos) << answer.out;
+  EXPECT_NE(answer.said().find("Set the relief valve no higher than "), std::string::npos) << answer.out;
   const auto ceiling = json("ceiling.json");
   EXPECT_TRUE(ceiling["together"]["confirmed"].get<bool>());
   EXPECT_LE(ceiling["together"]["at"]["share_of_limit"].get<double>(), 1.0001);
@@ -75,7 +77,7 @@ TEST_F(StudyCommands, CeilingNamesWhatStopsItAndWritesTheSameAnswerAsJson) {
 TEST_F(StudyCommands, ADeviceTooTightBeforeItIsInflatedHasNoCeiling) {
   const Answer answer = run({"ceiling", plan(1.0, 0.15), "--together"});
   EXPECT_EQ(answer.code, kExitAboveLimit) << answer.err;
-  EXPECT_NE(answer.out.find("none. Deflated and only fastened, '"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.said().find("none. Deflated and only fastened, '"), std::string::npos) << answer.out;
   EXPECT_EQ(answer.out.find("relief"), std::string::npos) << answer.out;
 }
 
@@ -109,7 +111,7 @@ TEST_F(StudyCommands, SpreadInPartsMergesToTheBytesOfTheWholeAndFeedsCeilingAndN
   };
   const Answer half = spread("one", {"--part", "1/2"});
   EXPECT_EQ(half.code, kExitDone) << half.err;
-  EXPECT_NE(half.out.find("are still to come from other parts"), std::string::npos) << half.out;
+  EXPECT_NE(half.said().find("are still to come from other parts"), std::string::npos) << half.out;
   EXPECT_FALSE(std::filesystem::exists(path("one/spread.json")));
   EXPECT_EQ(spread("two", {"--part", "2/2"}).code, kExitDone);
   const Answer merged = spread("all", {"--merge", path("one"), "--merge", path("two")});
