@@ -5173,8 +5173,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Es gibt keine weiteren Stellen</translation>
         </message>
         <message>
-            <source>This loosens the limits: where nothing is marked, those of soft skin hold.</source>
-            <translation>Das lockert die Grenzen: Wo nichts markiert ist, gelten die weicher Haut.</translation>
+            <source>Where nothing is marked, laxer limits and thicker tissue then count.</source>
+            <translation>Wo nichts markiert ist, gelten dann lockerere Grenzwerte und dickeres Gewebe.</translation>
         </message>
         <message>
             <source>Who says so</source>
@@ -5327,8 +5327,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>%1 (%2)</translation>
         </message>
         <message>
-            <source>Until then the limit over bone and nerve holds everywhere.</source>
-            <translation>Bis dahin gilt überall die Grenze über Knochen und Nerven.</translation>
+            <source>Until then every place is judged as over bone.</source>
+            <translation>Bis dahin wird jede Stelle wie über Knochen beurteilt.</translation>
         </message>
         <message>
             <source>%1 sites of the label beside the file are only proposed: confirm or drop them there.</source>

@@ -128,7 +128,7 @@ TEST_F(WhoAndWhere, ALandmarkOfTheOtherSideIsRefusedBesideItAndAskedForNoMoreByE
 TEST_F(WhoAndWhere, ThatThereAreNoOtherSitesIsSaidWholeOrNotAndTakenBack) {
   open_scan();
   hand::press(window_, QStringLiteral("There are no other sites"));
-  EXPECT_TRUE(is_said(QStringLiteral("This loosens the limits")));
+  EXPECT_TRUE(is_said(QStringLiteral("laxer limits and thicker tissue")));
   hand::type(window_, QStringLiteral("Who says that there are no other sites"), QStringLiteral("A. Person"));
   hand::press(window_, QStringLiteral("Confirm: There are no other sites"));
   EXPECT_TRUE(is_said(QStringLiteral("when holds nothing but spaces")));

@@ -229,9 +229,8 @@ QString SitePanel::status_words(const SessionState& now) const {
   const auto& sites = now.plan->bony_sites;
   const auto proposed = std::count_if(listed_.begin(), listed_.end(),
                                       [&](std::size_t site) { return !is_confirmed(sites[site]); });
-  const QString everywhere = now.plan->sites_confirmed
-                                 ? QString()
-                                 : tr("Until then the limit over bone and nerve holds everywhere.");
+  const QString everywhere =
+      now.plan->sites_confirmed ? QString() : tr("Until then every place is judged as over bone.");
   const auto with = [&](const QString& words) { return (words + QChar(' ') + everywhere).trimmed(); };
   if (const int of_label = proposed_in_label(*now.body()))
     return with(tr("%1 sites of the label beside the file are only proposed: confirm or drop them there.")

@@ -16,7 +16,7 @@ NoOtherSitesPanel::NoOtherSitesPanel(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       words_(new SignedWords(
           tr("There are no other sites"),
-          tr("This loosens the limits: where nothing is marked, those of soft skin hold."),
+          tr("Where nothing is marked, laxer limits and thicker tissue then count."),
           {{tr("Who says so"), tr("Who says that there are no other sites"), tr("name and job"),
             "no sites who"},
            {tr("When"), tr("When it was found"), QStringLiteral("2026-11-29"), "no sites when"},
