@@ -203,7 +203,8 @@ void PathStrip::draw_lines() {
   name_lines();
 }
 
-// The limit above its left end, where the curve still lies low; how far it goes beside the foot of its line.
+// The limit beside its left end, below it if the curve begins above; how far it goes beside the foot of its
+// line.
 void PathStrip::name_lines() {
   constexpr double kBeside = 4.0;
   const QRectF plot = view_->chart()->plotArea();
@@ -215,7 +216,9 @@ void PathStrip::name_lines() {
   const double factor = shown_.estimate() ? shown_.estimate()->limits.model_factor : 1.0;
   const QRectF limit = name(limit_words_, limit_at_ > 0.0, tr("limit ÷ %1").arg(fixed_words(factor, 1)));
   const QPointF at = view_->chart()->mapToPosition({0.0, limit_at_}, limit_);
-  limit_words_->setPos(plot.left() + kBeside, at.y() - limit.height() - 1.0);
+  const bool begins_above = curve_->count() > 0 && curve_->at(0).y() >= limit_at_;
+  const bool below = begins_above && at.y() + 1.0 + limit.height() < plot.bottom();
+  limit_words_->setPos(plot.left() + kBeside, below ? at.y() + 1.0 : at.y() - limit.height() - 1.0);
   const QRectF holds = name(holds_words_, holds_at_ > 0.0, tr("as far as it goes"));
   const QPointF foot = view_->chart()->mapToPosition({holds_at_, 0.0}, holds_);
   const bool left = foot.x() - plot.left() > holds.width() + 2.0 * kBeside;
