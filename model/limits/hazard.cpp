@@ -66,7 +66,13 @@ Hazard seam(const HazardInputs& in) {
       Phrase::worded("There is no chamber."),
       Phrase::worded("Hold at 1.5 times the planned pressure for 10 min, off the body, before each new "
                      "cast is worn.")};
-  if (const ChamberFigures* most = largest(in, [](const ChamberFigures& c) { return c.seam_tension.si(); }))
+  const auto& seams = in.figures.seams;  // as the finding ranks them: one page says one figure
+  if (!seams.empty() && seams.front().largest > LineTension())
+    out.sentence = Phrase::worded(
+        "The first seam to watch: %1, pulled by %2. What a fused seam holds is not known here.",
+        {seams.front().seam, figures_of(number_text(seams.front().largest / N_per_mm, 2) + " N/mm")});
+  else if (const ChamberFigures* most =
+               largest(in, [](const ChamberFigures& c) { return c.seam_tension.si(); }))
     out.sentence = Phrase::worded(
         "The first seam to watch is at '%1', pulled by %2; what a fused seam holds is "
         "not known here.",

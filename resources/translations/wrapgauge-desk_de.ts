@@ -3832,6 +3832,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Das 1,5-Fache des geplanten Drucks 10 min halten, nicht am Körper, bevor ein neuer Guss getragen wird.</translation>
         </message>
         <message>
+            <source>The first seam to watch: %1, pulled by %2. What a fused seam holds is not known here.</source>
+            <translation>Zuerst zu beobachten: %1, gezogen mit %2. Was eine Naht hält, ist hier nicht bekannt.</translation>
+        </message>
+        <message>
             <source>The first seam to watch is at '%1', pulled by %2; what a fused seam holds is not known here.</source>
             <translation>Zuerst zu beobachten ist die Naht an „%1“, gezogen mit %2; was sie hält, ist hier nicht bekannt.</translation>
         </message>

@@ -73,6 +73,15 @@ TEST_F(Hazards, OfTheDeviceTellTheirNumbers) {
   EXPECT_EQ(about("A bulge that runs away").severity, Severity::kAboveLimit);
 }
 
+// The finding ranks the seams: beside it the hazard gives the same figure, not that of a triangle.
+TEST_F(Hazards, OfSeamsGiveTheFigureThatTheSeamsAreRankedBy) {
+  SeamFigures seam;
+  seam.seam = Phrase::worded("edge of chamber '%1'", {name_of("middle")});
+  seam.largest = 0.09 * N_per_mm;
+  figures_.seams = {seam};
+  EXPECT_TRUE(says(about("A seam that opens"), "edge of chamber 'middle', pulled by 0.09 N/mm"));
+}
+
 // Warmed: see the soft chamber of the pneumatics tests, 4.2 kPa; rigid 4.5 kPa. Flight: 5 p (75 + p) = 20 x
 // 105.325, p = 5.2 kPa; rigid 26.3 kPa.
 TEST_F(Hazards, OfClosedAirTellHowFarItRises) {
