@@ -7,11 +7,7 @@ namespace wrapgauge {
 std::vector<Volume> chamber_volumes(const InflationSetup& setup, const SheetMesh& sheet,
                                     const EquilibriumState& state) {
   const FlatMesh& flat = setup.flat;
-  std::vector<double> own(flat.chamber_group.size(), 0.0);
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t)
-    if (flat.regions[t].kind == RegionKind::kChamber)
-      own[flat.regions[t].part] += prism_volume_m3(flat, t, sheet, state.positions_m);
-
+  const std::vector<double> own = volumes_by_prisms(flat, sheet, state.positions_m).chamber_m3;
   std::vector<double> of_group(static_cast<std::size_t>(state.group_volume_m3.size()), 0.0);
   for (std::size_t c = 0; c < own.size(); ++c) of_group[index_of(flat.chamber_group[c])] += own[c];
   std::vector<Volume> volumes;

@@ -7,6 +7,8 @@
 #include <optional>
 #include <tuple>
 
+#include "model/layout/flat_places.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -16,17 +18,6 @@ struct WeldEdge {
   double length_m = 0.0;
   int open_triangle = 0, welded_triangle = 0;
 };
-
-bool is_open(const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
-}
-
-Vec2 middle_of(const FlatMesh& flat, int triangle) {
-  Vec2 sum = Vec2::Zero();
-  for (int corner = 0; corner < 3; ++corner)
-    sum += flat.vertices_m.row(flat.triangles(triangle, corner)).transpose();
-  return sum / 3.0;
-}
 
 std::vector<WeldEdge> weld_edges(const FlatMesh& flat) {
   std::map<std::pair<int, int>, std::vector<int>> sides;

@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 
 #include "model/inflation/cross_matrix.hpp"
+#include "model/layout/flat_places.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -56,6 +57,21 @@ double prism_volume_m3(const FlatMesh& flat, Eigen::Index t, const SheetMesh& sh
         3.0;
   }
   return area.dot(apart);
+}
+
+PrismVolumes volumes_by_prisms(const FlatMesh& flat, const SheetMesh& sheet, const Points3& positions_m) {
+  PrismVolumes volumes{std::vector<double>(flat.group_inlet.size(), 0.0),
+                       std::vector<double>(flat.chamber_group.size(), 0.0)};
+  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
+    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
+    const auto group = group_of(flat, region);
+    if (!group) continue;
+    const double prism_m3 = prism_volume_m3(flat, t, sheet, positions_m);
+    volumes.group_m3[index_of(*group)] += prism_m3;
+    if (region.kind == RegionKind::kChamber)
+      volumes.chamber_m3[static_cast<std::size_t>(region.part)] += prism_m3;
+  }
+  return volumes;
 }
 
 }  // namespace wrapgauge

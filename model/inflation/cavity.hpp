@@ -23,4 +23,10 @@ double cavity_volume_m3(const SheetMesh& sheet, GroupId group, const Points3& po
 double prism_volume_m3(const FlatMesh& flat, Eigen::Index t, const SheetMesh& sheet,
                        const Points3& positions_m);
 
+// The same added up.
+struct PrismVolumes {
+  std::vector<double> group_m3, chamber_m3;  // a group, a chamber each; channels count for their group alone
+};
+PrismVolumes volumes_by_prisms(const FlatMesh& flat, const SheetMesh& sheet, const Points3& positions_m);
+
 }  // namespace wrapgauge

@@ -34,6 +34,7 @@ class EquilibriumSystem {
   const SolverSettings& settings() const { return options_.settings; }
   const SheetMesh& sheet() const { return sheet_; }
   const Points3& start_m() const { return start_m_; }
+  const std::vector<GapCell>& cells() const { return cells_; }
   TissueContact& tissue() { return tissue_; }
   const TissueContact& tissue() const { return tissue_; }
   BlockMatrix& tangent() { return tangent_; }

@@ -314,7 +314,8 @@ std::vector<std::optional<ClosedAir>> LoadStepper::closed_air() const {
 
 void LoadStepper::record() {
   path_.states.push_back(state_of(last_, last_residual_n_, last_iterations_));
-  if (!impossible_) impossible_ = why_impossible(setup_, system_.sheet(), path_.states.back(), closed_air());
+  if (!impossible_)
+    impossible_ = why_impossible(setup_, system_.sheet(), system_.cells(), path_.states.back(), closed_air());
 }
 
 bool LoadStepper::walk_to(const Eigen::VectorXd& level) {

@@ -6,29 +6,9 @@
 #include "model/core/number_text.hpp"
 #include "model/inflation/cavity.hpp"
 #include "model/inflation/cavity_load.hpp"
-#include "model/inflation/sheet_contact.hpp"
 
 namespace wrapgauge {
 namespace {
-
-struct Volumes {
-  std::vector<double> group_m3, chamber_m3;
-};
-
-Volumes volumes_by_prisms(const FlatMesh& flat, const SheetMesh& sheet, const Points3& positions_m) {
-  Volumes volumes{std::vector<double>(flat.group_inlet.size(), 0.0),
-                  std::vector<double>(flat.chamber_group.size(), 0.0)};
-  for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
-    const FlatRegion& region = flat.regions[static_cast<std::size_t>(t)];
-    if (region.kind != RegionKind::kChamber && region.kind != RegionKind::kChannel) continue;
-    const double prism_m3 = prism_volume_m3(flat, t, sheet, positions_m);
-    const bool chamber = region.kind == RegionKind::kChamber;
-    const GroupId group = chamber ? flat.chamber_group[region.part] : flat.channel_group[region.part];
-    volumes.group_m3[index_of(group)] += prism_m3;
-    if (chamber) volumes.chamber_m3[region.part] += prism_m3;
-  }
-  return volumes;
-}
 
 Problem impossible(const std::string& what) {
   return {ProblemKind::kNotConverged,
@@ -43,16 +23,17 @@ std::string inlet_name(const InflationSetup& setup, std::size_t group) {
 }
 
 // Share of the thinner sheet that the sheets are through one another where it is the most, as a cell's mean.
-double through_one_another(const InflationSetup& setup, const SheetMesh& sheet, const Points3& positions_m) {
+double through_one_another(const InflationSetup& setup, const std::vector<GapCell>& cells,
+                           const Points3& positions_m) {
   const double thinner_m =
       std::min(setup.layout.skin_sheet.thickness.si(), setup.layout.outer_sheet.thickness.si());
   double most = 0.0;
-  for (const GapCell& cell : gap_cells(setup.flat, sheet))
+  for (const GapCell& cell : cells)
     most = std::max(most, -gap_volume_m3(cell, positions_m) / (cell.rest_area_m2 * thinner_m));
   return most;
 }
 
-std::optional<Problem> why_not_these_volumes(const InflationSetup& setup, const Volumes& volumes,
+std::optional<Problem> why_not_these_volumes(const InflationSetup& setup, const PrismVolumes& volumes,
                                              double least_m3) {
   for (std::size_t g = 0; g < volumes.group_m3.size(); ++g)
     if (!(volumes.group_m3[g] >= least_m3))
@@ -73,14 +54,14 @@ double air_now_m3(double pressure_pa, double volume_m3, const ClosedAir& air) {
 }  // namespace
 
 std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMesh& sheet,
-                                      const EquilibriumState& state,
+                                      const std::vector<GapCell>& cells, const EquilibriumState& state,
                                       const std::vector<std::optional<ClosedAir>>& air,
                                       const PossibleState& may_miss) {
-  const double through = through_one_another(setup, sheet, state.positions_m);
+  const double through = through_one_another(setup, cells, state.positions_m);
   if (!(through <= may_miss.sheet_share))
     return impossible("the sheets lie " + fixed_text(100.0 * through, 1) +
                       " % of the thinner one's thickness through one another.");
-  const Volumes volumes = volumes_by_prisms(setup.flat, sheet, state.positions_m);
+  const PrismVolumes volumes = volumes_by_prisms(setup.flat, sheet, state.positions_m);
   if (auto problem = why_not_these_volumes(setup, volumes, may_miss.least_volume_m3)) return problem;
   for (std::size_t g = 0; g < air.size(); ++g) {
     if (!air[g]) continue;

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "model/inflation/load_path.hpp"
+#include "model/inflation/sheet_contact.hpp"
 
 namespace wrapgauge {
 
@@ -21,10 +21,10 @@ struct PossibleState {
 };
 
 // None, or kNotConverged in one sentence: a chamber below zero, sheets through one another, air that
-// vanished. `air`: of each group that holds some. Volumes are added up prism by prism between the sheets,
-// apart from the solver's own closed surface.
+// vanished. `cells`: of gap_cells() for the same mesh. `air`: of each group that holds some. Volumes are
+// added up prism by prism between the sheets, apart from the solver's own closed surface.
 std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMesh& sheet,
-                                      const EquilibriumState& state,
+                                      const std::vector<GapCell>& cells, const EquilibriumState& state,
                                       const std::vector<std::optional<ClosedAir>>& air,
                                       const PossibleState& may_miss = {});
 

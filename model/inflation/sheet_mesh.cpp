@@ -2,12 +2,10 @@
 
 #include <algorithm>
 
+#include "model/layout/flat_places.hpp"
+
 namespace wrapgauge {
 namespace {
-
-bool is_open(const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
-}
 
 // A flat vertex is doubled only where every triangle around it is open. The layout's own rim is never open:
 // sheets end fused there.
@@ -18,11 +16,6 @@ std::vector<bool> doubled_vertices(const FlatMesh& flat) {
     if (!is_open(flat.regions[t]))
       for (int corner = 0; corner < 3; ++corner) doubled[flat.triangles(t, corner)] = false;
   return doubled;
-}
-
-GroupId group_of(const FlatMesh& flat, const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber ? flat.chamber_group[region.part]
-                                             : flat.channel_group[region.part];
 }
 
 }  // namespace
@@ -65,8 +58,8 @@ SheetMesh make_sheet_mesh(const FlatMesh& flat) {
   };
   for (Eigen::Index t = 0; t < flat.triangles.rows(); ++t) {
     const FlatRegion& region = flat.regions[t];
-    if (is_open(region)) {
-      SheetMesh::Cavity& cavity = sheet.cavities[index_of(group_of(flat, region))];
+    if (const auto group = group_of(flat, region)) {
+      SheetMesh::Cavity& cavity = sheet.cavities[index_of(*group)];
       cavity.skin_triangles.push_back(new_triangle(t, sheet.skin_node, SheetLayer::kSkin));
       cavity.outer_triangles.push_back(new_triangle(t, sheet.outer_node, SheetLayer::kOuter));
     } else {

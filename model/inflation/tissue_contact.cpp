@@ -6,6 +6,7 @@
 
 #include "model/core/both_at_once.hpp"
 #include "model/geometry/polygon.hpp"
+#include "model/layout/flat_places.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -13,13 +14,6 @@ namespace {
 bool in_a_chamber(const InflationSetup& setup, const Vec2& point) {
   return std::any_of(setup.layout.chambers.begin(), setup.layout.chambers.end(),
                      [&](const Chamber& chamber) { return contains(chamber.boundary_m, point); });
-}
-
-Vec2 middle_of(const FlatMesh& flat, Eigen::Index t) {
-  return (flat.vertices_m.row(flat.triangles(t, 0)) + flat.vertices_m.row(flat.triangles(t, 1)) +
-          flat.vertices_m.row(flat.triangles(t, 2)))
-             .transpose() /
-         3.0;
 }
 
 }  // namespace

@@ -51,10 +51,6 @@ std::vector<OpenLoop> open_loops(const LayoutShapes& shapes) {
   return loops;
 }
 
-bool is_open(const FlatRegion& region) {
-  return region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
-}
-
 bool same(const std::optional<FlatRegion>& a, const std::optional<FlatRegion>& b) {
   return a.has_value() == b.has_value() && (!a || (a->kind == b->kind && a->part == b->part));
 }

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "model/layout/flat_mesh.hpp"
+#include "model/layout/flat_places.hpp"
 
 namespace wrapgauge {
 
@@ -36,7 +36,6 @@ struct OpenLoop {
 };
 std::vector<OpenLoop> open_loops(const LayoutShapes& shapes);
 
-bool is_open(const FlatRegion& region);  // chamber or channel
 bool same(const std::optional<FlatRegion>& a, const std::optional<FlatRegion>& b);
 
 }  // namespace wrapgauge

@@ -7,6 +7,7 @@
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_side.hpp"
 #include "model/core/rounded_down.hpp"
+#include "model/layout/flat_places.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -90,11 +91,8 @@ Pressure strictest_limit(const InflationSetup& setup, std::size_t group, const E
   const FlatMesh& flat = setup.flat;
   double strictest = std::numeric_limits<double>::infinity();
   for (std::size_t t = 0; t < flat.regions.size(); ++t) {
-    const FlatRegion& region = flat.regions[t];
-    const auto& groups = region.kind == RegionKind::kChamber ? flat.chamber_group : flat.channel_group;
-    const bool open = region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
-    const auto part = static_cast<std::size_t>(region.part);
-    if (!open || part >= groups.size() || index_of(groups[part]) != group) continue;
+    const auto feeds = group_of(flat, flat.regions[t]);
+    if (!feeds || index_of(*feeds) != group) continue;
     for (int corner = 0; corner < 3; ++corner)
       strictest = std::min(strictest, limit_pa[flat.triangles(static_cast<Eigen::Index>(t), corner)]);
   }

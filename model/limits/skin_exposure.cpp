@@ -11,6 +11,7 @@
 #include "model/core/beside_limit.hpp"
 #include "model/core/both_at_once.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/flat_places.hpp"
 #include "model/limits/limit_place.hpp"
 #include "model/limits/pressed_part.hpp"
 
@@ -59,13 +60,11 @@ Recorded recorded(const InflationSetup& setup, const LoadPath& path,
 std::vector<std::optional<std::size_t>> group_of_vertices(const FlatMesh& flat) {
   std::vector<std::optional<std::size_t>> group(static_cast<std::size_t>(flat.vertices_m.rows()));
   for (std::size_t t = 0; t < flat.regions.size(); ++t) {
-    const FlatRegion& region = flat.regions[t];
-    const auto& groups = region.kind == RegionKind::kChamber ? flat.chamber_group : flat.channel_group;
-    const bool open = region.kind == RegionKind::kChamber || region.kind == RegionKind::kChannel;
-    if (!open || static_cast<std::size_t>(region.part) >= groups.size()) continue;
+    const auto presses = group_of(flat, flat.regions[t]);
+    if (!presses) continue;
     for (int corner = 0; corner < 3; ++corner)
       group[static_cast<std::size_t>(flat.triangles(static_cast<Eigen::Index>(t), corner))] =
-          index_of(groups[static_cast<std::size_t>(region.part)]);
+          index_of(*presses);
   }
   return group;
 }

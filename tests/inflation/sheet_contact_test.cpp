@@ -127,7 +127,8 @@ TEST(PossibleState, IsWhatASolvedCuffIs) {
   ASSERT_TRUE(path) << path.problem().message;
   const double before_m3 = path->states.front().group_volume_m3(0);
   const ClosedAir air{before_m3 + 25e-6, 20e-6};
-  EXPECT_FALSE(why_impossible(setup, path->sheet, path->states.back(), {air}));
+  EXPECT_FALSE(
+      why_impossible(setup, path->sheet, gap_cells(setup.flat, path->sheet), path->states.back(), {air}));
 }
 
 struct Impossible {
@@ -138,7 +139,8 @@ struct Impossible {
     state.group_pressure_pa = state.group_volume_m3 = Eigen::VectorXd::Zero(1);
   }
   std::string why(const PossibleState& may_miss = {}, std::optional<ClosedAir> air = {}) const {
-    const auto problem = why_impossible(worn.setup, worn.sheet, state, {air}, may_miss);
+    const auto cells = gap_cells(worn.setup.flat, worn.sheet);
+    const auto problem = why_impossible(worn.setup, worn.sheet, cells, state, {air}, may_miss);
     if (!problem) return "";
     EXPECT_EQ(problem->kind, ProblemKind::kNotConverged);
     return problem->message;
