@@ -63,6 +63,10 @@ std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::s
                    std::string(what) + ": name the part that wears the device.");
 }
 
+bool is_proposed(const BonySite& site) {
+  return site.status == kProposedSite;
+}
+
 bool is_paired(BodyPart part) {
   return !is_of_trunk(part) && part != BodyPart::kHip && part != BodyPart::kHead && part != BodyPart::kNeck &&
          part != BodyPart::kFace && part != BodyPart::kTestObject;

@@ -27,6 +27,7 @@ std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::s
 
 // Status of a site that was laid on a scan and that nobody has confirmed or dropped yet.
 inline constexpr const char* kProposedSite = "proposed";
+bool is_proposed(const BonySite& site);
 
 // Has a left and a right: all but trunk and head (and a test object).
 bool is_paired(BodyPart part);

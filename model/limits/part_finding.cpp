@@ -106,7 +106,7 @@ Finding all_round(const LimitInputs& inputs, double share_of_girth) {
         {share, part_words(inputs), danger_words(inputs), finding.action});
   }
   finding.place = Phrase::worded("All round the %1", {part_words(inputs)});
-  finding.source_key = "all round chest, abdomen or head";
+  finding.source_key = kAllRoundRule;
   return finding;
 }
 

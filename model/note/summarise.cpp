@@ -188,12 +188,18 @@ void clean_words(Summary& summary) {
 
 }  // namespace
 
+void say_note_words(const Plan& plan, Summary& summary) {
+  summary.plan = clean_text(plan.name);
+  summary.wearers = plan.wearers;
+  summary.date = plan.date;
+}
+
 Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<Phrase>& differ,
                   std::vector<InputFile> inputs) {
   Summary summary;
   summary.program_version = program_version();
   summary.inputs = std::move(inputs);
-  summary.plan = clean_text(plan.name);
+  say_note_words(plan, summary);
   summary.body = clean_text(estimate.body.name);
   summary.layout = clean_text(plan.layout.name);
   summary.worn = worn_words(plan, estimate);
@@ -228,8 +234,6 @@ Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<
   summary.sites_confirmed = plan.sites_confirmed;
   summary.cleared_by = plan.cleared_by;
   summary.tissue_confirmed = tissue_was_chosen_for(estimate.body.part, estimate.body.tissue_site);
-  summary.wearers = plan.wearers;
-  summary.date = plan.date;
   if (estimate.limits.differs_words) summary.tables_differ.push_back(english(*estimate.limits.differs_words));
   for (const Phrase& table : differ) summary.tables_differ.push_back(english(table));
   summary.limits_override = english(estimate.limits.override_words);

@@ -9,4 +9,7 @@ namespace wrapgauge {
 Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<Phrase>& differ,
                   std::vector<InputFile> inputs);
 
+// Name, wearers and date: what the note says off the plan and nothing was calculated from.
+void say_note_words(const Plan& plan, Summary& summary);
+
 }  // namespace wrapgauge

@@ -33,8 +33,7 @@ std::string part_words(const Body& body) {
 }
 
 std::string site_words(const LimitInputs& inputs) {
-  const auto proposed = std::count_if(inputs.bony_sites.begin(), inputs.bony_sites.end(),
-                                      [](const BonySite& site) { return site.status == kProposedSite; });
+  const auto proposed = std::count_if(inputs.bony_sites.begin(), inputs.bony_sites.end(), is_proposed);
   std::string words = "sites: " + std::to_string(inputs.bony_sites.size()) + " places that bear less";
   if (proposed > 0) words += ", " + std::to_string(proposed) + " of them only proposed: confirm or drop each";
   if (inputs.sites_confirmed) return words + "; no others, by word of " + inputs.sites_confirmed->who;

@@ -50,8 +50,7 @@ std::shared_ptr<const BodySurface> surface_of(const Body& body, const KnownBefor
 // Proposed sites are looked at, but until someone has confirmed or dropped each, others may be missing.
 bool sites_are_known(const Plan& plan, const std::vector<BonySite>& sites) {
   if (plan.sites_confirmed) return true;
-  return !sites.empty() && std::none_of(sites.begin(), sites.end(),
-                                        [](const BonySite& site) { return site.status == kProposedSite; });
+  return !sites.empty() && std::none_of(sites.begin(), sites.end(), is_proposed);
 }
 
 // Depths that differ from place to place say where the bones lie.

@@ -10,6 +10,7 @@
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/plan/mend_json.hpp"
+#include "model/plan/people_json.hpp"
 #include "model/plan/plan_numbers.hpp"
 #include "model/plan/region_json.hpp"
 #include "model/plan/site_json.hpp"
@@ -85,9 +86,8 @@ void read_body(JsonObject& object, Plan& plan) {
     if (!plan.part)
       object.fail("the part '" + *part + "' is not known; it may be " + body_part_names() + ".");
   }
-  read_part(object, "sites_confirmed", true, [&](JsonObject& word) {
-    plan.sites_confirmed = SitesConfirmed{word.said("who"), word.said("when"), word.said("why")};
-  });
+  read_part(object, "sites_confirmed", true,
+            [&](JsonObject& word) { plan.sites_confirmed = sites_confirmed_from_json(word); });
   if (is_form)
     plan.body = body_form(object);
   else
@@ -251,10 +251,6 @@ void read_session(JsonObject& object, Plan& plan) {
   plan.session = session;
 }
 
-void read_cleared_by(JsonObject& object, Plan& plan) {
-  plan.cleared_by = Clearance{object.said("name"), object.said("role"), object.date("date")};
-}
-
 void read_wearers(JsonObject& object, Wearers& wearers) {
   wearers.population = object.text_or("population", "");
   if (object.has("number")) wearers.number = object.whole_number_or("number", 1, 1, 100000);
@@ -312,7 +308,8 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_part(object, "limits", true, [&](JsonObject& part) { read_limits(part, plan); });
   read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
   check_programmes(object, plan);
-  read_part(object, "cleared_by", true, [&](JsonObject& part) { read_cleared_by(part, plan); });
+  read_part(object, "cleared_by", true,
+            [&](JsonObject& part) { plan.cleared_by = clearance_from_json(part); });
   read_part(object, "wearers", true, [&](JsonObject& part) { read_wearers(part, plan.wearers); });
   if (object.has("date")) plan.date = object.date("date");
   read_part(object, "supply", true, [&](JsonObject& part) { read_supply(part, plan.supply); });

@@ -2,6 +2,7 @@
 #include "app/desk/session/marked_sites.hpp"
 
 #include <algorithm>
+#include <functional>
 
 #include "app/desk/session/skin_place.hpp"
 #include "bodyforms/form.hpp"
@@ -48,7 +49,7 @@ struct Scan {
 
 std::size_t count_confirmed(const Plan& plan) {
   return static_cast<std::size_t>(
-      std::count_if(plan.bony_sites.begin(), plan.bony_sites.end(), is_confirmed));
+      std::count_if(plan.bony_sites.begin(), plan.bony_sites.end(), std::not_fn(is_proposed)));
 }
 
 TEST(MarkedSites, ALandmarkBringsEveryPlaceAsAProposalAndTheFront) {

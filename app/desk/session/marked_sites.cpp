@@ -90,18 +90,12 @@ std::vector<std::size_t> sites_to_decide(const Plan& plan, const Body& body) {
   const auto standard = places_to_mark(plan, body);
   std::vector<std::size_t> decided;
   for (std::size_t i = 0; i < plan.bony_sites.size(); ++i)
-    if (!is_confirmed(plan.bony_sites[i]) || is_called(standard, plan.bony_sites[i].name))
-      decided.push_back(i);
+    if (is_proposed(plan.bony_sites[i]) || is_called(standard, plan.bony_sites[i].name)) decided.push_back(i);
   return decided;
 }
 
-bool is_confirmed(const BonySite& site) {
-  return site.status != kProposedSite;
-}
-
 int proposed_in_label(const Body& body) {
-  return static_cast<int>(std::count_if(body.bony_sites.begin(), body.bony_sites.end(),
-                                        [](const BonySite& site) { return !is_confirmed(site); }));
+  return static_cast<int>(std::count_if(body.bony_sites.begin(), body.bony_sites.end(), is_proposed));
 }
 
 Plan with_site_confirmed(Plan plan, std::size_t site, bool confirmed) {

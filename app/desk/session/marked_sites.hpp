@@ -36,7 +36,6 @@ Result<MarkedSites> with_sites_marked(const Plan& plan, const Body& body,
 
 // Places in plan.bony_sites: those proposed, and those called as standard places of the part.
 std::vector<std::size_t> sites_to_decide(const Plan& plan, const Body& body);
-bool is_confirmed(const BonySite& site);
 int proposed_in_label(const Body& body);  // by the file's label, where the plan cannot decide them
 Plan with_site_confirmed(Plan plan, std::size_t site, bool confirmed);
 

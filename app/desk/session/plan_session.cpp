@@ -7,8 +7,8 @@
 
 #include "app/desk/session/marked_sites.hpp"
 #include "app/job/note_studies.hpp"
-#include "model/core/clean_text.hpp"
 #include "model/core/file.hpp"
+#include "model/note/summarise.hpp"
 #include "model/study/ceiling_report.hpp"
 
 namespace wrapgauge {
@@ -72,9 +72,7 @@ bool same_but_for_note_words(const Plan& a, const Plan& b) {
 std::shared_ptr<const SolvedPlan> with_note_words(const SolvedPlan& solved,
                                                   const std::shared_ptr<const Plan>& plan) {
   auto summary = std::make_shared<Summary>(*solved.summary);
-  summary->plan = clean_text(plan->name);
-  summary->wearers = plan->wearers;
-  summary->date = plan->date;
+  say_note_words(*plan, *summary);
   auto said = std::make_shared<SolvedPlan>(solved);
   said->plan = plan;
   said->summary = std::move(summary);

@@ -71,7 +71,7 @@ void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, co
 void add_sites(const ShownPlan& shown, ScenePart& part) {
   const SkinSurface& skin = *shown.skin();
   for (const BonySite& site : shown.sites()) {
-    const bool proposed = site.status == kProposedSite;
+    const bool proposed = is_proposed(site);
     add_ring(skin, site.point_m, site.radius.si(), kSite, part, proposed ? Ring::kDashed : Ring::kWhole);
     const SkinPoint at = skin.at(site.point_m);
     const QString name = QString::fromStdString(site.name);

@@ -7,6 +7,7 @@
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/signed_words.hpp"
 #include "app/desk/words/phrase_text.hpp"
+#include "model/body/part_rules.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -214,7 +215,7 @@ void SitePanel::show_list(const Plan& plan) {
     item.setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
     item.setText(tr("%1 (%2)").arg(text(site.name), kind_words(site.kind)));
     item.setToolTip(text(table_words(site.words)));
-    item.setCheckState(is_confirmed(site) ? Qt::Checked : Qt::Unchecked);
+    item.setCheckState(is_proposed(site) ? Qt::Unchecked : Qt::Checked);
   }
   list_->setCurrentRow(std::min(chosen, count - 1));
   drop_->setEnabled(list_->currentRow() >= 0);
@@ -228,7 +229,7 @@ void SitePanel::show_list(const Plan& plan) {
 QString SitePanel::status_words(const SessionState& now) const {
   const auto& sites = now.plan->bony_sites;
   const auto proposed = std::count_if(listed_.begin(), listed_.end(),
-                                      [&](std::size_t site) { return !is_confirmed(sites[site]); });
+                                      [&](std::size_t site) { return is_proposed(sites[site]); });
   const QString everywhere =
       now.plan->sites_confirmed ? QString() : tr("Until then every place is judged as over bone.");
   const auto with = [&](const QString& words) { return (words + QChar(' ') + everywhere).trimmed(); };
