@@ -9,9 +9,11 @@ bool begins_letter(char byte) {
   return (static_cast<unsigned char>(byte) & 0xC0) != 0x80;
 }
 
-// Where the description of an option begins: after the first two spaces behind a word.
+// Where the description of an option begins: after the first two spaces behind a word. Prose at the margin
+// goes on at the margin.
 std::size_t description_column(std::string_view line) {
   const std::size_t word = line.find_first_not_of(' ');
+  if (word == 0) return 0;
   constexpr std::size_t kFarIn = 20;  // a line that goes on with the description of the one before
   if (word >= kFarIn && word <= kColumns / 2) return word;
   const std::size_t gap = line.find("  ", word);

@@ -23,9 +23,9 @@ struct TissueChanges {
 };
 
 // Depth: the body's own map at the nearest skin point if it has one, else that of the tissue row, and no more
-// than that of a bone that may lie anywhere. Each region
-// in turn brings its depth and stiffness in over its fade. Within a bony site's radius the site's depth
-// holds; it fades out to the surroundings over half a radius more, so that the stiffness does not jump.
+// than that of a bone that may lie anywhere. Each region in turn brings its depth and stiffness in over its
+// fade. Within a bony site's radius the site's depth holds; it fades out to the surroundings over half a
+// radius more, so that the stiffness does not jump.
 Result<TissueBed> tissue_bed(const Body& body, const TissueSite& tissue, const TissueChanges& changes,
                              const Points3& worn_m);
 

@@ -4,16 +4,10 @@
 
 #include <algorithm>
 
-#include "model/limits/limit_share.hpp"
 #include "tests/answers/many_plans.hpp"
 
 namespace wrapgauge::answers {
 namespace {
-
-Eigen::VectorXd shares(const Estimate& estimate) {
-  return share_of_limit(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path.states.back(),
-                        estimate.path.sheet, estimate.figures, estimate.map.mean_1cm2_pa);
-}
 
 bool is_of_pressure(const Finding& finding) {
   return finding.at_m && finding.measured && finding.measured->amount == Amount::kPressure;

@@ -8,6 +8,7 @@
 #include "model/body/girth.hpp"
 #include "model/io/readers/mesh_reader.hpp"
 #include "model/layout/forms/layout_form.hpp"
+#include "model/limits/limit_share.hpp"
 #include "model/pipeline/hold_against_limits.hpp"
 #include "tests/random_plans/random_plan.hpp"
 
@@ -132,6 +133,11 @@ const std::optional<Estimate>& answer_of(const AskedPlan& asked) {
 Estimate judged(const Plan& plan, Estimate estimate, const LimitInputs& inputs) {
   hold_against_limits(plan, shipped_resources(), inputs, std::nullopt, estimate);
   return estimate;
+}
+
+Eigen::VectorXd shares(const Estimate& estimate) {
+  return share_of_limit(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path.states.back(),
+                        estimate.path.sheet, estimate.figures, estimate.map.mean_1cm2_pa);
 }
 
 }  // namespace wrapgauge::answers

@@ -30,4 +30,7 @@ std::optional<Estimate> solve(const Plan& plan, const Body& body, bool relief = 
 // The same solved states, judged once more with something else known.
 Estimate judged(const Plan& plan, Estimate estimate, const LimitInputs& inputs);
 
+// Of its limit that each flat vertex takes.
+Eigen::VectorXd shares(const Estimate& estimate);
+
 }  // namespace wrapgauge::answers

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include "model/limits/limit_share.hpp"
 #include "tests/answers/many_plans.hpp"
 
 namespace wrapgauge::answers {
@@ -29,9 +28,7 @@ void expect_still_above(const Estimate& before, const Estimate& after, const std
 }
 
 double highest_share(const Estimate& estimate) {
-  const Eigen::VectorXd share =
-      share_of_limit(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path.states.back(),
-                     estimate.path.sheet, estimate.figures, estimate.map.mean_1cm2_pa);
+  const Eigen::VectorXd share = shares(estimate);
   return share.size() > 0 ? share.maxCoeff() : 0.0;
 }
 

@@ -24,9 +24,7 @@ InflationSetup spotted_pad(double edge_m, double spot_radius_m) {
   options.seam_edge = Length(0.5 * edge_m);
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
-  setup.start_m = setup.start_outward = Points3::Zero(setup.flat.vertices_m.rows(), 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward.col(2).setOnes();
+  small::lay_flat(setup);
   return setup;
 }
 
@@ -81,9 +79,7 @@ TEST(SeamFigures, TheEdgeOfALongStripCarriesPressureTimesRadius) {
   FlatMeshOptions options;
   options.edge = options.seam_edge = 3.0 * mm;
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
-  setup.start_m = setup.start_outward = Points3::Zero(setup.flat.vertices_m.rows(), 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward.col(2).setOnes();
+  small::lay_flat(setup);
   InflationOptions membrane;
   membrane.bending = false;
   membrane.closed_state = false;

@@ -92,9 +92,7 @@ double rim_curvature(double skin_mm, double outer_mm) {
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
   const Eigen::Index count = setup.flat.vertices_m.rows();
-  setup.start_m = setup.start_outward = Points3::Zero(count, 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward.col(2).setOnes();
+  small::lay_flat(setup);
   InflationOptions solve;
   solve.steps = 2;
   const auto path = inflate(setup, {3.0 * kPa}, solve);

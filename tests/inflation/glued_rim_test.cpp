@@ -36,9 +36,7 @@ InflationSetup disc() {
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
   const Eigen::Index count = setup.flat.vertices_m.rows();
-  setup.start_m = setup.start_outward = Points3::Zero(count, 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward.col(2).setOnes();
+  small::lay_flat(setup);
   setup.body = std::make_shared<Flat>();
   setup.foundation_pa_per_m = Eigen::VectorXd::Constant(count, 2e6);
   setup.friction = 0.3;

@@ -18,9 +18,7 @@ InflationSetup free_pad() {
   options.edge = options.seam_edge = 8.0 * mm;
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
-  setup.start_m = setup.start_outward = Points3::Zero(setup.flat.vertices_m.rows(), 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward.col(2).setOnes();
+  small::lay_flat(setup);
   const SheetMesh sheet = make_sheet_mesh(setup.flat);
   for (int v = 0; v < setup.flat.vertices_m.rows(); ++v)
     if (sheet.skin_node[v] == sheet.outer_node[v]) setup.held.push_back(v);

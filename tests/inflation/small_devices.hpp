@@ -20,6 +20,14 @@ inline void lay_round(InflationSetup& setup, double radius_m, double length_m) {
   }
 }
 
+// In z = 0, the outer sheet on the +z side.
+inline void lay_flat(InflationSetup& setup) {
+  const Eigen::Index count = setup.flat.vertices_m.rows();
+  setup.start_m = setup.start_outward = Points3::Zero(count, 3);
+  setup.start_m.leftCols(2) = setup.flat.vertices_m;
+  setup.start_outward.col(2).setOnes();
+}
+
 // One chamber on a closed band with backing round a limb of radius 30 mm.
 inline InflationSetup closed_cuff(double friction, double edge_m = 0.014) {
   InflationSetup setup;
@@ -52,10 +60,7 @@ inline InflationSetup plain_sheet(double width_m, double height_m, double thickn
   options.edge = options.seam_edge = 3.0 * mm;
   setup.flat = triangulate_layout(setup.layout, std::nullopt, options).value();
   setup.skin_law = setup.outer_law = NeoHookean{30.0 * kPa};
-  setup.start_m = Points3::Zero(setup.flat.vertices_m.rows(), 3);
-  setup.start_m.leftCols(2) = setup.flat.vertices_m;
-  setup.start_outward = Points3::Zero(setup.flat.vertices_m.rows(), 3);
-  setup.start_outward.col(2).setOnes();
+  lay_flat(setup);
   return setup;
 }
 
