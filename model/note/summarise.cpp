@@ -88,8 +88,8 @@ std::optional<std::string> unconfirmed_tissue_words(const Body& body) {
 
 std::string depth_words(const Estimate& estimate) {
   if (const auto& bone = estimate.limit_inputs.bone_anywhere)
-    return mm_text(std::min(*bone, estimate.tissue.depth)) +
-           " to bone everywhere, as over the shallowest bone: nobody has said where the bones lie";
+    return "no more than " + mm_text(std::min(*bone, estimate.tissue.depth)) +
+           " to bone, as over the shallowest bone: nobody has said where the bones lie";
   return mm_text(estimate.tissue.depth) + " to bone unless a map or bony site says otherwise";
 }
 
