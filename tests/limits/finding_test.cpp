@@ -181,7 +181,7 @@ TEST(Findings, OverANerveGiveItsWordsAfterTheAdvice) {
   EXPECT_TRUE(said);
 }
 
-TEST(Findings, OverABonySiteNameItRoundTheLimbTooWhenItsRowIsAsStrict) {
+TEST(Findings, OverABonySiteNameItRoundTheLimbTooWhenItsRowIsStricter) {
   Case c = two_chambers(1.0, 1.5);
   c.inputs.bony_sites = {{"styloid", Vec3(0.0, 0.08, 0.1), 12.0 * mm, 4.0 * mm}};
   c.figures.share_of_girth = 1.0;

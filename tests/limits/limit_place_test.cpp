@@ -38,6 +38,16 @@ TEST_F(LimitPlace, TheRowOfACuffHoldsFromTheShareOfTheGirthThatTheSetNames) {
   EXPECT_EQ(site_at(elsewhere, limits_.circumferential_share), SiteClass::kCircumferential);
 }
 
+// So that what is said there names the bone and not the girth.
+TEST_F(LimitPlace, OverABonySiteItsRowIsNamedWhereItIsAsStrictAsTheOther) {
+  const LimitRow* bony = find_row(limits_, SiteClass::kBony, inputs_.use, 10.0 * cm2);
+  ASSERT_TRUE(bony);
+  for (LimitRow& row : limits_.rows)
+    if (row.site == SiteClass::kCircumferential) row.limit = bony->limit;
+  EXPECT_EQ(site_at(inputs_.bony_sites[0].point_m, 0.9), SiteClass::kBony);
+  EXPECT_EQ(site_at({0.2, 0.2, 0.2}, 0.9), SiteClass::kCircumferential);
+}
+
 TEST_F(LimitPlace, OnABodyWhoseSitesAreNotKnownTheBonyRowHoldsEverywhere) {
   const Vec3 elsewhere(0.2, 0.2, 0.2);
   EXPECT_EQ(site_at(elsewhere), SiteClass::kSoft);
