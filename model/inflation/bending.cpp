@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <tuple>
 
+#include "model/core/jet.hpp"
+#include "model/inflation/curl.hpp"
+#include "model/material/stretch_pull.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -26,64 +30,186 @@ std::vector<EdgeSide> sorted_edge_sides(const FlatMesh& flat) {
   return sides;
 }
 
+bool is_open(SheetLayer layer) {
+  return layer == SheetLayer::kSkin || layer == SheetLayer::kOuter;
+}
+
 bool bend_together(SheetLayer a, SheetLayer b) {
-  const bool a_open = a == SheetLayer::kSkin || a == SheetLayer::kOuter;
-  const bool b_open = b == SheetLayer::kSkin || b == SheetLayer::kOuter;
-  return !(a_open && b_open) || a == b;
+  return !(is_open(a) && is_open(b)) || a == b;
 }
 
-double cotangent(const Vec2& corner, const Vec2& p, const Vec2& q) {
-  const Vec2 a = p - corner, b = q - corner;
-  return a.dot(b) / std::abs(a.x() * b.y() - a.y() * b.x());
+// Below this share of its rest area a triangle counts as crushed by the step that is tried, not as a sheet
+// that grew thick: its stiffness goes on as a parabola instead of to infinity.
+constexpr double kCrushed = 0.6;
+
+// A law may soften so much when stretched that bending would give energy back; it keeps this share of the
+// stiffness it began with.
+constexpr double kLeastShare = 0.02;
+
+// l^2 W11 - l W1, kept above zero; Pa.
+template <int N>
+Jet<N> bending_modulus(const HyperelasticLaw& law, const StretchPull<Jet<N>>& pull, const Jet<N>& across) {
+  const Jet<N> modulus = across * across * pull.w11 - across * pull.w1;
+  const double least = kLeastShare * 4.0 * initial_shear_modulus(law).si();
+  return 0.5 * (modulus + sqrt(modulus * modulus + least * least));
 }
 
-// Cotangent weights of the four points; they vanish on every affine map of the flat rest shape.
-Eigen::Vector4d hinge_weights(const FlatMesh& flat, const EdgeSide& one, const EdgeSide& two) {
-  const auto at = [&](int vertex) -> Vec2 { return flat.vertices_m.row(vertex).transpose(); };
-  const Vec2 x0 = at(one.low), x1 = at(one.high), x2 = at(one.opposite), x3 = at(two.opposite);
-  const double c01 = cotangent(x0, x1, x2), c02 = cotangent(x0, x1, x3);
-  const double c03 = cotangent(x1, x0, x2), c04 = cotangent(x1, x0, x3);
-  return {c03 + c04, c01 + c02, -c01 - c03, -c02 - c04};
+// D over its value at rest, of a sheet stretched equally both ways to `area_ratio` times its area.
+Jet<1> relative_stiffness(const HyperelasticLaw& law, const Jet<1>& area_ratio) {
+  using Number = Jet<1>;
+  const double known = std::max(area_ratio.value, kCrushed), beyond = area_ratio.value - known;
+  const Number ratio = Number::variable(known, 0), stretch = sqrt(ratio);
+  const Number modulus = bending_modulus(law, stretch_pull(law, stretch, stretch), stretch);
+  const Number at = modulus * pow(ratio, -3.0) / (4.0 * initial_shear_modulus(law).si());
+  const double slope = at.gradient(0), curvature = at.hessian(0, 0);
+  return area_ratio.mapped(at.value + beyond * (slope + 0.5 * beyond * curvature), slope + beyond * curvature,
+                           curvature);
+}
+
+// Of a flat triangle pair laid on the parabola of that curvature along x, its vertex at the edge.
+double rest_angle(const FlatMesh& flat, const SheetMesh& sheet, const std::array<int, 4>& nodes,
+                  double curvature_per_m) {
+  if (curvature_per_m == 0.0) return 0.0;
+  const auto at = [&](int a) -> Vec2 { return flat.vertices_m.row(sheet.flat_vertex[nodes[a]]).transpose(); };
+  const double vertex = 0.5 * (at(0).x() + at(1).x());
+  std::array<Vec3, 4> corners;
+  for (int a = 0; a < 4; ++a)
+    corners[a] = {at(a).x(), at(a).y(), 0.5 * curvature_per_m * std::pow(at(a).x() - vertex, 2)};
+  return Dihedral(corners).measures(Dihedral::kAngle);
 }
 
 int node_at(const SheetMesh& sheet, SheetLayer layer, int flat_vertex) {
   return layer == SheetLayer::kOuter ? sheet.outer_node[flat_vertex] : sheet.skin_node[flat_vertex];
 }
 
+// The edge runs so that triangle 1 lies on its left: both normals point away from the body.
 Hinge make_hinge(const FlatMesh& flat, const SheetMesh& sheet, const std::vector<SheetElement>& elements,
                  const EdgeSide& one, const EdgeSide& two, int t1, int t2) {
   const SheetLayer l1 = sheet.layer[t1], l2 = sheet.layer[t2];
   const SheetLayer edge_layer =
       l1 == SheetLayer::kOuter || l2 == SheetLayer::kOuter ? SheetLayer::kOuter : l1;
+  const Vec2 low = flat.vertices_m.row(one.low), high = flat.vertices_m.row(one.high),
+             corner = flat.vertices_m.row(one.opposite);
+  const Vec2 edge = high - low, way = corner - low;
+  const bool left = edge.x() * way.y() - edge.y() * way.x() > 0.0;
   Hinge hinge;
-  hinge.nodes = {node_at(sheet, edge_layer, one.low), node_at(sheet, edge_layer, one.high),
-                 node_at(sheet, l1, one.opposite), node_at(sheet, l2, two.opposite)};
+  hinge.nodes = {node_at(sheet, edge_layer, left ? one.low : one.high),
+                 node_at(sheet, edge_layer, left ? one.high : one.low), node_at(sheet, l1, one.opposite),
+                 node_at(sheet, l2, two.opposite)};
   hinge.triangles = {t1, t2};
-  hinge.weights = hinge_weights(flat, one, two);
-  const SheetElement &e1 = elements[t1], &e2 = elements[t2];
-  hinge.stiffness =
-      1.0 / (e1.flat_area_m2 / e1.bending_stiffness_nm + e2.flat_area_m2 / e2.bending_stiffness_nm);
+  hinge.rest_angle = rest_angle(flat, sheet, hinge.nodes, shared_curvature_per_m(elements[t1], elements[t2]));
   return hinge;
+}
+
+// The gradient of the opposite corner's shape function: it points across the edge and is one over the
+// altitude.
+Vec2 across_edge(const Eigen::Matrix<double, 3, 2>& shape, const SheetMesh& sheet, int t, int corner_node) {
+  for (int k = 0; k < 3; ++k)
+    if (sheet.triangles(t, k) == corner_node) return shape.row(k).transpose();
+  return Vec2::Zero();
+}
+
+Weld make_weld(const Hinge& hinge, const SheetMesh& sheet, const std::vector<SheetElement>& elements) {
+  const SheetElement &open = elements[hinge.triangles[0]], &welded = elements[hinge.triangles[1]];
+  const SheetLayerRest& layer = open.layers[0];
+  const Vec2 own = across_edge(layer.shape, sheet, hinge.triangles[0], hinge.nodes[2]);
+  Weld weld;
+  weld.nodes = hinge.nodes;
+  weld.triangles = hinge.triangles;
+  weld.rest_angle = hinge.rest_angle;
+  weld.law = layer.law;
+  weld.thickness_m = layer.thickness_m;
+  weld.rest_area_m2 = layer.rest_area_m2;
+  weld.rest_length_m = 2.0 * layer.rest_area_m2 * own.norm();
+  const double share = 1.0 / (1.0 + welded.flat_area_m2 * open.bending_stiffness_nm /
+                                        (open.flat_area_m2 * welded.bending_stiffness_nm));
+  weld.hinge_pull_n_per_m = 4.0 * open.bending_stiffness_nm * std::pow(share * own.norm(), 2);
+  return weld;
 }
 
 }  // namespace
 
-std::vector<Hinge> bending_hinges(const FlatMesh& flat, const SheetMesh& sheet,
-                                  const std::vector<SheetElement>& elements) {
+PlateFlexibility plate_flexibility(const SheetElement& element, double area_m2) {
+  const Jet<1> area = Jet<1>::variable(area_m2, 0);
+  Jet<1> stiffness = 0.0;
+  for (int k = 0; k < element.layer_count; ++k) {
+    const SheetLayerRest& layer = element.layers[k];
+    stiffness =
+        stiffness + layer.bending_stiffness_nm * relative_stiffness(*layer.law, area / layer.rest_area_m2);
+  }
+  const Jet<1> flexibility = area / stiffness;
+  return {flexibility.value, flexibility.gradient(0), flexibility.hessian(0, 0)};
+}
+
+DihedralEnergy hinge_energy(const Hinge& hinge, const Dihedral::Measures& at, const PlateFlexibility& one,
+                            const PlateFlexibility& two) {
+  const double angle = at(Dihedral::kAngle) - hinge.rest_angle, length = at(Dihedral::kLength);
+  const double stiffness = length * length / (one.value + two.value);
+  // d ln E by the measures, and its own derivative; the angle apart, which may be 0.
+  const Eigen::Vector3d by_size(2.0 / length, -one.slope / (one.value + two.value),
+                                -two.slope / (one.value + two.value));
+  Eigen::Matrix3d change = by_size * by_size.transpose();
+  change(0, 0) -= 0.5 * by_size(0) * by_size(0);
+  change.bottomRightCorner<2, 2>() += by_size.tail<2>() * by_size.tail<2>().transpose();
+  change(1, 1) -= one.curvature / (one.value + two.value);
+  change(2, 2) -= two.curvature / (one.value + two.value);
+  DihedralEnergy energy;
+  energy.value = 0.5 * stiffness * angle * angle;
+  energy.slope(0) = stiffness * angle;
+  energy.slope.tail<3>() = energy.value * by_size;
+  energy.curvature(0, 0) = stiffness;
+  energy.curvature.block<3, 1>(1, 0) = stiffness * angle * by_size;
+  energy.curvature.block<1, 3>(0, 1) = energy.curvature.block<3, 1>(1, 0).transpose();
+  energy.curvature.bottomRightCorner<3, 3>() = energy.value * change;
+  return energy;
+}
+
+DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at) {
+  using Number = Jet<3>;  // angle, length, area
+  const Number angle = Number::variable(at(Dihedral::kAngle), 0) - weld.rest_angle;
+  const Number along = Number::variable(at(Dihedral::kLength), 1) / weld.rest_length_m;
+  const Number across = Number::variable(at(Dihedral::kArea1), 2) / weld.rest_area_m2 / along;
+  const double t = weld.thickness_m;
+  const StretchPull<Number> stress = stretch_pull(*weld.law, across, along);
+  const Number stiffness = t * t * t / 12.0 * bending_modulus(*weld.law, stress, across) /
+                           (across * across * across * along * along);
+  Number pull = t * stress.w1;
+  if (pull.value < 0.0) pull = 0.0;
+  const Number held = sqrt(pull * pull + weld.hinge_pull_n_per_m * weld.hinge_pull_n_per_m);
+  const Number half = sin(0.5 * angle), quarter = sin(0.25 * angle);
+  const Number as_curved = stiffness + t * t / 6.0 * pull * half * half;
+  const Number energy = 8.0 * weld.rest_length_m * sqrt(as_curved * held) * quarter * quarter;
+  DihedralEnergy result;
+  result.value = energy.value;
+  result.slope.head<3>() = energy.gradient;
+  result.curvature.topLeftCorner<3, 3>() = energy.hessian;
+  return result;
+}
+
+BendingEdges bending_edges(const FlatMesh& flat, const SheetMesh& sheet,
+                           const std::vector<SheetElement>& elements) {
   std::vector<std::vector<int>> sheet_triangles(flat.triangles.rows());
   for (std::size_t t = 0; t < sheet.flat_triangle.size(); ++t)
     sheet_triangles[sheet.flat_triangle[t]].push_back(static_cast<int>(t));
-  std::vector<Hinge> hinges;
+  BendingEdges edges;
+  const auto add = [&](const EdgeSide& one, const EdgeSide& two, int t1, int t2) {
+    const bool open_1 = is_open(sheet.layer[t1]), open_2 = is_open(sheet.layer[t2]);
+    const Hinge hinge = open_2 && !open_1 ? make_hinge(flat, sheet, elements, two, one, t2, t1)
+                                          : make_hinge(flat, sheet, elements, one, two, t1, t2);
+    if (open_1 == open_2)
+      edges.hinges.push_back(hinge);
+    else
+      edges.welds.push_back(make_weld(hinge, sheet, elements));
+  };
   const std::vector<EdgeSide> sides = sorted_edge_sides(flat);
   for (std::size_t s = 0; s + 1 < sides.size(); ++s) {
     const EdgeSide &one = sides[s], &two = sides[s + 1];
     if (one.low != two.low || one.high != two.high) continue;
     for (int t1 : sheet_triangles[one.flat_triangle])
       for (int t2 : sheet_triangles[two.flat_triangle])
-        if (bend_together(sheet.layer[t1], sheet.layer[t2]))
-          hinges.push_back(make_hinge(flat, sheet, elements, one, two, t1, t2));
+        if (bend_together(sheet.layer[t1], sheet.layer[t2])) add(one, two, t1, t2);
   }
-  return hinges;
+  return edges;
 }
 
 }  // namespace wrapgauge

@@ -28,23 +28,27 @@ Points3 node_start(const InflationSetup& setup, const SheetMesh& sheet, const In
   return start;
 }
 
-std::vector<Hinge> hinges_if(bool bending, const InflationSetup& setup, const SheetMesh& sheet,
-                             const std::vector<SheetElement>& elements) {
-  return bending ? bending_hinges(setup.flat, sheet, elements) : std::vector<Hinge>{};
+BendingEdges edges_if(bool bending, const InflationSetup& setup, const SheetMesh& sheet,
+                      const std::vector<SheetElement>& elements) {
+  return bending ? bending_edges(setup.flat, sheet, elements) : BendingEdges{};
 }
 
-std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const std::vector<Hinge>& hinges,
+std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const BendingEdges& edges,
                                                const std::vector<Stitch>& stitches,
                                                const std::vector<GapCell>& gap_cells_list) {
   std::vector<std::pair<int, int>> pairs;
   for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t)
     for (int corner = 0; corner < 3; ++corner)
       pairs.emplace_back(sheet.triangles(t, corner), sheet.triangles(t, (corner + 1) % 3));
-  for (const Hinge& hinge : hinges) Stencil<4>{hinge.nodes, {}}.list_pairs(pairs);
+  for (const Hinge& hinge : edges.hinges) Stencil<4>{hinge.nodes, {}}.list_pairs(pairs);
+  for (const Weld& weld : edges.welds) Stencil<4>{weld.nodes, {}}.list_pairs(pairs);
   for (const Stitch& stitch : stitches) stitch.stencil.list_pairs(pairs);
   for (const GapCell& cell : gap_cells_list) cell.list_pairs(pairs);
   return pairs;
 }
+
+// Share of its flat area below which a triangle is crushed to nothing: it is refused elsewhere.
+constexpr double kLeastArea = 1e-6;
 
 bool same_points(const Points3& a, const Points3& b) {
   return a.rows() == b.rows() && a == b;
@@ -60,13 +64,12 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
       held_(held_nodes(setup, sheet_)),
       strap_laws_(strap_ground_laws(setup.layout, options.settings.sheets)),
       elements_(sheet_elements(setup, sheet_, strap_laws_)),
-      hinges_(hinges_if(options.bending, setup, sheet_, elements_)),
-      curls_(curls(setup.flat, sheet_, elements_, hinges_)),
+      edges_(edges_if(options.bending, setup, sheet_, elements_)),
       stitches_(closure_stitches(setup.flat, sheet_.skin_node, options.settings.sheets.stitch_pa)),
       cells_(gap_cells(setup.flat, sheet_)),
       gap_law_(gap_law(setup, options.settings.sheets)),
       tissue_(setup, sheet_, options, start_m_),
-      tangent_(sheet_.node_count, coupled_pairs(sheet_, hinges_, stitches_, cells_), held_) {
+      tangent_(sheet_.node_count, coupled_pairs(sheet_, edges_, stitches_, cells_), held_) {
   triangle_group_.assign(sheet_.layer.size(), -1);
   triangle_side_.assign(sheet_.layer.size(), 0.0);
   for (std::size_t group = 0; group < sheet_.cavities.size(); ++group) {
@@ -96,18 +99,15 @@ void EquilibriumSystem::bind_stencils() {
     stencil.bind(tangent_);
     tissue_stencils_.push_back(stencil);
   }
-  for (const Hinge& hinge : hinges_) {
-    Stencil<4> stencil{hinge.nodes, {}};
+  const auto bind_edge = [&](const std::array<int, 4>& nodes) {
+    Stencil<4> stencil{nodes, {}};
     stencil.bind(tangent_);
-    stencil.scatter(tangent_, [&](int i, int j) -> Mat3 {
-      return hinge.stiffness * hinge.weights(i) * hinge.weights(j) * Mat3::Identity();
-    });
-  }
-  for (const Curl& curl : curls_) {
-    Stencil<4> stencil{curl.nodes, {}};
-    stencil.bind(tangent_);
-    curl_stencils_.push_back(stencil);
-  }
+    edge_stencils_.push_back(stencil);
+  };
+  for (const Hinge& hinge : edges_.hinges) bind_edge(hinge.nodes);
+  for (const Weld& weld : edges_.welds) bind_edge(weld.nodes);
+  edge_terms_.resize(edge_stencils_.size());
+  flexibilities_.resize(edge_stencils_.empty() ? 0 : elements_.size());
   for (Stitch& stitch : stitches_) {
     stitch.stencil.bind(tangent_);
     stitch.stencil.scatter(tangent_, [&](int i, int j) -> Mat3 {
@@ -173,6 +173,41 @@ void EquilibriumSystem::add_cavity_terms(const Points3& x, int t, double pressur
   terms.blocks[4] -= pressure_pa * side * share.block21;
 }
 
+// First the triangles' flexibilities: each belongs to three edges.
+void EquilibriumSystem::evaluate_edges(const Points3& x, TangentKind kind) {
+  in_halves(flexibilities_.size(), [&](std::size_t from, std::size_t to) {
+    for (std::size_t t = from; t < to; ++t) {
+      const auto nodes = sheet_.triangles.row(static_cast<Eigen::Index>(t));
+      const Vec3 a = x.row(nodes(0)), b = x.row(nodes(1)), c = x.row(nodes(2));
+      const double least = kLeastArea * elements_[t].flat_area_m2;
+      flexibilities_[t] = plate_flexibility(elements_[t], std::max(least, 0.5 * (b - a).cross(c - a).norm()));
+    }
+  });
+  in_halves(edge_terms_.size(), [&](std::size_t from, std::size_t to) {
+    for (std::size_t k = from; k < to; ++k) set_edge_terms(x, k, kind);
+  });
+}
+
+void EquilibriumSystem::set_edge_terms(const Points3& x, std::size_t edge, TangentKind kind) {
+  const std::array<int, 4>& nodes = edge_stencils_[edge].nodes;
+  std::array<Vec3, 4> corners;
+  for (int a = 0; a < 4; ++a) corners[a] = x.row(nodes[a]).transpose();
+  const Dihedral at(corners);
+  DihedralEnergy energy;
+  if (edge < edges_.hinges.size()) {
+    const Hinge& hinge = edges_.hinges[edge];
+    energy = hinge_energy(hinge, at.measures, flexibilities_[hinge.triangles[0]],
+                          flexibilities_[hinge.triangles[1]]);
+  } else {
+    energy = weld_energy(edges_.welds[edge - edges_.hinges.size()], at.measures);
+  }
+  EdgeTerms& terms = edge_terms_[edge];
+  terms.energy = energy.value;
+  for (int a = 0; a < 4; ++a) terms.gradient[a] = at.gradients[a] * energy.slope;
+  if (kind == TangentKind::kExact) terms.blocks = node_hessian(at, energy);
+  if (kind == TangentKind::kProjected) terms.blocks = positive_node_hessian(at, energy);
+}
+
 void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<CavityLoad>& loads,
                                            TangentKind kind) {
   std::vector<double> pressure(loads.size());
@@ -187,10 +222,13 @@ void EquilibriumSystem::evaluate_triangles(const Points3& x, const std::vector<C
       set_triangle_terms(x, static_cast<int>(t), triangle_group_[t] < 0 ? 0.0 : pressure[triangle_group_[t]],
                          kind);
   });
+  evaluate_edges(x, kind);
 }
 
-void EquilibriumSystem::set_tangent_of_triangles() {
+void EquilibriumSystem::set_tangent_of_sheets() {
   tangent_.set_values(constant_tangent_);
+  for (std::size_t k = 0; k < edge_terms_.size(); ++k)
+    for (int s = 0; s < 10; ++s) tangent_.add(edge_stencils_[k].slots[s], edge_terms_[k].blocks[s]);
   for (std::size_t t = 0; t < terms_.size(); ++t)
     for (int s = 0; s < 6; ++s) tangent_.add(triangle_stencils_[t].slots[s], terms_[t].blocks[s]);
 }
@@ -221,30 +259,18 @@ void EquilibriumSystem::add_triangles(const std::vector<CavityLoad>& loads, Tang
 }
 
 void EquilibriumSystem::add_bending_and_stitches(const Points3& x, Evaluation& out) const {
-  const auto add = [&](const auto& nodes, const auto& weights, double stiffness) {
-    Vec3 sum = Vec3::Zero();
-    for (std::size_t a = 0; a < nodes.size(); ++a) sum += weights(a) * x.row(nodes[a]).transpose();
-    out.energy_j += 0.5 * stiffness * sum.squaredNorm();
-    for (std::size_t a = 0; a < nodes.size(); ++a)
-      out.gradient_n.template segment<3>(3 * nodes[a]) += stiffness * weights(a) * sum;
-  };
-  for (const Hinge& hinge : hinges_) add(hinge.nodes, hinge.weights, hinge.stiffness);
-  for (const Stitch& stitch : stitches_) add(stitch.stencil.nodes, stitch.weights, stitch.stiffness_n_per_m);
-}
-
-// Linear in the volume of four nodes, so not definite: left out of the projected tangent.
-void EquilibriumSystem::add_curls(const Points3& x, TangentKind kind, Evaluation& out) {
-  for (std::size_t k = 0; k < curls_.size(); ++k) {
-    const Curl& curl = curls_[k];
-    std::array<Vec3, 4> corners;
-    for (int a = 0; a < 4; ++a) corners[a] = x.row(curl.nodes[a]).transpose();
-    out.energy_j -= curl.moment_n_per_m2 * six_volumes(corners);
+  for (std::size_t k = 0; k < edge_terms_.size(); ++k) {
+    out.energy_j += edge_terms_[k].energy;
     for (int a = 0; a < 4; ++a)
-      out.gradient_n.segment<3>(3 * curl.nodes[a]) -= curl.moment_n_per_m2 * six_volumes_gradient(corners, a);
-    if (kind != TangentKind::kExact) continue;
-    curl_stencils_[k].scatter(tangent_, [&](int i, int j) -> Mat3 {
-      return -curl.moment_n_per_m2 * six_volumes_hessian(corners, i, j);
-    });
+      out.gradient_n.segment<3>(3 * edge_stencils_[k].nodes[a]) += edge_terms_[k].gradient[a];
+  }
+  for (const Stitch& stitch : stitches_) {
+    const auto& nodes = stitch.stencil.nodes;
+    Vec3 sum = Vec3::Zero();
+    for (std::size_t a = 0; a < nodes.size(); ++a) sum += stitch.weights(a) * x.row(nodes[a]).transpose();
+    out.energy_j += 0.5 * stitch.stiffness_n_per_m * sum.squaredNorm();
+    for (std::size_t a = 0; a < nodes.size(); ++a)
+      out.gradient_n.segment<3>(3 * nodes[a]) += stitch.stiffness_n_per_m * stitch.weights(a) * sum;
   }
 }
 
@@ -310,8 +336,7 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
   if (kind == TangentKind::kNone)
     add_sheets();
   else
-    both_at_once(add_sheets, [&] { set_tangent_of_triangles(); });
-  add_curls(positions_m, kind, out);
+    both_at_once(add_sheets, [&] { set_tangent_of_sheets(); });
   add_gap_cells(positions_m, kind, out);
   add_tissue(positions_m, kind, out);
   for (int node = 0; node < sheet_.node_count; ++node) {

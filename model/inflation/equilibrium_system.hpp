@@ -7,7 +7,6 @@
 #include "model/inflation/block_matrix.hpp"
 #include "model/inflation/cavity_load.hpp"
 #include "model/inflation/closure.hpp"
-#include "model/inflation/curl.hpp"
 #include "model/inflation/sheet_contact.hpp"
 #include "model/inflation/sheet_elements.hpp"
 #include "model/inflation/tissue_contact.hpp"
@@ -67,7 +66,12 @@ class EquilibriumSystem {
     Vec3 gradient[3], volume_gradient[3];
     Mat3 blocks[6];
   };
-  // What terms_ was made for.
+  struct EdgeTerms {
+    double energy;
+    Vec3 gradient[4];
+    std::array<Mat3, 10> blocks;
+  };
+  // What terms_ and edge_terms_ were made for.
   struct TermsKey {
     Points3 positions_m;
     std::vector<double> pressure_pa;
@@ -81,11 +85,12 @@ class EquilibriumSystem {
   void add_sheet_terms(const Points3& x, int t, TangentKind kind, TriangleTerms& terms) const;
   void add_cavity_terms(const Points3& x, int t, double pressure_pa, TangentKind kind,
                         TriangleTerms& terms) const;
-  void set_tangent_of_triangles();
+  void evaluate_edges(const Points3& x, TangentKind kind);
+  void set_edge_terms(const Points3& x, std::size_t edge, TangentKind kind);
+  void set_tangent_of_sheets();
   // Energy, gradient and volumes.
   void add_triangles(const std::vector<CavityLoad>& loads, TangentKind kind, Evaluation& out);
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
-  void add_curls(const Points3& x, TangentKind kind, Evaluation& out);
   void add_gap_cells(const Points3& x, TangentKind kind, Evaluation& out);
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
 
@@ -96,10 +101,10 @@ class EquilibriumSystem {
   std::vector<bool> held_;
   std::vector<HyperelasticLaw> strap_laws_;
   std::vector<SheetElement> elements_;
-  std::vector<Hinge> hinges_;
-  std::vector<Stencil<4>> hinge_stencils_;
-  std::vector<Curl> curls_;
-  std::vector<Stencil<4>> curl_stencils_;
+  BendingEdges edges_;
+  std::vector<Stencil<4>> edge_stencils_;        // hinges, then welds
+  std::vector<EdgeTerms> edge_terms_;            // the same
+  std::vector<PlateFlexibility> flexibilities_;  // a triangle each
   std::vector<Stitch> stitches_;
   std::vector<GapCell> cells_;
   GapLaw gap_law_;
@@ -116,7 +121,7 @@ class EquilibriumSystem {
   std::vector<Stencil<1>> tissue_stencils_;
   Eigen::VectorXd node_area_m2_;
   BlockMatrix tangent_;
-  std::vector<double> constant_tangent_;  // bending and stitches
+  std::vector<double> constant_tangent_;  // stitches
 };
 
 }  // namespace wrapgauge

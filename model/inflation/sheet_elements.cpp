@@ -25,18 +25,22 @@ Eigen::Matrix<double, 3, 2> corner_gradients(const FlatMesh& flat, int t, double
 
 // Of the stack about its neutral surface, incompressible plates, E = 3 mu: D = 4/3 sum E (t^3/12 + t z^2).
 // One sheet: E t^3 / 9.
-double bending_stiffness(const SheetElement& element) {
-  double below = 0.0, stiffness = 0.0, first = 0.0, second = 0.0;
+void set_bending_stiffness(SheetElement& element) {
+  double below = 0.0, stiffness = 0.0, first = 0.0;
+  double young[2], height[2];
   for (int k = 0; k < element.layer_count; ++k) {
-    const SheetLayerRest& layer = element.layers[k];
-    const double young = 3.0 * initial_shear_modulus(*layer.law).si(), t = layer.thickness_m;
-    const double height = below + 0.5 * t;
-    stiffness += young * t;
-    first += young * t * height;
-    second += young * t * (t * t / 12.0 + height * height);
+    const double t = element.layers[k].thickness_m;
+    young[k] = 3.0 * initial_shear_modulus(*element.layers[k].law).si();
+    height[k] = below + 0.5 * t;
+    stiffness += young[k] * t;
+    first += young[k] * t * height[k];
     below += t;
   }
-  return 4.0 / 3.0 * (second - first * first / stiffness);
+  for (int k = 0; k < element.layer_count; ++k) {
+    const double t = element.layers[k].thickness_m, z = height[k] - first / stiffness;
+    element.layers[k].bending_stiffness_nm = 4.0 / 3.0 * young[k] * t * (t * t / 12.0 + z * z);
+    element.bending_stiffness_nm += element.layers[k].bending_stiffness_nm;
+  }
 }
 
 void add_layer(SheetElement& element, const FlatMesh& flat, int t, const HyperelasticLaw& law,
@@ -80,7 +84,7 @@ std::vector<SheetElement> sheet_elements(const InflationSetup& setup, const Shee
       element.cloth_along_n_per_m = layout.backing.along.si();
       element.cloth_across_n_per_m = layout.backing.across.si();
     }
-    element.bending_stiffness_nm = bending_stiffness(element);
+    set_bending_stiffness(element);
   }
   return elements;
 }

@@ -15,6 +15,7 @@ struct SheetLayerRest {
   double thickness_m = 0.0;
   double rest_area_m2 = 0.0;
   Eigen::Matrix<double, 3, 2> shape;
+  double bending_stiffness_nm = 0.0;  // its share of the stack's D, as the sheet is unstretched
 };
 
 struct SheetElement {
@@ -23,7 +24,7 @@ struct SheetElement {
   double cloth_along_n_per_m = 0.0, cloth_across_n_per_m = 0.0;  // on the drawn (flat) rest shape
   double flat_area_m2 = 0.0;
   Eigen::Matrix<double, 3, 2> flat_shape;
-  double bending_stiffness_nm = 0.0;  // D of the whole stack
+  double bending_stiffness_nm = 0.0;  // D of the whole stack, unstretched
 };
 
 // Laws are referred to, not copied: `setup` and `strap_laws` outlive the elements.

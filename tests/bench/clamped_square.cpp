@@ -36,7 +36,7 @@ void square_solid(benchmark::State& state) {
   const auto cells = static_cast<int>(state.range(0));
   for (auto _ : state) {
     std::string problem;
-    const std::optional<double> rise = quarter_square_rise_mm(cells, problem);
+    const std::optional<double> rise = quarter_square({.cells = cells}, problem);
     if (!rise) {
       state.SkipWithError(problem.c_str());
       break;

@@ -61,23 +61,6 @@ TEST(Curl, EqualSheetsStayFlat) {
   EXPECT_LT(path->states.back().positions_m.col(2).cwiseAbs().maxCoeff(), 1e-9);
 }
 
-TEST(Curl, DerivativesOfTheVolumeTermAreThoseOfFiniteDifferences) {
-  const std::array<Vec3, 4> x{Vec3(0.1, 0.2, 0.3), Vec3(1.1, 0.1, -0.2), Vec3(0.4, 0.9, 0.2),
-                              Vec3(0.3, -0.8, 0.5)};
-  constexpr double kStep = 1e-4;
-  for (int i = 0; i < 4; ++i)
-    for (int a = 0; a < 3; ++a) {
-      auto up = x, down = x;
-      up[i](a) += kStep;
-      down[i](a) -= kStep;
-      EXPECT_NEAR(six_volumes_gradient(x, i)(a), (six_volumes(up) - six_volumes(down)) / (2.0 * kStep), 1e-8);
-      for (int j = 0; j < 4; ++j) {
-        const Vec3 slope = (six_volumes_gradient(up, j) - six_volumes_gradient(down, j)) / (2.0 * kStep);
-        EXPECT_LT((six_volumes_hessian(x, j, i).col(a) - slope).norm(), 1e-8) << i << " " << j;
-      }
-    }
-}
-
 // A long chamber with sheets of 1 and 3 mm, free: inflation lengthens the thin sheet more, as it carries the
 // same end force with less, so the rim bends about the thick side.
 double rim_curvature(double skin_mm, double outer_mm) {

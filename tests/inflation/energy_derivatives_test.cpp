@@ -181,48 +181,6 @@ TEST(CavityVolume, DoesNotDependOnTheOriginAndScalesWithTheCube) {
   EXPECT_NEAR(cavity_volume_m3(system.sheet(), GroupId{0}, 2.0 * x), 8.0 * volume, 1e-9 * std::abs(volume));
 }
 
-TEST(Bending, CostsNothingForAnyAffineMapOfTheFlatSheet) {
-  const InflationSetup setup = small::closed_cuff(0.0);
-  const SheetMesh sheet = make_sheet_mesh(setup.flat);
-  const auto elements = sheet_elements(setup, sheet, strap_ground_laws(setup.layout));
-  for (const Hinge& hinge : bending_hinges(setup.flat, sheet, elements)) {
-    Vec2 sum = Vec2::Zero();
-    for (int k = 0; k < 4; ++k)
-      sum += hinge.weights(k) * setup.flat.vertices_m.row(sheet.flat_vertex[hinge.nodes[k]]).transpose();
-    EXPECT_LT(sum.norm(), 1e-12);
-    EXPECT_NEAR(hinge.weights.sum(), 0.0, 1e-9);
-  }
-}
-
-// Plate rolled to a cylinder of radius R along any direction: energy a unit of area is D / (2 R^2).
-class RolledPlate : public testing::TestWithParam<double> {};
-
-TEST_P(RolledPlate, StoresHalfDOverRadiusSquared) {
-  const double radius = 0.1, angle = GetParam() * M_PI / 180.0;
-  const Vec2 along(std::cos(angle), std::sin(angle)), across(-along.y(), along.x());
-  const InflationSetup setup = small::plain_sheet(0.10, 0.06, 0.0015);
-  const SheetMesh sheet = make_sheet_mesh(setup.flat);
-  const auto elements = sheet_elements(setup, sheet, strap_ground_laws(setup.layout));
-  double energy = 0.0, area = 0.0;
-  for (const Hinge& hinge : bending_hinges(setup.flat, sheet, elements)) {
-    Vec3 sum = Vec3::Zero();
-    for (int k = 0; k < 4; ++k) {
-      const Vec2 p = setup.flat.vertices_m.row(sheet.flat_vertex[hinge.nodes[k]]).transpose();
-      const double s = along.dot(p) / radius;
-      sum += hinge.weights(k) * Vec3(radius * std::sin(s), across.dot(p), radius * std::cos(s));
-    }
-    energy += 0.5 * hinge.stiffness * sum.squaredNorm();
-    // A third of the two triangles belongs to the edge; edges on the rim carry no hinge.
-    area += elements[0].bending_stiffness_nm / hinge.stiffness / 3.0;
-  }
-  const double reference = 0.5 * elements[0].bending_stiffness_nm / (radius * radius) * area;
-  std::cout << "  rolled at " << GetParam() << " degrees: " << energy / reference
-            << " of the plate's energy\n";
-  EXPECT_NEAR(energy / reference, 1.0, 0.05);
-}
-
-INSTANTIATE_TEST_SUITE_P(Directions, RolledPlate, testing::Values(0.0, 30.0, 45.0, 90.0));
-
 TEST(Friction, NeverExceedsItsLimitAndOpposesTheWay) {
   const Vec3 normal = Vec3::UnitZ();
   for (double way : {1e-5, 1e-4, 2e-4, 1e-3, 1e-2}) {

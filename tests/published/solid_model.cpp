@@ -9,8 +9,8 @@
 namespace wrapgauge::published {
 namespace {
 
-constexpr double kBulkOverShear = 100.0;  // Poisson ratio 0.495
-constexpr double kGroundMm = 1e4;         // so far below that springs stay upright
+constexpr double kBulkOverShear = 1000.0;  // Poisson ratio 0.4995
+constexpr double kGroundMm = 1e4;          // so far below that springs stay upright
 constexpr double kPlateNPerMm = 5.0;
 
 // Corner and mid-edge places of a 20-node brick, in half cells.
@@ -18,9 +18,10 @@ constexpr int kBrick[20][3] = {{0, 0, 0}, {2, 0, 0}, {2, 2, 0}, {0, 2, 0}, {0, 0
                                {0, 2, 2}, {1, 0, 0}, {2, 1, 0}, {1, 2, 0}, {0, 1, 0}, {1, 0, 2}, {2, 1, 2},
                                {1, 2, 2}, {0, 1, 2}, {0, 0, 1}, {2, 0, 1}, {2, 2, 1}, {0, 2, 1}};
 
-void write_set(std::ostream& out, const std::string& name, const std::vector<int>& nodes) {
-  out << "*NSET,NSET=" << name << "\n";
-  for (int node : nodes) out << node << ",\n";
+void write_set(std::ostream& out, const std::string& name, const std::vector<int>& members,
+               const std::string& kind = "NSET") {
+  out << "*" << kind << "," << kind << "=" << name << "\n";
+  for (int member : members) out << member << ",\n";
 }
 
 void write_node(std::ostream& out, int id, const Vec3& at) {
@@ -38,13 +39,17 @@ struct RunFolder {
 }  // namespace
 
 SolidModel::SolidModel(const SolidGrid& grid) {
-  for (int row = 0; row < grid.rows; ++row)
-    for (int column = 0; column < grid.columns; ++column) {
-      std::array<int, 20> brick;
-      for (int k = 0; k < 20; ++k)
-        brick[k] = node_at(grid, 2 * column + kBrick[k][0], 2 * row + kBrick[k][1], kBrick[k][2]);
-      bricks_.push_back(brick);
-    }
+  for (int layer = 0; layer < grid.layers; ++layer)
+    for (int row = 0; row < grid.rows; ++row)
+      for (int column = 0; column < grid.columns; ++column) {
+        std::array<int, 20> brick;
+        for (int k = 0; k < 20; ++k)
+          brick[k] =
+              node_at(grid, 2 * column + kBrick[k][0], 2 * row + kBrick[k][1], 2 * layer + kBrick[k][2]);
+        bricks_.push_back(brick);
+        if (layer == 0) lowest_.push_back(static_cast<int>(bricks_.size()));
+        if (layer + 1 == grid.layers) highest_.push_back(static_cast<int>(bricks_.size()));
+      }
 }
 
 int SolidModel::node_at(const SolidGrid& grid, int u, int v, int w) {
@@ -109,8 +114,9 @@ std::string SolidModel::deck(double shear_mpa, double pressure_mpa, bool on_uppe
         << -kPlateNPerMm << "," << -*plate_mm_ - 1.0 << "\n0.0," << -*plate_mm_ << "\n0.0,100.0\n";
   }
   write_set(out, "CLAMP", clamped);
-  out << "*STEP,NLGEOM,INC=500\n*STATIC\n0.02,1.0,1e-6,0.2\n*DLOAD\nSHEET," << (on_upper_face ? "P2," : "P1,")
-      << pressure_mpa << "\n*NODE PRINT,NSET=ALL,FREQUENCY=500\nU\n"
+  write_set(out, "PUSHED", on_upper_face ? highest_ : lowest_, "ELSET");
+  out << "*STEP,NLGEOM,INC=500\n*STATIC\n0.02,1.0,1e-6,0.2\n*DLOAD\nPUSHED,"
+      << (on_upper_face ? "P2," : "P1,") << pressure_mpa << "\n*NODE PRINT,NSET=ALL,FREQUENCY=500\nU\n"
       << "*NODE PRINT,NSET=CLAMP,FREQUENCY=500,TOTALS=ONLY\nRF\n*END STEP\n";
   return out.str();
 }
@@ -121,7 +127,7 @@ std::optional<SolidModel::Answer> SolidModel::solve(double shear_mpa, double pre
   const RunFolder folder;
   std::ofstream(folder.path / "sheet.inp") << deck(shear_mpa, pressure_mpa, on_upper_face, clamped);
   const std::string command =
-      "cd '" + folder.path.string() + "' && OMP_NUM_THREADS=1 timeout 120 ccx sheet > said.txt 2>&1";
+      "cd '" + folder.path.string() + "' && OMP_NUM_THREADS=1 timeout 900 ccx sheet > said.txt 2>&1";
   const int code = std::system(command.c_str());
   std::ifstream printed(folder.path / "sheet.dat"), steps(folder.path / "sheet.sta");
   std::string line, last_step;
@@ -144,18 +150,23 @@ std::optional<SolidModel::Answer> SolidModel::solve(double shear_mpa, double pre
   return answer;
 }
 
-std::optional<double> quarter_square_rise_mm(int cells, std::string& problem) {
-  SolidModel solid({cells, cells, [cells](double u, double v, double w) {
-                      return Vec3(30.0 * u / cells, 30.0 * v / cells, 1.5 * (w - 0.5));
+std::optional<double> quarter_square(const SquareSolid& square, std::string& problem) {
+  const int cells = square.cells, layers = square.layers;
+  SolidModel solid({cells, cells, layers, [&](double u, double v, double w) {
+                      return Vec3(30.0 * graded(u, cells), 30.0 * graded(v, cells),
+                                  square.thickness_mm * (w / layers - 0.5));
                     }});
   const auto clamped =
       solid.nodes_where([cells](int u, int v, int) { return u == 2 * cells || v == 2 * cells; });
   solid.hold(solid.nodes_where([](int u, int, int) { return u == 0; }), 1, 1);
   solid.hold(solid.nodes_where([](int, int v, int) { return v == 0; }), 2, 2);
   solid.hold(clamped, 1, 3);
-  const auto answer = solid.solve(0.03, 0.002, false, clamped, problem);
+  if (square.plate_mm) solid.add_plate_below(*square.plate_mm);
+  constexpr double kPressureMpa = 0.002;
+  const auto answer = solid.solve(0.03, kPressureMpa, square.plate_mm.has_value(), clamped, problem);
   if (!answer) return std::nullopt;
-  const auto middle = solid.nodes_where([](int u, int v, int w) { return u == 0 && v == 0 && w == 1; });
+  if (square.plate_mm) return 4.0 * (kPressureMpa * 30.0 * 30.0 - answer->clamp_force_n.z());
+  const auto middle = solid.nodes_where([&](int u, int v, int w) { return u == 0 && v == 0 && w == layers; });
   return answer->displacement_mm.at(middle[0]).z();
 }
 

@@ -4,6 +4,7 @@
 // strain. Units there: mm, N, MPa.
 
 #include <array>
+#include <cmath>
 #include <filesystem>
 #include <functional>
 #include <map>
@@ -15,11 +16,16 @@
 
 namespace wrapgauge::published {
 
-// One layer of bricks over a grid of cells, placed by `place` (cell coordinates -> mm).
+// Layers of bricks over a grid of cells, placed by `place` (cell coordinates -> mm).
 struct SolidGrid {
-  int columns = 1, rows = 1;
-  std::function<Vec3(double u, double v, double w)> place;  // w = 0 lower face, 1 upper face
+  int columns = 1, rows = 1, layers = 1;
+  std::function<Vec3(double u, double v, double w)> place;  // w = 0 lower face, `layers` upper face
 };
+
+// Cell coordinate u of n cells, 0 to 1, that grow narrow towards the clamp at 1 as a power of the way to it.
+inline double graded(double u, int n) {
+  return 1.0 - std::pow(1.0 - u / n, 1.4);
+}
 
 class SolidModel {
  public:
@@ -52,6 +58,7 @@ class SolidModel {
   std::map<std::array<int, 3>, int> ids_;
   std::vector<Vec3> places_;
   std::vector<std::array<int, 20>> bricks_;
+  std::vector<int> lowest_, highest_;  // bricks of the two outer layers, counted from 1
   struct Hold {
     std::vector<int> nodes;
     int first, last;
@@ -61,8 +68,13 @@ class SolidModel {
   std::optional<double> plate_mm_;
 };
 
-// Rise of the middle of a clamped square 60 x 60 x 1.5 mm, shear modulus 30 kPa, under 2 kPa, from a quarter
-// of cells x cells bricks.
-std::optional<double> quarter_square_rise_mm(int cells, std::string& problem);
+// A quarter of a clamped square 60 x 60 mm of shear modulus 30 kPa under 2 kPa, of cells x cells x layers
+// bricks: how far its middle rises, mm, or with how much force the whole square presses a plate below, N.
+struct SquareSolid {
+  double thickness_mm = 1.5;
+  int cells = 8, layers = 1;
+  std::optional<double> plate_mm = std::nullopt;  // below the lower face; pushed down then
+};
+std::optional<double> quarter_square(const SquareSolid& square, std::string& problem);
 
 }  // namespace wrapgauge::published

@@ -5,14 +5,14 @@
 
 namespace wrapgauge::published {
 
-// 60 x 60 mm, sheets of 1.5 mm and 30 kPa shear modulus.
-inline InflationSetup square_setup(Length edge = 1.5 * mm) {
+// 60 x 60 mm, sheets of 30 kPa shear modulus.
+inline InflationSetup square_setup(Length edge = 1.5 * mm, Length thickness = 1.5 * mm) {
   constexpr double kHalf = 0.030, kOutline = 0.0345;
   InflationSetup setup;
   setup.layout.outline_m = rectangle(-kOutline, -kOutline, kOutline, kOutline);
   setup.layout.chambers.push_back({"pad", rectangle(-kHalf, -kHalf, kHalf, kHalf), {}, {}});
   setup.layout.inlets.push_back({"inlet", Vec2::Zero()});
-  setup.layout.skin_sheet = setup.layout.outer_sheet = {"soft", 1.5 * mm};
+  setup.layout.skin_sheet = setup.layout.outer_sheet = {"soft", thickness};
   FlatMeshOptions mesh;
   mesh.edge = edge;
   mesh.seam_edge = edge;
