@@ -164,6 +164,22 @@ DihedralEnergy hinge_energy(const Hinge& hinge, const Dihedral::Measures& at, co
   return energy;
 }
 
+namespace {
+
+// Of the hinge's pull: where a weld's own sets in. With a corner instead of a bend there, welds that are
+// hardly pulled come to rest on the corner and Newton's steps go round it; a wider bend makes a thick sheet
+// stiffer.
+constexpr double kOnset = 0.25;
+
+// The pull where it pulls, none where it pushes, with two continuous derivatives.
+template <int N>
+Jet<N> only_pulling(const Jet<N>& pull, double onset) {
+  if (pull.value <= 0.0) return 0.0;
+  return pull * pull * pull / (pull * pull + onset * onset);
+}
+
+}  // namespace
+
 DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at) {
   using Number = Jet<3>;  // angle, length, area
   const Number angle = Number::variable(at(Dihedral::kAngle), 0) - weld.rest_angle;
@@ -173,8 +189,7 @@ DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at) {
   const StretchPull<Number> stress = stretch_pull(*weld.law, across, along);
   const Number stiffness = t * t * t / 12.0 * bending_modulus(*weld.law, stress, across) /
                            (across * across * across * along * along);
-  Number pull = t * stress.w1;
-  if (pull.value < 0.0) pull = 0.0;
+  const Number pull = only_pulling(t * stress.w1, kOnset * weld.hinge_pull_n_per_m);
   const Number held = sqrt(pull * pull + weld.hinge_pull_n_per_m * weld.hinge_pull_n_per_m);
   const Number half = sin(0.5 * angle), quarter = sin(0.25 * angle);
   const Number as_curved = stiffness + t * t / 6.0 * pull * half * half;

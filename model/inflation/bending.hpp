@@ -39,8 +39,9 @@ DihedralEnergy hinge_energy(const Hinge& hinge, const Dihedral::Measures& at,
 //   E = 4 L sqrt(Dc Ne) (1 - cos(angle/2)),  Ne^2 = <N>^2 + (4 D0 s^2/H^2)^2,
 //   Dc = D + <N> t^2/6 sin^2(angle/2),  D = t^3/12 (W11 - W1/l) / (l lT^2),
 // L and H rest length and altitude of the open triangle, D0 of the unstretched sheet. Without pull, or as H
-// goes to 0, it is a hinge of the open triangle; s <= 1 is what the welded stack gives way in series.
-// Backing is left out: its threads, which hardly give way, would make the layer's energy change by leaps.
+// goes to 0, it is a hinge of the open triangle; s <= 1 is what the welded stack gives way in series. <N> is
+// N where it pulls, N^3/(N^2 + (D0 s^2/H^2)^2), and 0 where it pushes. Backing is left out: its threads,
+// which hardly give way, would make the layer's energy change by leaps.
 struct Weld {
   std::array<int, 4> nodes;  // as a hinge's, triangle 1 the open one
   std::array<int, 2> triangles;

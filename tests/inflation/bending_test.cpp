@@ -312,6 +312,22 @@ TEST(Weld, PulledHardHoldsTheEnergyOfALayerOfExactFibres) {
   }
 }
 
+// Welds that are hardly pulled come to rest where the pull sets in: a corner there holds Newton's steps up.
+TEST(Weld, SetsInWithoutACorner) {
+  for (const HyperelasticLaw& law : kSheetLaws) {
+    Weld weld = weld_of(law);
+    const auto at = [&](double stretch) {
+      return weld_energy(weld, {1.0, weld.rest_length_m, stretch * weld.rest_area_m2, 0.0});
+    };
+    const double near = 1e-7;
+    const DihedralEnergy pushed = at(1.0 - near), pulled = at(1.0 + near), beside = at(1.0 + 2.0 * near);
+    const auto leap = [](const auto& a, const auto& b) { return (a - b).norm() / (a.norm() + b.norm()); };
+    EXPECT_LT(leap(pushed.slope, pulled.slope), 1e-4) << law_name(law);
+    EXPECT_LT(leap(pushed.curvature, pulled.curvature), 1e-3) << law_name(law);
+    EXPECT_LT(leap(pulled.curvature, beside.curvature), 1e-3) << law_name(law);
+  }
+}
+
 TEST(Weld, HoldsTheSkinAndTheOuterSheetAtEachOpenEdgeAndNowhereElse) {
   const InflationSetup setup = small::closed_cuff(0.0);
   const SheetMesh sheet = make_sheet_mesh(setup.flat);
