@@ -7,6 +7,7 @@
 
 #include "model/contact/plane_cut.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/inflation/bending.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -89,10 +90,17 @@ struct Cut {
   Vec3 contact_n = Vec3::Zero(), tension_n = Vec3::Zero(), push_n = Vec3::Zero();
 };
 
+// What the sheets carry: tension of their membranes, and what bending puts on every node (a layer at a weld
+// shortens the sheet beside it, which its membrane answers with more tension than the sheet has).
+struct SheetForces {
+  SheetStress stress;
+  Points3 bending_n;
+};
+
 // Strain is constant in each triangle, so the tension on a single plane jumps from one triangle to the next
 // and balances only on average: the mean of parallel planes over two mesh edges is taken.
 Cut mean_cut(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state,
-             const SheetStress& stress, const TriangleMesh& side, const Plane& plane) {
+             const SheetForces& sheets, const TriangleMesh& side, const Plane& plane) {
   constexpr int kParallel = 8;
   const Points3 traction = traction_pa(side, state);
   const double band = 2.0 * edge_m(side);
@@ -101,8 +109,9 @@ Cut mean_cut(const InflationSetup& setup, const LoadPath& path, const Equilibriu
     const double offset = band * ((k + 0.5) / kParallel - 0.5);
     const Plane shifted{plane.point_m + offset * plane.normal, plane.normal};
     mean.contact_n += traction_on_half_n(side, traction, shifted) / kParallel;
-    mean.tension_n +=
-        tension_across_n(setup.flat, path.sheet, stress, state.positions_m, shifted) / kParallel;
+    mean.tension_n += (tension_across_n(setup.flat, path.sheet, sheets.stress, state.positions_m, shifted) +
+                       bending_across_n(sheets.bending_n, state.positions_m, shifted)) /
+                      kParallel;
     mean.push_n += cavity_push_n(path.sheet, state, shifted) / kParallel;
   }
   return mean;
@@ -125,10 +134,12 @@ Audit audit(const Body& body, const InflationSetup& setup, const LoadPath& path,
   result.push_along_axis = push_along(body, setup, side, state);
   if (setup.flat.closing_from.empty()) return result;
 
-  const SheetStress stress = sheet_stress(setup, path.sheet, state.positions_m);
+  const SheetForces sheets{sheet_stress(setup, path.sheet, state.positions_m),
+                           path.bending ? bending_forces_n(setup, path.sheet, state.positions_m)
+                                        : Points3(Points3::Zero(state.positions_m.rows(), 3))};
   for (const Plane& plane : cutting_planes(body, setup.flat, side)) {
     result.cut_balance =
-        std::max(result.cut_balance, cut_imbalance(mean_cut(setup, path, state, stress, side, plane)));
+        std::max(result.cut_balance, cut_imbalance(mean_cut(setup, path, state, sheets, side, plane)));
     ++result.cuts;
   }
   return result;

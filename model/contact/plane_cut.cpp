@@ -111,6 +111,13 @@ Vec3 tension_across_n(const FlatMesh& flat, const SheetMesh& sheet, const SheetS
   return force;
 }
 
+Vec3 bending_across_n(const Points3& forces_n, const Points3& positions_m, const Plane& plane) {
+  Vec3 force = Vec3::Zero();
+  for (Eigen::Index node = 0; node < forces_n.rows(); ++node)
+    if (plane.height_m(positions_m.row(node)) > 0.0) force += forces_n.row(node).transpose();
+  return force;
+}
+
 Vec3 cavity_push_n(const SheetMesh& sheet, const EquilibriumState& state, const Plane& plane) {
   double push = 0.0;
   for (std::size_t g = 0; g < sheet.cavities.size(); ++g) {

@@ -1,6 +1,6 @@
 #pragma once
-// What a flat cut through a worn device carries: sheet tension and cavity pressure across the plane, and
-// contact force on the half it cuts off. Forces act on the half on the side the normal points to.
+// What a flat cut through a worn device carries: sheet tension, bending and cavity pressure across the plane,
+// and contact force on the half it cuts off. Forces act on the half on the side the normal points to.
 
 #include "model/geometry/triangle_mesh.hpp"
 #include "model/inflation/membrane_stress.hpp"
@@ -20,6 +20,10 @@ Vec3 traction_on_half_n(const TriangleMesh& surface, const Points3& traction_pa,
 // Nominal tension of every triangle crossed, times the rest normal and rest length of the cut.
 Vec3 tension_across_n(const FlatMesh& flat, const SheetMesh& sheet, const SheetStress& stress,
                       const Points3& positions_m, const Plane& plane);
+
+// Force of bending on the half, from what it puts on every node (bending_forces_n): edges that lie on one
+// side balance themselves.
+Vec3 bending_across_n(const Points3& forces_n, const Points3& positions_m, const Plane& plane);
 
 // Gauge pressure of each cavity times its cross-section by the plane; pushes the halves apart.
 Vec3 cavity_push_n(const SheetMesh& sheet, const EquilibriumState& state, const Plane& plane);

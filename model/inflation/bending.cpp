@@ -1,5 +1,6 @@
 #include "model/inflation/bending.hpp"
 
+#include <Eigen/Geometry>
 #include <algorithm>
 #include <tuple>
 
@@ -37,6 +38,9 @@ bool is_open(SheetLayer layer) {
 bool bend_together(SheetLayer a, SheetLayer b) {
   return !(is_open(a) && is_open(b)) || a == b;
 }
+
+// Share of its flat area below which a triangle is crushed to nothing: it is refused elsewhere.
+constexpr double kLeastArea = 1e-6;
 
 // Below this share of its rest area a triangle counts as crushed by the step that is tried, not as a sheet
 // that grew thick: its stiffness goes on as a parabola instead of to infinity.
@@ -141,6 +145,14 @@ PlateFlexibility plate_flexibility(const SheetElement& element, double area_m2) 
   return {flexibility.value, flexibility.gradient(0), flexibility.hessian(0, 0)};
 }
 
+PlateFlexibility plate_flexibility(const SheetElement& element, const SheetMesh& sheet, Eigen::Index t,
+                                   const Points3& positions_m) {
+  const auto nodes = sheet.triangles.row(t);
+  const Vec3 a = positions_m.row(nodes(0)), b = positions_m.row(nodes(1)), c = positions_m.row(nodes(2));
+  const double least = kLeastArea * element.flat_area_m2;
+  return plate_flexibility(element, std::max(least, 0.5 * (b - a).cross(c - a).norm()));
+}
+
 DihedralEnergy hinge_energy(const Hinge& hinge, const Dihedral::Measures& at, const PlateFlexibility& one,
                             const PlateFlexibility& two) {
   const double angle = at(Dihedral::kAngle) - hinge.rest_angle, length = at(Dihedral::kLength);
@@ -199,6 +211,33 @@ DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at) {
   result.slope.head<3>() = energy.gradient;
   result.curvature.topLeftCorner<3, 3>() = energy.hessian;
   return result;
+}
+
+DihedralEnergy edge_energy(const BendingEdges& edges, std::size_t k, const Dihedral::Measures& at,
+                           const std::vector<PlateFlexibility>& flexibilities) {
+  if (k >= edges.hinges.size()) return weld_energy(edges.welds[k - edges.hinges.size()], at);
+  const Hinge& hinge = edges.hinges[k];
+  return hinge_energy(hinge, at, flexibilities[hinge.triangles[0]], flexibilities[hinge.triangles[1]]);
+}
+
+Points3 bending_forces_n(const InflationSetup& setup, const SheetMesh& sheet, const Points3& positions_m) {
+  const std::vector<HyperelasticLaw> strap_laws = strap_ground_laws(setup.layout);
+  const std::vector<SheetElement> elements = sheet_elements(setup, sheet, strap_laws);
+  const BendingEdges edges = bending_edges(setup.flat, sheet, elements);
+  std::vector<PlateFlexibility> flexibilities;
+  for (std::size_t t = 0; t < elements.size(); ++t)
+    flexibilities.push_back(plate_flexibility(elements[t], sheet, static_cast<Eigen::Index>(t), positions_m));
+  Points3 forces = Points3::Zero(positions_m.rows(), 3);
+  for (std::size_t k = 0; k < edges.hinges.size() + edges.welds.size(); ++k) {
+    const std::array<int, 4>& nodes =
+        k < edges.hinges.size() ? edges.hinges[k].nodes : edges.welds[k - edges.hinges.size()].nodes;
+    std::array<Vec3, 4> corners;
+    for (int a = 0; a < 4; ++a) corners[a] = positions_m.row(nodes[a]).transpose();
+    const Dihedral at(corners);
+    const DihedralEnergy energy = edge_energy(edges, k, at.measures, flexibilities);
+    for (int a = 0; a < 4; ++a) forces.row(nodes[a]) -= (at.gradients[a] * energy.slope).transpose();
+  }
+  return forces;
 }
 
 BendingEdges bending_edges(const FlatMesh& flat, const SheetMesh& sheet,

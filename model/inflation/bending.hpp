@@ -24,6 +24,10 @@ struct PlateFlexibility {
 };
 PlateFlexibility plate_flexibility(const SheetElement& element, double area_m2);
 
+// The same of triangle t as it lies at `positions_m`.
+PlateFlexibility plate_flexibility(const SheetElement& element, const SheetMesh& sheet, Eigen::Index t,
+                                   const Points3& positions_m);
+
 struct Hinge {
   std::array<int, 4> nodes;      // edge start, edge end, opposite corner of triangle 1, of triangle 2
   std::array<int, 2> triangles;  // of the sheet
@@ -62,5 +66,12 @@ struct BendingEdges {
 };
 BendingEdges bending_edges(const FlatMesh& flat, const SheetMesh& sheet,
                            const std::vector<SheetElement>& elements);
+
+// What edge k stores, hinges first, then welds; flexibilities a triangle each.
+DihedralEnergy edge_energy(const BendingEdges& edges, std::size_t k, const Dihedral::Measures& at,
+                           const std::vector<PlateFlexibility>& flexibilities);
+
+// The force of all bending on each node of a shape, N: a row each; they sum to zero over a body.
+Points3 bending_forces_n(const InflationSetup& setup, const SheetMesh& sheet, const Points3& positions_m);
 
 }  // namespace wrapgauge

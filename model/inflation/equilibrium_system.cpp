@@ -47,9 +47,6 @@ std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const Ben
   return pairs;
 }
 
-// Share of its flat area below which a triangle is crushed to nothing: it is refused elsewhere.
-constexpr double kLeastArea = 1e-6;
-
 bool same_points(const Points3& a, const Points3& b) {
   return a.rows() == b.rows() && a == b;
 }
@@ -176,12 +173,8 @@ void EquilibriumSystem::add_cavity_terms(const Points3& x, int t, double pressur
 // First the triangles' flexibilities: each belongs to three edges.
 void EquilibriumSystem::evaluate_edges(const Points3& x, TangentKind kind) {
   in_halves(flexibilities_.size(), [&](std::size_t from, std::size_t to) {
-    for (std::size_t t = from; t < to; ++t) {
-      const auto nodes = sheet_.triangles.row(static_cast<Eigen::Index>(t));
-      const Vec3 a = x.row(nodes(0)), b = x.row(nodes(1)), c = x.row(nodes(2));
-      const double least = kLeastArea * elements_[t].flat_area_m2;
-      flexibilities_[t] = plate_flexibility(elements_[t], std::max(least, 0.5 * (b - a).cross(c - a).norm()));
-    }
+    for (std::size_t t = from; t < to; ++t)
+      flexibilities_[t] = plate_flexibility(elements_[t], sheet_, static_cast<Eigen::Index>(t), x);
   });
   in_halves(edge_terms_.size(), [&](std::size_t from, std::size_t to) {
     for (std::size_t k = from; k < to; ++k) set_edge_terms(x, k, kind);
@@ -193,14 +186,7 @@ void EquilibriumSystem::set_edge_terms(const Points3& x, std::size_t edge, Tange
   std::array<Vec3, 4> corners;
   for (int a = 0; a < 4; ++a) corners[a] = x.row(nodes[a]).transpose();
   const Dihedral at(corners);
-  DihedralEnergy energy;
-  if (edge < edges_.hinges.size()) {
-    const Hinge& hinge = edges_.hinges[edge];
-    energy = hinge_energy(hinge, at.measures, flexibilities_[hinge.triangles[0]],
-                          flexibilities_[hinge.triangles[1]]);
-  } else {
-    energy = weld_energy(edges_.welds[edge - edges_.hinges.size()], at.measures);
-  }
+  const DihedralEnergy energy = edge_energy(edges_, edge, at.measures, flexibilities_);
   EdgeTerms& terms = edge_terms_[edge];
   terms.energy = energy.value;
   for (int a = 0; a < 4; ++a) terms.gradient[a] = at.gradients[a] * energy.slope;

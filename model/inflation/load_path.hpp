@@ -100,6 +100,7 @@ struct LoadPath {
       states;  // first: closed, not inflated (if recorded); last: the target or the limit point
   std::optional<LimitPoint> limit_point;  // set: what was asked for was not reached
   int factorisations = 0;                 // work done, for benchmarks
+  bool bending = false;                   // whether its sheets bent, as the options said
 };
 
 class KeptClosing;

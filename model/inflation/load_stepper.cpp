@@ -377,6 +377,7 @@ Result<LoadPath> LoadStepper::run() {
   path_.states.back().about_to_buckle = *folds;
   path_.sheet = system_.sheet();
   path_.factorisations = factorisation_->count();
+  path_.bending = options_.bending;
   return std::move(path_);
 }
 

@@ -255,6 +255,41 @@ TEST(Bending, StiffnessOfEveryLawIsThatOfItsFibres) {
     }
 }
 
+TEST(Bending, ForcesAreTheSlopeOfWhatEveryEdgeStoresAndBalance) {
+  const InflationSetup setup = small::closed_cuff(0.0);
+  const SheetMesh sheet = make_sheet_mesh(setup.flat);
+  Points3 at(static_cast<Eigen::Index>(sheet.flat_vertex.size()), 3);
+  for (Eigen::Index n = 0; n < at.rows(); ++n) {
+    const Vec2 p = setup.flat.vertices_m.row(sheet.flat_vertex[n]).transpose();
+    at.row(n) << 1.1 * p.x(), 1.05 * p.y(), 2e-3 * std::sin(200.0 * p.x() + 3.0) * std::cos(170.0 * p.y());
+  }
+  const auto stored = [&](const Points3& x) {
+    const std::vector<HyperelasticLaw> straps = strap_ground_laws(setup.layout);
+    const std::vector<SheetElement> elements = sheet_elements(setup, sheet, straps);
+    const BendingEdges edges = bending_edges(setup.flat, sheet, elements);
+    std::vector<PlateFlexibility> flexible;
+    for (std::size_t t = 0; t < elements.size(); ++t)
+      flexible.push_back(plate_flexibility(elements[t], sheet, static_cast<Eigen::Index>(t), x));
+    double sum = 0.0;
+    for (std::size_t k = 0; k < edges.hinges.size() + edges.welds.size(); ++k) {
+      const auto& nodes =
+          k < edges.hinges.size() ? edges.hinges[k].nodes : edges.welds[k - edges.hinges.size()].nodes;
+      Corners corners;
+      for (int a = 0; a < 4; ++a) corners[a] = x.row(nodes[a]).transpose();
+      sum += edge_energy(edges, k, Dihedral(corners).measures, flexible).value;
+    }
+    return sum;
+  };
+  const Points3 forces = bending_forces_n(setup, sheet, at);
+  ASSERT_GT(forces.norm(), 0.0);
+  EXPECT_LT(forces.colwise().sum().norm(), 1e-12 * forces.norm());
+  Points3 way(at.rows(), 3);
+  for (Eigen::Index n = 0; n < at.rows(); ++n)
+    for (int c = 0; c < 3; ++c) way(n, c) = std::sin(1.0 + static_cast<double>(3 * n + 7 * c));
+  const double step = 1e-8, slope = (stored(at + step * way) - stored(at - step * way)) / (2.0 * step);
+  EXPECT_NEAR(slope, -(forces.array() * way.array()).sum(), 1e-5 * std::abs(slope));
+}
+
 TEST(Weld, WithoutPullIsAHingeOfTheOpenTriangle) {
   const HyperelasticLaw& law = kSheetLaws[0];
   Weld weld = weld_of(law);
