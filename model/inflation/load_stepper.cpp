@@ -281,6 +281,14 @@ NewtonResult LoadStepper::kept_or_closed_shape() {
   return closed;
 }
 
+namespace {
+
+bool may_try_carefully(NewtonEnd end) {
+  return end != NewtonEnd::kConverged && end != NewtonEnd::kCancelled && end != NewtonEnd::kLibraryFailed;
+}
+
+}  // namespace
+
 // Closed round the body with empty chambers.
 bool LoadStepper::close() {
   const auto groups = static_cast<Eigen::Index>(waypoints_.front().size());
@@ -288,7 +296,12 @@ bool LoadStepper::close() {
   last_.positions_m = system_.start_m();
   if (!options_.closed_state) return true;
   progress_.report("closing", 0.0);
-  const NewtonResult closed = kept_or_closed_shape();
+  NewtonResult closed = kept_or_closed_shape();
+  if (may_try_carefully(closed.end)) {
+    newton_.careful = true;
+    closed = kept_or_closed_shape();
+    newton_.careful = false;
+  }
   last_end_ = closed.end;
   if (!closed.converged()) return false;
   accept(last_.level, closed);
