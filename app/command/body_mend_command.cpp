@@ -43,9 +43,10 @@ std::vector<MendStep> steps_of(const BodyMendCommand& command) {
   steps.push_back(DropCrumbs{});
   if (command.hole_mm > 0.0) steps.push_back(FillHoles{command.hole_mm * mm});
   if (command.passes > 0) steps.push_back(Smooth{command.passes});
-  const DistalEnd distal = command.distal == "thin"    ? DistalEnd::kThin
-                           : command.distal == "thick" ? DistalEnd::kThick
-                                                       : DistalEnd::kAsItIs;
+  const DistalEnd distal = command.distal == "thin"     ? DistalEnd::kThin
+                           : command.distal == "thick"  ? DistalEnd::kThick
+                           : command.distal == "turned" ? DistalEnd::kTurned
+                                                        : DistalEnd::kAsItIs;
   steps.push_back(PoseLimb{distal, command.turn_deg});
   if (command.cut_mm.size() == 2) steps.push_back(CutLimb{command.cut_mm[0] * mm, command.cut_mm[1] * mm});
   if (command.mirror) steps.push_back(MirrorLimb{});
@@ -182,8 +183,9 @@ void add_step_options(CLI::App& command, BodyMendCommand& wanted) {
   command.add_option("--passes", wanted.passes, "Smoothing passes; 0: none")
       ->check(CLI::Range(0, 200))
       ->capture_default_str();
-  command.add_option("--distal", wanted.distal, "Which end is distal")
-      ->check(CLI::IsMember({"thin", "thick", "as-it-is"}))
+  command
+      .add_option("--distal", wanted.distal, "Which end is distal; turned: the other way than in the scan")
+      ->check(CLI::IsMember({"thin", "thick", "as-it-is", "turned"}))
       ->capture_default_str();
   command.add_option("--turn-deg", wanted.turn_deg, "Turn about the axis after posing, degrees")
       ->check(CLI::Range(-360.0, 360.0))

@@ -25,11 +25,38 @@ EndGirths end_girths(const Scan& scan) {
   return sum;
 }
 
-// Proximal direction. The sense of a found axis says nothing, so thin or thick decides.
-Vec3 proximal_direction(const Scan& scan, DistalEnd distal, const EndGirths& girths) {
-  if (distal == DistalEnd::kAsItIs) return scan.axis.direction;
+// Ends that differ by less say nothing about which is which: trunks differ by a per cent or two, forearms,
+// calves and thighs by 20 % and more (judgement).
+constexpr double kAlike = 0.05;
+
+bool ends_are_alike(const EndGirths& girths) {
+  const double low = girths.low.si(), high = girths.high.si();
+  return std::abs(high - low) < kAlike * std::max(low, high);
+}
+
+// Which end was taken as distal, and why.
+enum class Chosen { kThinner, kThicker, kScansOwn, kAlikeSoScansOwn, kTurned };
+
+Chosen choose_end(DistalEnd distal, const EndGirths& girths) {
+  switch (distal) {
+    case DistalEnd::kAsItIs:
+      return Chosen::kScansOwn;
+    case DistalEnd::kTurned:
+      return Chosen::kTurned;
+    case DistalEnd::kThin:
+    case DistalEnd::kThick:
+      break;
+  }
+  if (ends_are_alike(girths)) return Chosen::kAlikeSoScansOwn;
+  return distal == DistalEnd::kThin ? Chosen::kThinner : Chosen::kThicker;
+}
+
+// The axis as it came from the scan points along +z, or whichever of x, y and z it is nearest.
+Vec3 proximal_direction(const Scan& scan, Chosen chosen, const EndGirths& girths) {
   const bool thin_is_low = girths.low <= girths.high;
-  return thin_is_low == (distal == DistalEnd::kThin) ? scan.axis.direction : Vec3(-scan.axis.direction);
+  const bool turned = chosen == Chosen::kTurned || (chosen == Chosen::kThinner && !thin_is_low) ||
+                      (chosen == Chosen::kThicker && thin_is_low);
+  return turned ? Vec3(-scan.axis.direction) : scan.axis.direction;
 }
 
 // Area-weighted moments of the surface's shape across the axis, about its mean.
@@ -80,28 +107,36 @@ Points3 turned(const Points3& points, const Mat3& rotation) {
   return points * rotation.transpose();
 }
 
-Phrase posed_words(DistalEnd end, Length distal, Length proximal) {
+Phrase posed_words(Chosen chosen, Length distal, Length proximal) {
   const std::vector<Phrase> girths = {millimetres_of(distal), millimetres_of(proximal)};
-  switch (end) {
-    case DistalEnd::kThin:
+  switch (chosen) {
+    case Chosen::kThinner:
       return Phrase::worded(
           "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and "
-          "%2 in "
-          "the proximal one (the thinner end was taken as distal).",
+          "%2 in the proximal one (the thinner end was taken as distal).",
           girths);
-    case DistalEnd::kThick:
+    case Chosen::kThicker:
       return Phrase::worded(
           "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and "
-          "%2 in "
-          "the proximal one (the thicker end was taken as distal).",
+          "%2 in the proximal one (the thicker end was taken as distal).",
           girths);
-    case DistalEnd::kAsItIs:
+    case Chosen::kAlikeSoScansOwn:
+      return Phrase::worded(
+          "Posed with the axis along +z, the scan's own way up: mean girths of %1 and %2 differ by less than "
+          "5 %, which does not tell the distal end. Check that it is at z = 0; if it is not, turn the body "
+          "over (distal end: turned).",
+          girths);
+    case Chosen::kTurned:
+      return Phrase::worded(
+          "Posed with the axis along +z and turned over against the scan; mean girth %1 in the distal third "
+          "and %2 in the proximal one.",
+          girths);
+    case Chosen::kScansOwn:
       break;
   }
   return Phrase::worded(
       "Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in "
-      "the "
-      "proximal one.",
+      "the proximal one.",
       girths);
 }
 
@@ -109,7 +144,8 @@ Phrase posed_words(DistalEnd end, Length distal, Length proximal) {
 
 Result<Mended> pose_limb(const Scan& scan, const PoseLimb& options) {
   const EndGirths girths = end_girths(scan);
-  const Vec3 up = proximal_direction(scan, options.distal, girths);
+  const Chosen chosen = choose_end(options.distal, girths);
+  const Vec3 up = proximal_direction(scan, chosen, girths);
   TriangleMesh posed = scan.surface;
   posed.vertices_m.rowwise() -= scan.axis.origin_m.transpose();
   posed.vertices_m =
@@ -123,7 +159,7 @@ Result<Mended> pose_limb(const Scan& scan, const PoseLimb& options) {
   const Length distal = flipped ? girths.high : girths.low, proximal = flipped ? girths.low : girths.high;
   MendReport report{
       MendKind::kPose,
-      posed_words(options.distal, distal, proximal),
+      posed_words(chosen, distal, proximal),
       {{"distal_mean_girth_mm", distal / mm},
        {"proximal_mean_girth_mm", proximal / mm},
        {"axis_turned_deg", std::acos(std::clamp(up.z(), -1.0, 1.0)) * 180.0 / std::numbers::pi}}};

@@ -77,7 +77,9 @@ struct CutLimb {
   Length from, to;  // stations
   bool operator==(const CutLimb&) const = default;
 };
-enum class DistalEnd { kThin, kThick, kAsItIs };
+// Which end of the limb is distal. Thin and thick keep the scan's own way up where the mean girths of both
+// end thirds differ by less than 5 %, and the report asks to check it.
+enum class DistalEnd { kThin, kThick, kAsItIs, kTurned };
 struct PoseLimb {
   DistalEnd distal = DistalEnd::kThin;
   double turn_deg = 0.0;  // about the axis, after the shape's own zero angle

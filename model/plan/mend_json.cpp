@@ -23,10 +23,11 @@ CutLimb cut_from(JsonObject& object) {
 PoseLimb pose_from(JsonObject& object) {
   PoseLimb step;
   const std::string distal =
-      object.has("distal") ? object.choice("distal", {"thin", "thick", "as it is"}) : "thin";
-  step.distal = distal == "thin"    ? DistalEnd::kThin
-                : distal == "thick" ? DistalEnd::kThick
-                                    : DistalEnd::kAsItIs;
+      object.has("distal") ? object.choice("distal", {"thin", "thick", "as it is", "turned"}) : "thin";
+  step.distal = distal == "thin"       ? DistalEnd::kThin
+                : distal == "thick"    ? DistalEnd::kThick
+                : distal == "as it is" ? DistalEnd::kAsItIs
+                                       : DistalEnd::kTurned;
   step.turn_deg = object.number_or("turn_deg", 0.0, {-360.0, 360.0, "degrees"});
   return step;
 }
@@ -50,7 +51,7 @@ ordered_json fields(const CutLimb& step) {
   return {{"from_mm", in_mm(step.from)}, {"to_mm", in_mm(step.to)}};
 }
 ordered_json fields(const PoseLimb& step) {
-  constexpr const char* distal[] = {"thin", "thick", "as it is"};
+  constexpr const char* distal[] = {"thin", "thick", "as it is", "turned"};
   return {{"distal", distal[static_cast<int>(step.distal)]}, {"turn_deg", step.turn_deg}};
 }
 ordered_json fields(const MirrorLimb&) {

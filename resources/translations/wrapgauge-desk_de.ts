@@ -1790,6 +1790,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>wie es ist</translation>
         </message>
         <message>
+            <source>turned over</source>
+            <translation>umgedreht</translation>
+        </message>
+        <message>
             <source>Turn about the axis</source>
             <translation>Um die Achse drehen</translation>
         </message>
@@ -3534,6 +3538,14 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in the proximal one (the thicker end was taken as distal).</source>
             <translation>Aufgestellt mit der Achse längs +z und dem distalen Ende bei z = 0; mittlerer Umfang %1 im distalen Drittel und %2 im proximalen (das dickere Ende gilt als distal).</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z, the scan&apos;s own way up: mean girths of %1 and %2 differ by less than 5 %, which does not tell the distal end. Check that it is at z = 0; if it is not, turn the body over (distal end: turned).</source>
+            <translation>Aufgestellt mit der Achse längs +z, oben und unten wie im Scan: Die mittleren Umfänge %1 und %2 unterscheiden sich um weniger als 5 %; welches Ende distal ist, sagt das nicht. Prüfen, ob es bei z = 0 liegt; wenn nicht, den Körper umdrehen (distales Ende: umgedreht).</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z and turned over against the scan; mean girth %1 in the distal third and %2 in the proximal one.</source>
+            <translation>Aufgestellt mit der Achse längs +z und gegenüber dem Scan umgedreht; mittlerer Umfang %1 im distalen Drittel und %2 im proximalen.</translation>
         </message>
         <message>
             <source>Posed with the axis along +z and the distal end at z = 0; mean girth %1 in the distal third and %2 in the proximal one.</source>

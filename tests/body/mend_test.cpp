@@ -162,6 +162,28 @@ TEST(Mend, TheThickerEndIsProximalUnlessToldOtherwise) {
   }
 }
 
+// A trunk's ends differ by a per cent: the scan's own way up is kept, which is asked about, and can be
+// turned.
+TEST(Mend, EndsThatAreAlikeKeepTheScansOwnWayUpAndAreAskedAbout) {
+  RawMesh raw = shapes::egg_limb();
+  for (Eigen::Index v = 0; v < raw.vertices.rows(); ++v)  // 1 % thinner at the top, from a third thicker
+    raw.vertices.row(v).head<2>() *=
+        (38.0 - 0.3 * raw.vertices(v, 2) / 240.0) / (30.0 + 15.0 * raw.vertices(v, 2) / 240.0);
+  const auto low_girth = [&](DistalEnd distal) {
+    const auto mended = mend_body(raw, kMillimetres, {PoseLimb{distal, 0.0}});
+    if (!mended) return std::pair{0.0, std::string(mended.problem().message)};
+    const auto& girths = mended->checked.report.girths;
+    return std::pair{girths.front().girth / girths.back().girth, english(mended->reports.back().sentence)};
+  };
+  for (const DistalEnd distal : {DistalEnd::kThin, DistalEnd::kThick}) {
+    const auto [ratio, said] = low_girth(distal);
+    EXPECT_GT(ratio, 1.0) << said;
+    EXPECT_NE(said.find("does not tell the distal end"), std::string::npos) << said;
+  }
+  EXPECT_GT(low_girth(DistalEnd::kAsItIs).first, 1.0);
+  EXPECT_LT(low_girth(DistalEnd::kTurned).first, 1.0);
+}
+
 TEST(Mend, MirroringMakesTheOtherLimbWithTheSameGirthsAndOutwardNormals) {
   const RawMesh raw = shapes::egg_limb();
   const auto right = mend_body(raw, kMillimetres, {PoseLimb{}}),

@@ -75,7 +75,8 @@ void add_mend_rows(FieldForm<Steps>& rows) {
   Choice* distal = rows.choice(FieldText({}, MendWords::tr("Distal end")),
                                {{MendWords::tr("thin end is distal"), int(DistalEnd::kThin)},
                                 {MendWords::tr("thick end is distal"), int(DistalEnd::kThick)},
-                                {MendWords::tr("as it is"), int(DistalEnd::kAsItIs)}},
+                                {MendWords::tr("as it is"), int(DistalEnd::kAsItIs)},
+                                {MendWords::tr("turned over"), int(DistalEnd::kTurned)}},
                                [](auto& steps) {
                                  auto* pose = the_step<PoseLimb>(steps);
                                  return pose ? &pose->distal : nullptr;
