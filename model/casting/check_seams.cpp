@@ -20,9 +20,10 @@ void add_thin_seam(const CastingCheck& check, const std::string& between, const 
 
 // Two channels that end in one chamber near one another, or a channel along the rim, count too.
 void check_pair(const CastingCheck& check, const OpenLoop& a, const OpenLoop& b, double least_m) {
-  const ClosestPlaces gap = closest_places(*a.loop, *b.loop);
+  const auto in_hole = seam_in_hole(check.shapes, a, b);
+  const ClosestPlaces gap = in_hole ? *in_hole : closest_places(*a.loop, *b.loop);
   if (gap.distance_m >= least_m || gap.distance_m < 1e-5) return;  // joined
-  if (contains(*a.loop, b.loop->front()) || contains(*b.loop, a.loop->front())) return;
+  if (!in_hole && (contains(*a.loop, b.loop->front()) || contains(*b.loop, a.loop->front()))) return;
   add_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region), gap,
                 least_m, {a.place, b.place});
 }

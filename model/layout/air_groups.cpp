@@ -58,6 +58,7 @@ Problem feeds_nothing(const Inlet& inlet, int index) {
 }  // namespace
 
 std::optional<FlatRegion> region_fed_by(const LayoutShapes& shapes, const Vec2& point) {
+  if (const auto region = region_at(shapes, point); region && is_open(*region)) return region;
   std::optional<FlatRegion> nearest;
   double best = kInletReach;
   for (const auto& [loop, region, place] : open_loops(shapes)) {

@@ -42,6 +42,12 @@ void check_pair(const LayoutCheck& check, const OpenLoop& a, const OpenLoop& b) 
   const double thickness = thicker_sheet_m(check.layout);
   if (!boxes_within(*a.loop, *b.loop, thickness)) return;
   const bool chambers = a.region.kind == RegionKind::kChamber && b.region.kind == RegionKind::kChamber;
+  if (const auto seam = seam_in_hole(check.shapes, a, b)) {
+    if (seam->distance_m < thickness)
+      report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
+                       *seam, {a.place, b.place});
+    return;
+  }
   const double common = common_area_m2(*a.loop, *b.loop);
   if (common > kTouching) {
     if (chambers)

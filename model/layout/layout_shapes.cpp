@@ -23,6 +23,28 @@ LayoutShapes layout_shapes(const Layout& layout, double longest_side_m) {
   return shapes;
 }
 
+namespace {
+
+bool lies_in(const Polygon& inner, const Polygon& outer) {
+  return contains(outer, inner.front()) && closest_places(outer, inner).distance_m > 0.0;
+}
+
+bool is_ring_hole(const LayoutShapes& shapes, const Polygon& inset) {
+  return std::any_of(
+      shapes.chambers.begin(), shapes.chambers.end(),
+      [&inset](const LayoutShapes::OpenChamber& other) { return lies_in(other.boundary_m, inset); });
+}
+
+}  // namespace
+
+std::optional<ClosestPlaces> seam_in_hole(const LayoutShapes& shapes, const OpenLoop& a, const OpenLoop& b) {
+  if (a.region.kind != RegionKind::kChamber || b.region.kind != RegionKind::kChamber) return std::nullopt;
+  for (const auto& [ring, inner] : {std::pair(&a, &b), std::pair(&b, &a)})
+    for (const Polygon& inset : shapes.chambers[ring->region.part].insets_m)
+      if (lies_in(*inner->loop, inset)) return closest_places(*inner->loop, inset);
+  return std::nullopt;
+}
+
 std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& point) {
   const auto holds = [&point](const Polygon& polygon) { return contains(polygon, point); };
   if (!holds(shapes.outline_m)) {
@@ -33,7 +55,11 @@ std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& poin
   for (std::size_t i = 0; i < shapes.chambers.size(); ++i) {
     const LayoutShapes::OpenChamber& chamber = shapes.chambers[i];
     if (!holds(chamber.boundary_m)) continue;
-    if (std::any_of(chamber.insets_m.begin(), chamber.insets_m.end(), holds)) return FlatRegion{};
+    const auto inset = std::find_if(chamber.insets_m.begin(), chamber.insets_m.end(), holds);
+    if (inset != chamber.insets_m.end()) {
+      if (!is_ring_hole(shapes, *inset)) return FlatRegion{};
+      continue;
+    }
     return FlatRegion{RegionKind::kChamber, static_cast<int>(i)};
   }
   for (std::size_t i = 0; i < shapes.channels_m.size(); ++i)

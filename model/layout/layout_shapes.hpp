@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "model/geometry/polygon_checks.hpp"
 #include "model/layout/flat_places.hpp"
 
 namespace wrapgauge {
@@ -25,7 +26,8 @@ struct LayoutShapes {
 // Spots become polygons with sides no longer than `longest_side_m`.
 LayoutShapes layout_shapes(const Layout& layout, double longest_side_m);
 
-// A chamber wins over a channel, an inset seam over its chamber, the outline over a strap. None: outside.
+// A chamber wins over a channel, an inset seam over its chamber, a chamber or channel in the hole of a ring
+// (an inset seam that holds a chamber) over that seam, the outline over a strap. None: outside.
 std::optional<FlatRegion> region_at(const LayoutShapes& shapes, const Vec2& point);
 
 // The loops of chambers, then of channels.
@@ -35,6 +37,10 @@ struct OpenLoop {
   ProblemPlace place;
 };
 std::vector<OpenLoop> open_loops(const LayoutShapes& shapes);
+
+// The weld between a chamber and another that lies whole in one of its inset seams: a ring with a chamber in
+// its hole. None: the two do not lie so.
+std::optional<ClosestPlaces> seam_in_hole(const LayoutShapes& shapes, const OpenLoop& a, const OpenLoop& b);
 
 bool same(const std::optional<FlatRegion>& a, const std::optional<FlatRegion>& b);
 
