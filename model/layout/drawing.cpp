@@ -73,9 +73,17 @@ std::optional<double> area_m2(const DrawnShape& shape) {
   return std::max(0.0, area);  // chords and curves differ by a little
 }
 
+std::string shown_name(const std::string& name) {
+  constexpr std::size_t kLongest = 60;
+  if (name.size() <= kLongest) return name;
+  std::size_t end = kLongest;
+  while (end > 0 && (static_cast<unsigned char>(name[end]) & 0xC0) == 0x80) --end;  // inside a letter
+  return name.substr(0, end) + "...";
+}
+
 std::string place_text(const DrawnShape& shape) {
   std::string text = shape.kind;
-  if (!shape.name.empty()) text += " '" + shape.name + "'";
+  if (!shape.name.empty()) text += " '" + shown_name(shape.name) + "'";
   return text + " at line " + std::to_string(shape.line);
 }
 

@@ -10,6 +10,7 @@
 
 #include "model/core/quantity.hpp"
 #include "model/geometry/polygon.hpp"
+#include "model/layout/drawing_map.hpp"
 
 namespace wrapgauge {
 
@@ -30,8 +31,8 @@ enum class FillRule { kNonZero, kEvenOdd };
 struct DrawnShape {
   std::string kind;                    // as the file calls it: "rect", "LWPOLYLINE"
   int line = 0;                        // in the file, from 1
-  std::string name;                    // title or id; may be empty
-  std::vector<std::string> names;      // what the file calls it: id, class words
+  std::string name;                    // title, label or id, or a text inside it; may be empty
+  std::vector<std::string> names;      // what the file calls it: label, id, class words
   std::vector<std::string> groups;     // names of the groups or of the layer it is in, innermost first
   std::string fill, stroke;            // "#rrggbb", "none", "colour 5" or as written; empty: not said
   std::optional<Length> stroke_width;  // only when the drawing states it
@@ -39,6 +40,14 @@ struct DrawnShape {
   FillRule fill_rule = FillRule::kNonZero;
   std::optional<DrawnCircle> circle;  // the shape is exactly this circle
   std::string fault;                  // why it cannot be used: half a sentence; usually empty
+  std::string remark;                 // what is worth knowing and no fault: half a sentence; usually empty
+};
+
+// A line of text in the drawing.
+struct DrawnWords {
+  int line;
+  Vec2 place_m;  // where its text begins, or its middle
+  std::string kind, words;
 };
 
 // Something in the file that is no shape, and why.
@@ -53,6 +62,12 @@ struct Drawing {
   std::vector<DrawnRemark> left_out;
   std::vector<std::string> notes;  // whole sentences: unit, page
   bool y_down = false;
+  std::vector<DrawnWords> words;
+  std::optional<DrawingMap> carried;  // what a drawing of ours says of itself (carried_map.hpp)
+  // A template of ours (template_layout.hpp) has its layout, or was changed and has none that is to be
+  // trusted.
+  std::optional<Layout> layout;
+  bool changed_template = false;
 };
 
 bool all_closed(const DrawnShape& shape);  // and at least one path
@@ -67,5 +82,8 @@ std::optional<double> area_m2(const DrawnShape& shape);
 std::optional<Vec2> crossing_of(const DrawnShape& shape);
 
 std::string place_text(const DrawnShape& shape);  // "rect 'pad' at line 4"
+
+// A name as lists show it: at most 60 bytes of it.
+std::string shown_name(const std::string& name);
 
 }  // namespace wrapgauge

@@ -65,6 +65,42 @@ std::optional<DrawnPart> part_from_name(std::string_view name) {
   return std::nullopt;
 }
 
+std::optional<DrawnPart> part_from_numbered_name(std::string_view name) {
+  while (!name.empty() && std::string_view("0123456789-_. ").find(name.back()) != name.npos)
+    name.remove_suffix(1);
+  return part_from_name(name);
+}
+
+std::string rule_text(const DrawingRule& rule) {
+  const char* of = rule.of == DrawingRule::Of::kFill     ? "fill:"
+                   : rule.of == DrawingRule::Of::kStroke ? "stroke:"
+                                                         : "";
+  return of + rule.pattern + "=" + part_name(rule.part);
+}
+
+DrawingMap with_carried(DrawingMap said, const DrawingMap& carried) {
+  said.rules.insert(said.rules.end(), carried.rules.begin(), carried.rules.end());
+  said.guess = said.guess && carried.guess;
+  if (!said.channel_width) said.channel_width = carried.channel_width;
+  if (!said.inset_width) said.inset_width = carried.inset_width;
+  LayoutDetails& top = said.details;
+  const LayoutDetails& below = carried.details;
+  if (top.name.empty()) top.name = below.name;
+  if (!top.skin_sheet) top.skin_sheet = below.skin_sheet;
+  if (!top.outer_sheet) top.outer_sheet = below.outer_sheet;
+  if (top.backing == Backing{}) top.backing = below.backing;
+  // A cloth that is said is meant for every strap.
+  if (!top.strap_stiffness && top.strap_cloths.empty()) {
+    top.strap_stiffness = below.strap_stiffness;
+    top.strap_thickness = below.strap_thickness;
+    top.strap_cloths = below.strap_cloths;
+  }
+  if (!top.closure) top.closure = below.closure;
+  top.rim_bonded = top.rim_bonded || below.rim_bonded;
+  if (top.corner_m == Vec2::Zero()) top.corner_m = below.corner_m;
+  return said;
+}
+
 bool matches(std::string_view pattern, std::string_view text) {
   std::size_t p = 0, t = 0, star = pattern.npos, back = 0;
   while (t < text.size()) {

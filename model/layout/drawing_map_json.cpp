@@ -14,9 +14,10 @@ using nlohmann::ordered_json;
 
 constexpr NumberRange kWidthRange{1e-3, 10000.0, "mm"};
 constexpr NumberRange kJoinRange{0.0, 10.0, "mm"};
+constexpr NumberRange kScaleRange{1e-6, 1e6, ""};
 
-constexpr std::array<std::pair<const char*, double>, 5> kUnits = {
-    {{"px", 0.0254 / 96.0}, {"mm", 1e-3}, {"cm", 1e-2}, {"m", 1.0}, {"in", 0.0254}}};
+constexpr std::array<std::pair<const char*, double>, 6> kUnits = {
+    {{"px", 0.0254 / 96.0}, {"pt", 0.0254 / 72.0}, {"mm", 1e-3}, {"cm", 1e-2}, {"m", 1.0}, {"in", 0.0254}}};
 
 DrawingRule rule_from(JsonObject& object) {
   DrawingRule rule;
@@ -51,13 +52,28 @@ void read_strap(JsonObject& object, LayoutDetails& details) {
   if (auto problem = strap.finish()) object.fail(std::move(*problem));
 }
 
+void read_strap_cloths(JsonObject& object, LayoutDetails& details) {
+  int number = 0;
+  for (const json& value : object.list_or_empty("straps")) {
+    JsonObject item(value, object.place("straps") + " " + std::to_string(++number));
+    details.strap_cloths.push_back({item.text("name"), item.number("stiffness", kStiffnessRange) * N_per_mm,
+                                    item.number("thickness", kThicknessRange) * mm});
+    if (auto problem = item.finish()) return object.fail(std::move(*problem));
+  }
+}
+
 void read_details(JsonObject& object, LayoutDetails& details) {
   details.name = object.text_or("layout_name", "");
   if (object.has("skin_sheet")) details.skin_sheet = sheet_from(object, "skin_sheet");
   if (object.has("outer_sheet")) details.outer_sheet = sheet_from(object, "outer_sheet");
   if (object.has("backing")) details.backing = backing_from(object);
   if (object.has("strap")) read_strap(object, details);
+  read_strap_cloths(object, details);
   if (object.has("closure")) details.closure = closure_from(object);
+  if (object.has("corner")) {
+    const std::vector<double> corner = object.numbers("corner", 2, kCoordinateRange);
+    details.corner_m = Vec2(corner[0], corner[1]) * 1e-3;
+  }
   details.rim_bonded = object.flag_or("rim_bonded", false);
 }
 
@@ -78,7 +94,13 @@ void write_details(const LayoutDetails& details, ordered_json& out) {
   if (details.strap_stiffness && details.strap_thickness)
     out["strap"] = {{"stiffness", *details.strap_stiffness / N_per_mm},
                     {"thickness", rounded_mm(details.strap_thickness->si())}};
+  for (const StrapCloth& cloth : details.strap_cloths)
+    out["straps"].push_back({{"name", cloth.strap},
+                             {"stiffness", cloth.stiffness / N_per_mm},
+                             {"thickness", rounded_mm(cloth.thickness.si())}});
   if (details.closure) out["closure"] = closure_json(*details.closure);
+  if (details.corner_m != Vec2::Zero())
+    out["corner"] = {rounded_mm(details.corner_m.x()), rounded_mm(details.corner_m.y())};
   out["rim_bonded"] = details.rim_bonded;
 }
 
@@ -102,9 +124,11 @@ Result<DrawingMap> drawing_map_from_json(const json& value, const std::string& w
   DrawingMap map;
   object.format_one("wrapgauge-drawing-map");
   if (object.has("unit"))
-    map.reading.unit = drawing_unit_from_name(object.choice("unit", {"mm", "px", "cm", "m", "in"}));
-  map.reading.join = object.number_or("join", map.reading.join / mm, kJoinRange) * mm;
+    map.reading.unit = drawing_unit_from_name(object.choice("unit", {"mm", "px", "pt", "cm", "m", "in"}));
+  map.reading.scale = object.number_or("scale", 1.0, kScaleRange);
+  if (const auto join = object.optional_number("join", kJoinRange)) map.reading.join = *join * mm;
   read_rules(object, map);
+  map.guess = object.flag_or("guess", true);
   if (const auto width = object.optional_number("channel_width", kWidthRange))
     map.channel_width = *width * mm;
   if (const auto width = object.optional_number("inset_width", kWidthRange)) map.inset_width = *width * mm;
@@ -123,9 +147,11 @@ ordered_json drawing_map_to_json(const DrawingMap& map) {
   ordered_json out{{"wrapgauge-drawing-map", 1}};
   if (map.reading.unit)
     if (const char* name = unit_name_of(*map.reading.unit)) out["unit"] = name;
-  out["join"] = rounded_mm(map.reading.join.si());
+  if (map.reading.scale != 1.0) out["scale"] = map.reading.scale;
+  if (map.reading.join) out["join"] = rounded_mm(map.reading.join->si());
   out["map"] = ordered_json::array();
   for (const DrawingRule& rule : map.rules) out["map"].push_back(rule_json(rule));
+  if (!map.guess) out["guess"] = false;
   if (map.channel_width) out["channel_width"] = rounded_mm(map.channel_width->si());
   if (map.inset_width) out["inset_width"] = rounded_mm(map.inset_width->si());
   write_details(map.details, out);

@@ -1,8 +1,11 @@
 #include "model/layout/drawing_parts.hpp"
 
+#include <algorithm>
+
 #include "model/core/number_text.hpp"
 #include "model/geometry/polygon_checks.hpp"
 #include "model/layout/drawing_colour.hpp"
+#include "model/layout/drawing_guess.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -26,8 +29,9 @@ const std::string* match_of(const DrawingRule& rule, const DrawnShape& shape) {
 DrawnAs by_own_name(const DrawnShape& shape) {
   for (const auto* names : {&shape.names, &shape.groups})
     for (const std::string& name : *names)
-      if (const auto part = part_from_name(name)) return {part, "called '" + name + "'", {}};
-  return {std::nullopt, "no rule fits it", {}};
+      if (const auto part = part_from_numbered_name(name))
+        return {part, "called '" + shown_name(name) + "'", {}, false};
+  return {std::nullopt, "no rule fits it", {}, false};
 }
 
 DrawnAs part_of(const DrawnShape& shape, const DrawingMap& map) {
@@ -36,9 +40,24 @@ DrawnAs part_of(const DrawnShape& shape, const DrawingMap& map) {
       const char* of = rule.of == DrawingRule::Of::kFill     ? "fill "
                        : rule.of == DrawingRule::Of::kStroke ? "stroke "
                                                              : "called ";
-      return {rule.part, of + ("'" + *text + "'"), rule.width};
+      return {rule.part, of + ("'" + shown_name(*text) + "'"), rule.width, false};
     }
   return by_own_name(shape);
+}
+
+constexpr std::size_t kMostKeys = 12;  // in a sentence
+
+// The drawing's keys, as many as one sentence bears.
+std::string all_keys(const Drawing& drawing) {
+  std::vector<std::string> keys;
+  for (const DrawnShape& shape : drawing.shapes)
+    for (const std::string& key : keys_of(shape))
+      if (keys.size() <= kMostKeys && std::find(keys.begin(), keys.end(), key) == keys.end())
+        keys.push_back(key);
+  std::string text;
+  for (std::size_t i = 0; i < std::min(keys.size(), kMostKeys); ++i)
+    text += (i > 0 ? ", " : "") + shown_name(keys[i]);
+  return keys.empty() ? "none" : keys.size() > kMostKeys ? text + " and more" : text;
 }
 
 // A single closed path that may be a chamber.
@@ -54,15 +73,53 @@ bool boxes_meet(const DrawnShape& a, const DrawnShape& b) {
 
 }  // namespace
 
-std::vector<DrawnAs> drawn_parts(const Drawing& drawing, const DrawingMap& map) {
+DrawingMap whole_map(const Drawing& drawing, const DrawingMap& said) {
+  return drawing.carried ? with_carried(said, *drawing.carried) : said;
+}
+
+std::vector<DrawnAs> drawn_parts(const Drawing& drawing, const DrawingMap& said) {
+  const DrawingMap map = whole_map(drawing, said);
   std::vector<DrawnAs> out;
-  for (const DrawnShape& shape : drawing.shapes) {
-    DrawnAs as = part_of(shape, map);
+  for (const DrawnShape& shape : drawing.shapes) out.push_back(part_of(shape, map));
+  if (map.guess) guess_parts(drawing, out);
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    DrawnAs& as = out[i];
     const bool channel = as.part == DrawnPart::kChannel, inset = as.part == DrawnPart::kInsetSeam;
     if (!as.width && channel) as.width = map.channel_width;
     if (!as.width && inset) as.width = map.inset_width;
-    if (!as.width && (channel || inset)) as.width = shape.stroke_width;
-    out.push_back(std::move(as));
+    if (!as.width && (channel || inset)) as.width = drawing.shapes[i].stroke_width;
+  }
+  return out;
+}
+
+std::vector<std::string> keys_of(const DrawnShape& shape) {
+  std::vector<std::string> keys;
+  const auto add = [&keys](const std::string& key) {
+    if (!key.empty() && std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
+  };
+  add(shape.name);
+  for (const auto* names : {&shape.names, &shape.groups})
+    for (const std::string& name : *names) add(name);
+  if (!shape.fill.empty() && shape.fill != "none") add("fill:" + shape.fill);
+  if (!shape.stroke.empty() && shape.stroke != "none") add("stroke:" + shape.stroke);
+  return keys;
+}
+
+std::vector<std::string> idle_rule_sentences(const Drawing& drawing, const DrawingMap& map) {
+  std::vector<std::string> out;
+  std::vector<bool> taken(drawing.shapes.size(), false);
+  for (const DrawingRule& rule : map.rules) {
+    bool fits = false, leads = false;
+    for (std::size_t i = 0; i < drawing.shapes.size(); ++i) {
+      if (!match_of(rule, drawing.shapes[i])) continue;
+      fits = true;
+      leads = leads || !taken[i];
+      taken[i] = true;
+    }
+    if (leads) continue;
+    out.push_back("The mapping '" + rule_text(rule) +
+                  (fits ? "' changes nothing: an earlier one takes every shape that it fits."
+                        : "' fits no shape of " + drawing.file + "; keys there: " + all_keys(drawing) + "."));
   }
   return out;
 }

@@ -9,16 +9,17 @@
 
 namespace wrapgauge {
 
-// Outline, chambers and straps: closed paths, each its own part; a path inside another of the same shape (a
-// hole) is refused. Channels and inset lines: open lines with a width, or closed rectangles, which run along
-// their longer side. Inset seams are also round spots; each belongs to the chamber that its middle lies in.
-// Inlets: any shape; its middle counts. Parts are called by the shape's title or id, else "chamber 1" and so
-// on.
+// Outline, chambers and straps: closed paths, each its own part. A circle or rectangle that is a hole in a
+// chamber is an inset seam; other holes are refused. Channels and inset lines: open lines with a width, or
+// closed rectangles, which run along their longer side. Inset seams are also round spots; each belongs to the
+// innermost chamber it lies in. Inlets: any shape; its middle counts. Parts are called by the shape's title,
+// label or id or by a text inside it, else "chamber 1" and so on; copies with one name are numbered. Where
+// parts are guessed, the layout's name ends in "(parts guessed)".
 //
-// Problems: a shape with a part and a fault, no outline or several, a path that is open, crosses itself or
-// has a hole where that cannot be, a missing width, an inset seam in no chamber, sheets or strap cloth not
-// said, more than 20 000 points, coordinates beyond 10 000 mm. Whether the layout makes sense is for
-// check_layout.
+// Problems, all of a drawing in one message: a shape with a part and a fault, no outline or several, a path
+// that is open, crosses itself or has a hole where that cannot be, a missing width, an inset seam in no
+// chamber, sheets or strap cloth not said, more than 20 000 points, coordinates beyond 10 000 mm. Whether the
+// layout makes sense is for check_layout.
 Result<Layout> layout_from_drawing(const Drawing& drawing, const DrawingMap& map);
 
 }  // namespace wrapgauge

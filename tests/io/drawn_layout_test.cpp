@@ -213,7 +213,10 @@ TEST(DrawnLayout, WrittenAsSvgAndReadAgainHasTheSameAreas) {
 TEST(DrawingMap, IsWrittenAndReadAgain) {
   DrawingMap map = cuff_map();
   map.rules.push_back(test::rule("stroke:#0000ff=inset-seams"));
-  map.reading = {1.0 * cm, 0.2 * mm};
+  map.reading = {1.0 * cm, 2.0, 0.2 * mm};
+  map.guess = false;
+  map.details.strap_cloths = {{"left", 3.0 * N_per_mm, 0.8 * mm}};
+  map.details.corner_m = Vec2(-0.02, 0.003);
   map.channel_width = 4.0 * mm;
   map.details.closure = Closure{0.0, std::nullopt, 0.05};
   const auto written = drawing_map_to_json(map);

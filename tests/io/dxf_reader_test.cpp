@@ -23,7 +23,7 @@ std::string line(double x0, double y0, double x1, double y1, const std::string& 
 }
 
 Drawing read(const std::string& bytes, std::optional<Length> unit = {}, Length join = 0.1 * mm) {
-  const auto drawing = read_dxf(bytes, "x.dxf", unit, join);
+  const auto drawing = read_dxf(bytes, "x.dxf", {unit, 1.0, join});
   EXPECT_TRUE(drawing) << drawing.problem().message;
   return drawing ? *drawing : Drawing{};
 }

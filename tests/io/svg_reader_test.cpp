@@ -15,7 +15,7 @@ std::string page(const std::string& attributes, const std::string& inside) {
 }
 
 Drawing read(const std::string& svg, std::optional<Length> unit = {}) {
-  const auto drawing = read_svg(svg, "x.svg", unit);
+  const auto drawing = read_svg(svg, "x.svg", {unit, 1.0, {}});
   EXPECT_TRUE(drawing) << drawing.problem().message;
   return drawing ? *drawing : Drawing{};
 }
@@ -190,10 +190,12 @@ TEST(SvgReader, WhatIsNoShapeIsListedWithItsReason) {
       "<text>no</text><rect width='5' height='0'/><g display='none'><rect width='5' height='5'/></g>"
       "<use href='other.svg#a'/><use href='#gone'/><rect width='3em' height='5'/>"
       "<rect transform='turn(5)' width='1' height='1'/><rect visibility='hidden' width='1' height='1'/>"));
-  ASSERT_EQ(drawing.left_out.size(), 7u);
-  EXPECT_NE(drawing.left_out[3].why.find("outside the file"), std::string::npos);
-  ASSERT_EQ(drawing.shapes.size(), 1u);
+  ASSERT_EQ(drawing.left_out.size(), 6u);
+  EXPECT_NE(drawing.left_out[2].why.find("outside the file"), std::string::npos);
+  EXPECT_NE(drawing.left_out[5].why.find("text that names no shape"), std::string::npos);
+  ASSERT_EQ(drawing.shapes.size(), 2u);
   EXPECT_NE(drawing.shapes[0].fault.find("not a length"), std::string::npos);
+  EXPECT_NE(drawing.shapes[1].fault.find("not a transform"), std::string::npos);
 }
 
 TEST(SvgReader, HostileFilesAreRefusedInOneSentence) {

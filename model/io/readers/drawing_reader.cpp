@@ -28,8 +28,8 @@ Result<Drawing> read_drawing(const std::filesystem::path& file, const DrawingRea
   const Result<std::string> bytes = read_file(file, kMostBytes);
   if (!bytes) return bytes.problem();
   if (bytes->empty()) return bad_input(name + " is empty (0 bytes); save the drawing again.");
-  if (ends_with(file, ".svg")) return read_svg(*bytes, name, reading.unit);
-  return read_dxf(*bytes, name, reading.unit, reading.join);
+  if (ends_with(file, ".svg")) return read_svg(*bytes, name, reading);
+  return read_dxf(*bytes, name, reading);
 }
 
 Result<Layout> read_drawn_layout(const std::filesystem::path& file, const DrawingMap& map) {

@@ -8,10 +8,13 @@
 #include <numbers>
 #include <sstream>
 
+#include "model/core/number_text.hpp"
 #include "model/io/readers/dxf_fit_spline.hpp"
 #include "model/io/readers/dxf_insert.hpp"
 #include "model/io/readers/dxf_spline.hpp"
+#include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/readers/path_trace.hpp"
+#include "model/layout/drawn_shape_forms.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -179,27 +182,32 @@ class EntityTrace final : public DL_CreationAdapter {
   FitPoints fit_;
 };
 
-// The entity alone, written anew for dxflib.
+// dxflib makes room for as many points as the file says, before it has seen one.
+struct Counted {
+  std::string_view type;
+  int code, of;
+};
+constexpr Counted kCounted[] = {
+    {"LWPOLYLINE", 90, 10}, {"SPLINE", 72, 40}, {"SPLINE", 73, 10}, {"SPLINE", 74, 11}};
+
+// The entity alone, written anew for dxflib, with the counts that it leaves out.
 std::string as_text(const DxfEntity& entity) {
   std::string text = "  0\n" + std::string(entity.type) + "\n";
+  for (const Counted& counted : kCounted)
+    if (counted.type == entity.type && entity.count(counted.code) == 0)
+      text += std::to_string(counted.code) + "\n" + std::to_string(entity.count(counted.of)) + "\n";
   for (const DxfGroup& group : entity.groups)
     if (group.code < 1000 && group.value.size() <= kLongestText)
       text += std::to_string(group.code) + "\n" + std::string(group.value) + "\n";
   return text;
 }
 
-// dxflib makes room for as many points as the file says, before it has seen one.
 std::optional<std::string> count_fault(const DxfEntity& entity) {
-  struct Counted {
-    std::string_view type;
-    int code, of;
-  };
-  constexpr Counted kCounted[] = {
-      {"LWPOLYLINE", 90, 10}, {"SPLINE", 72, 40}, {"SPLINE", 73, 10}, {"SPLINE", 74, 11}};
   for (const Counted& counted : kCounted) {
     if (counted.type != entity.type) continue;
     const auto there = entity.count(counted.of);
-    const int said = entity.whole_number(counted.code, 0);
+    const int said =
+        entity.whole_number(counted.code, static_cast<int>(std::min<std::size_t>(there, 1u << 20)));
     if (static_cast<long long>(there) != said || entity.count(counted.code) > 1)
       return "says it has " + std::to_string(said) + " points or knots (group code " +
              std::to_string(counted.code) + ") and has " + std::to_string(there);
@@ -231,6 +239,93 @@ std::optional<std::string> fault_of(const DxfEntity& entity, const std::vector<D
 
 }  // namespace
 
+namespace {
+
+// The width a polyline is drawn with, in the drawing's units; `changes`: it is not the same everywhere.
+double polyline_width(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, bool& changes) {
+  double least = entity.real(43, 0.0), most = least;
+  const auto take = [&](double width) {
+    least = std::min(least, width);
+    most = std::max(most, width);
+  };
+  if (entity.type == "POLYLINE") {
+    const double start = entity.real(40, 0.0), end = entity.real(41, 0.0);
+    least = most = start;
+    take(end);
+    for (const DxfEntity& vertex : vertices) {
+      take(vertex.real(40, start));
+      take(vertex.real(41, end));
+    }
+  } else if (entity.count(43) == 0) {
+    bool first = true;
+    for (const DxfGroup& group : entity.groups) {
+      if (group.code != 40 && group.code != 41) continue;
+      const double width = parse_number(group.value).value_or(0.0);
+      if (first) least = most = width;
+      first = false;
+      take(width);
+    }
+  }
+  changes = most - least > 1e-9 * std::max(1.0, most);
+  return most;
+}
+
+// A closed polyline of two half circles, as wide as it is across, shows as a filled disc.
+bool is_disc(const DrawnShape& shape, double width_m, double& radius_m, Vec2& centre) {
+  if (shape.paths.size() != 1 || !shape.paths[0].closed) return false;
+  const auto round = as_circle(shape.paths[0]);
+  if (!round || std::abs(width_m - 2.0 * round->radius_m) > 0.02 * width_m) return false;
+  radius_m = round->radius_m;
+  centre = round->centre_m;
+  return true;
+}
+
+void take_width(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, const Eigen::Affine2d& to_m,
+                DrawnShape& shape) {
+  if (entity.type != "LWPOLYLINE" && entity.type != "POLYLINE") return;
+  bool changes = false;
+  const double drawn = polyline_width(entity, vertices, changes);
+  const double scale = std::sqrt(std::abs(to_m.linear().determinant())), width = drawn * scale;
+  if (!(drawn > 0.0) || shape.paths.empty()) return;
+  const bool even = std::abs(to_m.linear().col(0).norm() - to_m.linear().col(1).norm()) <= 1e-9 * scale;
+  double radius = 0.0;
+  Vec2 centre = Vec2::Zero();
+  if (changes || !even) {
+    shape.remark = "is drawn with a width that changes, so no width is taken from it";
+  } else if (is_disc(shape, width, radius, centre)) {
+    DrawnPath& path = shape.paths[0];
+    for (Vec2& p : path.points_m) p = centre + 2.0 * (p - centre);  // the rim lies half a width farther out
+    path.swept_m2 *= 4.0;
+    path.length_m *= 2.0;
+    shape.circle = DrawnCircle{centre, 2.0 * radius};
+  } else {
+    shape.stroke_width = Length(width);
+    if (shape.paths[0].closed)
+      shape.remark = "is drawn " + number_text(width / 1e-3) +
+                     " mm wide; its middle line is read, half of that inside the outer edge";
+  }
+}
+
+}  // namespace
+
+bool is_dxf_text(std::string_view type) {
+  return type == "TEXT" || type == "MTEXT" || type == "ATTRIB";
+}
+
+DrawnWords dxf_words(const DxfEntity& entity, const Eigen::Affine2d& to_m) {
+  // A TEXT that is aligned lies at its second point.
+  const bool aligned =
+      entity.type != "MTEXT" && entity.count(11) > 0 &&
+      (entity.whole_number(72, 0) != 0 || entity.whole_number(73, 0) != 0 || entity.whole_number(74, 0) != 0);
+  const double mirror = dxf_turned_over(entity).value_or(false) && entity.type != "MTEXT" ? -1.0 : 1.0;
+  std::string text;
+  for (const DxfGroup& group : entity.groups)  // a long MTEXT comes in pieces, the last one in 1
+    if (group.code == 1 || (group.code == 3 && entity.type == "MTEXT")) text += group.value;
+  const Vec2 place(mirror * entity.real(aligned ? 11 : 10, 0.0), entity.real(aligned ? 21 : 20, 0.0));
+  return {entity.line, to_m * place, std::string(entity.type),
+          entity.type == "MTEXT" ? dxf_plain_text(text) : dxf_text(text)};
+}
+
 bool is_dxf_shape(std::string_view type) {
   constexpr std::string_view kShapes[] = {"LINE",   "LWPOLYLINE", "POLYLINE", "ARC",
                                           "CIRCLE", "ELLIPSE",    "SPLINE",   "POINT"};
@@ -253,7 +348,8 @@ void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& ver
   trace.finish(entity);
   shape.paths = std::move(trace.shape.paths);
   shape.circle = trace.shape.circle;
-  shape.fault = trace.shape.fault;
+  take_width(entity, vertices, to_m, shape);
+  if (shape.fault.empty()) shape.fault = trace.shape.fault;
   if (shape.fault.empty() && shape.paths.empty()) shape.fault = "has no points";
   if (!shape.paths.empty() && shape.paths.front().points_m.size() > kMostShapePoints)
     shape.fault = "has more than 10 000 points";

@@ -1,7 +1,9 @@
 #include "model/io/readers/dxf_groups.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
+#include <cstdint>
 
 #include "model/io/readers/mesh_reader_text.hpp"
 
@@ -89,6 +91,7 @@ class DxfParser {
     } else if (group.value == "EOF") {
       ended_ = true;
     } else {
+      file_.clips += section_ == "OBJECTS" && group.value == "SPATIAL_FILTER";
       open_ =
           section_ == "ENTITIES" || section_ == "BLOCKS" || (section_ == "TABLES" && group.value == "LAYER");
       entity_ = {group.value, group.line, {}};
@@ -153,6 +156,84 @@ double DxfEntity::real(int code, double fallback) const {
 std::string DxfEntity::text(int code) const {
   const DxfGroup* group = first(code);
   return group ? std::string(group->value) : "";
+}
+
+namespace {
+
+// Takes "\\U+00FC" off the front; none when it is not such a code.
+std::optional<std::uint32_t> take_coded_letter(std::string_view& text) {
+  constexpr std::string_view kStart = "\\U+";
+  std::uint32_t code = 0;
+  if (!text.starts_with(kStart) || text.size() < 7) return std::nullopt;
+  const auto [end, error] = std::from_chars(text.data() + 3, text.data() + 7, code, 16);
+  if (error != std::errc{} || end != text.data() + 7) return std::nullopt;
+  text.remove_prefix(7);
+  return code;
+}
+
+void add_utf8(std::string& out, std::uint32_t code) {
+  if (code < 0x80) {
+    out += static_cast<char>(code);
+  } else if (code < 0x800) {
+    out += static_cast<char>(0xC0 | (code >> 6));
+    out += static_cast<char>(0x80 | (code & 0x3F));
+  } else if (code < 0x10000) {
+    out += static_cast<char>(0xE0 | (code >> 12));
+    out += static_cast<char>(0x80 | ((code >> 6) & 0x3F));
+    out += static_cast<char>(0x80 | (code & 0x3F));
+  } else {
+    out += static_cast<char>(0xF0 | (code >> 18));
+    out += static_cast<char>(0x80 | ((code >> 12) & 0x3F));
+    out += static_cast<char>(0x80 | ((code >> 6) & 0x3F));
+    out += static_cast<char>(0x80 | (code & 0x3F));
+  }
+}
+
+// Letters beyond 0xFFFF are two codes, as in UTF-16.
+void add_letter(std::string& out, std::uint32_t code, std::string_view& text) {
+  std::string_view rest = text;
+  if (code >= 0xD800 && code < 0xDC00)
+    if (const auto low = take_coded_letter(rest); low && *low >= 0xDC00 && *low < 0xE000) {
+      text = rest;
+      code = 0x10000 + ((code - 0xD800) << 10) + (*low - 0xDC00);
+    }
+  add_utf8(out, code >= 0xD800 && code < 0xE000 ? 0xFFFD : code);
+}
+
+}  // namespace
+
+std::string dxf_text(std::string_view text) {
+  std::string out;
+  while (!text.empty()) {
+    if (const auto code = take_coded_letter(text)) {
+      add_letter(out, *code, text);
+    } else {
+      out += text[0];
+      text.remove_prefix(1);
+    }
+  }
+  return out;
+}
+
+std::string dxf_plain_text(std::string_view text) {
+  std::string out;
+  while (!text.empty()) {
+    if (const auto code = take_coded_letter(text)) {
+      add_letter(out, *code, text);
+    } else if (text.size() > 1 && text[0] == '\\') {
+      const char c = text[1];
+      text.remove_prefix(2);
+      if (c == '\\' || c == '{' || c == '}') out += c;
+      if (c == 'P' || c == '~') out += ' ';
+      // Codes with a value run to a semicolon: \fArial|b0; \H2.5; \C1;
+      if (std::string_view("ACFHQTWfp").find(c) != std::string_view::npos)
+        text.remove_prefix(std::min(text.size(), text.find(';') == text.npos ? 0 : text.find(';') + 1));
+    } else {
+      if (text[0] != '{' && text[0] != '}') out += text[0];
+      text.remove_prefix(1);
+    }
+  }
+  return out;
 }
 
 std::string dxf_block_key(std::string_view name) {

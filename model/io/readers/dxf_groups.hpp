@@ -44,7 +44,13 @@ struct DxfFile {
   std::vector<DxfEntity> layers;
   std::vector<DxfEntity> entities;         // of the section ENTITIES
   std::map<std::string, DxfBlock> blocks;  // by dxf_block_key of their names; of two alike the first
+  int clips = 0;                           // objects that clip a block
 };
+
+// Text of a file as UTF-8: "\\U+00FC" is the letter it stands for.
+std::string dxf_text(std::string_view text);
+// The same of an MTEXT, whose codes for fonts, lines and the like go.
+std::string dxf_plain_text(std::string_view text);
 
 std::string dxf_block_key(std::string_view name);  // names are alike in small and capital letters
 

@@ -8,6 +8,8 @@
 #include "model/io/readers/dxf_insert.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/readers/path_joining.hpp"
+#include "model/layout/carried_map.hpp"
+#include "model/layout/drawn_names.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -19,6 +21,8 @@ constexpr std::size_t kMostEntities = 100000;
 constexpr std::size_t kMostText = 64u << 20;
 constexpr std::size_t kDeepestBlocks = 16;
 constexpr int kByLayer = 256, kByBlock = 0;
+constexpr Length kUsualJoin = 0.1 * mm;
+constexpr std::string_view kOurData = "WRAPGAUGE";  // name of our extended data
 
 struct LayerState {
   int colour = 7;
@@ -46,6 +50,25 @@ std::optional<int> unit_code(const DxfFile& file) {
   return std::nullopt;
 }
 
+// Lines of our extended data on an entity, those of a name or of the description put together.
+std::string our_data(const DxfEntity& entity, std::string_view title) {
+  std::string text;
+  bool ours = false;
+  for (const DxfGroup& group : entity.groups) {
+    if (group.code == 1001) ours = group.value == kOurData;
+    if (ours && group.code == 1000 && group.value.starts_with(title))
+      text += group.value.substr(title.size());
+  }
+  return dxf_text(text);
+}
+
+bool in_paper_space(const DxfEntity& entity) {
+  return entity.whole_number(67, 0) == 1;
+}
+bool is_drawn(const DxfEntity& entity) {
+  return entity.type == "INSERT" || is_dxf_shape(entity.type);
+}
+
 // What holds where entities are drawn.
 struct DxfScene {
   Eigen::Affine2d to_m;
@@ -64,6 +87,7 @@ class DxfWalk {
   }
 
   std::optional<Problem> walk(Length unit) {
+    choose_space();
     entities(file_.entities, {Eigen::Affine2d(Eigen::Scaling(unit.si())), "", {}, {}});
     if (fit_splines_ > 0)
       drawing_.notes.push_back(
@@ -71,10 +95,42 @@ class DxfWalk {
           (" given only by points (the first at line " + std::to_string(first_fit_spline_)) +
           "): a smooth curve is laid through them, and another program may draw it a little "
           "differently between them.");
+    if (file_.clips > 0)
+      drawing_.notes.push_back(
+          "Blocks are clipped in this file (SPATIAL_FILTER), which is not read: what the clip hides is read "
+          "too.");
+    if (drawing_.shapes.empty()) say_where_it_is();
     return problem_;
   }
 
  private:
+  // A drawing that was made on a sheet of paper alone is read from there.
+  void choose_space() {
+    const auto drawn_in = [&](bool paper) {
+      return std::any_of(file_.entities.begin(), file_.entities.end(), [&](const DxfEntity& entity) {
+        return is_drawn(entity) && in_paper_space(entity) == paper;
+      });
+    };
+    read_paper_ = !drawn_in(false) && drawn_in(true);
+    if (read_paper_)
+      drawing_.notes.emplace_back(
+          "Nothing is drawn in model space, so paper space is read, at the size it has on paper: check a "
+          "length, "
+          "and give --scale if the paper shows it smaller.");
+  }
+
+  void say_where_it_is() {
+    std::size_t in_blocks = 0;
+    for (const auto& [name, block] : file_.blocks)
+      in_blocks +=
+          static_cast<std::size_t>(std::count_if(block.entities.begin(), block.entities.end(), is_drawn));
+    if (in_blocks > 0)
+      drawing_.notes.push_back(std::to_string(in_blocks) +
+                               (in_blocks == 1 ? " line stands" : " lines stand") +
+                               " in blocks or on sheets that nothing puts into model space; put "
+                               "them there and save the file again.");
+  }
+
   void fail(const std::string& message) {
     if (!problem_) problem_ = bad_input(drawing_.file + " " + message);
   }
@@ -108,16 +164,19 @@ class DxfWalk {
   }
 
   void take(const DxfEntity& entity, const std::vector<DxfEntity>& vertices, const DxfScene& scene) {
-    if (entity.type == "SEQEND" || entity.type == "ATTRIB") return;
-    const bool insert = entity.type == "INSERT";
-    if (!insert && !is_dxf_shape(entity.type)) return leave_out(entity, "is not a line");
+    if (entity.type == "SEQEND") return;
+    const bool insert = entity.type == "INSERT", text = is_dxf_text(entity.type);
+    if (!insert && !text && !is_dxf_shape(entity.type)) return leave_out(entity, "is not a line");
     const bool of_insert = !open_.empty() && entity.text(8) == "0";
     const std::string layer = of_insert ? scene.layer : entity.text(8);
     const auto found = layers_.find(layer);
     const LayerState state = found == layers_.end() ? LayerState{} : found->second;
     if (state.hidden) return leave_out(entity, "is on a hidden layer");
-    if (entity.whole_number(67, 0) == 1) return leave_out(entity, "is in paper space");
+    if (in_paper_space(entity) && !read_paper_)
+      return leave_out(entity, "is in paper space; only model space is read, so move it there");
     if (entity.whole_number(60, 0) == 1) return leave_out(entity, "is hidden");
+    if (text && dxf_number_fault(entity)) return leave_out(entity, *dxf_number_fault(entity));
+    if (text) return drawing_.words.push_back(dxf_words(entity, scene.to_m));
     DxfScene inner = scene;
     inner.layer = layer;
     inner.colour = colour_of(entity, state, scene);
@@ -130,6 +189,8 @@ class DxfWalk {
     shape.kind = entity.type;
     shape.line = entity.line;
     shape.groups = scene.groups;
+    shape.name = our_data(entity, "name:");
+    take_carried(our_data(entity, "carried:"), drawing_);
     shape.fill = "none";
     shape.stroke = "colour " + std::to_string(*scene.colour);
     trace_dxf_entity(entity, vertices, scene.to_m, shape);
@@ -179,6 +240,7 @@ class DxfWalk {
   std::map<std::string, LayerState> layers_;
   std::vector<const DxfBlock*> open_;  // being put in, outermost first
   std::optional<Problem> problem_;
+  bool read_paper_ = false;
   int fit_splines_ = 0, first_fit_spline_ = 0;
   std::size_t points_ = 0, entities_ = 0, text_ = 0;
 };
@@ -202,16 +264,22 @@ Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::op
 
 }  // namespace
 
-Result<Drawing> read_dxf(std::string_view bytes, const std::string& name, std::optional<Length> unit,
-                         Length join) {
+Result<Drawing> read_dxf(std::string_view bytes, const std::string& name, const DrawingReading& reading) {
   const auto file = dxf_groups(bytes, name);
   if (!file) return file.problem();
-  Drawing drawing{name, {}, {}, {}, false};
+  Drawing drawing;
+  drawing.file = name;
   drawing.notes.emplace_back();
-  const auto settled = settle_unit(*file, name, unit, drawing.notes.front());
+  const auto settled = settle_unit(*file, name, reading.unit, drawing.notes.front());
   if (!settled) return settled.problem();
-  if (auto problem = DxfWalk(*file, drawing).walk(*settled)) return *problem;
-  join_paths(drawing, join);
+  if (reading.scale != 1.0)
+    drawing.notes.front() +=
+        " All of it is taken " + number_text(reading.scale) + " times as large (--scale).";
+  if (auto problem = DxfWalk(*file, drawing).walk(*settled * reading.scale)) return *problem;
+  // Our own drawings are whole: channels that meet there are two.
+  if (reading.join || !drawing.carried) join_paths(drawing, reading.join.value_or(kUsualJoin));
+  name_by_words(drawing);
+  name_by_groups(drawing);
   return drawing;
 }
 

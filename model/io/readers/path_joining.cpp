@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <utility>
 
@@ -155,12 +156,101 @@ class Joiner {
   std::vector<Vec2> crowded_;
 };
 
+// A drawing program that exports a loop as one path of many pieces: each piece on its own can be joined.
+void part_open_paths(Drawing& drawing) {
+  std::vector<DrawnShape> out;
+  for (DrawnShape& shape : drawing.shapes) {
+    const bool open = shape.paths.size() > 1 && std::none_of(shape.paths.begin(), shape.paths.end(),
+                                                             [](const DrawnPath& p) { return p.closed; });
+    if (!open) {
+      out.push_back(std::move(shape));
+      continue;
+    }
+    for (DrawnPath& path : shape.paths) {
+      DrawnShape piece = shape;
+      piece.paths = {std::move(path)};
+      out.push_back(std::move(piece));
+    }
+  }
+  drawing.shapes = std::move(out);
+}
+
+// Farthest that a point of one line lies from the other line.
+double farthest_m(const DrawnPath& from, const DrawnPath& to) {
+  double farthest = 0.0;
+  for (const Vec2& p : from.points_m) {
+    double nearest = std::numeric_limits<double>::infinity();
+    const std::size_t sides = to.points_m.size() - (to.closed ? 0 : 1);
+    for (std::size_t i = 0; i < sides; ++i)
+      nearest = std::min(nearest,
+                         distance_to_segment_m(p, to.points_m[i], to.points_m[(i + 1) % to.points_m.size()]));
+    farthest = std::max(farthest, nearest);
+  }
+  return farthest;
+}
+
+bool one_upon_the_other(const DrawnShape& a, const DrawnShape& b, double tolerance) {
+  const DrawnPath &one = a.paths[0], &other = b.paths[0];
+  if (one.closed != other.closed || std::abs(one.length_m - other.length_m) > 4.0 * tolerance) return false;
+  const Bounds2 box = bounds(one.points_m), its_box = bounds(other.points_m);
+  if (((box.low - its_box.low).cwiseAbs().array() > tolerance).any() ||
+      ((box.high - its_box.high).cwiseAbs().array() > tolerance).any())
+    return false;
+  return farthest_m(one, other) <= tolerance && farthest_m(other, one) <= tolerance;
+}
+
+// Lines of a layer in the order of their lower left corners; doubles are neighbours there, or nearly so.
+std::vector<std::size_t> lines_in_order(const Drawing& drawing, double tolerance) {
+  std::vector<std::pair<double, std::size_t>> order;
+  for (std::size_t i = 0; i < drawing.shapes.size(); ++i) {
+    const DrawnShape& shape = drawing.shapes[i];
+    // Shorter pieces of a fine curve lie as near to one another as doubles do.
+    if (shape.fault.empty() && shape.paths.size() == 1 && shape.paths[0].points_m.size() > 1 &&
+        shape.paths[0].length_m > 10.0 * tolerance)
+      order.emplace_back(bounds(shape.paths[0].points_m).low.x(), i);
+  }
+  std::sort(order.begin(), order.end());
+  std::vector<std::size_t> out;
+  for (const auto& [x, shape] : order) out.push_back(shape);
+  return out;
+}
+
+void drop_doubles(Drawing& drawing, double tolerance) {
+  constexpr std::size_t kMostLooks = 5'000'000;
+  const std::vector<std::size_t> order = lines_in_order(drawing, tolerance);
+  std::vector<bool> doubled(drawing.shapes.size(), false);
+  std::size_t looks = 0;
+  std::vector<double> left(drawing.shapes.size());
+  for (const std::size_t i : order) left[i] = bounds(drawing.shapes[i].paths[0].points_m).low.x();
+  for (std::size_t a = 0; a < order.size(); ++a)
+    for (std::size_t b = a + 1; b < order.size() && ++looks < kMostLooks; ++b) {
+      const DrawnShape &one = drawing.shapes[order[a]], &other = drawing.shapes[order[b]];
+      if (left[order[b]] - left[order[a]] > tolerance) break;
+      if (doubled[order[a]] || doubled[order[b]]) continue;
+      if (one.groups != other.groups || one.names != other.names || one.name != other.name) continue;
+      if (one_upon_the_other(one, other, tolerance)) doubled[std::max(order[a], order[b])] = true;
+    }
+  const auto count = std::count(doubled.begin(), doubled.end(), true);
+  if (count == 0) return;
+  const auto first = std::find(doubled.begin(), doubled.end(), true) - doubled.begin();
+  drawing.notes.push_back(std::to_string(count) + (count == 1 ? " line is" : " lines are") +
+                          " drawn twice, one upon the other (first at line " +
+                          std::to_string(drawing.shapes[static_cast<std::size_t>(first)].line) +
+                          " of the file): read once.");
+  std::vector<DrawnShape> out;
+  for (std::size_t i = 0; i < doubled.size(); ++i)
+    if (!doubled[i]) out.push_back(std::move(drawing.shapes[i]));
+  drawing.shapes = std::move(out);
+}
+
 }  // namespace
 
 void join_paths(Drawing& drawing, Length tolerance) {
+  if (!(tolerance.si() > 0.0)) return;
+  part_open_paths(drawing);
+  drop_doubles(drawing, tolerance.si());
   // Ends that truly coincide first, so that a short piece's two ends are not taken for one another.
   constexpr double kSame = 1e-6;  // m
-  if (!(tolerance.si() > 0.0)) return;
   std::vector<Vec2> crowded_m;
   for (const double within : {std::min(kSame, tolerance.si()), tolerance.si()}) {
     Joiner joiner(drawing, within);
@@ -171,7 +261,8 @@ void join_paths(Drawing& drawing, Length tolerance) {
   const Vec2& p = crowded_m.front();
   drawing.notes.push_back(
       std::to_string(crowded_m.size()) + " line ends meet more than one other end, first at (" +
-      fixed_text(p.x() / 1e-3, 2) + ", " + fixed_text(p.y() / 1e-3, 2) + ") mm; nothing was joined there.");
+      fixed_text(p.x() / 1e-3, 2) + ", " + fixed_text(p.y() / 1e-3, 2) +
+      ") mm; nothing was joined there: remove what is drawn twice or does not belong to the line.");
 }
 
 }  // namespace wrapgauge

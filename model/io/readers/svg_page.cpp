@@ -15,9 +15,20 @@ bool said(pugi::xml_node node, const char* name) {
   return static_cast<bool>(node.attribute(name));
 }
 
+// What the page says of its width or height: in its style, else as an attribute.
+std::string page_text(pugi::xml_node root, const char* name) {
+  const SvgDeclarations style = svg_declarations(root.attribute("style").value());
+  const auto found = style.find(name);
+  return found != style.end() ? found->second.value : svg_trimmed(root.attribute(name).value());
+}
+
+bool in_pixels(const std::string& text) {
+  return !text.empty() && (text.ends_with("px") || (text.back() >= '0' && text.back() <= '9'));
+}
+
 // A length of the page; none when it is missing, "auto" or in %.
 std::optional<double> page_length(pugi::xml_node root, const char* name) {
-  const std::string text = svg_trimmed(root.attribute(name).value());
+  const std::string text = page_text(root, name);
   if (text.ends_with("%")) return std::nullopt;
   const auto length = svg_length(text, 0.0);
   return length && *length > 0.0 ? length : std::nullopt;
@@ -51,7 +62,8 @@ std::optional<SvgBox> viewport_of(pugi::xml_node root, const std::optional<SvgBo
 
 }  // namespace
 
-Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::optional<Length> unit) {
+Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, const DrawingReading& reading) {
+  const std::optional<Length>& unit = reading.unit;
   const auto view = view_box(root);
   if (said(root, "viewBox") && !view)
     return bad_input(name + " has viewBox=" + in_quotes(root.attribute("viewBox").value()) +
@@ -67,14 +79,23 @@ Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::opti
     page.note = size_note(page) + ", as told.";
   } else if (!port) {
     page.to_m = scaled(kPixel, x, y);
-    page.note = size_note(page) +
-                ": the file gives no size, so it is taken as 1 px (96 an inch); --unit changes that.";
+    page.note =
+        size_note(page) +
+        ": the file gives no size, so it is taken as 1 px (96 an inch); --unit changes that, to pt for a "
+        "program that counts 72 an inch.";
   } else {
     const auto map = view ? svg_view_map(*view, *port, root.attribute("preserveAspectRatio").value())
                           : std::optional<Geom::Affine>(Geom::identity());
     if (!map) return bad_input(name + " has a page without a size; give width and height in mm.");
     page.to_m = *map * scaled(kPixel);
-    page.note = size_note(page) + ", from the size of the page in the file.";
+    page.note = size_note(page) + ", from the size of the page in the file";
+    page.note += in_pixels(page_text(root, "width")) || in_pixels(page_text(root, "height"))
+                     ? ", which is in px: 96 an inch are taken; --unit pt takes 72."
+                     : ".";
+  }
+  if (reading.scale != 1.0) {
+    page.to_m *= scaled(reading.scale);
+    page.note += " All of it is taken " + number_text(reading.scale) + " times as large (--scale).";
   }
   if (!std::isfinite(page.to_m.det()) || !std::isfinite(page.to_m[4] + page.to_m[5]) ||
       !(std::abs(page.to_m.det()) > 0.0) || std::abs(page.to_m[0]) > kLargestPage)

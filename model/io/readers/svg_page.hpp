@@ -4,6 +4,7 @@
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
 #include "model/io/readers/svg_shape.hpp"
+#include "model/layout/drawing_map.hpp"
 
 namespace wrapgauge {
 
@@ -13,8 +14,9 @@ struct SvgPage {
   std::string note;  // a sentence on the size
 };
 
-// The outermost svg. A page without a size in the file, or in %, has 1 px a unit, and the note says so.
-Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, std::optional<Length> unit);
+// The outermost svg, with its width and height as attributes or in its style="". A page without a size in the
+// file, or in %, has 1 px a unit, and the note says so.
+Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, const DrawingReading& reading);
 
 // An inner svg, or a symbol: `node` has the viewBox; `sized` has x, y, width and height. A symbol's x and y
 // are those of its `use`, which the caller applies.

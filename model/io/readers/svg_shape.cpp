@@ -17,15 +17,15 @@ constexpr std::size_t kMostPathBytes = 2'000'000;  // of one path (judgement)
 // Reads the lengths of one element; keeps the first fault.
 class Lengths {
  public:
-  Lengths(pugi::xml_node node, const SvgViewport& viewport, std::string& fault)
-      : node_(node), viewport_(viewport), fault_(fault) {}
+  Lengths(pugi::xml_node node, const SvgStyle& style, const SvgViewport& viewport, std::string& fault)
+      : node_(node), style_(style), viewport_(viewport), fault_(fault) {}
 
   double across(const char* name) { return number(name, viewport_.width).value_or(0.0); }
   double down(const char* name) { return number(name, viewport_.height).value_or(0.0); }
   double round(const char* name) { return number(name, diagonal()).value_or(0.0); }
   std::optional<double> radius(const char* name) {
-    const pugi::xml_attribute attribute = node_.attribute(name);
-    if (!attribute || svg_trimmed(attribute.value()) == "auto") return std::nullopt;
+    const std::string said = svg_own(node_, style_, name);
+    if (said.empty() || said == "auto") return std::nullopt;
     return number(name, name[1] == 'x' ? viewport_.width : viewport_.height);
   }
 
@@ -33,15 +33,16 @@ class Lengths {
   double diagonal() const { return std::hypot(viewport_.width, viewport_.height) / std::sqrt(2.0); }
 
   std::optional<double> number(const char* name, double whole) {
-    const pugi::xml_attribute attribute = node_.attribute(name);
-    if (!attribute) return std::nullopt;
-    const auto value = svg_length(attribute.value(), whole);
+    const std::string said = svg_own(node_, style_, name);
+    if (said.empty() && !node_.attribute(name)) return std::nullopt;
+    const auto value = svg_length(said, whole);
     if (!value && fault_.empty())
-      fault_ = std::string("has ") + name + "=" + in_quotes(attribute.value()) + ", which is not a length";
+      fault_ = std::string("has ") + name + "=" + in_quotes(said) + ", which is not a length";
     return value;
   }
 
   pugi::xml_node node_;
+  const SvgStyle& style_;
   const SvgViewport& viewport_;
   std::string& fault_;
 };
@@ -82,13 +83,6 @@ void rectangle(SvgSink& sink, Lengths& of) {
   const double a = round ? std::min(*rx, 0.5 * size.x()) : 0.0;
   const double b = round ? std::min(*ry, 0.5 * size.y()) : 0.0;
   rounded_rectangle(sink, low, size, a, b);
-}
-
-// Round after the map to metres too?
-bool keeps_angles(const Geom::Affine& map) {
-  const double size = std::hypot(map[0], map[1]);
-  return std::abs(map[0] * map[2] + map[1] * map[3]) <= 1e-9 * size * size &&
-         std::abs(std::hypot(map[2], map[3]) - size) <= 1e-9 * size;
 }
 
 void ellipse(SvgSink& sink, Lengths& of, const Geom::Affine& to_m, bool circle, DrawnShape& shape) {
@@ -139,9 +133,10 @@ void path_data(SvgSink& sink, std::string_view data, std::string& fault) {
   }
 }
 
-void trace_into(SvgSink& sink, pugi::xml_node node, std::string_view element, const Geom::Affine& to_m,
+void trace_into(SvgSink& sink, pugi::xml_node node, const SvgStyle& style, const Geom::Affine& to_m,
                 const SvgViewport& viewport, DrawnShape& shape) {
-  Lengths of(node, viewport, shape.fault);
+  const std::string_view element = shape.kind;
+  Lengths of(node, style, viewport, shape.fault);
   if (element == "rect") rectangle(sink, of);
   if (element == "circle" || element == "ellipse") ellipse(sink, of, to_m, element == "circle", shape);
   if (element == "line") {
@@ -150,21 +145,30 @@ void trace_into(SvgSink& sink, pugi::xml_node node, std::string_view element, co
   }
   if (element == "polyline" || element == "polygon")
     corners(sink, node.attribute("points").value(), element == "polygon", shape.fault);
-  if (element == "path") path_data(sink, node.attribute("d").value(), shape.fault);
+  if (element == "path" && style.own.contains("d"))
+    shape.fault = "has its path in its style (d), which is not read; write it as an attribute";
+  else if (element == "path")
+    path_data(sink, node.attribute("d").value(), shape.fault);
 }
 
 }  // namespace
+
+bool keeps_angles(const Geom::Affine& map) {
+  const double size = std::hypot(map[0], map[1]);
+  return std::abs(map[0] * map[2] + map[1] * map[3]) <= 1e-9 * size * size &&
+         std::abs(std::hypot(map[2], map[3]) - size) <= 1e-9 * size;
+}
 
 bool is_svg_shape(std::string_view element) {
   constexpr std::string_view kShapes[] = {"rect", "circle", "ellipse", "line", "polyline", "polygon", "path"};
   return std::find(std::begin(kShapes), std::end(kShapes), element) != std::end(kShapes);
 }
 
-void trace_svg_shape(pugi::xml_node node, const Geom::Affine& to_m, const SvgViewport& viewport,
-                     DrawnShape& shape) {
+void trace_svg_shape(pugi::xml_node node, const SvgStyle& style, const Geom::Affine& to_m,
+                     const SvgViewport& viewport, DrawnShape& shape) {
   SvgSink sink(to_m);
   try {
-    trace_into(sink, node, shape.kind, to_m, viewport, shape);
+    trace_into(sink, node, style, to_m, viewport, shape);
     shape.paths = sink.take();
   } catch (const std::bad_alloc&) {
     throw;                           // no fault of the input

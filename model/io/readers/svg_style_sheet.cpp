@@ -70,8 +70,32 @@ bool is_for_screens(pugi::xml_node style) {
 
 // What svg_style_of asks for; nothing else is kept.
 bool is_asked_for(std::string_view property) {
-  constexpr std::string_view kAsked[] = {"fill",      "stroke",     "stroke-width",
-                                         "fill-rule", "visibility", "display"};
+  constexpr std::string_view kAsked[] = {"fill",
+                                         "stroke",
+                                         "stroke-width",
+                                         "fill-rule",
+                                         "visibility",
+                                         "display",
+                                         "transform",
+                                         "transform-origin",
+                                         "transform-box",
+                                         "translate",
+                                         "rotate",
+                                         "scale",
+                                         "offset-path",
+                                         "clip-path",
+                                         "mask",
+                                         "vector-effect",
+                                         "x",
+                                         "y",
+                                         "width",
+                                         "height",
+                                         "cx",
+                                         "cy",
+                                         "r",
+                                         "rx",
+                                         "ry",
+                                         "d"};
   return std::find(std::begin(kAsked), std::end(kAsked), property) != std::end(kAsked);
 }
 

@@ -58,6 +58,59 @@ std::string small_letters(std::string_view text) {
   return out;
 }
 
+// A CSS angle in degrees.
+std::optional<double> degrees_of(std::string_view text) {
+  skip(text, false);
+  const auto value = take_number(text);
+  if (!value) return std::nullopt;
+  static const std::map<std::string, double, std::less<>> units = {
+      {"", 1.0}, {"deg", 1.0}, {"grad", 0.9}, {"turn", 360.0}, {"rad", 180.0 / std::numbers::pi}};
+  const auto found = units.find(small_letters(svg_trimmed(text)));
+  return found == units.end() ? std::nullopt : std::optional(*value * found->second);
+}
+
+enum class CssArgument { kNumber, kLength, kAngle };
+
+std::optional<double> css_argument(std::string_view text, CssArgument kind) {
+  if (kind == CssArgument::kAngle) return degrees_of(text);
+  if (text.find('%') != text.npos) return std::nullopt;
+  if (kind == CssArgument::kLength) return svg_length(text, 0.0);
+  const auto numbers = svg_numbers(text);
+  return numbers && numbers->size() == 1 ? std::optional(numbers->front()) : std::nullopt;
+}
+
+// The arguments of a CSS function, parted by commas.
+std::optional<std::vector<double>> css_arguments(std::string_view text, CssArgument kind) {
+  std::vector<double> out;
+  for (;;) {
+    const std::size_t comma = text.find(',');
+    const auto value = css_argument(text.substr(0, comma), kind);
+    if (!value || out.size() > 6) return std::nullopt;
+    out.push_back(*value);
+    if (comma == text.npos) return out;
+    text.remove_prefix(comma + 1);
+  }
+}
+
+// CSS names in terms of those of the attribute.
+std::optional<Geom::Affine> one_css_transform(const std::string& name, std::string_view text) {
+  const CssArgument kind = name.starts_with("translate")                          ? CssArgument::kLength
+                           : name.starts_with("rotate") || name.starts_with("sk") ? CssArgument::kAngle
+                                                                                  : CssArgument::kNumber;
+  const auto n = css_arguments(text, kind);
+  if (!n) return std::nullopt;
+  const std::size_t count = n->size();
+  if (name == "rotate" && count != 1) return std::nullopt;
+  if (name == "translateX" && count == 1) return one_transform("translate", {n->front(), 0.0});
+  if (name == "translateY" && count == 1) return one_transform("translate", {0.0, n->front()});
+  if (name == "scaleX" && count == 1) return one_transform("scale", {n->front(), 1.0});
+  if (name == "scaleY" && count == 1) return one_transform("scale", {1.0, n->front()});
+  if (name == "skew" && count <= 2)
+    return Geom::Affine(1, count == 2 ? std::tan(radians((*n)[1])) : 0.0, std::tan(radians((*n)[0])), 1, 0,
+                        0);
+  return one_transform(name, *n);
+}
+
 // How much of the free space lies before the view: xMin 0, xMid 0.5, xMax 1.
 double share_before(std::string_view align, std::size_t at) {
   const std::string_view word = align.size() >= at + 3 ? align.substr(at, 3) : std::string_view("Mid");
@@ -99,6 +152,21 @@ std::optional<Geom::Affine> svg_transform(std::string_view text) {
     const auto numbers = svg_numbers(text.substr(open + 1, shut - open - 1));
     if (!numbers) return std::nullopt;
     const auto next = one_transform(svg_trimmed(text.substr(0, open)), *numbers);
+    if (!next) return std::nullopt;
+    total = *next * total;  // the last one written acts first
+    text.remove_prefix(shut + 1);
+  }
+  return total;
+}
+
+std::optional<Geom::Affine> css_transform(std::string_view text) {
+  Geom::Affine total = Geom::identity();
+  if (small_letters(svg_trimmed(text)) == "none") return total;
+  for (skip(text, false); !text.empty(); skip(text, false)) {
+    const std::size_t open = text.find('('), shut = text.find(')');
+    if (open == text.npos || shut == text.npos || shut < open) return std::nullopt;
+    const auto next =
+        one_css_transform(svg_trimmed(text.substr(0, open)), text.substr(open + 1, shut - open - 1));
     if (!next) return std::nullopt;
     total = *next * total;  // the last one written acts first
     text.remove_prefix(shut + 1);

@@ -24,6 +24,11 @@ std::optional<double> svg_length(std::string_view text, double whole);
 // matrix, translate, scale, rotate, skewX, skewY in sequence; none when it is not such a list.
 std::optional<Geom::Affine> svg_transform(std::string_view text);
 
+// The same in CSS: lengths and angles carry units, and there are translateX, scaleY, skew and the like;
+// "none" moves nothing (CSS Transforms 1, W3C recommendation; from memory). None for anything else, 3D, % and
+// lengths that depend on a font among it.
+std::optional<Geom::Affine> css_transform(std::string_view text);
+
 struct SvgBox {
   double x = 0.0, y = 0.0, width = 0.0, height = 0.0;
 };
