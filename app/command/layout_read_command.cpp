@@ -5,6 +5,7 @@
 #include "app/job/drawing_report.hpp"
 #include "model/io/readers/drawing_reader.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
+#include "model/io/writers/dxf_writer.hpp"
 #include "model/io/writers/svg_writer.hpp"
 #include "model/layout/drawing_map_json.hpp"
 #include "model/layout/drawn_layout.hpp"
@@ -24,16 +25,19 @@ constexpr const char* kLayoutReadExamples =
     "  wrapgauge layout read cuff.dxf --map-file cuff-map.json --out cuff.json\n"
     "  wrapgauge layout read cuff.svg --skin 00-30 1.5 --outer A10 2.5 \\\n"
     "      --stretch 0.02 --out cuff.json\n"
-    "  wrapgauge layout read cuff.json --out cuff.svg\n"
+    "  wrapgauge layout read cuff.json --out cuff.dxf\n"
     "Shapes in groups or layers called outline, chambers, inset-seams, channels,\n"
-    "inlets and straps need no mapping. Without --out nothing is written: every\n"
-    "shape is listed with what it would become.\n";
+    "inlets and straps need no mapping. What nobody names is guessed and marked as\n"
+    "a guess. Without --out nothing is written: every shape is listed with what it\n"
+    "would become and the keys that --map knows it by. A layout written as .svg or\n"
+    ".dxf carries its sheets, straps and closure: edit it and read it back.\n";
 
 struct LayoutReadCommand {
   fs::path file, map_file, save_map, out;
   std::vector<std::string> rules;
-  bool json = false;
+  bool json = false, no_guess = false;
   std::string unit, name;
+  std::optional<double> scale;
   std::optional<double> join, channel_width, inset_width, closing_length, stretch, from_x;
   std::vector<std::string> skin, outer;  // hardness, thickness
   std::vector<double> backing, strap;    // along and across; stiffness and thickness
@@ -94,6 +98,8 @@ Result<DrawingMap> map_of(const LayoutReadCommand& command) {
   }
   map.rules.insert(map.rules.begin(), rules.begin(), rules.end());
   if (const auto unit = drawing_unit_from_name(command.unit)) map.reading.unit = unit;
+  if (command.scale) map.reading.scale = *command.scale;
+  if (command.no_guess) map.guess = false;
   if (command.join) map.reading.join = *command.join * mm;
   if (command.channel_width) map.channel_width = *command.channel_width * mm;
   if (command.inset_width) map.inset_width = *command.inset_width * mm;
@@ -113,13 +119,25 @@ int list(const Drawing& drawing, const DrawingMap& map, bool json, Streams strea
   } else {
     say_drawing(drawing, rows, streams.out);
     for (const std::string& sentence : overlaps) streams.out << "note: " << sentence << "\n";
+    for (const std::string& sentence : idle_rule_sentences(drawing, map))
+      streams.out << "note: " << sentence << "\n";
   }
-  for (const ShapeRow& row : rows)
-    if (row.wrong)
-      return say_problem(bad_input(drawing.file + ": the " + place_text(row.shape) + " " + row.trouble +
-                                   "; correct it, or map it to ignore."),
-                         streams);
-  return kExitDone;
+  const std::string faults = faults_sentence(drawing, rows);
+  return faults.empty() ? kExitDone : say_problem(bad_input(faults), streams);
+}
+
+// What someone who looks at the layout alone would not know.
+void say_how_it_was_read(const Drawing& drawing, const DrawingMap& map, Streams streams) {
+  for (const std::string& note : drawing.notes) streams.out << "note: " << note << "\n";
+  for (const std::string& sentence : idle_rule_sentences(drawing, map))
+    streams.out << "note: " << sentence << "\n";
+  const std::vector<DrawnAs> parts = drawn_parts(drawing, map);
+  for (const std::string& sentence : {guess_sentence(parts), left_out_sentence(drawing, parts)})
+    if (!sentence.empty()) streams.out << "note: " << sentence << "\n";
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    if (parts[i].part && parts[i].part != DrawnPart::kIgnore && !drawing.shapes[i].remark.empty())
+      streams.out << "note: The " << place_text(drawing.shapes[i]) << " " << drawing.shapes[i].remark
+                  << ".\n";
 }
 
 bool ends_with(const fs::path& file, const char* ending) {
@@ -128,7 +146,9 @@ bool ends_with(const fs::path& file, const char* ending) {
 
 // Writes by the ending of the file's name, and says what is still to be mended.
 int write(const Layout& layout, const fs::path& file, Streams streams) {
-  const auto written = ends_with(file, ".svg") ? write_layout_svg(layout, file) : write_layout(layout, file);
+  const auto written = ends_with(file, ".svg")   ? write_layout_svg(layout, file)
+                       : ends_with(file, ".dxf") ? write_layout_dxf(layout, file)
+                                                 : write_layout(layout, file);
   if (!written) return say_problem(written.problem(), streams);
   streams.out << file.string() << ": outline, " << layout.chambers.size() << " chambers, "
               << layout.channels.size() << " channels, " << layout.inlets.size() << " inlets, "
@@ -138,17 +158,22 @@ int write(const Layout& layout, const fs::path& file, Streams streams) {
   return problems.empty() ? kExitDone : kExitBadInput;
 }
 
-Result<Layout> layout_of(const LayoutReadCommand& command, const DrawingMap& map) {
-  if (ends_with(command.file, ".json")) return read_layout(command.file);
-  return read_drawn_layout(command.file, map);
+int write_drawn(const LayoutReadCommand& command, const DrawingMap& map, Streams streams) {
+  const auto drawing = read_drawing(command.file, map.reading);
+  if (!drawing) return say_problem(drawing.problem(), streams);
+  const auto layout = layout_from_drawing(*drawing, map);
+  if (!layout) return say_problem(layout.problem(), streams);
+  say_how_it_was_read(*drawing, map, streams);
+  return write(*layout, command.out, streams);
 }
 
 int run_layout_read(const LayoutReadCommand& command, Streams streams) {
   const auto map = map_of(command);
   if (!map) return say_problem(map.problem(), streams);
-  if (!command.out.empty() && !ends_with(command.out, ".json") && !ends_with(command.out, ".svg"))
+  if (!command.out.empty() && !ends_with(command.out, ".json") && !ends_with(command.out, ".svg") &&
+      !ends_with(command.out, ".dxf"))
     return say_problem(
-        bad_input("--out " + command.out.string() + " is neither .json nor .svg; give one of them."),
+        bad_input("--out " + command.out.string() + " is none of .json, .svg and .dxf; give one of them."),
         streams);
   if (!command.save_map.empty())
     if (const auto saved = write_drawing_map(*map, command.save_map); !saved)
@@ -158,7 +183,8 @@ int run_layout_read(const LayoutReadCommand& command, Streams streams) {
     if (!drawing) return say_problem(drawing.problem(), streams);
     return list(*drawing, *map, command.json, streams);
   }
-  const auto layout = layout_of(command, *map);
+  if (!ends_with(command.file, ".json")) return write_drawn(command, *map, streams);
+  const auto layout = read_layout(command.file);
   if (!layout) return say_problem(layout.problem(), streams);
   return write(*layout, command.out, streams);
 }
@@ -174,8 +200,13 @@ void add_mapping_options(CLI::App& command, LayoutReadCommand& wanted) {
   command.add_option("--save-map", wanted.save_map, "Write mapping and details to a JSON file")
       ->type_name("FILE");
   command.add_option("--unit", wanted.unit, "Unit of the drawing; as the file says if not given")
-      ->check(CLI::IsMember({"px", "mm", "cm", "m", "in"}));
-  command.add_option("--join-mm", wanted.join, "DXF: line ends this close are one; 0.1 if not given")
+      ->check(CLI::IsMember({"px", "pt", "mm", "cm", "m", "in"}));
+  command.add_option("--scale", wanted.scale, "Everything is this many times as large as the file says")
+      ->check(CLI::Range(1e-6, 1e6));
+  command.add_flag("--no-guess", wanted.no_guess, "Leave out what neither a rule nor a name says");
+  command
+      .add_option("--join-mm", wanted.join,
+                  "Line ends this close are one; if not given 0.1 in a DXF and none in an SVG")
       ->check(CLI::Range(0.0, 10.0));
   command.add_option("--channel-width", wanted.channel_width, "Width of channels drawn as lines, mm")
       ->check(CLI::Range(1e-3, 1e4));
@@ -218,7 +249,7 @@ void add_layout_read(CLI::App& layout, Action& action) {
   command->add_option("file", wanted->file, "Drawing (.svg, .dxf) or layout (.json)")
       ->required()
       ->type_name("FILE");
-  command->add_option("--out", wanted->out, "Layout to write: .json, or .svg for a plain drawing of it")
+  command->add_option("--out", wanted->out, "Layout to write: .json, or .svg or .dxf for a drawing of it")
       ->type_name("FILE");
   command->add_flag("--json", wanted->json, "List as JSON");
   add_mapping_options(*command, *wanted);

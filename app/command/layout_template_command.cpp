@@ -76,8 +76,9 @@ int run_layout_template(const LayoutTemplateCommand& command, Streams streams) {
     return say_problem(problems.front(), streams);
   const TemplateDrawing drawing = template_drawing(marked->layout, marked->marks);
   std::ostringstream words;  // said once the file is there
-  const Result<std::string> bytes =
-      ending == ".svg" ? Result<std::string>(template_svg(drawing)) : pdf_of(drawing, command.paper, words);
+  const Result<std::string> bytes = ending == ".svg"
+                                        ? Result<std::string>(template_svg(drawing, marked->layout))
+                                        : pdf_of(drawing, command.paper, words);
   if (!bytes) return say_problem(bytes.problem(), streams);
   if (auto written = write_file_atomically(command.out, *bytes); !written)
     return say_problem(written.problem(), streams);

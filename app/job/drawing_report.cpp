@@ -1,5 +1,6 @@
 #include "app/job/drawing_report.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
@@ -9,6 +10,9 @@ namespace wrapgauge {
 namespace {
 
 using Json = nlohmann::ordered_json;
+
+constexpr std::size_t kMostRows = 200, kMostLeftOut = 50, kMostFaults = 12;  // of a list (judgement)
+constexpr std::size_t kMostKeys = 8;                                         // of a shape
 
 std::string point_text(const Vec2& p) {
   std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
@@ -42,10 +46,24 @@ ShapeRow row_of(const DrawnShape& shape, const DrawnAs& as) {
 
 std::string becomes(const ShapeRow& row) {
   if (!row.as.part) return "left out (" + row.as.why + ")";
+  const std::string why = (row.as.guessed ? "guess: " : "") + row.as.why;
   std::string text = *row.as.part == DrawnPart::kIgnore ? "left out" : part_name(*row.as.part);
   if (row.shape.paths.size() > 1) text += ", " + std::to_string(row.shape.paths.size()) + " paths";
   if (row.as.width) text += " " + number_text(*row.as.width / mm) + " mm wide";
-  return text + " (" + row.as.why + ")";
+  return text + " (" + why + ")";
+}
+
+std::string keys(const DrawnShape& shape) {
+  const std::vector<std::string> all = keys_of(shape);
+  std::string text;
+  for (std::size_t i = 0; i < std::min(all.size(), kMostKeys); ++i)
+    text += (i == 0 ? "; keys: " : ", ") + shown_name(all[i]);
+  return all.size() > kMostKeys ? text + ", ..." : text;
+}
+
+std::string rest_words(std::size_t all, std::size_t most, const char* what) {
+  return "... and " + std::to_string(all - most) + " more " + what + "; " + std::to_string(most) +
+         " are listed.";
 }
 
 std::string figures(const ShapeRow& row) {
@@ -65,8 +83,14 @@ Json optional_json(const std::optional<double>& value) {
 
 Json row_json(const ShapeRow& row) {
   const auto tidy = [](double value) { return std::round(value * 1e4) / 1e4; };
-  Json json{{"line", row.shape.line}, {"kind", row.shape.kind}, {"name", row.shape.name}};
-  json["groups"] = row.shape.groups;
+  Json json{{"line", row.shape.line}, {"kind", row.shape.kind}, {"name", shown_name(row.shape.name)}};
+  json["groups"] = Json::array();
+  for (std::size_t i = 0; i < std::min(row.shape.groups.size(), kMostKeys); ++i)
+    json["groups"].push_back(shown_name(row.shape.groups[i]));
+  json["keys"] = Json::array();
+  const std::vector<std::string> all = keys_of(row.shape);
+  for (std::size_t i = 0; i < std::min(all.size(), kMostKeys); ++i)
+    json["keys"].push_back(shown_name(all[i]));
   json["fill"] = row.shape.fill;
   json["stroke"] = row.shape.stroke;
   json["closed"] = all_closed(row.shape);
@@ -76,9 +100,11 @@ Json row_json(const ShapeRow& row) {
   json["bounds_mm"] = {tidy(row.box_mm.low.x()), tidy(row.box_mm.low.y()), tidy(row.box_mm.high.x()),
                        tidy(row.box_mm.high.y())};
   json["part"] = row.as.part ? Json(part_name(*row.as.part)) : Json(nullptr);
+  json["guessed"] = row.as.guessed;
   json["why"] = row.as.why;
   json["width_mm"] = row.as.width ? optional_json(*row.as.width / mm) : Json(nullptr);
   json["trouble"] = row.trouble;
+  json["remark"] = row.shape.remark;
   return json;
 }
 
@@ -94,23 +120,79 @@ void say_drawing(const Drawing& drawing, const std::vector<ShapeRow>& rows, std:
   out << drawing.file << ": " << rows.size() << (rows.size() == 1 ? " shape" : " shapes") << ", "
       << drawing.left_out.size() << " left out\n";
   for (const std::string& note : drawing.notes) out << "note: " << note << "\n";
-  for (const ShapeRow& row : rows) {
+  for (std::size_t i = 0; i < std::min(rows.size(), kMostRows); ++i) {
+    const ShapeRow& row = rows[i];
     out << "  " << place_text(row.shape) << ": " << becomes(row) << figures(row);
     if (!row.trouble.empty()) out << "; " << row.trouble;
-    out << "\n";
+    if (!row.shape.remark.empty()) out << "; it " << row.shape.remark;
+    out << keys(row.shape) << "\n";
   }
-  for (const DrawnRemark& remark : drawing.left_out)
+  if (rows.size() > kMostRows) out << "  " << rest_words(rows.size(), kMostRows, "shapes") << "\n";
+  for (std::size_t i = 0; i < std::min(drawing.left_out.size(), kMostLeftOut); ++i) {
+    const DrawnRemark& remark = drawing.left_out[i];
     out << "  " << remark.kind << " at line " << remark.line << ": left out, it " << remark.why << "\n";
+  }
+  if (drawing.left_out.size() > kMostLeftOut)
+    out << "  " << rest_words(drawing.left_out.size(), kMostLeftOut, "things left out") << "\n";
+}
+
+std::string faults_sentence(const Drawing& drawing, const std::vector<ShapeRow>& rows) {
+  std::vector<std::string> faults;
+  for (const ShapeRow& row : rows)
+    if (row.wrong)
+      faults.push_back("the " + place_text(row.shape) + " " + row.trouble +
+                       "; correct it, or map it to ignore.");
+  if (faults.empty()) return "";
+  if (faults.size() == 1) return drawing.file + ": " + faults[0];
+  std::string text = drawing.file + " has " + std::to_string(faults.size()) + " faults.";
+  for (std::size_t i = 0; i < std::min(faults.size(), kMostFaults); ++i)
+    text += " (" + std::to_string(i + 1) + ") " + faults[i];
+  if (faults.size() > kMostFaults) text += " And " + std::to_string(faults.size() - kMostFaults) + " more.";
+  return text;
+}
+
+std::string guess_sentence(const std::vector<DrawnAs>& parts) {
+  std::string text;
+  for (const DrawnPart part : {DrawnPart::kOutline, DrawnPart::kChamber, DrawnPart::kInsetSeam,
+                               DrawnPart::kChannel, DrawnPart::kInlet}) {
+    const auto count = std::count_if(parts.begin(), parts.end(),
+                                     [&](const DrawnAs& as) { return as.guessed && as.part == part; });
+    if (count == 0) continue;
+    text +=
+        (text.empty() ? "" : ", ") + std::to_string(count) + " " + part_name(part) + (count > 1 ? "s" : "");
+  }
+  if (text.empty()) return text;
+  return "Guessed, since nothing in the drawing says it: " + text +
+         ". Check them (the list without --out shows each), and say them with --map or by names.";
+}
+
+std::string left_out_sentence(const Drawing& drawing, const std::vector<DrawnAs>& parts) {
+  const auto unsaid = std::count_if(parts.begin(), parts.end(), [](const DrawnAs& as) { return !as.part; });
+  const std::size_t all = static_cast<std::size_t>(unsaid) + drawing.left_out.size();
+  if (all == 0 || drawing.layout) return "";
+  std::string text = std::to_string(unsaid);
+  text += unsaid == 1 ? " shape that is no part and " : " shapes that are no part and ";
+  text += std::to_string(drawing.left_out.size());
+  text += drawing.left_out.size() == 1 ? " other thing are left out" : " other things are left out";
+  if (!drawing.left_out.empty()) {
+    const DrawnRemark& first = drawing.left_out.front();
+    text += " (first: " + first.kind + " at line " + std::to_string(first.line) + ", it " + first.why + ")";
+  }
+  return text + "; the list without --out shows them.";
 }
 
 std::string drawing_json(const Drawing& drawing, const std::vector<ShapeRow>& rows,
                          const std::vector<std::string>& overlaps) {
   Json json{{"wrapgauge-drawing", 1}, {"file", drawing.file}, {"notes", drawing.notes}};
   json["shapes"] = Json::array();
-  for (const ShapeRow& row : rows) json["shapes"].push_back(row_json(row));
+  for (std::size_t i = 0; i < std::min(rows.size(), kMostRows); ++i)
+    json["shapes"].push_back(row_json(rows[i]));
   json["left_out"] = Json::array();
-  for (const DrawnRemark& remark : drawing.left_out)
+  for (std::size_t i = 0; i < std::min(drawing.left_out.size(), kMostLeftOut); ++i) {
+    const DrawnRemark& remark = drawing.left_out[i];
     json["left_out"].push_back({{"line", remark.line}, {"kind", remark.kind}, {"why", remark.why}});
+  }
+  json["counts"] = {{"shapes", rows.size()}, {"left_out", drawing.left_out.size()}};
   json["overlaps"] = overlaps;
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -22,6 +22,15 @@ struct ShapeRow {
 
 std::vector<ShapeRow> shape_rows(const Drawing& drawing, const std::vector<DrawnAs>& parts);
 
+// All rows that are wrong, as one message; empty when none is.
+std::string faults_sentence(const Drawing& drawing, const std::vector<ShapeRow>& rows);
+
+// How many parts of which kind are guessed, and how many shapes and other things are left out; empty for
+// none.
+std::string guess_sentence(const std::vector<DrawnAs>& parts);
+std::string left_out_sentence(const Drawing& drawing, const std::vector<DrawnAs>& parts);
+
+// Both list at most 200 shapes and 50 things left out, and say how many there are.
 void say_drawing(const Drawing& drawing, const std::vector<ShapeRow>& rows, std::ostream& out);
 std::string drawing_json(const Drawing& drawing, const std::vector<ShapeRow>& rows,
                          const std::vector<std::string>& overlaps);

@@ -931,6 +931,10 @@
     <context>
         <name>wrapgauge::DrawingDialog</name>
         <message>
+            <source>Guessed, please check: %1</source>
+            <translation>Vermutet, bitte prüfen: %1</translation>
+        </message>
+        <message>
             <source>outline</source>
             <translation>Umriss</translation>
         </message>

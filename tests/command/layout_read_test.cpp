@@ -37,7 +37,55 @@ TEST_F(LayoutRead, ListsEveryShapeAndWhatItWouldBecome) {
   const auto list = nlohmann::json::parse(json.out);
   EXPECT_EQ(list["shapes"].size(), 7u);
   EXPECT_EQ(list["shapes"][0]["part"], "outline");
-  EXPECT_TRUE(list["shapes"][1]["part"].is_null());
+  EXPECT_FALSE(list["shapes"][0]["guessed"]);
+  EXPECT_EQ(list["shapes"][1]["part"], "chamber");  // nobody says so
+  EXPECT_TRUE(list["shapes"][1]["guessed"]);
+  const Answer quiet = run({"layout", "read", drawing("cuff.svg"), "--json", "--no-guess"});
+  EXPECT_TRUE(nlohmann::json::parse(quiet.out)["shapes"][1]["part"].is_null());
+}
+
+TEST_F(LayoutRead, MarksGuessesAndShowsTheKeysThatSayWhatTheyAre) {
+  const Answer listed = run({"layout", "read", drawing("guess.svg"), "--map", "cels=chamber"});
+  for (const char* words : {"rect 'r2' at line 3: chamber (guess: closed, inside the outline)",
+                            "; keys: r2, fill:#000000", "note: The mapping 'cels=chamber' fits no shape"})
+    EXPECT_NE(listed.out.find(words), std::string::npos) << words << "\n" << listed.out;
+  const Answer written = run(with_sheets({"layout", "read", drawing("guess.svg"), "--out", path("g.json")}));
+  ASSERT_EQ(written.code, kExitDone) << written.err;
+  EXPECT_NE(written.out.find("note: Guessed, since nothing in the drawing says it: 1 outline, 2 chambers, 1 "
+                             "inset seam, 1 channel, 1 inlet."),
+            std::string::npos)
+      << written.out;
+  EXPECT_NE(bytes("g.json").find("guess (parts guessed)"), std::string::npos);
+}
+
+TEST_F(LayoutRead, NamesAllFaultsOfAFileAtOnce) {
+  const Answer answer = run({"layout", "read", drawing("faults.svg")});
+  EXPECT_EQ(answer.code, kExitBadInput);
+  for (const char* words : {"faults.svg has 2 faults.", "path 'open'", "path 'bow'"})
+    EXPECT_NE(answer.err.find(words), std::string::npos) << words << "\n" << answer.err;
+}
+
+TEST_F(LayoutRead, ASmallFileDoesNotPrintWithoutEnd) {
+  for (const bool json : {false, true}) {
+    const Answer answer = json ? run({"layout", "read", drawing("print_bomb.svg"), "--json"})
+                               : run({"layout", "read", drawing("print_bomb.svg")});
+    EXPECT_LT(answer.out.size(), 400000u) << json;
+    EXPECT_NE(answer.out.find(json ? "\"shapes\": 8192" : "... and 7992 more shapes; 200 are listed."),
+              std::string::npos);
+  }
+}
+
+TEST_F(LayoutRead, ALayoutGoesToADrawingAndComesBackWithoutOptions) {
+  const std::string layout = WRAPGAUGE_SOURCE_DIR "/resources/layouts/forearm-cuff.json";
+  ASSERT_EQ(run({"layout", "read", layout, "--out", path("first.json")}).code, kExitDone);
+  ASSERT_EQ(run({"layout", "template", layout, "--out", path("t.svg")}).code, kExitDone);
+  for (const char* drawn : {"a.svg", "a.dxf"})
+    ASSERT_EQ(run({"layout", "read", layout, "--out", path(drawn)}).code, kExitDone) << drawn;
+  for (const char* drawn : {"a.svg", "a.dxf", "t.svg"}) {
+    const Answer answer = run({"layout", "read", path(drawn), "--out", path("again.json")});
+    EXPECT_EQ(answer.code, kExitDone) << drawn << answer.err;
+    EXPECT_EQ(bytes("again.json"), bytes("first.json")) << drawn;
+  }
 }
 
 TEST_F(LayoutRead, WritesALayoutAndItsMappingAndADrawingOfIt) {

@@ -48,7 +48,9 @@ QString size_words(const Bounds2& box_mm) {
 
 // A line that is meant to be open is no trouble.
 QString remark(const ShapeRow& row) {
-  return text(row.wrong ? row.trouble : row.as.why);
+  if (row.wrong) return text(row.trouble);
+  return row.as.guessed ? DrawingDialog::tr("Guessed, please check: %1").arg(text(row.as.why))
+                        : text(row.as.why);
 }
 
 }  // namespace
@@ -106,7 +108,7 @@ void DrawingDialog::arrange() {
 
 void DrawingDialog::add_fields() {
   std::vector<ChoiceEntry> units{{tr("as the file says"), QString()}};
-  for (const char* unit : {"px", "mm", "cm", "m", "in"})
+  for (const char* unit : {"px", "pt", "mm", "cm", "m", "in"})
     units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
   auto* unit = new Choice(tr("Unit of the drawing"), field_box_);
   unit->add(units);
@@ -133,7 +135,10 @@ void DrawingDialog::add_fields() {
       });
   fields_.number(
       FieldText(tr("Stretch"), tr("Stretch of the closure")), kInPercent, {-50.0, 200.0, 1, 0.5},
-      [](auto& map) { return map.details.closure ? &*map.details.closure->stretch : nullptr; }, 2.0);
+      [](auto& map) {
+        return map.details.closure && map.details.closure->stretch ? &*map.details.closure->stretch : nullptr;
+      },
+      2.0);
   add_sheet_rows(sheets_);
 }
 
@@ -161,7 +166,23 @@ void DrawingDialog::read_again() {
     return;
   }
   drawing_ = std::move(read).value();
+  if (drawing_.carried && !carried_taken_) take_carried();
   fill_table();
+}
+
+// A drawing of ours brings its sheets, straps and closure.
+void DrawingDialog::take_carried() {
+  carried_taken_ = true;
+  const LayoutDetails& its = drawing_.carried->details;
+  if (its.skin_sheet) sheets_of_.skin_sheet = *its.skin_sheet;
+  if (its.outer_sheet) sheets_of_.outer_sheet = *its.outer_sheet;
+  if (its.skin_sheet) sheets_of_.backing = its.backing;
+  sheets_of_.rim_bonded = sheets_of_.rim_bonded || its.rim_bonded;
+  map_.details.strap_cloths = its.strap_cloths;
+  if (its.closure) map_.details.closure = its.closure;
+  take_sheets();
+  fields_.show(map_);
+  sheets_.show(sheets_of_);
 }
 
 void DrawingDialog::fill_table() {

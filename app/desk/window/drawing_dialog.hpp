@@ -26,6 +26,7 @@ class DrawingDialog : public QDialog {
   void arrange();
   void add_fields();
   void read_again();
+  void take_carried();
   void fill_table();
   void take_part(int row, DrawnPart part);
   void take_sheets();
@@ -35,6 +36,7 @@ class DrawingDialog : public QDialog {
   std::filesystem::path file_;
   std::optional<Problem> problem_;
   Drawing drawing_;
+  bool carried_taken_ = false;  // the fields start with what the drawing says of itself
   DrawingMap map_;
   Layout layout_, sheets_of_;  // as drawn; the fields' own sheets
   QWidget* field_box_;

@@ -5,6 +5,7 @@
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/xml_text.hpp"
+#include "model/layout/carried_map.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -73,7 +74,7 @@ std::string head(const Layout& layout, double margin) {
   return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
          width + "mm\" height=\"" + height + "mm\" viewBox=\"" + in_mm(box.low.x() - margin) + " " +
          in_mm(-box.high.y() - margin) + " " + width + " " + height + "\">\n<title>" + xml_text(layout.name) +
-         "</title>\n";
+         "</title>\n<desc>" + xml_text(carried_text(layout)) + "</desc>\n";
 }
 
 void write_insets(SvgText& svg, const Layout& layout) {

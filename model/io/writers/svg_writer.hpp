@@ -13,8 +13,8 @@
 
 namespace wrapgauge {
 
-// `margin` is left free on all sides. Coordinates to a millionth of a millimetre. Sheets, backing and closure
-// are not in the drawing.
+// `margin` is left free on all sides. Coordinates to a millionth of a millimetre. The description of the page
+// carries what no line shows (carried_map.hpp).
 std::string layout_svg(const Layout& layout, Length margin = 5.0 * mm);
 Result<std::monostate> write_layout_svg(const Layout& layout, const std::filesystem::path& file);
 

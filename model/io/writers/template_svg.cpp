@@ -4,6 +4,7 @@
 
 #include "model/core/number_text.hpp"
 #include "model/core/xml_text.hpp"
+#include "model/io/readers/template_layout.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -148,7 +149,7 @@ std::string head_text(const TemplateDrawing& drawing) {
 
 }  // namespace
 
-std::string template_svg(const TemplateDrawing& drawing) {
+std::string template_svg(const TemplateDrawing& drawing, const Layout& layout) {
   std::string svg = head_text(drawing);
   for (const TemplateStroke stroke : kStrokes) svg += group_text(drawing, stroke);
   svg += "<g id=\"marks\">\n";
@@ -158,7 +159,7 @@ std::string template_svg(const TemplateDrawing& drawing) {
     svg += words_text(words.place_m, words.words, words.centred);
   svg += check_bar_text({drawing.box.low.x(), drawing.box.low.y() - 6e-3});
   svg += legend_text(drawing);
-  return svg += "</g>\n</svg>\n";
+  return with_layout(svg + "</g>\n</svg>\n", layout);
 }
 
 }  // namespace wrapgauge
