@@ -53,7 +53,7 @@ std::string becomes(const ShapeRow& row) {
   return text + " (" + why + ")";
 }
 
-std::string keys(const DrawnShape& shape) {
+std::string shown_keys(const DrawnShape& shape) {
   const std::vector<std::string> all = keys_of(shape);
   std::string text;
   for (std::size_t i = 0; i < std::min(all.size(), kMostKeys); ++i)
@@ -125,7 +125,7 @@ void say_drawing(const Drawing& drawing, const std::vector<ShapeRow>& rows, std:
     out << "  " << place_text(row.shape) << ": " << becomes(row) << figures(row);
     if (!row.trouble.empty()) out << "; " << row.trouble;
     if (!row.shape.remark.empty()) out << "; it " << row.shape.remark;
-    out << keys(row.shape) << "\n";
+    out << shown_keys(row.shape) << "\n";
   }
   if (rows.size() > kMostRows) out << "  " << rest_words(rows.size(), kMostRows, "shapes") << "\n";
   for (std::size_t i = 0; i < std::min(drawing.left_out.size(), kMostLeftOut); ++i) {

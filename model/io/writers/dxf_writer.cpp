@@ -27,7 +27,7 @@ constexpr std::array<std::pair<const char*, int>, 8> kLayers = {{{"0", 7},
                                                                  {"STRAPS", 8},
                                                                  {"NAMES", 9}}};
 
-std::string in_mm(double length_m) {
+std::string dxf_mm(double length_m) {
   return number_word(std::round(length_m * 1e9) / 1e6 + 0.0);
 }
 
@@ -72,8 +72,8 @@ class DxfText {
  public:
   void group(int code, const std::string& value) { text_ += std::to_string(code) + "\n" + value + "\n"; }
   void point(const Vec2& p) {
-    group(10, in_mm(p.x()));
-    group(20, in_mm(p.y()));
+    group(10, dxf_mm(p.x()));
+    group(20, dxf_mm(p.y()));
     group(30, "0");
   }
   void entity(const char* type, const char* layer) {
@@ -93,7 +93,7 @@ class DxfText {
     group(70, closed ? "1" : "0");
     point(Vec2::Zero());
     if (width_m > 0.0)
-      for (const int code : {40, 41}) group(code, in_mm(width_m));
+      for (const int code : {40, 41}) group(code, dxf_mm(width_m));
     data(name, carried);
     for (const Vec2& p : points) {
       entity("VERTEX", layer);
@@ -107,8 +107,8 @@ class DxfText {
     group(40, number_word(kTextHeight));
     group(1, coded_text(words, false));
     group(72, "1");  // centred at its second point
-    group(11, in_mm(place.x()));
-    group(21, in_mm(place.y()));
+    group(11, dxf_mm(place.x()));
+    group(21, dxf_mm(place.y()));
     group(31, "0");
   }
 
@@ -149,7 +149,7 @@ void add_insets(DxfText& dxf, const Chamber& chamber, int& number) {
   for (const InsetSpot& spot : chamber.inset_spots) {
     dxf.entity("CIRCLE", "INSET_SEAMS");
     dxf.point(spot.centre_m);
-    dxf.group(40, in_mm(spot.radius.si()));
+    dxf.group(40, dxf_mm(spot.radius.si()));
   }
   for (const InsetLine& line : chamber.inset_lines)
     dxf.polyline("INSET_SEAMS", line.path_m, false, line.width.si(), "inset " + std::to_string(++number));
