@@ -1,5 +1,8 @@
 #include "bodyforms/form.hpp"
 
+#include <algorithm>
+#include <limits>
+#include <optional>
 #include <set>
 #include <string>
 
@@ -94,6 +97,37 @@ Result<FormValues> checked_values(const Form& form, const std::map<std::string, 
   return values;
 }
 
+// From the smallest to the largest default that people at both ends of the survey have.
+std::optional<BeyondSurvey> beyond_survey(const Form& form, const FormParameter& parameter, double value,
+                                          const std::map<std::string, double>& others) {
+  BeyondSurvey found{parameter.name, value, std::numeric_limits<double>::max(), 0.0};
+  for (const Sex sex : {Sex::kMale, Sex::kFemale})
+    for (const double percentile : {kTablePercentiles.front(), kTablePercentiles.back()}) {
+      Person person;
+      person.sex = sex;
+      person.percentile = percentile;
+      const Result<FormValues> values = checked_values(form, others, person);
+      if (!values) return std::nullopt;
+      found.least = std::min(found.least, values->at(parameter.name));
+      found.most = std::max(found.most, values->at(parameter.name));
+    }
+  if (value >= found.least && value <= found.most) return std::nullopt;
+  return found;
+}
+
+std::vector<BeyondSurvey> beyond_survey(const Form& form, const std::map<std::string, double>& given) {
+  std::vector<BeyondSurvey> all;
+  for (const FormParameter& parameter : form.parameters) {
+    const auto value = given.find(parameter.name);
+    if (value == given.end() || !parameter.follows_person()) continue;
+    std::map<std::string, double> others;  // only those that no survey supplies
+    for (const FormParameter& other : form.parameters)
+      if (given.contains(other.name) && !other.follows_person()) others[other.name] = given.at(other.name);
+    if (auto found = beyond_survey(form, parameter, value->second, others)) all.push_back(*found);
+  }
+  return all;
+}
+
 std::vector<BonySite> sites_on(const FormMaker& maker, const LimbShape& shape) {
   std::vector<BonySite> sites;
   for (const SiteOnForm& site : maker.sites)
@@ -126,6 +160,7 @@ Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double
   if (surface->limb) made.body.bony_sites = sites_on(maker, *surface->limb);
   if (person.side == BodySide::kLeft) mirror(made.body);
   made.girths = surface->girths;
+  made.beyond_survey = beyond_survey(maker.form, parameters);
   made.values = std::move(values).value();
   return made;
 }

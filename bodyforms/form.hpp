@@ -57,10 +57,18 @@ struct FormGirth {
   Length girth;
 };
 
+// A value given by hand that hardly anyone in the survey has: outside what its default is from the 1st
+// percentile of one sex to the 99th of the other, all else as given.
+struct BeyondSurvey {
+  std::string parameter;
+  double value = 0.0, least = 0.0, most = 0.0;  // mm, or plain numbers
+};
+
 struct MadeForm {
   Body body;                             // with its part, side, front and sites
   std::vector<FormGirth> girths;         // from the distal end
   std::map<std::string, double> values;  // every parameter as used
+  std::vector<BeyondSurvey> beyond_survey;
 };
 
 // Builds a form; parameters that are not given take the person's measures. Problems: unknown form or

@@ -125,6 +125,13 @@ void say_form(const FormOrder& order, const Form& form, const MadeForm& made, st
   say_sites(made.body, out);
   if (!form.tissue_site.empty())
     out << "tissue: row '" << form.tissue_site << "' of the tissue table (judgement)\n";
+  for (const BeyondSurvey& odd : made.beyond_survey)
+    out << "check: " << odd.parameter << " (" << parameter_of(form, odd.parameter).meaning << ") is "
+        << number_text(odd.value, 4) << "; the survey's women and men have " << number_text(odd.least, 4)
+        << " to " << number_text(odd.most, 4)
+        << " (1st to 99th percentile). Check the tape value and its unit: the form is stretched beyond what "
+           "it "
+           "was made from.\n";
   if (uses_survey(order, form)) out << "caution: " << kSampleCaution << "\n";
   out << "for a plan: \"body\": " << body_of_plan(order).dump() << "\n";
 }
@@ -147,6 +154,12 @@ std::string form_json(const FormOrder& order, const Form& form, const MadeForm& 
   json["bony_sites"] = sites_json(made.body);
   json["bony_sites_note"] = kSiteCaution;
   json["tissue_site"] = form.tissue_site;
+  json["beyond_survey"] = Json::array();
+  for (const BeyondSurvey& odd : made.beyond_survey)
+    json["beyond_survey"].push_back({{"parameter", odd.parameter},
+                                     {"value", rounded(odd.value)},
+                                     {"least", rounded(odd.least)},
+                                     {"most", rounded(odd.most)}});
   if (uses_survey(order, form)) json["caution"] = kSampleCaution;
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

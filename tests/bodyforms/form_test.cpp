@@ -126,6 +126,34 @@ TEST(Form, RefusesValuesOutOfRange) {
   EXPECT_NE(steep.problem().message.find("45 degrees"), std::string::npos);
 }
 
+TEST(Form, SaysWhichValuesHardlyAnyoneInTheSurveyHas) {
+  const auto odd = [](const std::map<std::string, double>& given) {
+    const auto made = make_measured_form("forearm", given);
+    std::string names;
+    if (!made) return made.problem().message;
+    for (const BeyondSurvey& found : made->beyond_survey) {
+      names += found.parameter + " ";
+      EXPECT_TRUE(found.value < found.least || found.value > found.most);
+      EXPECT_LT(found.least, found.most);
+    }
+    return names;
+  };
+  EXPECT_EQ(odd({}), "");
+  EXPECT_EQ(odd({{"girth_wrist", 165.0}, {"edge", 4.0}}), "");
+  EXPECT_EQ(odd({{"girth_wrist", 500.0}}), "girth_wrist ");
+  EXPECT_EQ(odd({{"length", 900.0}}), "length ");
+  EXPECT_EQ(odd({{"girth_wrist", 168.0}, {"girth_forearm", 150.0}}), "girth_forearm ");
+  for (const Sex sex : {Sex::kMale, Sex::kFemale})  // the ends of the survey are in it
+    for (const double percentile : {1.0, 99.0}) {
+      Person person;
+      person.sex = sex;
+      person.percentile = percentile;
+      const auto made = make_measured_form("forearm", {}, person);
+      ASSERT_TRUE(made.ok());
+      EXPECT_EQ(odd({{"girth_wrist", made->values.at("girth_wrist")}}), "");
+    }
+}
+
 TEST(Form, DocumentsEveryParameterWithASource) {
   for (const Form& form : forms()) {
     EXPECT_FALSE(form.about.empty());
