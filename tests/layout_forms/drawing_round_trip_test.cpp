@@ -54,7 +54,7 @@ Layout full_layout() {
   return layout;
 }
 
-std::vector<std::pair<std::string, Layout>> layouts() {
+std::vector<std::pair<std::string, Layout>> layouts_to_send() {
   std::vector<std::pair<std::string, Layout>> out;
   for (const char* form : {"cuff", "sleeve", "graduated-sleeve", "round-pad", "quilted-pack"})
     out.emplace_back(form, filed(*make_layout(form, {})));
@@ -129,7 +129,7 @@ class ThereAndBack : public testing::TestWithParam<std::pair<std::string, Way>> 
 
 // Prints the table of docs/02-drawings.md.
 TEST_P(ThereAndBack, WithoutOptionsGivesTheSameLayout) {
-  for (const auto& [name, layout] : layouts()) {
+  for (const auto& [name, layout] : layouts_to_send()) {
     SCOPED_TRACE(name);
     const auto drawing = GetParam().second(layout);
     ASSERT_TRUE(drawing) << drawing.problem().message;
