@@ -129,9 +129,8 @@ void say_form(const FormOrder& order, const Form& form, const MadeForm& made, st
     out << "check: " << odd.parameter << " (" << parameter_of(form, odd.parameter).meaning << ") is "
         << number_text(odd.value, 4) << "; the survey's women and men have " << number_text(odd.least, 4)
         << " to " << number_text(odd.most, 4)
-        << " (1st to 99th percentile). Check the tape value and its unit: the form is stretched beyond what "
-           "it "
-           "was made from.\n";
+        << " (1st to 99th percentile). Check the tape value and its unit: the form is stretched beyond "
+           "what it was made from.\n";
   if (uses_survey(order, form)) out << "caution: " << kSampleCaution << "\n";
   out << "for a plan: \"body\": " << body_of_plan(order).dump() << "\n";
 }

@@ -11,8 +11,8 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::size_t kMostRows = 200, kMostLeftOut = 50, kMostFaults = 12;  // of a list (judgement)
-constexpr std::size_t kMostKeys = 8;                                         // of a shape
+constexpr std::size_t kMostRows = 200, kMostLeftOut = 50;  // of a list (judgement)
+constexpr std::size_t kMostKeys = 8;                       // of a shape
 
 std::string point_text(const Vec2& p) {
   std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
@@ -142,13 +142,7 @@ std::string faults_sentence(const Drawing& drawing, const std::vector<ShapeRow>&
     if (row.wrong)
       faults.push_back("the " + place_text(row.shape) + " " + row.trouble +
                        "; correct it, or map it to ignore.");
-  if (faults.empty()) return "";
-  if (faults.size() == 1) return drawing.file + ": " + faults[0];
-  std::string text = drawing.file + " has " + std::to_string(faults.size()) + " faults.";
-  for (std::size_t i = 0; i < std::min(faults.size(), kMostFaults); ++i)
-    text += " (" + std::to_string(i + 1) + ") " + faults[i];
-  if (faults.size() > kMostFaults) text += " And " + std::to_string(faults.size() - kMostFaults) + " more.";
-  return text;
+  return faults_sentence(drawing.file, faults);
 }
 
 std::string guess_sentence(const std::vector<DrawnAs>& parts) {

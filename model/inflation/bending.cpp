@@ -228,12 +228,9 @@ Points3 bending_forces_n(const InflationSetup& setup, const SheetMesh& sheet, co
   for (std::size_t t = 0; t < elements.size(); ++t)
     flexibilities.push_back(plate_flexibility(elements[t], sheet, static_cast<Eigen::Index>(t), positions_m));
   Points3 forces = Points3::Zero(positions_m.rows(), 3);
-  for (std::size_t k = 0; k < edges.hinges.size() + edges.welds.size(); ++k) {
-    const std::array<int, 4>& nodes =
-        k < edges.hinges.size() ? edges.hinges[k].nodes : edges.welds[k - edges.hinges.size()].nodes;
-    std::array<Vec3, 4> corners;
-    for (int a = 0; a < 4; ++a) corners[a] = positions_m.row(nodes[a]).transpose();
-    const Dihedral at(corners);
+  for (std::size_t k = 0; k < edges.count(); ++k) {
+    const std::array<int, 4>& nodes = edges.nodes(k);
+    const Dihedral at(nodes, positions_m);
     const DihedralEnergy energy = edge_energy(edges, k, at.measures, flexibilities);
     for (int a = 0; a < 4; ++a) forces.row(nodes[a]) -= (at.gradients[a] * energy.slope).transpose();
   }

@@ -63,11 +63,16 @@ DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at);
 struct BendingEdges {
   std::vector<Hinge> hinges;
   std::vector<Weld> welds;
+  // Counted through: hinges first, then welds.
+  std::size_t count() const { return hinges.size() + welds.size(); }
+  const std::array<int, 4>& nodes(std::size_t k) const {
+    return k < hinges.size() ? hinges[k].nodes : welds[k - hinges.size()].nodes;
+  }
 };
 BendingEdges bending_edges(const FlatMesh& flat, const SheetMesh& sheet,
                            const std::vector<SheetElement>& elements);
 
-// What edge k stores, hinges first, then welds; flexibilities a triangle each.
+// What edge k stores; flexibilities a triangle each.
 DihedralEnergy edge_energy(const BendingEdges& edges, std::size_t k, const Dihedral::Measures& at,
                            const std::vector<PlateFlexibility>& flexibilities);
 

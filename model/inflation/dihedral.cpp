@@ -21,6 +21,10 @@ constexpr int slot(int i, int j) {
 
 }  // namespace
 
+Dihedral::Dihedral(const std::array<int, 4>& nodes, const Points3& positions_m)
+    : Dihedral({positions_m.row(nodes[0]), positions_m.row(nodes[1]), positions_m.row(nodes[2]),
+                positions_m.row(nodes[3])}) {}
+
 Dihedral::Dihedral(const std::array<Vec3, 4>& nodes) : nodes_(nodes) {
   edge_ = nodes[1] - nodes[0];
   const double length = std::max(edge_.norm(), kLeastM);

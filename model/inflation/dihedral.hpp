@@ -18,6 +18,7 @@ struct Dihedral {
   std::array<Eigen::Matrix<double, 3, 4>, 4> gradients;  // a node each; a column a measure
 
   explicit Dihedral(const std::array<Vec3, 4>& nodes);
+  Dihedral(const std::array<int, 4>& nodes, const Points3& positions_m);
 
  private:
   friend struct DihedralHessian;

@@ -40,8 +40,7 @@ std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const Ben
   for (Eigen::Index t = 0; t < sheet.triangles.rows(); ++t)
     for (int corner = 0; corner < 3; ++corner)
       pairs.emplace_back(sheet.triangles(t, corner), sheet.triangles(t, (corner + 1) % 3));
-  for (const Hinge& hinge : edges.hinges) Stencil<4>{hinge.nodes, {}}.list_pairs(pairs);
-  for (const Weld& weld : edges.welds) Stencil<4>{weld.nodes, {}}.list_pairs(pairs);
+  for (std::size_t k = 0; k < edges.count(); ++k) Stencil<4>{edges.nodes(k), {}}.list_pairs(pairs);
   for (const Stitch& stitch : stitches) stitch.stencil.list_pairs(pairs);
   for (const GapCell& cell : gap_cells_list) cell.list_pairs(pairs);
   return pairs;
@@ -96,13 +95,11 @@ void EquilibriumSystem::bind_stencils() {
     stencil.bind(tangent_);
     tissue_stencils_.push_back(stencil);
   }
-  const auto bind_edge = [&](const std::array<int, 4>& nodes) {
-    Stencil<4> stencil{nodes, {}};
+  for (std::size_t k = 0; k < edges_.count(); ++k) {
+    Stencil<4> stencil{edges_.nodes(k), {}};
     stencil.bind(tangent_);
     edge_stencils_.push_back(stencil);
-  };
-  for (const Hinge& hinge : edges_.hinges) bind_edge(hinge.nodes);
-  for (const Weld& weld : edges_.welds) bind_edge(weld.nodes);
+  }
   edge_terms_.resize(edge_stencils_.size());
   flexibilities_.resize(edge_stencils_.empty() ? 0 : elements_.size());
   for (Stitch& stitch : stitches_) {
@@ -182,10 +179,7 @@ void EquilibriumSystem::evaluate_edges(const Points3& x, TangentKind kind) {
 }
 
 void EquilibriumSystem::set_edge_terms(const Points3& x, std::size_t edge, TangentKind kind) {
-  const std::array<int, 4>& nodes = edge_stencils_[edge].nodes;
-  std::array<Vec3, 4> corners;
-  for (int a = 0; a < 4; ++a) corners[a] = x.row(nodes[a]).transpose();
-  const Dihedral at(corners);
+  const Dihedral at(edge_stencils_[edge].nodes, x);
   const DihedralEnergy energy = edge_energy(edges_, edge, at.measures, flexibilities_);
   EdgeTerms& terms = edge_terms_[edge];
   terms.energy = energy.value;

@@ -27,6 +27,10 @@ bool unsettled(NewtonEnd end) {
   return end == NewtonEnd::kTooManyIterations || end == NewtonEnd::kStalled || end == NewtonEnd::kRanAway;
 }
 
+bool may_try_carefully(NewtonEnd end) {
+  return end != NewtonEnd::kConverged && end != NewtonEnd::kCancelled && end != NewtonEnd::kLibraryFailed;
+}
+
 }  // namespace
 
 LoadStepper::LoadStepper(const InflationSetup& setup, const std::vector<InflationWaypoint>& waypoints,
@@ -280,14 +284,6 @@ NewtonResult LoadStepper::kept_or_closed_shape() {
   if (closing_ && closed.converged()) closing_->keep({closed, system_.tissue()});
   return closed;
 }
-
-namespace {
-
-bool may_try_carefully(NewtonEnd end) {
-  return end != NewtonEnd::kConverged && end != NewtonEnd::kCancelled && end != NewtonEnd::kLibraryFailed;
-}
-
-}  // namespace
 
 // Closed round the body with empty chambers.
 bool LoadStepper::close() {

@@ -73,6 +73,17 @@ std::optional<double> area_m2(const DrawnShape& shape) {
   return std::max(0.0, area);  // chords and curves differ by a little
 }
 
+std::string faults_sentence(const std::string& file, const std::vector<std::string>& faults) {
+  constexpr std::size_t kMostFaults = 12;  // judgement
+  if (faults.empty()) return "";
+  if (faults.size() == 1) return file + ": " + faults[0];
+  std::string text = file + " has " + std::to_string(faults.size()) + " faults.";
+  for (std::size_t i = 0; i < std::min(faults.size(), kMostFaults); ++i)
+    text += " (" + std::to_string(i + 1) + ") " + faults[i];
+  if (faults.size() > kMostFaults) text += " And " + std::to_string(faults.size() - kMostFaults) + " more.";
+  return text;
+}
+
 std::string shown_name(const std::string& name) {
   constexpr std::size_t kLongest = 60;
   if (name.size() <= kLongest) return name;

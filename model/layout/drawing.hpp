@@ -83,6 +83,10 @@ std::optional<Vec2> crossing_of(const DrawnShape& shape);
 
 std::string place_text(const DrawnShape& shape);  // "rect 'pad' at line 4"
 
+// The faults of a drawing as one message, for a maker who goes back to it once; empty for none. Twelve are
+// told.
+std::string faults_sentence(const std::string& file, const std::vector<std::string>& faults);
+
 // A name as lists show it: at most 60 bytes of it.
 std::string shown_name(const std::string& name);
 

@@ -5,9 +5,8 @@
 // - the one shape that lies in no other and encloses some is the outline;
 // - a closed shape inside it is a chamber; a circle or rectangle inside a chamber is an inset seam; what such
 //   a hole encloses is a chamber again (a ring with a chamber in its hole);
-// - a point, or a circle of at most 2.5 mm radius, is an inlet; three or more circles alike in one chamber
-// are
-//   inset spots;
+// - a point, or a circle of at most 2.5 mm radius, is an inlet; three or more circles alike in one
+//   chamber are inset spots;
 // - an open line that begins at one chamber and ends at another, or at an inlet, is a channel; one that stays
 //   in a chamber is an inset seam.
 // All else stays unsaid. A guess is never more than that: whoever shows one has to mark it

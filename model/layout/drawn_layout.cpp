@@ -16,7 +16,6 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kFarthestPoint = 10.0;  // m
-constexpr std::size_t kMostFaults = 12;  // told one by one
 constexpr Length kWidestJoin = 10.0 * mm;
 constexpr const char* kGuessed = " (parts guessed)";
 
@@ -36,7 +35,7 @@ class LayoutMaker {
       layout_.inlets.push_back({name_of(s, "inlet", layout_.inlets.size()), moved(middle_m(s))});
     });
     check_size();
-    if (!faults_.empty()) return bad_input(faults_sentence());
+    if (!faults_.empty()) return bad_input(faults_sentence(drawing_.file, faults_));
     return std::move(layout_);
   }
 
@@ -44,17 +43,6 @@ class LayoutMaker {
   void fail(const std::string& message) { faults_.push_back(message); }
   void fail(const DrawnShape& shape, const std::string& message) {
     fail("the " + place_text(shape) + " " + message);
-  }
-
-  // All at once: a maker who goes back to the drawing wants to go once.
-  std::string faults_sentence() const {
-    if (faults_.size() == 1) return drawing_.file + ": " + faults_[0];
-    std::string text = drawing_.file + " has " + std::to_string(faults_.size()) + " faults.";
-    for (std::size_t i = 0; i < std::min(faults_.size(), kMostFaults); ++i)
-      text += " (" + std::to_string(i + 1) + ") " + faults_[i];
-    if (faults_.size() > kMostFaults)
-      text += " And " + std::to_string(faults_.size() - kMostFaults) + " more.";
-    return text;
   }
 
   template <class Make>

@@ -271,13 +271,8 @@ TEST(Bending, ForcesAreTheSlopeOfWhatEveryEdgeStoresAndBalance) {
     for (std::size_t t = 0; t < elements.size(); ++t)
       flexible.push_back(plate_flexibility(elements[t], sheet, static_cast<Eigen::Index>(t), x));
     double sum = 0.0;
-    for (std::size_t k = 0; k < edges.hinges.size() + edges.welds.size(); ++k) {
-      const auto& nodes =
-          k < edges.hinges.size() ? edges.hinges[k].nodes : edges.welds[k - edges.hinges.size()].nodes;
-      Corners corners;
-      for (int a = 0; a < 4; ++a) corners[a] = x.row(nodes[a]).transpose();
-      sum += edge_energy(edges, k, Dihedral(corners).measures, flexible).value;
-    }
+    for (std::size_t k = 0; k < edges.count(); ++k)
+      sum += edge_energy(edges, k, Dihedral(edges.nodes(k), x).measures, flexible).value;
     return sum;
   };
   const Points3 forces = bending_forces_n(setup, sheet, at);

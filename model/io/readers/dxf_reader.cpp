@@ -114,9 +114,8 @@ class DxfWalk {
     read_paper_ = !drawn_in(false) && drawn_in(true);
     if (read_paper_)
       drawing_.notes.emplace_back(
-          "Nothing is drawn in model space, so paper space is read, at the size it has on paper: check a "
-          "length, "
-          "and give --scale if the paper shows it smaller.");
+          "Nothing is drawn in model space, so paper space is read, at the size it has on paper: check "
+          "a length, and give --scale if the paper shows it smaller.");
   }
 
   void say_where_it_is() {

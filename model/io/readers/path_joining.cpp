@@ -199,8 +199,8 @@ bool one_upon_the_other(const DrawnShape& a, const DrawnShape& b, double toleran
   return farthest_m(one, other) <= tolerance && farthest_m(other, one) <= tolerance;
 }
 
-// Lines of a layer in the order of their lower left corners; doubles are neighbours there, or nearly so.
-std::vector<std::size_t> lines_in_order(const Drawing& drawing, double tolerance) {
+// Lines with their left ends, in order of these; doubles are neighbours there, or nearly so.
+std::vector<std::pair<double, std::size_t>> lines_in_order(const Drawing& drawing, double tolerance) {
   std::vector<std::pair<double, std::size_t>> order;
   for (std::size_t i = 0; i < drawing.shapes.size(); ++i) {
     const DrawnShape& shape = drawing.shapes[i];
@@ -210,25 +210,23 @@ std::vector<std::size_t> lines_in_order(const Drawing& drawing, double tolerance
       order.emplace_back(bounds(shape.paths[0].points_m).low.x(), i);
   }
   std::sort(order.begin(), order.end());
-  std::vector<std::size_t> out;
-  for (const auto& [x, shape] : order) out.push_back(shape);
-  return out;
+  return order;
 }
 
 void drop_doubles(Drawing& drawing, double tolerance) {
   constexpr std::size_t kMostLooks = 5'000'000;
-  const std::vector<std::size_t> order = lines_in_order(drawing, tolerance);
+  const auto order = lines_in_order(drawing, tolerance);
   std::vector<bool> doubled(drawing.shapes.size(), false);
   std::size_t looks = 0;
-  std::vector<double> left(drawing.shapes.size());
-  for (const std::size_t i : order) left[i] = bounds(drawing.shapes[i].paths[0].points_m).low.x();
   for (std::size_t a = 0; a < order.size(); ++a)
     for (std::size_t b = a + 1; b < order.size() && ++looks < kMostLooks; ++b) {
-      const DrawnShape &one = drawing.shapes[order[a]], &other = drawing.shapes[order[b]];
-      if (left[order[b]] - left[order[a]] > tolerance) break;
-      if (doubled[order[a]] || doubled[order[b]]) continue;
+      const auto [left, first] = order[a];
+      const auto [its_left, second] = order[b];
+      if (its_left - left > tolerance) break;
+      if (doubled[first] || doubled[second]) continue;
+      const DrawnShape &one = drawing.shapes[first], &other = drawing.shapes[second];
       if (one.groups != other.groups || one.names != other.names || one.name != other.name) continue;
-      if (one_upon_the_other(one, other, tolerance)) doubled[std::max(order[a], order[b])] = true;
+      if (one_upon_the_other(one, other, tolerance)) doubled[std::max(first, second)] = true;
     }
   const auto count = std::count(doubled.begin(), doubled.end(), true);
   if (count == 0) return;

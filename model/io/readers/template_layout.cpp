@@ -13,11 +13,10 @@ namespace {
 constexpr const char* kMark = "wrapgauge-template";
 constexpr std::string_view kOpen = "<desc>", kShut = "</desc>\n";
 
-// FNV-1a, 64 bits; ends of lines may be one byte or two.
+// FNV-1a, 64 bits.
 std::string check_sum(std::string_view bytes) {
   std::uint64_t sum = 0xcbf29ce484222325u;
-  for (const char c : bytes)
-    if (c != '\r') sum = (sum ^ static_cast<unsigned char>(c)) * 0x100000001b3u;
+  for (const char c : bytes) sum = (sum ^ static_cast<unsigned char>(c)) * 0x100000001b3u;
   return std::to_string(sum);
 }
 
@@ -47,7 +46,7 @@ void take_template(std::string_view bytes, const std::string& description, Drawi
   const auto held = json->find("layout");
   auto layout = held == json->end() ? Result<Layout>(bad_input("it carries no layout"))
                                     : layout_from_json(*held, "the layout that " + drawing.file + " carries");
-  std::string plain(bytes);
+  std::string plain(bytes);  // ends of lines may be one byte or two
   std::erase(plain, '\r');
   const bool as_written =
       lines != json->end() && lines->is_string() && *lines == check_sum(without_description(plain));
