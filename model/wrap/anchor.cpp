@@ -44,8 +44,10 @@ Result<AnchorFrame> find_anchor(const BodySurface& body, const Placement& placem
                      fixed_text(std::asin(std::min(1.0, round.norm())) * 180.0 / std::numbers::pi, 1) +
                      " degrees from it), so no direction goes round the limb; move the anchor off the end.");
   const Eigen::AngleAxisd turn(radians(placement.turn_deg), outward);
-  const Vec3 wrap = turn * round.normalized();
-  return AnchorFrame{*place, wrap, outward.cross(wrap), outward, turn * axis};
+  const Vec3 wrap = turn * round.normalized(), across = outward.cross(wrap);
+  const double leans = axis.dot(outward) * std::cos(radians(placement.turn_deg));
+  return AnchorFrame{*place, wrap, across, outward,
+                     std::sqrt(1.0 - leans * leans) * across + leans * outward};
 }
 
 Result<SectionLoop> closed_section(const BodySurface& body, const Vec3& anchor_m,

@@ -13,7 +13,13 @@ inline constexpr Length kAnchorReach = 20.0 * mm;  // judgement
 struct AnchorFrame {
   SurfacePoint place;
   Vec3 wrap, across, outward;  // unit, orthogonal, wrap x across = outward
-  Vec3 section_normal;  // normal of the sections the layout goes round in: the axis, turned with the layout
+  // Normal of the sections the layout goes round in: across the wrap direction, the axis where there is no
+  // turn and its opposite after half a turn. Turned about a slanting outward direction, the axis itself would
+  // come to lie twice the slant off.
+  Vec3 section_normal;
+
+  // Else the layout is turned by more than a quarter turn: its y runs towards the distal end.
+  bool across_is_proximal(const Vec3& axis) const { return section_normal.dot(axis) >= 0.0; }
 };
 
 // Problems: a number that is not finite; the body has no faces; a station beyond the body or without a closed

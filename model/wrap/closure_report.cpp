@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "model/core/number_text.hpp"
 #include "model/layout/closing_lines.hpp"
@@ -11,6 +12,12 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kFullTurn = 2.0 * std::numbers::pi;
+
+// Pointing so that the wrap direction goes right-handed about it, which turned by half a turn is distal.
+Vec3 axis_gone_round(const BodySurface& body, const AnchorFrame& anchor) {
+  const Vec3& axis = body.axis().direction;
+  return anchor.across_is_proximal(axis) ? axis : Vec3(-axis);
+}
 
 // Angle about an axis line from one point to the next, -pi .. pi.
 double turn_between(const Vec3& from_m, const Vec3& to_m, const Vec3& centre_m, const Vec3& axis) {
@@ -30,8 +37,9 @@ CentreLine centre_line(const BodySurface& body, const AnchorFrame& anchor, doubl
   const double ahead_m = std::max(0.0, start_m + length_m), back_m = std::max(0.0, -start_m);
   const TwoWayPath path = two_way_path(body, anchor.place, anchor.wrap, back_m, ahead_m);
   CentreLine line;
+  constexpr double kRounding_m = 1e-9;  // a path that ends on the edge must not lose that end
   const auto add = [&](double arc_m, const Vec3& point_m) {
-    if (arc_m < start_m) return;
+    if (arc_m < start_m - kRounding_m) return;
     line.points_m.push_back(point_m);
     line.arc_m.push_back(arc_m - start_m);
   };
@@ -45,7 +53,7 @@ CentreLine centre_line(const BodySurface& body, const AnchorFrame& anchor, doubl
 
 Result<double> needed_m(const BodySurface& body, const AnchorFrame& anchor, const SectionLoop& section,
                         double start_m) {
-  const Vec3 centre_m = section.centre_m(), axis = body.axis().direction;
+  const Vec3 centre_m = section.centre_m(), axis = axis_gone_round(body, anchor);
   const CentreLine line = centre_line(body, anchor, start_m, 2.0 * section.girth().si());
   double turned = 0.0;
   for (std::size_t i = 1; i < line.points_m.size(); ++i) {
@@ -87,11 +95,13 @@ Result<ClosureReport> closure_report(const BodySurface& body, const AnchorFrame&
   const auto gap = [&](int from, int to) {
     return gap_m(body, anchor, laid_m.row(from), laid_m.row(to), *needed - used_m) * metre;
   };
-  return ClosureReport{.girth_at_anchor = section.girth(),
+  ClosureReport report{.girth_at_anchor = section.girth(),
                        .closing_length_used = used_m * metre,
                        .closing_length_needed = *needed * metre,
                        .gap_distal = gap(mesh.closing_from.front(), mesh.closing_to.front()),
                        .gap_proximal = gap(mesh.closing_from.back(), mesh.closing_to.back())};
+  if (!anchor.across_is_proximal(body.axis().direction)) std::swap(report.gap_distal, report.gap_proximal);
+  return report;
 }
 
 }  // namespace wrapgauge

@@ -25,10 +25,11 @@ struct Level {
 Problem open_section_problem(const BodySurface& body, const AnchorFrame& anchor, const Vec3& meridian_m) {
   const double anchor_station_m = body.station_m(anchor.place.point_m);
   const bool proximal = body.station_m(meridian_m) > anchor_station_m;
+  const double beyond_is_up = proximal == anchor.across_is_proximal(body.axis().direction) ? 1.0 : -1.0;
   double beyond_m = 0.0;
   for (const Vec3& rim_m : body.open_rim_m()) {
     if ((body.station_m(rim_m) > anchor_station_m) != proximal) continue;
-    const double height_m = (meridian_m - rim_m).dot(anchor.section_normal) * (proximal ? 1.0 : -1.0);
+    const double height_m = (meridian_m - rim_m).dot(anchor.section_normal) * beyond_is_up;
     beyond_m = std::max(beyond_m, height_m);
   }
   if (beyond_m > 0.0) {

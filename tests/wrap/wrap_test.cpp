@@ -132,6 +132,63 @@ TEST(Wrap, WornTurnedOnACylinderGoesRoundTheEllipticSection) {
               3e-6);
 }
 
+// A cuff put on upside down goes round the other way. Where the limb looks the same after half a turn about
+// the outward direction at the anchor, so does everything laid on it.
+TEST(Wrap, TurnedByHalfATurnOnALimbAlikeBothWaysItIsTheSameWrapTurned) {
+  const auto flat = flat::rectangle(0.23, 0.06, 0.005, true);
+  Placement placement = at_station(0.5 * kHeight, 77.0);
+  placement.layout_point_m = Vec2(0.1, 0.02);
+  const auto upright = wrap_layout(cylinder(), flat.layout, flat.mesh, placement);
+  placement.turn_deg = 180.0;
+  const auto turned = wrap_layout(cylinder(), flat.layout, flat.mesh, placement);
+  ASSERT_TRUE(upright.ok());
+  ASSERT_TRUE(turned.ok()) << turned.problem().message;
+  const double angle = 77.0 * kPi / 180.0;
+  const Vec3 outward(std::cos(angle), std::sin(angle), 0.0), middle(0.0, 0.0, 0.5 * kHeight);
+  const auto half_turned = [&](const Vec3& point_m) {
+    return Vec3(middle + Eigen::AngleAxisd(kPi, outward) * (point_m - middle));
+  };
+  for (int i = 0; i < flat.mesh.vertices_m.rows(); ++i) {
+    EXPECT_LT((half_turned(upright->laid_m.row(i)) - Vec3(turned->laid_m.row(i))).norm(), 5e-6);
+    EXPECT_LT((half_turned(upright->worn_m.row(i)) - Vec3(turned->worn_m.row(i))).norm(), 5e-6);
+  }
+  ASSERT_TRUE(upright->closure && turned->closure);
+  EXPECT_NEAR(turned->closure->closing_length_needed.si(), upright->closure->closing_length_needed.si(),
+              2e-6);
+  EXPECT_NEAR(turned->closure->girth_at_anchor.si(), upright->closure->girth_at_anchor.si(), 1e-9);
+  EXPECT_NEAR(turned->closure->gap_distal.si(), upright->closure->gap_proximal.si(), 1e-5);
+}
+
+// What is distal stays distal: the gap is the wide side's whichever way up the cuff is.
+TEST(Wrap, TurnedByHalfATurnOnAConeItClosesAtTheSameGirthAndGapesAtTheSameEnd) {
+  const Body cone = body_of(shapes::tube(0.03, 0.05, kHeight, 1440, 60));
+  const auto flat = flat::rectangle(0.25, 0.04, 0.005, true);
+  const auto upright = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1));
+  const auto turned = wrap_layout(cone, flat.layout, flat.mesh, at_station(0.1, 0.0, 180.0));
+  ASSERT_TRUE(upright.ok());
+  ASSERT_TRUE(turned.ok()) << turned.problem().message;
+  ASSERT_TRUE(upright->closure && turned->closure);
+  EXPECT_NEAR(turned->closure->girth_at_anchor.si(), upright->closure->girth_at_anchor.si(), 1e-9);
+  EXPECT_NEAR(turned->closure->closing_length_needed.si(), upright->closure->closing_length_needed.si(),
+              2e-5);
+  EXPECT_NEAR(turned->closure->gap_distal.si(), upright->closure->gap_distal.si(), 2e-4);
+  EXPECT_NEAR(turned->closure->gap_proximal.si(), upright->closure->gap_proximal.si(), 2e-4);
+  for (std::size_t i = 0; i < flat.mesh.closing_from.size(); ++i)
+    EXPECT_LT(
+        (turned->worn_m.row(flat.mesh.closing_from[i]) - turned->worn_m.row(flat.mesh.closing_to[i])).norm(),
+        1e-9);
+}
+
+TEST(Wrap, TurnedByHalfATurnItSaysHowFarItRunsOffAsItDoesUpright) {
+  const auto flat = flat::rectangle(0.25, 0.04, 0.004, true);
+  for (const double turn_deg : {0.0, 180.0}) {
+    expect_says(wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.19, 0.0, turn_deg)),
+                "10.0 mm past the proximal end");
+    expect_says(wrap_layout(cylinder(), flat.layout, flat.mesh, at_station(0.01, 0.0, turn_deg)),
+                "10.0 mm past the distal end");
+  }
+}
+
 // A cone unrolls without stretch, so the laid layout is the flat one placed on the developed sector: the
 // anchor at slant distance s from the apex, y along the generator away from the apex, x across it.
 TEST(Wrap, OnAConeIsItsDevelopment) {
