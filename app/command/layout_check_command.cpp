@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
+#include "app/command/allowance_options.hpp"
 #include "app/command/commands.hpp"
 #include "app/command/layout_check_report.hpp"
 #include "app/job/casting_tables.hpp"
@@ -22,6 +23,7 @@ constexpr const char* kLayoutCheckExamples =
 
 struct LayoutCheckCommand {
   std::filesystem::path layout, plan;
+  AllowanceOptions allowance;
   bool json = false;
 };
 
@@ -34,14 +36,18 @@ std::optional<Problem> check_worn(const Layout& layout, const std::filesystem::p
   if (!worn) return worn.problem();
   std::vector<BonySite> sites = job->body.bony_sites;
   sites.insert(sites.end(), job->plan.bony_sites.begin(), job->plan.bony_sites.end());
-  for (CastingFinding& finding : check_worn_inlets(layout, *worn, sites, rules))
-    report.findings.push_back(std::move(finding));
+  for (const auto& check : {check_worn_inlets, check_worn_chambers})
+    for (CastingFinding& finding : check(layout, *worn, sites, rules))
+      report.findings.push_back(std::move(finding));
   report.worn.emplace();
   report.worn->sites = sites_on_layout(*worn, sites);
   if (!worn->closing_length) return std::nullopt;
   report.worn->closing_length = worn->closing_length;
   report.worn->girth = worn->wrap.closure->girth_at_anchor;
   if (auto finding = check_overlap(layout, *worn->closing_length, rules))
+    report.findings.push_back(std::move(*finding));
+  if (layout.closure->closing_length) return std::nullopt;  // its second line was checked as drawn
+  if (auto finding = check_second_line(layout, *worn->closing_length, rules))
     report.findings.push_back(std::move(*finding));
   return std::nullopt;
 }
@@ -55,7 +61,8 @@ Result<LayoutCheckReport> check(const Layout& layout, const LayoutCheckCommand& 
   const auto grades = sheet_grades(layout, tables.silicones);
   if (!grades) return grades.problem();
   report.findings = check_casting(layout, *grades, tables.rules);
-  report.amounts = silicone_amounts(layout, *grades, tables.rules);
+  report.allowance = command.allowance.over(casting_allowance(tables.rules));
+  report.amounts = silicone_amounts(layout, *grades, report.allowance);
   report.closing = closing_range(layout, tables.rules);
   if (!command.plan.empty())
     if (auto problem = check_worn(layout, command.plan, tables.rules, report)) return *problem;
@@ -86,6 +93,7 @@ void add_layout_check(CLI::App& layout, Action& action) {
   command->add_option("layout", wanted->layout, "The layout, a JSON file")->required()->type_name("LAYOUT");
   command->add_option("--plan", wanted->plan, "Plan whose body and placement it is checked on")
       ->type_name("PLAN");
+  wanted->allowance.add_to(*command);
   command->add_flag("--json", wanted->json, "JSON on standard output instead of sentences");
   command->footer(kLayoutCheckExamples);
   command->callback([&action, wanted] {

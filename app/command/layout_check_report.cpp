@@ -15,20 +15,15 @@ std::string in_mm(Length length) {
   return fixed_text(length / mm, 1) + " mm";
 }
 
-double total_grams(const std::vector<SheetAmount>& amounts) {
-  double total = 0.0;
-  for (const SheetAmount& amount : amounts) total += amount.grams_to_mix;
-  return total;
-}
-
-void say_amounts(const std::vector<SheetAmount>& amounts, const CastingRules& rules, std::ostream& out) {
-  for (const SheetAmount& amount : amounts)
-    out << "silicone: " << amount.sheet << ", " << amount.material << ", " << in_mm(amount.thickness) << ": "
-        << fixed_text(amount.area / cm2, 1) << " cm2, " << fixed_text(amount.volume / mL, 1) << " mL; mix "
-        << fixed_text(amount.to_mix / mL, 1) << " mL = " << fixed_text(amount.grams_to_mix, 1) << " g with "
-        << number_text(rules.value(CastingRule::kSpill)) << " % for spill\n";
-  out << "silicone: " << fixed_text(total_grams(amounts), 1)
-      << " g in all; densities are table values from memory, so weigh by the maker's sheet if you have it\n";
+void say_amounts(const LayoutCheckReport& report, std::ostream& out) {
+  for (const SheetAmount& amount : report.amounts)
+    out << "silicone: " << amount.sheet << ", " << amount.material << ", " << in_mm(amount.thickness)
+        << ": mix about " << about_amount(amount.grams_to_mix) << " g (" << about_amount(amount.to_mix / mL)
+        << " mL)\n";
+  out << "silicone: about " << about_amount(grams_of(report.amounts)) << " g in all, with a trim border of "
+      << in_mm(report.allowance.trim_border) << " and " << number_text(100.0 * report.allowance.spill)
+      << " % for spill; densities are table values from memory, so weigh by the maker's sheet if you have "
+         "it\n";
 }
 
 void say_range(const ClosingRange& range, const CastingRules& rules, std::ostream& out) {
@@ -93,11 +88,20 @@ Json worn_json(const WornReport& worn) {
   return json;
 }
 
-// Value and threshold are lengths but for the rules that compare two of a kind.
+// Value and threshold are lengths but for the rules named here.
 const char* unit_of(CastingRule rule) {
-  const bool share = rule == CastingRule::kCurlThickness || rule == CastingRule::kCurlStiffness ||
-                     rule == CastingRule::kTwistLength;
-  return share ? "ratio" : "mm";
+  switch (rule) {
+    case CastingRule::kCurlThickness:
+    case CastingRule::kCurlStiffness:
+    case CastingRule::kTwistLength:
+      return "ratio";
+    case CastingRule::kCurlPrestretch:
+      return "degrees";
+    case CastingRule::kClosingLine:
+      return "percent";
+    default:
+      return "mm";
+  }
 }
 
 Json finding_json(const CastingFinding& finding, const CastingRules& rules) {
@@ -107,7 +111,7 @@ Json finding_json(const CastingFinding& finding, const CastingRules& rules) {
           {"threshold", tidy(finding.threshold)},
           {"unit", unit_of(finding.rule)},
           {"place_mm", finding.place_m ? point_json(*finding.place_m) : Json(nullptr)},
-          {"sentence", finding.sentence},
+          {"sentence", english(finding.sentence)},
           {"source", row.source},
           {"status", row.status}};
 }
@@ -116,12 +120,12 @@ Json finding_json(const CastingFinding& finding, const CastingRules& rules) {
 
 void say_layout_check(const LayoutCheckReport& report, const CastingRules& rules, std::ostream& out) {
   if (!report.problems.empty()) return;
-  say_amounts(report.amounts, rules, out);
+  say_amounts(report, out);
   if (report.closing) say_range(*report.closing, rules, out);
   if (report.worn) say_worn(*report.worn, out);
   for (const CastingFinding& finding : report.findings) {
     const CastingRuleRow& row = rules.row(finding.rule);
-    out << "change (" << row.name << ", " << row.status << "): " << finding.sentence << "\n";
+    out << "change (" << row.name << ", " << row.status << "): " << english(finding.sentence) << "\n";
   }
   out << (report.findings.empty() ? "Keeps to every rule. " : "") << rules.remark << "\n";
 }
@@ -132,8 +136,9 @@ std::string layout_check_json(const Layout& layout, const LayoutCheckReport& rep
   for (const Problem& problem : report.problems) json["problems"].push_back(problem.message);
   json["silicone"] = Json::array();
   for (const SheetAmount& amount : report.amounts) json["silicone"].push_back(amount_json(amount));
-  json["silicone_mix_g"] = report.amounts.empty() ? Json(nullptr) : Json(tidy(total_grams(report.amounts)));
+  json["silicone_mix_g"] = report.amounts.empty() ? Json(nullptr) : Json(tidy(grams_of(report.amounts)));
   json["spill_percent"] = rules.value(CastingRule::kSpill);
+  json["trim_border_mm"] = tidy_mm(report.allowance.trim_border);
   json["closing"] = report.closing ? closing_json(*report.closing) : Json(nullptr);
   json["worn"] = report.worn ? worn_json(*report.worn) : Json(nullptr);
   json["findings"] = Json::array();

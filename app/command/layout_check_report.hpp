@@ -21,6 +21,7 @@ struct WornReport {
 struct LayoutCheckReport {
   std::vector<Problem> problems;  // of the drawing; when there are any, the rest is empty
   std::vector<SheetAmount> amounts;
+  CastingAllowance allowance;  // that they hold
   std::optional<ClosingRange> closing;
   std::optional<WornReport> worn;
   std::vector<CastingFinding> findings;

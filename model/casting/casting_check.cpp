@@ -7,6 +7,30 @@
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
+namespace {
+
+// Where two curves meet with hardly a straight side between them, that side's length says nothing about how
+// sharply the loop bends: a side under a quarter of both its neighbours, which bends the same way at both
+// ends, counts as one corner in its middle.
+Polygon without_slivers(const Polygon& loop) {
+  const std::size_t n = loop.size();
+  if (n < 5) return loop;
+  const auto side = [&](std::size_t i) { return Vec2(loop[(i + 1) % n] - loop[i % n]); };
+  const auto is_sliver = [&](std::size_t i) {
+    const Vec2 before = side(i + n - 1), here = side(i), after = side(i + 1);
+    return 4.0 * here.norm() < std::min(before.norm(), after.norm()) &&
+           cross(before, here) * cross(here, after) > 0.0;
+  };
+  Polygon out;
+  for (std::size_t i = 0; i < n; ++i)
+    if (is_sliver(i))
+      out.push_back(loop[i] + 0.5 * side(i));
+    else if (!is_sliver(i + n - 1))
+      out.push_back(loop[i]);
+  return out;
+}
+
+}  // namespace
 
 Result<SheetGrades> sheet_grades(const Layout& layout, const std::vector<SiliconeGrade>& silicones) {
   const auto skin = find_grade(silicones, layout.skin_sheet.material);
@@ -21,17 +45,23 @@ std::vector<CastingFinding> check_casting(const Layout& layout, const SheetGrade
   const LayoutShapes shapes = layout_shapes(layout, 1e-3);  // spots within 1 % of the circle, as check_layout
   std::vector<CastingFinding> findings;
   const CastingCheck check{layout, shapes, grades, rules, findings};
+  check_sheets(check);
   check_seam_widths(check);
   check_inset_gaps(check);
   check_channel_widths(check);
+  check_chamber_widths(check);
   check_corners(check);
+  check_outline_notches(check);
   check_curl(check);
+  check_prestretch(check);
   check_twist(check);
   check_inlets(check);
+  check_drawn_closing_lines(check);
   return findings;
 }
 
-std::vector<Corner> corners(const Polygon& loop) {
+std::vector<Corner> corners(const Polygon& drawn) {
+  const Polygon loop = without_slivers(drawn);
   std::vector<Corner> found;
   const std::size_t n = loop.size();
   for (std::size_t i = 0; i < n; ++i) {

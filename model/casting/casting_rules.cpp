@@ -9,11 +9,29 @@ namespace wrapgauge {
 namespace {
 
 // In the order of CastingRule.
-constexpr std::array<const char*, 14> kNames = {
-    "seam width",      "inset gap",     "channel least",     "channel least, thick sheets",
-    "channel most",    "corner radius", "curl by thickness", "curl by stiffness",
-    "twist length",    "shared seam",   "inlet to seam",     "inlet to bony site",
-    "closure overlap", "spill"};
+constexpr std::array<const char*, 23> kNames = {"seam width",
+                                                "inset gap",
+                                                "channel least",
+                                                "channel least, thick sheets",
+                                                "channel most",
+                                                "chamber least",
+                                                "chamber most",
+                                                "sheet least",
+                                                "corner radius",
+                                                "outline notch",
+                                                "curl by thickness",
+                                                "curl by stiffness",
+                                                "curl by prestretch",
+                                                "twist length",
+                                                "shared seam",
+                                                "inlet to seam",
+                                                "inlet to bony site",
+                                                "chamber to keep-clear site",
+                                                "closing line on the sheet",
+                                                "closure overlap",
+                                                "spill",
+                                                "trim border",
+                                                "fusing layer"};
 
 CastingRuleRow row_from_json(JsonObject& object) {
   CastingRuleRow row;

@@ -3,9 +3,7 @@
 #include <numbers>
 
 #include "model/casting/casting_check_parts.hpp"
-#include "model/core/number_text.hpp"
 #include "model/geometry/polygon_checks.hpp"
-#include "model/layout/air_groups.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -15,7 +13,7 @@ namespace {
 // counts.
 std::vector<Corner> sharp_bends(const Polygon& loop, double least_m) {
   std::vector<Corner> all = corners(loop);
-  const auto gentle = [&](const Corner& corner) { return corner.radius_m >= least_m; };
+  const auto gentle = [&](const Corner& corner) { return !falls_short(corner.radius_m, least_m); };
   // From a gentle corner round to it again, so that no bend runs over the loop's start.
   std::rotate(all.begin(), std::find_if(all.begin(), all.end(), gentle), all.end());
   if (!all.empty() && gentle(all.front())) all.push_back(all.front());
@@ -37,18 +35,29 @@ std::vector<Corner> sharp_bends(const Polygon& loop, double least_m) {
   return bends;
 }
 
-void add_sharp(const CastingCheck& check, const std::string& what, const Corner& corner, double least_m,
-               ProblemPlace part) {
-  const double degrees = std::abs(corner.turn_rad) * 180.0 / std::numbers::pi;
-  check.findings.push_back({CastingRule::kCornerRadius,
-                            what + " has a corner of " + fixed_text(degrees, 0) + " degrees at " +
-                                at_mm(corner.place_m) + " with a radius of " +
-                                in_millimetres(corner.radius_m) + ": round it by " + in_millimetres(least_m) +
-                                " or more, or the seam starts to peel there.",
-                            1e3 * corner.radius_m,
-                            1e3 * least_m,
-                            corner.place_m,
-                            {part}});
+Phrase degrees_of(double angle_rad) {
+  return figures_of(fixed_text(std::abs(angle_rad) * 180.0 / std::numbers::pi, 0));
+}
+
+void add_sharp(const CastingCheck& check, int chamber, const Corner& corner, double least_m) {
+  const auto [radius, least] = lengths_told_apart(corner.radius_m, least_m);
+  check.add_length(
+      CastingRule::kCornerRadius,
+      Phrase::worded("%1 has a corner of %2 degrees at %3 with a radius of %4: round it by %5 or "
+                     "more, or the seam starts to peel there.",
+                     {part_phrase(check.layout, {RegionKind::kChamber, chamber}), degrees_of(corner.turn_rad),
+                      place_phrase(corner.place_m), radius, least}),
+      corner.radius_m, least_m, corner.place_m, {{ProblemPlace::Kind::kChamber, chamber}});
+}
+
+void add_notch(const CastingCheck& check, const Corner& corner, double least_m) {
+  const auto [radius, least] = lengths_told_apart(corner.radius_m, least_m);
+  check.add_length(
+      CastingRule::kOutlineNotch,
+      Phrase::worded("the outline has a notch of %1 degrees at %2 with a radius of %3: round it by "
+                     "%4 or more, or the sheets tear from there.",
+                     {degrees_of(corner.turn_rad), place_phrase(corner.place_m), radius, least}),
+      corner.radius_m, least_m, corner.place_m, {});
 }
 
 // An inset line is drawn with square ends: sharp unless a spot sits on the end.
@@ -58,23 +67,27 @@ bool has_spot_on(const Chamber& chamber, const Vec2& end_m, double half_width_m)
   });
 }
 
+void add_square_end(const CastingCheck& check, int chamber, std::size_t line, const Vec2& end,
+                    double half_width_m) {
+  const double radius_m =
+      std::max(half_width_m, check.rules.value(CastingRule::kCornerRadius) * check.thicker_m());
+  const std::size_t spots = check.layout.chambers[chamber].inset_spots.size();
+  check.add_length(
+      CastingRule::kCornerRadius,
+      Phrase::worded(
+          "%1 has a square end at %2: put an inset spot of radius %3 or more on it, or the inset "
+          "seam starts to let go at its corners.",
+          {inset_phrase(check.layout, chamber, spots + line), place_phrase(end), length_phrase(radius_m)}),
+      0.0, half_width_m, end, {{ProblemPlace::Kind::kChamber, chamber}});
+}
+
 void check_line_ends(const CastingCheck& check, int chamber_index) {
   const Chamber& chamber = check.layout.chambers[chamber_index];
   for (std::size_t k = 0; k < chamber.inset_lines.size(); ++k) {
     const InsetLine& line = chamber.inset_lines[k];
     const double half = 0.5 * line.width.si();
     for (const Vec2& end : {line.path_m.front(), line.path_m.back()})
-      if (!has_spot_on(chamber, end, half))
-        check.findings.push_back({CastingRule::kCornerRadius,
-                                  "inset line " + std::to_string(k + 1) + " of chamber '" + chamber.name +
-                                      "' has a square end at " + at_mm(end) +
-                                      ": put an inset spot of radius " +
-                                      in_millimetres(std::max(half, 1.5 * check.thicker_m())) +
-                                      " or more on it, or the inset seam starts to let go at its corners.",
-                                  0.0,
-                                  1e3 * half,
-                                  end,
-                                  {{ProblemPlace::Kind::kChamber, chamber_index}}});
+      if (!has_spot_on(chamber, end, half)) add_square_end(check, chamber_index, k, end, half);
   }
 }
 
@@ -124,44 +137,16 @@ double shared_wall_m(const CastingCheck& check, int chamber, double reach_m) {
 void check_corners(const CastingCheck& check) {
   const double least_m = check.rules.value(CastingRule::kCornerRadius) * check.thicker_m();
   for (int i = 0; i < static_cast<int>(check.layout.chambers.size()); ++i) {
-    const ProblemPlace part{ProblemPlace::Kind::kChamber, i};
-    const std::string name = part_name(check.layout, {RegionKind::kChamber, i});
     for (const Corner& bend : sharp_bends(check.layout.chambers[i].boundary_m, least_m))
-      add_sharp(check, name, bend, least_m, part);
+      add_sharp(check, i, bend, least_m);
     check_line_ends(check, i);
   }
 }
 
-void check_curl(const CastingCheck& check) {
-  const double skin = check.layout.skin_sheet.thickness.si(), outer = check.layout.outer_sheet.thickness.si();
-  const double skin_stiffness = initial_shear_modulus(check.grades.skin.law).si() * skin;
-  const double outer_stiffness = initial_shear_modulus(check.grades.outer.law).si() * outer;
-  const double by_thickness = check.thicker_m() / check.thinner_m();
-  const double by_stiffness =
-      std::max(skin_stiffness, outer_stiffness) / std::min(skin_stiffness, outer_stiffness);
-  const bool held = check.layout.closure.has_value() || check.layout.rim_bonded;
-  const std::string way = outer_stiffness >= skin_stiffness
-                              ? "its edges lift away from the skin, as the skin sheet bulges more"
-                              : "its edges press towards the skin, as the outer sheet bulges more";
-  const auto add = [&](CastingRule rule, const std::string& what, double ratio) {
-    check.findings.push_back({rule,
-                              what + " is " + fixed_text(ratio, 1) + ", more than " +
-                                  number_text(check.rules.value(rule)) + ": inflated, the layout curls (" +
-                                  way + "); bring the sheets nearer to one another, or add backing or a " +
-                                  "closure that holds it.",
-                              ratio,
-                              check.rules.value(rule),
-                              std::nullopt,
-                              {}});
-  };
-  if (by_thickness > check.rules.value(CastingRule::kCurlThickness) * (1.0 + 1e-9))
-    add(CastingRule::kCurlThickness,
-        "the ratio of the sheets' thickness (skin " + in_millimetres(skin) + ", outer " +
-            in_millimetres(outer) + ")",
-        by_thickness);
-  if (!held && by_stiffness > check.rules.value(CastingRule::kCurlStiffness) * (1.0 + 1e-9))
-    add(CastingRule::kCurlStiffness, "the ratio of the sheets' stiffness (shear modulus times thickness)",
-        by_stiffness);
+void check_outline_notches(const CastingCheck& check) {
+  const double least_m = check.rules.value(CastingRule::kOutlineNotch) * check.thicker_m();
+  for (const Corner& bend : sharp_bends(counter_clockwise(check.layout.outline_m), least_m))
+    if (bend.turn_rad < 0.0) add_notch(check, bend, least_m);
 }
 
 void check_twist(const CastingCheck& check) {
@@ -170,49 +155,22 @@ void check_twist(const CastingCheck& check) {
   for (int i = 0; i < static_cast<int>(check.layout.chambers.size()); ++i) {
     const Polygon& wall = check.layout.chambers[i].boundary_m;
     const auto [longer, shorter] = sides_of(wall);
-    if (longer <= most * shorter || shared_wall_m(check, i, reach_m) >= 0.5 * longer) continue;
+    if (!exceeds(longer / shorter, most) || shared_wall_m(check, i, reach_m) >= 0.5 * longer) continue;
     const Bounds2 box = bounds(wall);
     const Vec2 middle = 0.5 * (box.low + box.high);
-    check.findings.push_back({CastingRule::kTwistLength,
-                              "chamber '" + check.layout.chambers[i].name + "' round " + at_mm(middle) +
-                                  " is " + fixed_text(longer / shorter, 1) + " times as long as wide (" +
-                                  in_millimetres(longer) + " by " + in_millimetres(shorter) +
-                                  "), more than " + number_text(most) + ", and no neighbour within " +
-                                  in_millimetres(reach_m) +
-                                  " shares a seam along half of it, so it may twist: make it shorter, or "
-                                  "draw a chamber beside it.",
-                              longer / shorter,
-                              most,
-                              middle,
-                              {{ProblemPlace::Kind::kChamber, i}}});
-  }
-}
-
-void check_inlets(const CastingCheck& check) {
-  const double least_m = 1e-3 * check.rules.value(CastingRule::kInletToSeam);
-  for (int i = 0; i < static_cast<int>(check.layout.inlets.size()); ++i) {
-    const Inlet& inlet = check.layout.inlets[i];
-    const auto fed = region_fed_by(check.shapes, inlet.point_m);
-    if (!fed || fed->kind != RegionKind::kChamber) continue;
-    const auto& [wall, insets] = check.shapes.chambers[fed->part];
-    double nearest = distance_to_loop_m(wall, inlet.point_m);
-    if (!contains(wall, inlet.point_m)) nearest = 0.0;
-    std::string seam = "the chamber's wall";
-    for (const Polygon& inset : insets)
-      if (const double gap = distance_to_loop_m(inset, inlet.point_m); gap < nearest) {
-        nearest = gap;
-        seam = "an inset seam";
-      }
-    if (nearest >= least_m) continue;
-    check.findings.push_back({CastingRule::kInletToSeam,
-                              "inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) + " is " +
-                                  in_millimetres(nearest) + " from " + seam + ", less than " +
-                                  in_millimetres(least_m) +
-                                  ": move it inwards, or the flange of its tube peels the seam.",
-                              1e3 * nearest,
-                              1e3 * least_m,
-                              inlet.point_m,
-                              {{ProblemPlace::Kind::kInlet, i}}});
+    const auto [ratio, threshold] = told_apart(longer / shorter, most, "");
+    check.findings.push_back(
+        {CastingRule::kTwistLength,
+         Phrase::worded(
+             "%1 round %2 is %3 times as long as wide (%4 by %5), more than %6, and no neighbour "
+             "within %7 shares a seam along half of it, so it may twist: make it shorter, or draw a "
+             "chamber beside it.",
+             {part_phrase(check.layout, {RegionKind::kChamber, i}), place_phrase(middle), ratio,
+              length_phrase(longer), length_phrase(shorter), threshold, length_phrase(reach_m)}),
+         longer / shorter,
+         most,
+         middle,
+         {{ProblemPlace::Kind::kChamber, i}}});
   }
 }
 

@@ -21,6 +21,15 @@ struct ClosingRange {
 // None for a layout that does not close.
 std::optional<ClosingRange> closing_range(const Layout& layout, const CastingRules& rules);
 
+// How much of the outline's height (0 to 1) one of the two lines that meet, at a closing length, lies on the
+// sheet or a strap. The layout has a closure.
+enum class WhichLine { kFirst, kSecond };
+double share_on_sheet(const Layout& layout, Length closing_length, WhichLine which);
+
+// The second closing line, at a closing length, where too little of it lies on the sheet or a strap.
+std::optional<CastingFinding> check_second_line(const Layout& layout, Length closing_length,
+                                                const CastingRules& rules);
+
 // The overlap that is left at a closing length, when it is less than the rules ask for.
 std::optional<CastingFinding> check_overlap(const Layout& layout, Length closing_length,
                                             const CastingRules& rules);

@@ -39,6 +39,59 @@ Vec3 nearest_shares(const Point& a, const Point& b, const Point& c, const Point&
   return best;
 }
 
+// The worn point nearest to a place, among the triangles of some regions.
+struct NearestWorn {
+  Vec2 flat_m = Vec2::Zero();
+  double off_m = std::numeric_limits<double>::infinity();  // as the crow flies
+};
+
+template <class Counts>
+NearestWorn nearest_worn(const WornLayout& worn, const Vec3& place_m, const Counts& counts) {
+  NearestWorn nearest;
+  for (Eigen::Index t = 0; t < worn.flat.triangles.rows(); ++t) {
+    if (!counts(worn.flat.regions[t])) continue;
+    const auto corner = [&](int k) { return Vec3(worn.wrap.worn_m.row(worn.flat.triangles(t, k))); };
+    const Vec3 shares = nearest_shares<Vec3>(corner(0), corner(1), corner(2), place_m);
+    Vec3 skin = Vec3::Zero();
+    Vec2 flat = Vec2::Zero();
+    for (int k = 0; k < 3; ++k) {
+      skin += shares[k] * corner(k);
+      flat += shares[k] * worn.flat.vertices_m.row(worn.flat.triangles(t, k)).transpose();
+    }
+    const double off_m = (skin - place_m).norm();
+    if (off_m < nearest.off_m) nearest = {flat, off_m};
+  }
+  return nearest;
+}
+
+Phrase inlet_words(const Inlet& inlet, const BonySite& site, double from_edge_m, double clear_m) {
+  const Phrase name = name_of(inlet.name), place = place_phrase(inlet.point_m),
+               clear = length_phrase(clear_m);
+  if (from_edge_m <= 0.0)
+    return Phrase::worded(
+        "worn, inlet '%1' at %2 lies over %3, %4 from its middle; keep it %5 or more outside "
+        "the site: move the inlet, or place the layout elsewhere.",
+        {name, place, site_phrase(site), length_phrase(from_edge_m + site.radius.si()), clear});
+  return Phrase::worded(
+      "worn, inlet '%1' at %2 lies %3 from %4; keep it %5 or more outside the site: move the "
+      "inlet, or place the layout elsewhere.",
+      {name, place, lengths_told_apart(from_edge_m, clear_m).value, site_phrase(site), clear});
+}
+
+Phrase chamber_words(const Phrase& chamber, const NearestWorn& nearest, const BonySite& site,
+                     double from_edge_m, double clear_m) {
+  const Phrase place = place_phrase(nearest.flat_m), clear = length_phrase(clear_m);
+  if (from_edge_m <= 0.0)
+    return Phrase::worded(
+        "worn, %1 lies over %2 at %3, %4 from the site's middle; keep it %5 or more outside "
+        "the site: move the chamber, or place the layout elsewhere.",
+        {chamber, site_phrase(site), place, length_phrase(nearest.off_m), clear});
+  return Phrase::worded(
+      "worn, %1 comes within %2 of %3 at %4; keep it %5 or more outside the site: move the "
+      "chamber, or place the layout elsewhere.",
+      {chamber, lengths_told_apart(from_edge_m, clear_m).value, site_phrase(site), place, clear});
+}
+
 }  // namespace
 
 std::string site_word(SiteKind kind) {
@@ -81,24 +134,49 @@ std::optional<Vec3> skin_point_of(const WornLayout& worn, const Vec2& flat_m) {
 std::vector<SiteOnLayout> sites_on_layout(const WornLayout& worn, const std::vector<BonySite>& sites) {
   std::vector<SiteOnLayout> found;
   for (const BonySite& site : sites) {
-    SiteOnLayout nearest{site.name, site.kind, Vec2::Zero(), site.radius, Length(1e9)};
-    for (Eigen::Index t = 0; t < worn.flat.triangles.rows(); ++t) {
-      const auto corner = [&](int k) { return Vec3(worn.wrap.worn_m.row(worn.flat.triangles(t, k))); };
-      const Vec3 shares = nearest_shares<Vec3>(corner(0), corner(1), corner(2), site.point_m);
-      Vec3 skin = Vec3::Zero();
-      Vec2 flat = Vec2::Zero();
-      for (int k = 0; k < 3; ++k) {
-        skin += shares[k] * corner(k);
-        flat += shares[k] * worn.flat.vertices_m.row(worn.flat.triangles(t, k)).transpose();
-      }
-      if (const Length off((skin - site.point_m).norm()); off < nearest.off_layout) {
-        nearest.off_layout = off;
-        nearest.centre_m = flat;
-      }
-    }
-    if (nearest.off_layout <= site.radius) found.push_back(nearest);
+    const NearestWorn nearest = nearest_worn(worn, site.point_m, [](const FlatRegion&) { return true; });
+    if (nearest.off_m <= site.radius.si())
+      found.push_back({site.name, site.kind, nearest.flat_m, site.radius, Length(nearest.off_m)});
   }
   return found;
+}
+
+Phrase site_phrase(const BonySite& site) {
+  const Phrase name = name_of(site.name);
+  switch (site.kind) {
+    case SiteKind::kBone:
+      return Phrase::worded("the bony site '%1'", {name});
+    case SiteKind::kNerve:
+      return Phrase::worded("the nerve '%1'", {name});
+    case SiteKind::kVessel:
+      return Phrase::worded("the vessel '%1'", {name});
+    case SiteKind::kTendon:
+      break;
+  }
+  return Phrase::worded("the tendon '%1'", {name});
+}
+
+std::vector<CastingFinding> check_worn_chambers(const Layout& layout, const WornLayout& worn,
+                                                const std::vector<BonySite>& sites,
+                                                const CastingRules& rules) {
+  const double clear_m = 1e-3 * rules.value(CastingRule::kChamberToSite);
+  std::vector<CastingFinding> findings;
+  for (int i = 0; i < static_cast<int>(layout.chambers.size()); ++i)
+    for (const BonySite& site : sites) {
+      const NearestWorn nearest = nearest_worn(worn, site.point_m, [&](const FlatRegion& region) {
+        return region.kind == RegionKind::kChamber && region.part == i;
+      });
+      const double from_edge = nearest.off_m - site.radius.si();
+      if (!falls_short(from_edge, clear_m)) continue;
+      const Phrase chamber = part_phrase(layout, {RegionKind::kChamber, i});
+      findings.push_back({CastingRule::kChamberToSite,
+                          chamber_words(chamber, nearest, site, from_edge, clear_m),
+                          1e3 * from_edge,
+                          1e3 * clear_m,
+                          nearest.flat_m,
+                          {{ProblemPlace::Kind::kChamber, i}}});
+    }
+  return findings;
 }
 
 std::vector<CastingFinding> check_worn_inlets(const Layout& layout, const WornLayout& worn,
@@ -111,20 +189,13 @@ std::vector<CastingFinding> check_worn_inlets(const Layout& layout, const WornLa
     if (!skin) continue;
     for (const BonySite& site : sites) {
       const double from_edge = (*skin - site.point_m).norm() - site.radius.si();
-      if (from_edge >= clear_m) continue;
-      findings.push_back(
-          {CastingRule::kInletToBone,
-           "worn, inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) +
-               (from_edge <= 0.0 ? " lies over the " + site_word(site.kind) + " '" + site.name + "', " +
-                                       in_millimetres(from_edge + site.radius.si()) + " from its middle"
-                                 : " lies " + in_millimetres(from_edge) + " from the " +
-                                       site_word(site.kind) + " '" + site.name + "'") +
-               "; keep it " + in_millimetres(clear_m) +
-               " or more outside the site: move the inlet, or place the layout elsewhere.",
-           1e3 * from_edge,
-           1e3 * clear_m,
-           inlet.point_m,
-           {{ProblemPlace::Kind::kInlet, i}}});
+      if (!falls_short(from_edge, clear_m)) continue;
+      findings.push_back({CastingRule::kInletToBone,
+                          inlet_words(inlet, site, from_edge, clear_m),
+                          1e3 * from_edge,
+                          1e3 * clear_m,
+                          inlet.point_m,
+                          {{ProblemPlace::Kind::kInlet, i}}});
     }
   }
   return findings;

@@ -33,6 +33,13 @@ struct SiteOnLayout {
 // Those of the sites that the layout covers or comes near (within the site's radius of the layout).
 std::vector<SiteOnLayout> sites_on_layout(const WornLayout& worn, const std::vector<BonySite>& sites);
 
+Phrase site_phrase(const BonySite& site);  // "the bony site 'ulnar styloid'"
+
+// Chambers that come to lie over a site to keep clear.
+std::vector<CastingFinding> check_worn_chambers(const Layout& layout, const WornLayout& worn,
+                                                const std::vector<BonySite>& sites,
+                                                const CastingRules& rules);
+
 // Inlets that come to lie over or near a bony site.
 std::vector<CastingFinding> check_worn_inlets(const Layout& layout, const WornLayout& worn,
                                               const std::vector<BonySite>& sites, const CastingRules& rules);

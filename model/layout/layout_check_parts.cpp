@@ -43,7 +43,7 @@ void check_pair(const LayoutCheck& check, const OpenLoop& a, const OpenLoop& b) 
   if (!boxes_within(*a.loop, *b.loop, thickness)) return;
   const bool chambers = a.region.kind == RegionKind::kChamber && b.region.kind == RegionKind::kChamber;
   if (const auto seam = seam_in_hole(check.shapes, a, b)) {
-    if (seam->distance_m < thickness)
+    if (falls_short(seam->distance_m, thickness))
       report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
                        *seam, {a.place, b.place});
     return;
@@ -59,7 +59,7 @@ void check_pair(const LayoutCheck& check, const OpenLoop& a, const OpenLoop& b) 
   }
   const ClosestPlaces places = closest_places(*a.loop, *b.loop);
   const bool joined = !chambers && places.distance_m < kDrawingTolerance;
-  if (places.distance_m < thickness && !joined)
+  if (falls_short(places.distance_m, thickness) && !joined)
     report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
                      places, {a.place, b.place});
 }
@@ -74,7 +74,7 @@ void check_against_outline(const LayoutCheck& check, const OpenLoop& part) {
   }
   if (part.region.kind == RegionKind::kChannel) return;  // may run up to the outline, to an inlet there
   const ClosestPlaces places = closest_places(*part.loop, check.shapes.outline_m);
-  if (places.distance_m < thicker_sheet_m(check.layout))
+  if (falls_short(places.distance_m, thicker_sheet_m(check.layout)))
     report_thin_seam(check, part_name(check.layout, part.region) + " and the outline", places, {part.place});
 }
 
@@ -122,7 +122,7 @@ void check_insets(const LayoutCheck& check) {
         continue;
       }
       const ClosestPlaces gap = closest_places(insets[k], wall);
-      if (gap.distance_m < thickness)
+      if (falls_short(gap.distance_m, thickness))
         check.add(what + " is " + short_of(gap.distance_m, thickness) + " from the chamber's wall at " +
                       at_mm(gap.on_first) + ", less than the thicker sheet (" + in_millimetres(thickness) +
                       "), so the gap cannot open; move it inwards.",

@@ -11,6 +11,10 @@ namespace wrapgauge {
 
 // Gap below which drawn points and lines are one: finer than anything is cut or cast (judgement).
 inline constexpr double kDrawingTolerance = 1e-5;
+// Whether a length is less than it should be by more than that: rounding alone is no fault.
+inline bool falls_short(double length_m, double least_m) {
+  return length_m < least_m - kDrawingTolerance;
+}
 
 struct LayoutShapes {
   struct OpenChamber {

@@ -5003,6 +5003,186 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Wash with mild soap, wipe and dry; one cast for each wearer, or a fresh liner.</source>
             <translation>Mit milder Seife waschen, abwischen und trocknen; ein Guss je Person, oder eine frische Einlage.</translation>
         </message>
+        <message>
+            <source>(%1, %2) mm</source>
+            <translation>(%1; %2) mm</translation>
+        </message>
+        <message>
+            <source>its edges lift away from the skin, as the skin sheet bulges more</source>
+            <translation>seine Ränder heben sich von der Haut ab, weil sich die Hautlage stärker wölbt</translation>
+        </message>
+        <message>
+            <source>its edges press towards the skin, as the outer sheet bulges more</source>
+            <translation>seine Ränder drücken zur Haut hin, weil sich die Außenlage stärker wölbt</translation>
+        </message>
+        <message>
+            <source>%1 is %2, more than %3: inflated, the layout curls (%4); bring the sheets nearer to one another, or add backing or a closure that holds it.</source>
+            <translation>%1 ist %2, mehr als %3: Gefüllt rollt sich das Layout (%4); die Lagen einander angleichen oder es mit Stoff oder einem Verschluss halten.</translation>
+        </message>
+        <message>
+            <source>the ratio of the sheets' thickness (skin %1, outer %2)</source>
+            <translation>Das Verhältnis der Dicken (Hautlage %1, Außenlage %2)</translation>
+        </message>
+        <message>
+            <source>the ratio of the sheets' stiffness (shear modulus times thickness)</source>
+            <translation>Das Verhältnis der Steifigkeiten der Lagen (Schubmodul mal Dicke)</translation>
+        </message>
+        <message>
+            <source>fused at unequal stretch (skin %1, outer %2), the layout curls by about %3 degrees along its length as soon as it is let go, more than %4: %5; stretch both sheets alike.</source>
+            <translation>Mit ungleicher Dehnung verschmolzen (Hautlage %1, Außenlage %2), rollt sich das Layout über seine Länge um etwa %3 Grad, sobald es frei ist, mehr als %4: %5; beide Lagen gleich dehnen.</translation>
+        </message>
+        <message>
+            <source>its edges come towards the skin, and nothing holds it flat</source>
+            <translation>seine Ränder kommen zur Haut, und nichts hält es flach</translation>
+        </message>
+        <message>
+            <source>its edges lift away from the skin</source>
+            <translation>seine Ränder heben sich von der Haut ab</translation>
+        </message>
+        <message>
+            <source>inlet '%1' at %2 lies on %3, where the sheets are fused: move it into the open, %4 or more from every seam.</source>
+            <translation>Einlass „%1“ bei %2 liegt auf %3, wo die Lagen verschmolzen sind: ins Offene schieben, mindestens %4 weg von jeder Naht.</translation>
+        </message>
+        <message>
+            <source>inlet '%1' at %2 is %3 from %4, less than %5: move it inwards, or the flange of its tube peels the seam.</source>
+            <translation>Einlass „%1“ bei %2 liegt %3 neben %4, weniger als %5: nach innen schieben, sonst schält der Flansch des Schlauchs die Naht auf.</translation>
+        </message>
+        <message>
+            <source>the seam round %1</source>
+            <translation>der Naht um %1</translation>
+        </message>
+        <message>
+            <source>the chamber's wall</source>
+            <translation>der Wand der Kammer</translation>
+        </message>
+        <message>
+            <source>the seam beside %1</source>
+            <translation>der Naht neben %1</translation>
+        </message>
+        <message>
+            <source>the seam between %1 and the outline</source>
+            <translation>Die Naht zwischen %1 und dem Umriss</translation>
+        </message>
+        <message>
+            <source>the seam between two places of %1</source>
+            <translation>Die Naht zwischen zwei Stellen von %1</translation>
+        </message>
+        <message>
+            <source>the seam between %1 and %2</source>
+            <translation>Die Naht zwischen %1 und %2</translation>
+        </message>
+        <message>
+            <source>%1 is %2 wide at %3, less than %4 times the thicker sheet (%5): move them apart, or cast thinner sheets.</source>
+            <translation>%1 ist bei %3 nur %2 breit, weniger als das %4-fache der dickeren Lage (%5): auseinanderrücken oder dünner gießen.</translation>
+        </message>
+        <message>
+            <source>the gap between %1 is %2 at %3, less than %4 times the thicker sheet (%5), so it can hardly open: move the inset seam, or make it smaller.</source>
+            <translation>Die Lücke zwischen %1 ist bei %3 nur %2 breit, weniger als das %4-fache der dickeren Lage (%5), und öffnet sich kaum: die Innennaht verschieben oder verkleinern.</translation>
+        </message>
+        <message>
+            <source>%1 and the chamber's wall</source>
+            <translation>%1 und der Wand der Kammer</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <translation>%1 und %2</translation>
+        </message>
+        <message>
+            <source>%1 has a corner of %2 degrees at %3 with a radius of %4: round it by %5 or more, or the seam starts to peel there.</source>
+            <translation>%1 hat bei %3 eine Ecke von %2 Grad mit %4 Radius: mit mindestens %5 runden, sonst schält sich dort die Naht auf.</translation>
+        </message>
+        <message>
+            <source>the outline has a notch of %1 degrees at %2 with a radius of %3: round it by %4 or more, or the sheets tear from there.</source>
+            <translation>Der Umriss hat bei %2 eine Kerbe von %1 Grad mit %3 Radius: mit mindestens %4 runden, sonst reißen die Lagen von dort ein.</translation>
+        </message>
+        <message>
+            <source>%1 has a square end at %2: put an inset spot of radius %3 or more on it, or the inset seam starts to let go at its corners.</source>
+            <translation>%1 hat bei %2 ein eckiges Ende: einen Innennaht-Punkt mit mindestens %3 Radius darauf setzen, sonst löst sich die Innennaht an ihren Ecken.</translation>
+        </message>
+        <message>
+            <source>%1 round %2 is %3 times as long as wide (%4 by %5), more than %6, and no neighbour within %7 shares a seam along half of it, so it may twist: make it shorter, or draw a chamber beside it.</source>
+            <translation>%1 um %2 ist %3-mal so lang wie breit (%4 mal %5), mehr als %6, und kein Nachbar innerhalb von %7 teilt auf halber Länge eine Naht mit ihr, also kann sie sich verdrehen: kürzen oder eine Kammer daneben zeichnen.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 thick, less than %3: cast it thicker, or expect holes and tears.</source>
+            <translation>%1 ist %2 dick, weniger als %3: dicker gießen, sonst drohen Löcher und Risse.</translation>
+        </message>
+        <message>
+            <source>%1 has a neck of %2 at %3, less than the %4 below which it may fuse shut: widen it, or draw two chambers.</source>
+            <translation>%1 hat bei %3 eine Engstelle von %2, weniger als die %4, unter denen sie zuschmelzen kann: verbreitern oder zwei Kammern zeichnen.</translation>
+        </message>
+        <message>
+            <source>%1 is nowhere wider than %2, which is at %3 and less than %4 times the thicker sheet (%5), so it hardly opens: widen it, or cast thinner sheets.</source>
+            <translation>%1 ist nirgends breiter als %2 (bei %3), weniger als das %4-fache der dickeren Lage (%5), und öffnet sich kaum: verbreitern oder dünner gießen.</translation>
+        </message>
+        <message>
+            <source>%1 has no seam within a circle of %2 round %3, more than %4 times the thinner sheet (%5), so it balloons there first: put inset seams into it, or divide it.</source>
+            <translation>%1 hat in einem Kreis von %2 um %3 keine Naht, mehr als das %4-fache der dünneren Lage (%5), und bläht sich dort zuerst: Innennähte hineinsetzen oder teilen.</translation>
+        </message>
+        <message>
+            <source>the skin sheet</source>
+            <translation>Die Hautlage</translation>
+        </message>
+        <message>
+            <source>the outer sheet</source>
+            <translation>Die Außenlage</translation>
+        </message>
+        <message>
+            <source>%1 is %2 wide at %3, less than the %4 below which it may fuse shut: widen it.</source>
+            <translation>%1 ist bei %3 %2 breit, weniger als die %4, unter denen ein Kanal zuschmelzen kann: verbreitern.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 wide at %3, more than the %4 above which it balloons like a chamber: make it narrower, or two of it.</source>
+            <translation>%1 ist bei %3 %2 breit, mehr als die %4, über denen ein Kanal sich bläht wie eine Kammer: schmaler zeichnen oder zwei daraus machen.</translation>
+        </message>
+        <message>
+            <source>%1 through %2 lies on the sheet along %3 of the layout's height, less than %4, so little is there to be fastened: move the line inwards, or straighten the edge.</source>
+            <translation>%1 durch %2 liegt auf %3 der Höhe des Layouts auf der Lage, weniger als %4; dort ist also wenig zu schließen: die Linie nach innen rücken oder den Rand gerade zeichnen.</translation>
+        </message>
+        <message>
+            <source>the second closing line</source>
+            <translation>Die zweite Schließlinie</translation>
+        </message>
+        <message>
+            <source>the first closing line</source>
+            <translation>Die erste Schließlinie</translation>
+        </message>
+        <message>
+            <source>closed at %1, %2 of the layout is left beyond the closing line at %3 to hold it by, less than %4: make the layout or its strap longer.</source>
+            <translation>Bei %1 geschlossen, bleiben jenseits der Schließlinie bei %3 nur %2 des Layouts zum Halten, weniger als %4: das Layout oder seinen Gurt verlängern.</translation>
+        </message>
+        <message>
+            <source>worn, inlet '%1' at %2 lies over %3, %4 from its middle; keep it %5 or more outside the site: move the inlet, or place the layout elsewhere.</source>
+            <translation>Getragen liegt Einlass „%1“ bei %2 über %3, %4 von der Mitte; mindestens %5 Abstand zur Stelle halten: den Einlass verschieben oder das Layout anders auflegen.</translation>
+        </message>
+        <message>
+            <source>worn, inlet '%1' at %2 lies %3 from %4; keep it %5 or more outside the site: move the inlet, or place the layout elsewhere.</source>
+            <translation>Getragen liegt Einlass „%1“ bei %2 nur %3 neben %4; mindestens %5 Abstand zur Stelle halten: den Einlass verschieben oder das Layout anders auflegen.</translation>
+        </message>
+        <message>
+            <source>worn, %1 lies over %2 at %3, %4 from the site's middle; keep it %5 or more outside the site: move the chamber, or place the layout elsewhere.</source>
+            <translation>Getragen liegt %1 bei %3 über %2, %4 von der Mitte der Stelle; mindestens %5 Abstand zur Stelle halten: die Kammer verschieben oder das Layout anders auflegen.</translation>
+        </message>
+        <message>
+            <source>worn, %1 comes within %2 of %3 at %4; keep it %5 or more outside the site: move the chamber, or place the layout elsewhere.</source>
+            <translation>Getragen kommt %1 bei %4 bis auf %2 an die Stelle heran (neben %3); mindestens %5 Abstand zur Stelle halten: die Kammer verschieben oder das Layout anders auflegen.</translation>
+        </message>
+        <message>
+            <source>the bony site '%1'</source>
+            <translation>der Knochenstelle „%1“</translation>
+        </message>
+        <message>
+            <source>the nerve '%1'</source>
+            <translation>dem Nerv „%1“</translation>
+        </message>
+        <message>
+            <source>the vessel '%1'</source>
+            <translation>dem Gefäß „%1“</translation>
+        </message>
+        <message>
+            <source>the tendon '%1'</source>
+            <translation>der Sehne „%1“</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>

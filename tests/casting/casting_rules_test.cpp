@@ -30,7 +30,8 @@ json table() {
 TEST(CastingRules, EveryRuleSaysItsSourceAndStatus) {
   const CastingRules rules = test::rules();
   EXPECT_EQ(rules.row(CastingRule::kSeamWidth).name, "seam width");
-  EXPECT_EQ(rules.row(CastingRule::kSpill).name, "spill");
+  EXPECT_EQ(rules.row(CastingRule::kFusingLayer).name, "fusing layer");
+  EXPECT_EQ(rules.row(CastingRule::kInletToSeam).name, "inlet to seam");
   EXPECT_EQ(rules.value(CastingRule::kInletToSeam), 4.0);
   for (const CastingRuleRow& row : rules.rows) {
     EXPECT_FALSE(row.source.empty()) << row.name;

@@ -69,9 +69,34 @@ TEST(WornLayout, AnInletNearABonySiteIsFoundAtItsThreshold) {
   const auto near = findings(0.04, 0.03 + 0.0144);
   ASSERT_EQ(near.size(), 1u);
   EXPECT_NEAR(near[0].value, 4.4, 0.3);
-  EXPECT_NE(near[0].sentence.find("mm from the bony site 'styloid'"), std::string::npos) << near[0].sentence;
-  EXPECT_NE(findings(0.04, 0.03)[0].sentence.find("lies over the bony site 'styloid', 0."),
+  EXPECT_NE(english(near[0].sentence).find("mm from the bony site 'styloid'"), std::string::npos)
+      << english(near[0].sentence);
+  EXPECT_NE(english(findings(0.04, 0.03)[0].sentence).find("lies over the bony site 'styloid', 0."),
             std::string::npos);
+}
+
+// The chamber's right wall lies at x = 50 mm; the site's middle on the pad's rim beyond it.
+TEST(WornLayout, AChamberOverAKeepClearSiteIsFoundAndOneBesideItIsNot) {
+  const OnCylinder on;
+  const auto worn = wear_layout(on.body, on.layout, on.placement);
+  ASSERT_TRUE(worn);
+  const auto findings = [&](double x_m, SiteKind kind) {
+    return check_worn_chambers(on.layout, *worn,
+                               {{"peroneal", OnCylinder::rolled(x_m, 0.03), 4.0 * mm, 3.0 * mm, kind}},
+                               test::rules());
+  };
+  EXPECT_TRUE(findings(0.0557, SiteKind::kBone).empty());  // 1.7 mm between them
+  const auto near = findings(0.0545, SiteKind::kBone);     // 0.5 mm
+  ASSERT_EQ(near.size(), 1u);
+  EXPECT_NE(english(near[0].sentence).find("worn, chamber 'pad' comes within 0."), std::string::npos)
+      << english(near[0].sentence);
+  const auto over = findings(0.048, SiteKind::kNerve);
+  ASSERT_EQ(over.size(), 1u);
+  EXPECT_EQ(static_cast<int>(over[0].rule), static_cast<int>(CastingRule::kChamberToSite));
+  EXPECT_NEAR(over[0].value, -4.0, 0.5);
+  EXPECT_NE(english(over[0].sentence).find("worn, chamber 'pad' lies over the nerve 'peroneal' at (48."),
+            std::string::npos)
+      << english(over[0].sentence);
 }
 
 }  // namespace

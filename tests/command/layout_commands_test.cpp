@@ -46,6 +46,34 @@ TEST_F(LayoutCommands, EveryMadeLayoutPassesTheCheckAndSaysItsSilicone) {
   }
 }
 
+// Chambers so narrow that the channels' ends nearly meet in them, and so short that the inlet has little
+// room.
+TEST_F(LayoutCommands, MadeLayoutsOfManySmallChambersRaiseNothing) {
+  for (const std::vector<std::string>& more :
+       {std::vector<std::string>{"--chambers", "12"}, {"--chambers", "12", "--bands", "3"}}) {
+    const Answer answer = run({"layout", "check", make("sleeve", more)});
+    EXPECT_EQ(answer.code, 0) << answer.out;
+  }
+  const Answer answer = run({"layout", "check", make("cuff", {"--rows", "3"})});
+  EXPECT_EQ(answer.code, 0) << answer.out;
+}
+
+// 00-30 at 1.5 mm: 264.7 x 100 mm need 48.9 g, and with a border of 20 mm 78.1 g.
+TEST_F(LayoutCommands, CheckTakesTheTrimBorderAndTheFusingLayerThatOneSets) {
+  const std::string layout = make("cuff");
+  const Answer bare = run({"layout", "check", layout, "--trim", "0", "--fusing", "0"});
+  EXPECT_NE(bare.out.find("silicone: skin sheet, 00-30, 1.5 mm: mix about 50 g (45 mL)"), std::string::npos)
+      << bare.out;
+  EXPECT_EQ(bare.out.find("fusing layer"), std::string::npos) << bare.out;
+  const Answer wide = run({"layout", "check", layout, "--trim", "20"});
+  EXPECT_NE(wide.out.find("silicone: skin sheet, 00-30, 1.5 mm: mix about 80 g"), std::string::npos)
+      << wide.out;
+  EXPECT_NE(wide.out.find("silicone: fusing layer, A10, 0.5 mm"), std::string::npos) << wide.out;
+  const Answer refused = run({"layout", "check", layout, "--trim", "-1"});
+  EXPECT_EQ(refused.code, 2);
+  EXPECT_NE(refused.err.find("--trim"), std::string::npos) << refused.err;
+}
+
 TEST_F(LayoutCommands, MakeMeasuresGirthsOnABody) {
   // A square prism of 50 x 50 mm and 200 mm height: girth 200 mm everywhere.
   write("prism.obj",
@@ -88,10 +116,11 @@ TEST_F(LayoutCommands, CheckAsJsonHoldsTheFiguresOfTheSentences) {
   EXPECT_EQ(answer.code, 4) << answer.err;
   const auto json = nlohmann::json::parse(answer.out);
   EXPECT_TRUE(json["problems"].empty());
-  EXPECT_EQ(json["silicone"].size(), 2u);
-  const double grams =
-      json["silicone"][0]["mix_g"].get<double>() + json["silicone"][1]["mix_g"].get<double>();
+  EXPECT_EQ(json["silicone"].size(), 3u);
+  double grams = 0.0;
+  for (const auto& amount : json["silicone"]) grams += amount["mix_g"].get<double>();
   EXPECT_NEAR(json["silicone_mix_g"].get<double>(), grams, 1e-3);
+  EXPECT_EQ(json["trim_border_mm"], 10.0);
   EXPECT_LT(json["closing"]["smallest_girth_mm"], json["closing"]["largest_girth_mm"]);
   EXPECT_GT(json["worn"]["girth_mm"], 100.0);
   ASSERT_FALSE(json["findings"].empty());

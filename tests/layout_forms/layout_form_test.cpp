@@ -36,7 +36,7 @@ class EveryForm : public testing::TestWithParam<std::string> {};
 TEST_P(EveryForm, KeepsToEveryCheckAndRuleByDefault) {
   const Layout layout = made(GetParam());
   for (const Problem& problem : check_layout(layout)) ADD_FAILURE() << problem.message;
-  for (const CastingFinding& finding : test::findings_of(layout)) ADD_FAILURE() << finding.sentence;
+  for (const CastingFinding& finding : test::findings_of(layout)) ADD_FAILURE() << english(finding.sentence);
 }
 
 TEST_P(EveryForm, ComesBackFromItsFileTheSame) {

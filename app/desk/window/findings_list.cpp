@@ -59,7 +59,7 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
   for (const CastingFinding& finding : checked.casting)
     listed.push_back({Severity::kWarn,
                       FindingsList::tr("When casting"),
-                      QString::fromStdString(finding.sentence),
+                      text(finding.sentence),
                       chamber_of(finding.parts),
                       {}});
   return listed;

@@ -11,6 +11,7 @@ namespace {
 constexpr double kSmallestChamber_m = 8e-3;  // a smaller one cannot open (judgement)
 constexpr double kChannelReach_m = 6e-3;     // a channel's end lies this far inside its chamber (judgement)
 constexpr double kInletShare = 0.75;         // of a chamber's height: the tube leaves towards proximal
+constexpr double kInletRoom_m = 5e-3;        // to the chamber's upper wall, where it has so much (judgement)
 
 // Drawn with straight closing lines at the mean width first, then widened or narrowed about the middle.
 class Grid {
@@ -74,8 +75,9 @@ class Grid {
            Length(grid_.channel_m)});
     }
     const int middle = grid_.columns / 2;
-    layout.inlets.push_back({name, tapered(Vec2(low_corner(middle, row) +
-                                                Vec2(0.5 * chamber_m_.x(), kInletShare * chamber_m_.y())))});
+    const double height = chamber_m_.y();
+    const double up = std::max(0.5 * height, std::min(kInletShare * height, height - kInletRoom_m));
+    layout.inlets.push_back({name, tapered(Vec2(low_corner(middle, row) + Vec2(0.5 * chamber_m_.x(), up)))});
   }
 
   // Continues the right edge; narrower than the layout by the rim, so that its corners do not stand out.

@@ -1,0 +1,33 @@
+#pragma once
+// The lines between what is open and what is fused. Chambers and channels that meet are one open space: no
+// line crosses a channel's mouth.
+
+#include <functional>
+
+#include "model/geometry/planar_graph.hpp"
+#include "model/layout/layout_shapes.hpp"
+
+namespace wrapgauge {
+
+// Loops round the open spaces, the open side to the left: a space's outer loop runs counter-clockwise, one
+// round a weld that it encloses clockwise. Inset seams are left out. The drawing has to pass check_layout.
+std::vector<Polygon> open_outlines(const LayoutShapes& shapes);
+
+// A weld between two edges, measured across. Parts: chambers or channels; none: the outline.
+struct Weld {
+  std::optional<FlatRegion> first, second;
+  ClosestPlaces gap;
+};
+
+// Of each pair of parts, a part with itself among them, the narrowest weld below `least_m`. A weld's corner,
+// such as beside a channel's mouth, is no narrow weld: two edges count only where the way from one to the
+// other along the edges is three times as long as the straight one, and `least_m` or longer (judgement: a
+// tongue of weld sharper than 39 degrees still counts). `counts` may refuse more.
+std::vector<Weld> narrow_welds(const LayoutShapes& shapes, double least_m,
+                               const std::function<bool(const Weld&)>& counts);
+
+// The narrowest place of a loop's inside below `least_m` that has as much room on either side as a circle
+// `least_m` wide has; none: no such place. Corners do not count, as above.
+std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m);
+
+}  // namespace wrapgauge
