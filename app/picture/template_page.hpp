@@ -9,4 +9,7 @@ namespace wrapgauge {
 void draw_template_page(QPainter& painter, const TemplateDrawing& drawing, const TemplatePages& pages,
                         std::size_t page);
 
+// The page in front of them: what the sheets are, what each line means, and which page shows what.
+void draw_template_overview(QPainter& painter, const TemplateDrawing& drawing, const TemplatePages& pages);
+
 }  // namespace wrapgauge

@@ -41,12 +41,16 @@ Result<std::string> template_pdf(const TemplateDrawing& drawing, const TemplateP
     QPainter painter;
     if (!begin_pages(writer, pages, drawing.name) || !painter.begin(&writer))
       return bad_input("the template's pages could not be laid out as PDF.");
-    for (std::size_t i = 0; i < pages.pages.size(); ++i) {
-      if (i > 0) writer.newPage();
+    const auto draw = [&](const auto& page) {
       painter.save();
       use_millimetres(painter);
-      draw_template_page(painter, drawing, pages, i);
+      page();
       painter.restore();
+    };
+    draw([&] { draw_template_overview(painter, drawing, pages); });
+    for (std::size_t i = 0; i < pages.pages.size(); ++i) {
+      writer.newPage();
+      draw([&] { draw_template_page(painter, drawing, pages, i); });
     }
     painter.end();
   }

@@ -7,9 +7,10 @@
 
 namespace wrapgauge {
 
-// Every page: its part of the drawing, lines and labels for glueing it to its neighbours, the check bar and
-// the page's label. The first page's footer says what each kind of line means. The file carries no date, so
-// the same input gives the same bytes. Problem: the PDF could not be written.
+// First an overview: sheets, amounts, what each line means, and which page shows what. Then every page with
+// its part of the drawing, lines and labels for glueing it to its neighbours, and a short legend. Each
+// carries the check bar and its label. The file carries no date, so the same input gives the same bytes.
+// Problem: the PDF could not be written.
 Result<std::string> template_pdf(const TemplateDrawing& drawing, const TemplatePages& pages);
 
 }  // namespace wrapgauge

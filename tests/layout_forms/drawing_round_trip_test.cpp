@@ -158,6 +158,21 @@ TEST(RoundTrip, AnEditedSvgKeepsWhatNoLineShows) {
   EXPECT_EQ(layout_to_json(*layout), layout_to_json(filed(full_layout())));
 }
 
+// Mirrored for the skin side, with amounts and sites on it: what is read back is the layout, not the print.
+TEST(RoundTrip, ATemplateOfTheSkinSideReadsBackAsTheSameLayout) {
+  const Layout layout = filed(full_layout());
+  TemplateMarks marks;
+  marks.skin_side = true;
+  marks.sites = {{"ulna <&>", SiteKind::kBone, {0.05, 0.05}, 8.0 * mm, 0.0 * mm}};
+  marks.amounts.emplace_back();
+  marks.amounts.back().sheet = "skin sheet";
+  marks.amounts.back().grams_to_mix = 46.0;
+  const auto again =
+      layout_from_drawing(*read_svg(template_svg(template_drawing(layout, marks), layout), "x.svg"), {});
+  ASSERT_TRUE(again) << again.problem().message;
+  EXPECT_EQ(layout_to_json(*again), layout_to_json(layout));
+}
+
 TEST(RoundTrip, ATemplateThatWasEditedIsNotTakenForItsLayout) {
   const Layout layout = filed(full_layout());
   std::string svg = template_svg(template_drawing(layout, {}), layout);

@@ -13,10 +13,6 @@ constexpr double kRoom_m = 22e-3;  // round the layout
 constexpr double kLegend_m =
     16e-3;  // from the layout down to the legend: the check bar and its words lie between
 constexpr double kRow_m = 4.5e-3;  // of the legend
-constexpr TemplateStroke kStrokes[] = {
-    TemplateStroke::kCut,     TemplateStroke::kStrap, TemplateStroke::kSeam,   TemplateStroke::kInset,
-    TemplateStroke::kChannel, TemplateStroke::kFold,  TemplateStroke::kCentre, TemplateStroke::kKeepClear};
-
 // Numbers to a thousandth of a millimetre; y is turned over.
 std::string mm_text(double length_m) {
   return fixed_text(1e3 * length_m, 3);
@@ -39,7 +35,6 @@ Look look_of(TemplateStroke stroke) {
       return {"#000000", "0.5", "3,1.5"};
     case TemplateStroke::kSeam:
     case TemplateStroke::kInset:
-    case TemplateStroke::kChannel:
       return {"#000000", "0.25", ""};
     case TemplateStroke::kFold:
       return {"#606060", "0.35", "3,1,0.4,1"};
@@ -86,10 +81,13 @@ std::string group_text(const TemplateDrawing& drawing, TemplateStroke stroke) {
   return text += ">\n" + lines + "</g>\n";
 }
 
-std::string words_text(const Vec2& at, const std::string& words, bool centred = false) {
+std::string words_text(const Vec2& at, const std::string& words, WordsFrom from = WordsFrom::kLeft) {
+  const char* anchor = from == WordsFrom::kLeft     ? ">"
+                       : from == WordsFrom::kMiddle ? " text-anchor=\"middle\">"
+                                                    : " text-anchor=\"end\">";
   return "<text x=\"" + mm_text(at.x()) + "\" y=\"" + mm_text(-at.y()) +
-         "\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"3\"" +
-         (centred ? " text-anchor=\"middle\">" : ">") + xml_text(words) + "</text>\n";
+         "\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"3\"" + anchor + xml_text(words) +
+         "</text>\n";
 }
 
 std::string arrow_text(const Vec2& tail) {
@@ -114,32 +112,39 @@ std::string inlet_text(const Vec2& at) {
          point_text(at + up) + "\"/>\n";
 }
 
-std::vector<TemplateStroke> strokes_of(const TemplateDrawing& drawing) {
-  std::vector<TemplateStroke> there;
-  for (const TemplateStroke stroke : kStrokes)
-    if (std::any_of(drawing.lines.begin(), drawing.lines.end(),
-                    [&](const TemplateLine& line) { return line.stroke == stroke; }))
-      there.push_back(stroke);
-  return there;
+std::size_t legend_rows(const TemplateDrawing& drawing) {
+  const std::size_t symbols = drawing.inlets_m.empty() ? 1 : 2;  // the arrow; the inlet
+  return 1 + strokes_of(drawing).size() + symbols + drawing.notes.size();
 }
 
-// The kinds of line that are there, below the check bar.
+// Below the check bar: every kind of line and sign that is there, then the notes.
 std::string legend_text(const TemplateDrawing& drawing) {
   Vec2 at = drawing.box.low - Vec2(0.0, kLegend_m);
-  std::string text = words_text(at, drawing.name + ", template 1:1, outer sheet towards you");
+  std::string text = words_text(at, drawing.title());
+  const Vec2 beside(14e-3, 0.0);
   for (const TemplateStroke stroke : strokes_of(drawing)) {
     at.y() -= kRow_m;
     text += "<polyline ";
     text += paint_text(stroke);
     text +=
         " points=\"" + point_text(at + Vec2(0.0, 1e-3)) + " " + point_text(at + Vec2(12e-3, 1e-3)) + "\"/>\n";
-    text += words_text(at + Vec2(14e-3, 0.0), stroke_meaning(stroke));
+    text += words_text(at + beside, stroke_meaning(stroke));
+  }
+  if (!drawing.inlets_m.empty()) {
+    at.y() -= kRow_m;
+    text += inlet_text(at + Vec2(6e-3, 1e-3)) + words_text(at + beside, kInletMeaning);
+  }
+  at.y() -= kRow_m;
+  text += words_text(at + beside, std::string("arrow: ") + kArrowMeaning);
+  for (const std::string& note : drawing.notes) {
+    at.y() -= kRow_m;
+    text += words_text(at, note);
   }
   return text;
 }
 
 std::string head_text(const TemplateDrawing& drawing) {
-  const double below = kLegend_m + kRow_m * static_cast<double>(strokes_of(drawing).size() + 1);
+  const double below = kLegend_m + kRow_m * static_cast<double>(legend_rows(drawing));
   const Vec2 low = drawing.box.low - Vec2(kRoom_m, below), high = drawing.box.high + Vec2(kRoom_m, kRoom_m);
   const std::string width = mm_text(high.x() - low.x()), height = mm_text(high.y() - low.y());
   return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
@@ -151,12 +156,11 @@ std::string head_text(const TemplateDrawing& drawing) {
 
 std::string template_svg(const TemplateDrawing& drawing, const Layout& layout) {
   std::string svg = head_text(drawing);
-  for (const TemplateStroke stroke : kStrokes) svg += group_text(drawing, stroke);
+  for (const TemplateStroke stroke : strokes_of(drawing)) svg += group_text(drawing, stroke);
   svg += "<g id=\"marks\">\n";
   for (const Vec2& inlet : drawing.inlets_m) svg += inlet_text(inlet);
   svg += arrow_text(drawing.distal_arrow_m);
-  for (const TemplateWords& words : drawing.words)
-    svg += words_text(words.place_m, words.words, words.centred);
+  for (const TemplateWords& words : drawing.words) svg += words_text(words.place_m, words.words, words.from);
   svg += check_bar_text({drawing.box.low.x(), drawing.box.low.y() - 6e-3});
   svg += legend_text(drawing);
   return with_layout(svg + "</g>\n</svg>\n", layout);
