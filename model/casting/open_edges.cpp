@@ -13,8 +13,12 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kPiece_m = 1e-3;  // edges are compared piece by piece; gaps themselves are exact
-constexpr double kDetour = 3.0;    // way along the edges over the straight one, from which edges are apart
+// Edges are compared piece by piece; the gaps themselves are exact.
+double piece_m(double least_m) {
+  return std::max(1e-3, least_m / 6.0);
+}
+
+constexpr double kDetour = 3.0;  // way along the edges over the straight one, from which edges are apart
 
 // An inset seam without a chamber in its hole does not bound an open space.
 bool holds_chamber(const LayoutShapes& shapes, int ring, const Polygon& inset) {
@@ -53,6 +57,19 @@ ClosestPlaces between_segments(const Vec2& a, const Vec2& b, const Vec2& c, cons
   return best;
 }
 
+// Whether a gap leaves both edges on their sides that it is measured on, given as directions of unit length.
+// Along a wall, past a mouth in it, it does not.
+bool leaves_both(const ClosestPlaces& gap, const Vec2& from_first, const Vec2& from_second) {
+  constexpr double kLeast = 0.1;  // sine of 6 degrees
+  const Vec2 across = gap.on_second - gap.on_first;
+  return across.dot(from_first) >= kLeast * gap.distance_m &&
+         -across.dot(from_second) >= kLeast * gap.distance_m;
+}
+
+Vec2 to_the_left(const Vec2& along) {
+  return Vec2(-along.y(), along.x()).normalized();
+}
+
 // Pieces by the square that their middle lies in.
 class PieceGrid {
  public:
@@ -83,16 +100,20 @@ class WeldEdges {
     Segment ends;
     std::optional<FlatRegion> open;  // none: the outline
     int part;                        // chambers, then channels, then the outline
+    Vec2 into_weld;
   };
 
-  explicit WeldEdges(const LayoutShapes& shapes) {
+  WeldEdges(const LayoutShapes& shapes, double piece_m) : piece_m_(piece_m) {
     const LayoutLines lines = layout_lines(shapes, std::nullopt);
     points_m_ = lines.graph.points_m;
     for (std::size_t s = 0; s < lines.sides.size(); ++s) {
       const auto& [left, right] = lines.sides[s];
       if (!weld_at(left) && !weld_at(right)) continue;
       const auto& beyond = weld_at(left) ? right : left;
-      add_edge(lines.graph.segments[s], open_at(beyond) ? beyond : std::nullopt, shapes);
+      const auto [from, to] = lines.graph.segments[s];
+      const Vec2 normal = to_the_left(at(to) - at(from));
+      add_edge({from, to}, open_at(beyond) ? beyond : std::nullopt, weld_at(left) ? normal : Vec2(-normal),
+               shapes);
     }
     ways_.resize(points_m_.size());
     for (const Piece& piece : pieces_) {
@@ -134,13 +155,14 @@ class WeldEdges {
  private:
   static constexpr double kFar = std::numeric_limits<double>::infinity();
 
-  void add_edge(const Segment& ends, const std::optional<FlatRegion>& open, const LayoutShapes& shapes) {
+  void add_edge(const Segment& ends, const std::optional<FlatRegion>& open, const Vec2& into_weld,
+                const LayoutShapes& shapes) {
     const auto chambers = static_cast<int>(shapes.chambers.size());
     const int part = !open                                ? std::numeric_limits<int>::max()
                      : open->kind == RegionKind::kChamber ? open->part
                                                           : chambers + open->part;
     const Vec2 from = at(ends[0]), to = at(ends[1]);
-    const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / kPiece_m)));
+    const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / piece_m_)));
     int last = ends[0];
     for (int k = 1; k <= count; ++k) {
       int end = ends[1];
@@ -148,11 +170,12 @@ class WeldEdges {
         end = static_cast<int>(points_m_.size());
         points_m_.emplace_back(from + static_cast<double>(k) / count * (to - from));
       }
-      pieces_.push_back({{last, end}, open, part});
+      pieces_.push_back({{last, end}, open, part, into_weld});
       last = end;
     }
   }
 
+  double piece_m_;
   std::vector<Vec2> points_m_;
   std::vector<Piece> pieces_;
   std::vector<std::vector<std::pair<int, double>>> ways_;
@@ -199,8 +222,8 @@ std::vector<Polygon> open_outlines(const LayoutShapes& shapes) {
 std::vector<Weld> narrow_welds(const LayoutShapes& all_shapes, double least_m,
                                const std::function<bool(const Weld&)>& counts) {
   const LayoutShapes shapes = without_insets(all_shapes);
-  WeldEdges edges(shapes);
-  PieceGrid grid(least_m + kPiece_m);
+  WeldEdges edges(shapes, piece_m(least_m));
+  PieceGrid grid(least_m + piece_m(least_m));
   const auto count = static_cast<int>(edges.pieces().size());
   for (int i = 0; i < count; ++i) grid.add(edges.middle(i), i);
   std::map<std::pair<int, int>, Weld> narrowest;
@@ -214,7 +237,8 @@ std::vector<Weld> narrow_welds(const LayoutShapes& all_shapes, double least_m,
                                                  edges.at(other.ends[0]), edges.at(other.ends[1]));
       const auto known = narrowest.find({one.part, other.part});
       if (!falls_short(gap.distance_m, least_m) ||
-          (known != narrowest.end() && known->second.gap.distance_m <= gap.distance_m))
+          (known != narrowest.end() && known->second.gap.distance_m <= gap.distance_m) ||
+          !leaves_both(gap, one.into_weld, other.into_weld))
         return;
       if (!started) edges.start_at(i, kDetour * least_m);
       started = true;
@@ -233,7 +257,7 @@ std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m)
   Polygon fine;
   for (std::size_t i = 0; i < loop.size(); ++i) {
     const Vec2 &from = loop[i], &to = loop[(i + 1) % loop.size()];
-    const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / kPiece_m)));
+    const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / piece_m(least_m))));
     for (int k = 0; k < count; ++k) fine.emplace_back(from + static_cast<double>(k) / count * (to - from));
   }
   // Length and twice the area from the first point on.
@@ -243,9 +267,11 @@ std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m)
     way.push_back(way.back() + (to - from).norm());
     swept.push_back(swept.back() + cross(from, to));
   }
-  PieceGrid grid(least_m + kPiece_m);
+  PieceGrid grid(least_m + piece_m(least_m));
   const auto end_of = [&](std::size_t i) { return fine[(i + 1) % fine.size()]; };
   for (std::size_t i = 0; i < fine.size(); ++i) grid.add(0.5 * (fine[i] + end_of(i)), static_cast<int>(i));
+  const double inwards = swept.back() > 0.0 ? 1.0 : -1.0;
+  const auto inside_of = [&](std::size_t i) { return Vec2(inwards * to_the_left(end_of(i) - fine[i])); };
   const double room_m2 = 0.25 * std::numbers::pi * least_m * least_m;
   std::optional<ClosestPlaces> best;
   for (std::size_t i = 0; i < fine.size(); ++i)
@@ -254,6 +280,7 @@ std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m)
       if (j <= i) return;
       const ClosestPlaces gap = between_segments(fine[i], end_of(i), fine[j], end_of(j));
       if (!falls_short(gap.distance_m, least_m) || (best && best->distance_m <= gap.distance_m)) return;
+      if (!leaves_both(gap, inside_of(i), inside_of(j))) return;
       const double between = way[j] - way[i], round = way.back() - between;
       if (!is_detour(std::min(between, round), gap.distance_m, least_m)) return;
       const double cut = 0.5 * std::abs(swept[j] - swept[i] + cross(fine[j], fine[i]));

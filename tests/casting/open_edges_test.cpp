@@ -50,6 +50,24 @@ TEST(OpenOutlines, AHoleWithAChamberInItIsALoopOfItsOwn) {
   EXPECT_NEAR(area, 64e-4 - 16e-4 + 4e-4, 1e-12);
 }
 
+// Past the mouth of a narrow channel, along one wall of a chamber, there is no weld to measure.
+TEST(NarrowWelds, AreNotMeasuredAlongAWall) {
+  LayoutShapes shapes = two_joined_chambers();
+  const auto any = [](const Weld&) { return true; };
+  for (const double width : {1e-3, 2e-3, 5e-3}) {
+    shapes.channels_m = {box(0.07, 0.05 - 0.5 * width, 0.04, width)};
+    EXPECT_TRUE(narrow_welds(shapes, 0.0199, any).empty()) << width;
+    EXPECT_FALSE(narrow_welds(shapes, 0.0201, any).empty()) << width;  // rims and the seam between
+  }
+}
+
+TEST(NarrowestNeck, IsNotMeasuredAlongAWallWithASlitInIt) {
+  const Polygon slit{{0, 0},        {0.06, 0},    {0.06, 0.06}, {0.031, 0.06},
+                     {0.031, 0.02}, {0.03, 0.02}, {0.03, 0.06}, {0, 0.06}};
+  EXPECT_FALSE(narrowest_neck(slit, 0.012));
+  EXPECT_TRUE(narrowest_neck(slit, 0.0201));  // below the slit
+}
+
 TEST(FreeCircle, IsAsWideAsARectangle) {
   const FreeCircle circle = largest_free_circle(box(0, 0, 0.08, 0.05), {});
   EXPECT_NEAR(circle.radius_m, 0.025, 1e-9);
