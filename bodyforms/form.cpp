@@ -167,6 +167,15 @@ Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double
 
 }  // namespace
 
+Phrase beyond_survey_words(const BeyondSurvey& odd) {
+  return Phrase::worded(
+      "%1 is %2; the survey's women and men have %3 to %4 (1st to 99th percentile). Check the tape value and "
+      "its "
+      "unit: the form is stretched beyond what it was made from.",
+      {name_of(odd.parameter), figures_of(number_text(odd.value, 4)), figures_of(number_text(odd.least, 4)),
+       figures_of(number_text(odd.most, 4))});
+}
+
 const std::vector<Form>& forms() {
   static const std::vector<Form> all = [] {
     std::vector<Form> list;

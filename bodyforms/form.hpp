@@ -13,6 +13,7 @@
 
 #include "model/body/body.hpp"
 #include "model/body/person.hpp"
+#include "model/core/phrase.hpp"
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
@@ -63,6 +64,9 @@ struct BeyondSurvey {
   std::string parameter;
   double value = 0.0, least = 0.0, most = 0.0;  // mm, or plain numbers
 };
+
+// "girth_wrist is 500; the survey's women and men have ..."
+Phrase beyond_survey_words(const BeyondSurvey& odd);
 
 struct MadeForm {
   Body body;                             // with its part, side, front and sites

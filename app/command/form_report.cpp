@@ -126,11 +126,7 @@ void say_form(const FormOrder& order, const Form& form, const MadeForm& made, st
   if (!form.tissue_site.empty())
     out << "tissue: row '" << form.tissue_site << "' of the tissue table (judgement)\n";
   for (const BeyondSurvey& odd : made.beyond_survey)
-    out << "check: " << odd.parameter << " (" << parameter_of(form, odd.parameter).meaning << ") is "
-        << number_text(odd.value, 4) << "; the survey's women and men have " << number_text(odd.least, 4)
-        << " to " << number_text(odd.most, 4)
-        << " (1st to 99th percentile). Check the tape value and its unit: the form is stretched beyond "
-           "what it was made from.\n";
+    out << "check: " << english(beyond_survey_words(odd)) << "\n";
   if (uses_survey(order, form)) out << "caution: " << kSampleCaution << "\n";
   out << "for a plan: \"body\": " << body_of_plan(order).dump() << "\n";
 }

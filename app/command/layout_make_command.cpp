@@ -2,10 +2,11 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
-#include "model/body/check_body.hpp"
-#include "model/body/girth.hpp"
+#include "app/command/wrapped_text.hpp"
+#include "app/job/job.hpp"
+#include "app/job/measured_layout.hpp"
+#include "model/body/length_unit.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/readers/mesh_reader.hpp"
 #include "model/layout/forms/layout_form.hpp"
 #include "model/layout/layout_json.hpp"
 
@@ -28,71 +29,93 @@ struct LayoutMakeCommand {
   std::map<std::string, std::optional<double>> given;
   SheetOptions skin, outer;
   std::filesystem::path body, out;
+  std::string unit;
+  std::vector<double> axis;
   std::optional<double> station_mm;
 };
 
-double height_mm(const LayoutMakeCommand& command) {
-  for (const LayoutParameter& parameter : command.form.parameters)
-    if (parameter.name == "height") return command.given.at("height").value_or(parameter.default_value);
-  return 0.0;
+// The body as a plan that names the file would have it, with its label.
+Result<Body> body_of(const LayoutMakeCommand& command) {
+  BodyFile file;
+  file.file = command.body;
+  file.unit = unit_from_name(command.unit);
+  if (command.axis.size() == 3) file.axis_direction = Vec3(command.axis[0], command.axis[1], command.axis[2]);
+  Plan plan;
+  plan.body = file;
+  auto read = read_body(plan);
+  if (!read) return read.problem();
+  return std::move(read->body);
 }
 
-Result<Length> measured(const Body& body, const LayoutParameter& parameter, Length station) {
-  const Girth girth = girth_at(body, station);
-  if (girth.kind == SectionKind::kOneLoop) return girth.girth;
-  return bad_input("The body has no single closed section at " + fixed_text(station / mm, 1) +
-                   " mm, where \"" + parameter.name + "\" is measured (the body is " +
-                   fixed_text(body_length(body) / mm, 1) + " mm long): choose another --station, or give --" +
-                   parameter.name + ".");
+std::optional<Problem> option_fault(const LayoutMakeCommand& command) {
+  if (command.body.empty() != !command.station_mm)
+    return bad_input(
+        "--body and --station go together: a body file, and where the layout's middle lies on it.");
+  if (command.body.empty() && (!command.unit.empty() || !command.axis.empty()))
+    return bad_input("--unit and --axis say how to read the body file; name it with --body.");
+  return std::nullopt;
 }
 
 // Girths that the user did not give, from the body.
-std::optional<Problem> measure_girths(const LayoutMakeCommand& command, std::map<std::string, double>& values,
-                                      std::ostream& out) {
-  if (command.body.empty() && !command.station_mm) return std::nullopt;
-  if (command.body.empty() || !command.station_mm)
-    return bad_input(
-        "--body and --station go together: a body file, and where the layout's middle lies on it.");
-  auto raw = read_mesh(command.body);
-  if (!raw) return raw.problem();
-  const auto checked = check_body(std::move(raw).value(), {command.body.stem().string(), {}, {}});
-  if (!checked) return checked.problem();
-  for (const LayoutParameter& parameter : command.form.parameters) {
-    if (!parameter.measured_at || values.contains(parameter.name)) continue;
-    const Length station = (*command.station_mm + *parameter.measured_at * height_mm(command)) * mm;
-    const auto girth = measured(checked->body, parameter, station);
-    if (!girth) return girth.problem();
-    values[parameter.name] = *girth / mm;
-    out << parameter.name << " measured at " << fixed_text(station / mm, 1)
-        << " mm: " << fixed_text(*girth / mm, 1) << " mm\n";
+std::optional<Problem> measure(const LayoutMakeCommand& command, const Body& body,
+                               std::map<std::string, double>& values, std::ostream& out) {
+  const auto measures = measures_of(command.form, values, body, *command.station_mm * mm);
+  if (!measures) return measures.problem();
+  for (const LimbMeasure& measure : *measures) {
+    values[measure.parameter] = measure.value_mm;
+    out << measure.parameter << " measured " << measure.where << ": " << fixed_text(measure.value_mm, 1)
+        << " mm\n";
   }
   return std::nullopt;
 }
 
+void say_made(const LayoutMakeCommand& command, const Layout& layout, Streams streams) {
+  const Bounds2 box = bounds(layout.outline_m);
+  streams.out << layout.name << ": " << fixed_text(1e3 * (box.high - box.low).x(), 1) << " by "
+              << fixed_text(1e3 * (box.high - box.low).y(), 1) << " mm, " << layout.chambers.size()
+              << (layout.chambers.size() == 1 ? " chamber" : " chambers") << "; written to "
+              << command.out.string() << "\n";
+}
+
 int run_layout_make(const LayoutMakeCommand& command, Streams streams) {
+  if (auto problem = option_fault(command)) return say_problem(*problem, streams);
   std::map<std::string, double> values;
   for (const auto& [name, value] : command.given)
     if (value) values[name] = *value;
-  if (auto problem = measure_girths(command, values, streams.out)) return say_problem(*problem, streams);
+  std::optional<Body> body;
+  if (!command.body.empty()) {
+    auto read = body_of(command);
+    if (!read) return say_problem(read.problem(), streams);
+    body = std::move(read).value();
+    if (auto problem = measure(command, *body, values, streams.out)) return say_problem(*problem, streams);
+  }
   const auto layout =
       make_layout(command.form.name, values,
                   {command.skin.over(command.form.skin_sheet), command.outer.over(command.form.outer_sheet)});
   if (!layout) return say_problem(layout.problem(), streams);
   if (auto written = write_layout(*layout, command.out); !written)
     return say_problem(written.problem(), streams);
-  const Bounds2 box = bounds(layout->outline_m);
-  streams.out << layout->name << ": " << fixed_text(1e3 * (box.high - box.low).x(), 1) << " by "
-              << fixed_text(1e3 * (box.high - box.low).y(), 1) << " mm, " << layout->chambers.size()
-              << " chambers; written to " << command.out.string() << "\nNext: wrapgauge layout check "
-              << command.out.string() << "\n";
-  return kExitDone;
+  say_made(command, *layout, streams);
+  const auto bulge = body ? girth_bulge(*layout, *body, *command.station_mm * mm) : std::nullopt;
+  for (const Phrase& caution : made_layout_cautions(*layout, bulge)) streams.out << wrapped(english(caution));
+  streams.out << "Next: wrapgauge layout check " << command.out.string() << "\n";
+  return is_held(*layout) ? kExitDone : kExitAboveLimit;
+}
+
+std::string default_words(const LayoutParameter& parameter) {
+  if (parameter.fit)
+    return parameter.fit->beyond == 0.0
+               ? "if not given, such that the outer sheet just meets round the limb"
+               : "if not given, such that the outer sheet is stretched by " +
+                     number_text(100.0 * parameter.fit->beyond) + " % when it meets round the limb";
+  return (parameter.measured_at || parameter.measured_between ? "from the body or " : "") +
+         number_text(parameter.default_value) + " if not given";
 }
 
 std::string help_of(const LayoutParameter& parameter) {
   const std::string unit = parameter.unit.empty() ? "" : ", " + parameter.unit;
   return parameter.meaning + unit + "; " + number_text(parameter.least) + " to " +
-         number_text(parameter.most) + ", " + (parameter.measured_at ? "from the body or " : "") +
-         number_text(parameter.default_value) + " if not given";
+         number_text(parameter.most) + ", " + default_words(parameter);
 }
 
 void add_sheet(CLI::App& command, const std::string& name, SheetOptions& options, const Sheet& sheet) {
@@ -122,6 +145,13 @@ void add_form(CLI::App& make, Action& action, const LayoutForm& form) {
       ->add_option("--station", wanted->station_mm,
                    "Where the layout's middle lies on the body, mm from its distal end")
       ->type_name("MM");
+  command->add_option("--unit", wanted->unit, "Unit of the body file; guessed from its size if not given")
+      ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
+  command
+      ->add_option("--axis", wanted->axis,
+                   "The body's axis, from hand or foot to trunk; from its label or found if not given")
+      ->expected(3)
+      ->type_name("X Y Z");
   command->add_option("--out", wanted->out, "The layout to write, a JSON file")
       ->required()
       ->type_name("FILE");

@@ -88,9 +88,9 @@ std::vector<std::string> english_words(const ReadBody& read) {
 }
 
 Result<ReadBody> make_body_form(const BodyForm& wanted) {
-  auto made = make_form(wanted.form, wanted.parameters, wanted.person);
+  auto made = make_measured_form(wanted.form, wanted.parameters, wanted.person);
   if (!made) return made.problem();
-  ReadBody read{std::move(made).value(), {}, {}, {}};
+  ReadBody read{std::move(made->body), {}, {}, {}};
   const Person& person = wanted.person;
   const Phrase form = name_of(wanted.form);
   read.words = {Phrase::worded(
@@ -101,6 +101,7 @@ Result<ReadBody> make_body_form(const BodyForm& wanted) {
        person.sex.value_or(Sex::kMale) == Sex::kMale ? Phrase::worded("men") : Phrase::worded("women"),
        figures_of(number_text(person.percentile.value_or(50.0), 4)),
        figures_of(static_cast<int>(read.body.bony_sites.size()))})};
+  for (const BeyondSurvey& odd : made->beyond_survey) read.words.push_back(beyond_survey_words(odd));
   return read;
 }
 

@@ -1,5 +1,6 @@
 #include "app/picture/body_picture.hpp"
 
+#include <QLineF>
 #include <algorithm>
 #include <utility>
 
@@ -7,12 +8,16 @@
 #include "app/picture/legend.hpp"
 #include "app/picture/seen_surface.hpp"
 #include "app/picture/skin_surface.hpp"
+#include "model/body/place_words.hpp"
 #include "model/contact/skin_side.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr int kBodyPanelWidth = 560, kBodyPanelHeight = 690, kBodyPanelTop = 116;
+constexpr double kSpread = 8.0;  // pixels
+constexpr double kBarHeight = 300.0;
+const QRectF kInset(1186, 560, 200, 250);  // below the colour bar
 
 // The skin, and the worn layout laid onto it.
 struct Painted {
@@ -65,37 +70,72 @@ void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
                 edge.rim ? kWornRim : kWornEdge, 2.0 * kLineLift);
 }
 
-// Middle of what can be seen of a chamber, if that is a fair part of it.
-std::optional<QPointF> seen_middle(const Painted& painted, std::size_t chamber, const LimbView& view,
-                                   const Raster& raster) {
+// Where a chamber's name may stand: on what can be seen of it, deep inside first; none when that is less than
+// two fifths of it: the other side shows it better.
+std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber, const LimbView& view,
+                                     const Raster& raster, const QPointF& corner) {
   const FlatMesh& flat = painted.estimate.setup.flat;
   const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
-  QPointF sum;
-  int inside = 0, seen = 0;
+  std::vector<std::pair<double, QPointF>> seen;  // depth inside the chamber, place
+  int inside = 0;
   for (Eigen::Index v = 0; v < flat.vertices_m.rows(); ++v) {
-    if (!contains(boundary, flat.vertices_m.row(v))) continue;
+    const Vec2 point = flat.vertices_m.row(v);
+    if (!contains(boundary, point)) continue;
     ++inside;
     const RasterPoint at = view.project(painted.worn.points_m.row(v));
-    if (!raster.visible(at, 2.0 * kLineLift)) continue;
-    ++seen;
-    sum += QPointF(at.x, at.y);
+    if (raster.visible(at, 2.0 * kLineLift))
+      seen.emplace_back(distance_to_loop_m(boundary, point), corner + QPointF(at.x, at.y));
   }
-  if (seen == 0 || seen * 4 < inside) return std::nullopt;
-  return sum / seen;
+  if (seen.empty() || static_cast<int>(seen.size()) * 5 < inside * 2) return {};
+  QPointF middle;
+  double deepest = 0.0;
+  for (const auto& [depth, place] : seen) {
+    middle += place / static_cast<double>(seen.size());
+    deepest = std::max(deepest, depth);
+  }
+  const auto worse = [&](const auto& one) {
+    return std::pair(one.first < 0.7 * deepest, QLineF(one.second, middle).length());
+  };
+  std::stable_sort(seen.begin(), seen.end(),
+                   [&](const auto& a, const auto& b) { return worse(a) < worse(b); });
+  std::vector<QPointF> places;
+  for (const auto& [depth, place] : seen) places.push_back(place);
+  return places;
+}
+
+std::vector<QPointF> seen_places(const Painted& painted, const LimbView& view, const Raster& raster,
+                                 const QPointF& corner) {
+  std::vector<QPointF> places;
+  for (Eigen::Index v = 0; v < painted.worn.points_m.rows(); ++v) {
+    const RasterPoint at = view.project(painted.worn.points_m.row(v));
+    if (raster.visible(at, 2.0 * kLineLift)) places.push_back(corner + QPointF(at.x, at.y));
+  }
+  return places;
+}
+
+// Places lie on vertices, half an edge inside what they belong to.
+QPolygonF seen_box(const std::vector<QPointF>& places) {
+  return QPolygonF(QPolygonF(QList<QPointF>(places.begin(), places.end()))
+                       .boundingRect()
+                       .adjusted(-kSpread, -kSpread, kSpread, kSpread));
 }
 
 void draw_words(const Painted& painted, const LimbView& view, const Raster& raster,
                 const LimitContour* contour, QPainter& painter, const QPointF& corner, int pixels) {
   MapLabels labels(painter);
+  const QRectF room(corner, QSizeF(view.width, view.height));
+  const QPolygonF layout = seen_box(seen_places(painted, view, raster, corner));
   std::vector<QPointF> names, pieces;
-  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c)
-    if (const auto middle = seen_middle(painted, c, view, raster)) {
-      names.push_back(corner + *middle);
-      std::vector<QPointF> places;
-      for (double down = 0.0; down <= 90.0; down += 6.0) places.push_back(names.back() + QPointF(0.0, down));
-      labels.put_where_free(places, QString::fromStdString(painted.estimate.setup.layout.chambers[c].name),
-                            pixels);
-    }
+  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
+    const std::vector<QPointF> places = places_for_name(painted, c, view, raster, corner);
+    if (places.empty()) continue;
+    names.push_back(places.front());
+    const QString name = QString::fromStdString(painted.estimate.setup.layout.chambers[c].name);
+    if (labels.put_inside(seen_box(places), places.front(), {name}, {pixels}) ||
+        labels.put_beside(room, layout, places.front(), {name}, pixels))
+      continue;
+    labels.put_where_free(places, name, pixels);
+  }
   if (!contour) return;
   for (const RasterPoint& piece : contour->middles())
     if (raster.visible(piece, kLineLift)) pieces.push_back(corner + QPointF(piece.x, piece.y));
@@ -147,15 +187,8 @@ void draw_panel(const Painted& painted, double side, const QPointF& corner, cons
   draw_scale_bar(painter, corner + QPointF(4, kBodyPanelHeight + 12), scale);
 }
 
-}  // namespace
-
-void draw_worn(const Estimate& estimate, double side, const QRectF& area, int label_pixels,
-               QPainter& painter) {
-  draw_side(painted(estimate), side, area, label_pixels, painter, true);
-}
-
-void draw_whole(const Estimate& estimate, const QRectF& area, QPainter& painter) {
-  const Painted shown = painted(estimate);
+// The whole body, with the layout where it sits.
+void draw_whole(const Painted& shown, const QRectF& area, QPainter& painter) {
   LimbView view = view_from(shown, 1.0, static_cast<int>(area.width()), static_cast<int>(area.height()));
   const Points3 seen = shown.skin.mesh().vertices_m * view.rows.transpose();
   const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff(), size = high - low;
@@ -173,6 +206,32 @@ void draw_whole(const Estimate& estimate, const QRectF& area, QPainter& painter)
   painter.drawImage(area.topLeft(), raster.image());
 }
 
+// "looking at the anchor, from the front"
+QString heading(const Estimate& estimate, double side) {
+  const QString words = side > 0.0 ? "looking at the anchor" : "from the opposite side";
+  const auto facing = facing_of(estimate.body, side * estimate.wrap.outward);
+  return facing ? words + ": " + QString::fromStdString(english(facing_words(*facing))) : words;
+}
+
+void draw_inset(const Painted& shown, QPainter& painter) {
+  painter.setPen(kInk);
+  painter.setFont(picture_font(14, true));
+  painter.drawText(QRectF(kInset.left(), kInset.top() - 24, kInset.width(), 20), Qt::AlignHCenter,
+                   "whole body");
+  draw_whole(shown, kInset, painter);
+}
+
+}  // namespace
+
+void draw_worn(const Estimate& estimate, double side, const QRectF& area, int label_pixels,
+               QPainter& painter) {
+  draw_side(painted(estimate), side, area, label_pixels, painter, true);
+}
+
+void draw_whole(const Estimate& estimate, const QRectF& area, QPainter& painter) {
+  draw_whole(painted(estimate), area, painter);
+}
+
 QImage body_picture(const Estimate& estimate, const QString& title) {
   QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
   image.fill(QColor(252, 252, 253));
@@ -180,9 +239,10 @@ QImage body_picture(const Estimate& estimate, const QString& title) {
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   const Painted shown = painted(estimate);
   draw_title(painter, title, "Predicted contact pressure on the skin; proximal is up");
-  draw_panel(shown, 1.0, {30, kBodyPanelTop}, "looking at the anchor", painter);
-  draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, "from the opposite side", painter);
-  draw_colour_bar(painter, kColourBar, shown.scene);
+  draw_panel(shown, 1.0, {30, kBodyPanelTop}, heading(estimate, 1.0), painter);
+  draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, heading(estimate, -1.0), painter);
+  draw_colour_bar(painter, {kColourBar.topLeft(), QSizeF(kColourBar.width(), kBarHeight)}, shown.scene);
+  draw_inset(shown, painter);
   draw_caption(painter, {"Line: the mean over 1 cm² × model factor meets the limit of that place; hatched: "
                          "above it. Grey: not touched. Not a medical device." +
                          override_caption(estimate.limits)});

@@ -11,6 +11,8 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kFlatPanelLeft = 90, kFlatPanelTop = 120, kFlatPanelWidth = 1010, kFlatPanelHeight = 640;
+constexpr double kBesidePanel = 20.0, kAbovePanel = 20.0;  // words may stand so far outside the panel, pixels
+constexpr double kInletRadius = 7.0;
 
 struct PlacedSheet {
   FlatSheet sheet;
@@ -54,47 +56,52 @@ QString words_of(Pressure pressure, const char* before, const char* between) {
                                 " mmHg");
 }
 
-double widest(const QStringList& lines, int pixels) {
-  double width = 0.0;
-  for (const QString& line : lines)
-    width = std::max(width, QFontMetricsF(picture_font(pixels, true)).horizontalAdvance(line));
-  return width;
+QPolygonF on_picture(const Polygon& loop_m, const PlacedSheet& sheet) {
+  QPolygonF polygon;
+  for (const Vec2& point_m : loop_m) polygon << sheet.on_picture(point_m);
+  return polygon;
 }
 
-// As large as fits the chamber, between 11 and 17 pixels.
-int fitting_size(const QStringList& lines, const QSizeF& room) {
-  for (int pixels = 17; pixels > 11; --pixels)
-    if (widest(lines, pixels) < room.width() &&
-        1.3 * pixels * static_cast<double>(lines.size()) < room.height())
-      return pixels;
-  return 11;
+QRectF sheet_room(const PlacedSheet& sheet) {
+  return sheet.panel.adjusted(-kBesidePanel, -kAbovePanel, kBesidePanel, kAbovePanel);
 }
 
-// Name, mean and peak: in three lines if they can be large, else in five.
-void label_chamber(const ChamberFigures& figures, const QPointF& centre, const QSizeF& room,
-                   MapLabels& labels) {
+// What the map shows, straps too: its box, which words beside it keep off.
+QPolygonF whole_sheet(const Estimate& estimate, const PlacedSheet& sheet) {
+  const FlatMesh& flat = estimate.setup.flat;
+  const Vec2 low = flat.vertices_m.colwise().minCoeff(), high = flat.vertices_m.colwise().maxCoeff();
+  return on_picture({low, {high.x(), low.y()}, high, {low.x(), high.y()}}, sheet);
+}
+
+// Name, mean and peak: in three lines inside the chamber, else in five, else beside the layout.
+void label_chamber(const ChamberFigures& figures, const QPolygonF& chamber, const QPointF& centre,
+                   const QPolygonF& whole, const QRectF& room, MapLabels& labels) {
   const QStringList three{QString::fromStdString(figures.chamber), words_of(figures.mean, "mean ", ", "),
                           words_of(figures.peak, "peak ", ", ")};
   QStringList five{three[0]};
   five += words_of(figures.mean, "mean ", "\n").split('\n');
   five += words_of(figures.peak, "peak ", "\n").split('\n');
-  const int large = fitting_size(three, room), tall = fitting_size(five, room);
-  if (large >= tall)
-    labels.put(centre, three, large);
-  else
-    labels.put(centre, five, tall);
+  for (const std::vector<int>& sizes : {std::vector<int>{17, 15, 13}, {12}})
+    if (labels.put_inside(chamber, centre, three, sizes) || labels.put_inside(chamber, centre, five, sizes))
+      return;
+  labels.put_beside(room, whole, labels.point_in_sight(chamber, centre), three, 14);
 }
 
 std::vector<QPointF> label_chambers(const Estimate& estimate, const PlacedSheet& sheet, MapLabels& labels) {
+  const QPolygonF whole = whole_sheet(estimate, sheet);
   std::vector<QPointF> centres;
   for (std::size_t c = 0; c < estimate.figures.chambers.size(); ++c) {
     const Polygon& boundary_m = estimate.setup.layout.chambers[c].boundary_m;
-    const Bounds2 box = bounds(boundary_m);
-    const Vec2 size = 0.9 * sheet.sheet.pixels_per_m * (box.high - box.low);
     centres.push_back(sheet.on_picture(innermost_point_m(boundary_m)));
-    label_chamber(estimate.figures.chambers[c], centres.back(), {size.x(), size.y()}, labels);
+    label_chamber(estimate.figures.chambers[c], on_picture(boundary_m, sheet), centres.back(), whole,
+                  sheet_room(sheet), labels);
   }
   return centres;
+}
+
+QRectF inlet_plate(const QPointF& at) {
+  return {at.x() - kInletRadius - 2.0, at.y() - kInletRadius - 2.0, 2.0 * kInletRadius + 4.0,
+          2.0 * kInletRadius + 4.0};
 }
 
 void draw_inlets(const Estimate& estimate, const PlacedSheet& sheet, QPainter& painter, MapLabels& labels) {
@@ -106,7 +113,7 @@ void draw_inlets(const Estimate& estimate, const PlacedSheet& sheet, QPainter& p
     labels.put_where_free(places, "inlet " + QString::fromStdString(inlet.name), 13);
     painter.setPen(QPen(kInk, 2.0));
     painter.setBrush(QColor(255, 255, 255));
-    painter.drawEllipse(at, 7.0, 7.0);
+    painter.drawEllipse(at, kInletRadius, kInletRadius);
     painter.setBrush(kInk);
     painter.drawEllipse(at, 2.5, 2.5);
     painter.setBrush(Qt::NoBrush);
@@ -116,8 +123,10 @@ void draw_inlets(const Estimate& estimate, const PlacedSheet& sheet, QPainter& p
 void draw_words(const Estimate& estimate, const PlacedSheet& sheet, const LimitContour& contour,
                 QPainter& painter) {
   MapLabels labels(painter);
-  const std::vector<QPointF> chambers = label_chambers(estimate, sheet, labels);
+  for (const Inlet& inlet : estimate.setup.layout.inlets)
+    labels.keep_off(inlet_plate(sheet.on_picture(inlet.point_m)));
   draw_inlets(estimate, sheet, painter, labels);
+  const std::vector<QPointF> chambers = label_chambers(estimate, sheet, labels);
   std::vector<QPointF> pieces;
   for (const RasterPoint& piece : contour.middles())
     pieces.emplace_back(sheet.panel.left() + piece.x, sheet.panel.top() + piece.y);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/picture/colour_map.hpp"
+#include "app/picture/label_places.hpp"
 #include "app/picture/nice_axis.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/nearest_among_points.hpp"
@@ -10,6 +11,7 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kDot = 3.0;  // radius where a line to words begins, pixels
 constexpr double kRim = 4.0;  // pixels: words keep this far from the picture's sides
 
 QString number(double value, int decimals) {
@@ -39,11 +41,15 @@ QFont picture_font(int pixels, bool bold) {
   return font;
 }
 
-QRectF MapLabels::plate(const QPointF& centre, const QStringList& lines, int pixels) const {
+QSizeF MapLabels::plate_size(const QStringList& lines, int pixels) const {
   double width = 0.0;
   for (const QString& line : lines)
     width = std::max(width, QFontMetricsF(picture_font(pixels, true)).horizontalAdvance(line));
-  const QSizeF size(width + 10.0, 1.3 * pixels * static_cast<double>(lines.size()) + 6.0);
+  return {width + 10.0, 1.3 * pixels * static_cast<double>(lines.size()) + 6.0};
+}
+
+QRectF MapLabels::plate(const QPointF& centre, const QStringList& lines, int pixels) const {
+  const QSizeF size = plate_size(lines, pixels);
   QRectF box({centre.x() - 0.5 * size.width(), centre.y() - 0.5 * size.height()}, size);
   const QRectF whole = QRectF(painter_.window()).adjusted(kRim, kRim, -kRim, -kRim);
   box.moveLeft(std::max(whole.left(), std::min(box.left(), whole.right() - box.width())));
@@ -68,6 +74,32 @@ void MapLabels::put(const QPointF& centre, const QStringList& lines, int pixels)
     painter_.drawText(QRectF(box.left(), box.top() + 3.0 + 1.3 * pixels * k, box.width(), 1.3 * pixels),
                       Qt::AlignCenter, lines[k]);
   }
+}
+
+bool MapLabels::put_inside(const QPolygonF& part, const QPointF& centre, const QStringList& lines,
+                           const std::vector<int>& sizes) {
+  for (const int pixels : sizes)
+    if (const auto place = place_inside(part, centre, plate_size(lines, pixels), taken_)) {
+      put(*place, lines, pixels);
+      return true;
+    }
+  return false;
+}
+
+QPointF MapLabels::point_in_sight(const QPolygonF& part, const QPointF& wanted) const {
+  return place_inside(part, wanted, {2.0 * kDot + 2.0, 2.0 * kDot + 2.0}, taken_).value_or(wanted);
+}
+
+bool MapLabels::put_beside(const QRectF& room, const QPolygonF& whole, const QPointF& target,
+                           const QStringList& lines, int pixels) {
+  const auto place = place_beside(room, whole, target, plate_size(lines, pixels), taken_);
+  if (!place) return false;
+  painter_.setPen(QPen(kInk, 1.2));
+  painter_.drawLine(line_up_to({target, *place}, plate(*place, lines, pixels)));
+  painter_.setBrush(kInk);
+  painter_.drawEllipse(target, kDot, kDot);
+  put(*place, lines, pixels);
+  return true;
 }
 
 void MapLabels::put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels) {

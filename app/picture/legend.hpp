@@ -2,6 +2,7 @@
 // What stands round a map: title, colour bar in kPa and mmHg, scale bar, caption, names.
 
 #include <QPainter>
+#include <QPolygonF>
 #include <vector>
 
 #include "app/picture/map_scene.hpp"
@@ -25,10 +26,22 @@ class MapLabels {
 
   // Lines centred round `centre`, moved sideways where they would run out of the picture; the first one bold.
   void put(const QPointF& centre, const QStringList& lines, int pixels);
+  // Nothing is put over this from now on.
+  void keep_off(const QRectF& plate) { taken_.push_back(plate); }
+  // Lines at the largest of the sizes at which they lie inside `part`, as near to `centre` as can be, clear
+  // of other words; false: there is no room for them, and nothing is put.
+  bool put_inside(const QPolygonF& part, const QPointF& centre, const QStringList& lines,
+                  const std::vector<int>& sizes);
+  // The point of `part` nearest to `wanted` that no words cover; `wanted` if there is none.
+  QPointF point_in_sight(const QPolygonF& part, const QPointF& wanted) const;
+  // Lines off `whole`, within `room`, with a line to `target`; false: there is no room, and nothing is put.
+  bool put_beside(const QRectF& room, const QPolygonF& whole, const QPointF& target, const QStringList& lines,
+                  int pixels);
   // At the first of the places where it does not run into other words; nowhere if there is none.
   void put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels);
 
  private:
+  QSizeF plate_size(const QStringList& lines, int pixels) const;
   QRectF plate(const QPointF& centre, const QStringList& lines, int pixels) const;
 
   QPainter& painter_;

@@ -1,6 +1,10 @@
 #include "model/body/body_axis.hpp"
 
 #include <Eigen/Dense>
+#include <algorithm>
+#include <vector>
+
+#include "model/body/square_ends.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -18,21 +22,37 @@ FaceArea face_area(const TriangleMesh& surface, int f) {
   return {(a + b + c) / 3.0, twice > 0.0 ? Vec3(cross / twice) : Vec3(Vec3::Zero()), 0.5 * twice};
 }
 
+// Corners of faces: a scan may hold vertices that belong to none.
+Points3 face_corners(const TriangleMesh& surface) {
+  std::vector<char> used(static_cast<std::size_t>(surface.vertices_m.rows()), 0);
+  for (const int corner : surface.faces.reshaped()) used[static_cast<std::size_t>(corner)] = 1;
+  Points3 corners(std::count(used.begin(), used.end(), 1), 3);
+  Eigen::Index row = 0;
+  for (Eigen::Index v = 0; v < surface.vertices_m.rows(); ++v)
+    if (used[static_cast<std::size_t>(v)]) corners.row(row++) = surface.vertices_m.row(v);
+  return corners;
+}
+
 double extent(const Points3& points, const Vec3& direction) {
   const Eigen::VectorXd along = points * direction;
   return along.maxCoeff() - along.minCoeff();
 }
 
-}  // namespace
-
-Vec3 find_axis_direction(const TriangleMesh& surface) {
+Vec3 direction_avoided_by_normals(const TriangleMesh& surface) {
   Mat3 spread = Mat3::Zero();
   for (int f = 0; f < surface.faces.rows(); ++f) {
     const FaceArea face = face_area(surface, f);
     spread += face.area * face.normal * face.normal.transpose();
   }
   const Eigen::SelfAdjointEigenSolver<Mat3> solver(spread);
-  const Vec3 direction = solver.eigenvectors().col(0).normalized();
+  return solver.eigenvectors().col(0).normalized();
+}
+
+}  // namespace
+
+Vec3 find_axis_direction(const TriangleMesh& surface) {
+  const std::optional<Vec3> across_ends = direction_across_ends(surface);
+  const Vec3 direction = across_ends ? *across_ends : direction_avoided_by_normals(surface);
   Eigen::Index largest = 0;
   direction.cwiseAbs().maxCoeff(&largest);
   return direction[largest] < 0.0 ? Vec3(-direction) : direction;
@@ -56,12 +76,13 @@ Axis place_axis(const TriangleMesh& surface, const Vec3& direction) {
 
 Vec3 extents_about(const TriangleMesh& surface, const Vec3& axis_direction) {
   const Vec3 across = axis_direction.unitOrthogonal(), other = axis_direction.cross(across);
-  const Eigen::VectorXd x = surface.vertices_m * across, y = surface.vertices_m * other;
+  const Points3 points = face_corners(surface);
+  if (points.rows() == 0) return Vec3::Zero();
+  const Eigen::VectorXd x = points * across, y = points * other;
   const Eigen::ArrayXd dx = x.array() - x.mean(), dy = y.array() - y.mean();
   const double angle = 0.5 * std::atan2(2.0 * (dx * dy).sum(), (dx * dx).sum() - (dy * dy).sum());
   const Vec3 wide = std::cos(angle) * across + std::sin(angle) * other;
-  return {extent(surface.vertices_m, axis_direction), extent(surface.vertices_m, wide),
-          extent(surface.vertices_m, axis_direction.cross(wide))};
+  return {extent(points, axis_direction), extent(points, wide), extent(points, axis_direction.cross(wide))};
 }
 
 }  // namespace wrapgauge

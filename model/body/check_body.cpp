@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "model/body/body_axis.hpp"
+#include "model/body/section_middles.hpp"
 #include "model/body/self_crossing.hpp"
 #include "model/core/number_text.hpp"
 
@@ -102,6 +103,27 @@ void note_findings(const Body& body, BodyReport& report) {
       report.notes.push_back(section_note(girth));
 }
 
+// The model takes a straight, resting limb. Judgement: forearms, arms, calves and thighs of people who hold
+// them straight measure up to 7 degrees, trunks up to 13.
+constexpr double kBent_deg = 15.0;
+
+void note_bend(const Body& body, BodyReport& report) {
+  if (report.self_crossings > 0) return;  // its sections say nothing
+  const SectionMiddles sections = section_middles(body.surface, body.axis.direction);
+  const std::optional<double> bend = bend_deg(sections);
+  if (bend && *bend > kBent_deg)
+    report.notes.push_back(
+        Phrase::worded("The limb is bent: its two halves run %1 degrees apart, so stations and girths hold "
+                       "for neither. Scan it "
+                       "straight, or cut off the part that the device goes on.",
+                       {figures_of(fixed_text(*bend, 0))}));
+  if (!bend)
+    report.notes.push_back(Phrase::worded(
+        "Only %1 of %2 sections across the axis go all round: the limb is bent, or the axis is not its own. "
+        "State the axis, or cut off the part that the device goes on.",
+        {figures_of(static_cast<int>(sections.middles.size())), figures_of(sections.planes)}));
+}
+
 void note_axis(const Body& body, BodyReport& report) {
   const std::vector<Phrase> direction = {figures_of(vector_words(body.axis.direction, "(%.3f, %.3f, %.3f)"))};
   report.notes.push_back(
@@ -129,12 +151,19 @@ Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, co
   return choose_unit(extent, raw.unit, true);
 }
 
+Problem with_stray_named(Problem problem, const std::optional<StrayVertices>& stray) {
+  if (stray) problem.message += " " + english(stray_words(*stray));
+  return problem;
+}
+
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   if (auto problem = input_fault(raw, options)) return *problem;
+  const std::optional<StrayVertices> stray = find_stray_vertices(raw);
   Result<RepairedSurface> repaired = repair_surface(std::move(raw.vertices), std::move(raw.faces));
   if (!repaired) return repaired.problem();
   RepairedSurface surface = std::move(repaired).value();
-  if (auto problem = flat_fault(surface.vertices, static_cast<int>(surface.faces.rows()))) return *problem;
+  if (auto problem = flat_fault(surface.vertices, static_cast<int>(surface.faces.rows())))
+    return with_stray_named(*problem, stray);
   CheckedBody checked;
   Body& body = checked.body;
   BodyReport& report = checked.report;
@@ -145,7 +174,7 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
       report.axis_found ? find_axis_direction(body.surface) : options.axis_direction->normalized();
   const Vec3 extents = extents_about(body.surface, direction);
   const Result<UnitChoice> unit = unit_of_mesh(raw, {extents[0], extents[1]}, options);
-  if (!unit) return unit.problem();
+  if (!unit) return with_stray_named(unit.problem(), stray);
   const double scale = length_of(unit->unit).si();
   body.surface.vertices_m *= scale;
   body.axis = place_axis(body.surface, direction);
@@ -158,9 +187,11 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   report.girths = girth_profile(body);
   report.notes = std::move(raw.notes);
   report.notes.push_back(unit->sentence);
+  if (stray) report.notes.push_back(stray_words(*stray));
   note_axis(body, report);
   note_place(raw, body, scale, report.notes);
   note_findings(body, report);
+  note_bend(body, report);
   return checked;
 }
 

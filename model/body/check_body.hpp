@@ -13,6 +13,7 @@
 #include "model/body/length_unit.hpp"
 #include "model/body/open_end.hpp"
 #include "model/body/raw_mesh.hpp"
+#include "model/body/stray_vertex.hpp"
 #include "model/body/surface_repair.hpp"
 #include "model/core/result.hpp"
 
@@ -51,5 +52,9 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options);
 
 // The unit asked for, else that of the file's format, else guessed.
 Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, const BodyOptions& options);
+
+// A size or shape that is no limb's may come from a stray vertex: the problem with that said, if there is
+// one.
+Problem with_stray_named(Problem problem, const std::optional<StrayVertices>& stray);
 
 }  // namespace wrapgauge

@@ -98,13 +98,44 @@ std::optional<Problem> take_steps(const std::vector<MendStep>& steps, Scan& scan
   return std::nullopt;
 }
 
-// What is wrong with the mesh or the unit, asked before anything is mended.
-Result<UnitChoice> unit_of_scan(const RawMesh& raw, const BodyOptions& options) {
-  const TriangleMesh drawn{raw.vertices, raw.faces};
-  const Vec3 direction =
-      options.axis_direction ? options.axis_direction->normalized() : find_axis_direction(drawn);
-  const Vec3 extents = extents_about(drawn, direction);
-  return unit_of_mesh(raw, {extents[0], extents[1]}, options);
+FileExtent extent_of(const Scan& scan, double scale) {
+  const Vec3 extents = extents_about(scan.surface, scan.axis.direction) / scale;
+  return {extents[0], extents[1]};
+}
+
+// What is left of the scan, taken in `unit`, when table and crumbs are gone; none: nothing.
+std::optional<FileExtent> extent_left(const RawMesh& raw, const BodyOptions& options,
+                                      const std::vector<MendStep>& steps, LengthUnit unit) {
+  const double scale = length_of(unit).si();
+  Scan scan = first_scan(raw, scale, options.axis_direction);
+  for (const MendStep& step : steps) {
+    if (!works_on_soup(step)) break;
+    auto taken = std::visit([&](const auto& each) { return take(scan, each); }, step);
+    if (!taken || taken->scan.surface.faces.rows() == 0) return std::nullopt;
+    scan = std::move(taken->scan);
+  }
+  return extent_of(scan, scale);
+}
+
+// A unit is guessed from the limb, not from the table under it or the crumbs round it. But how thick a table
+// is depends on the unit: so the first one, the likeliest of the whole scan ahead, with which what is left
+// says the same.
+Result<UnitChoice> unit_of_scan(const RawMesh& raw, const BodyOptions& options,
+                                const std::vector<MendStep>& steps) {
+  const auto whole = unit_of_mesh(raw, extent_of(first_scan(raw, 1.0, options.axis_direction), 1.0), options);
+  if (steps.empty() || !works_on_soup(steps.front())) return whole;
+  std::vector<LengthUnit> candidates;
+  if (whole) candidates.push_back(whole->unit);
+  for (const LengthUnit unit :
+       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
+    if (!whole || (whole->guessed && unit != whole->unit)) candidates.push_back(unit);
+  for (const LengthUnit unit : candidates) {
+    const auto extent = extent_left(raw, options, steps, unit);
+    if (!extent) continue;
+    auto choice = unit_of_mesh(raw, *extent, options);
+    if (choice && choice->unit == unit) return choice;
+  }
+  return whole;
 }
 
 }  // namespace
@@ -151,8 +182,8 @@ Result<MendedBody> mend_body(RawMesh raw, const BodyOptions& options, const std:
   std::optional<UnitChoice> unit;
   const bool readable = raw.faces.rows() > 0 && raw.vertices.allFinite();
   if (!steps.empty() && readable) {
-    auto chosen = unit_of_scan(raw, options);
-    if (!chosen) return chosen.problem();
+    auto chosen = unit_of_scan(raw, options, steps);
+    if (!chosen) return with_stray_named(chosen.problem(), find_stray_vertices(raw));
     unit = *chosen;
     const double scale = length_of(unit->unit).si();
     Scan scan = first_scan(raw, scale, options.axis_direction);

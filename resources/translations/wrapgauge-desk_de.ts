@@ -291,6 +291,14 @@
             <translation>Bänder</translation>
         </message>
         <message>
+            <source>Growth</source>
+            <translation>Zuwachs des Umfangs</translation>
+        </message>
+        <message>
+            <source>Strap width</source>
+            <translation>Bandbreite</translation>
+        </message>
+        <message>
             <source>Ease</source>
             <translation>Spiel</translation>
         </message>
@@ -3458,6 +3466,38 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>The surface passes through itself: %1, first near %2; girths and contact there are not to be trusted.</source>
             <translation>Die Oberfläche durchdringt sich selbst: %1, zuerst nahe %2; Umfängen und Kontakt dort ist nicht zu trauen.</translation>
+        </message>
+        <message>
+            <source>The limb is bent: its two halves run %1 degrees apart, so stations and girths hold for neither. Scan it straight, or cut off the part that the device goes on.</source>
+            <translation>Die Gliedmaße ist gebeugt: ihre beiden Hälften stehen %1 Grad zueinander, Stationen und Umfänge gelten also für keine von beiden. Scannen Sie sie gestreckt, oder schneiden Sie den Teil heraus, auf dem das Gerät sitzt.</translation>
+        </message>
+        <message>
+            <source>Only %1 of %2 sections across the axis go all round: the limb is bent, or the axis is not its own. State the axis, or cut off the part that the device goes on.</source>
+            <translation>Nur %1 von %2 Schnitten quer zur Achse laufen ganz herum: die Gliedmaße ist gebeugt, oder die Achse ist nicht ihre. Geben Sie die Achse an, oder schneiden Sie den Teil heraus, auf dem das Gerät sitzt.</translation>
+        </message>
+        <message>
+            <source>Vertex %1, at %2, lies %3 times as far out as the rest: take it out of the file.</source>
+            <translation>Punkt %1 bei %2 liegt %3-mal so weit außen wie der Rest: nehmen Sie ihn aus der Datei.</translation>
+        </message>
+        <message>
+            <source>%4 vertices lie far off the rest, the furthest of them, vertex %1 at %2, %3 times as far out: take them out of the file.</source>
+            <translation>%4 Punkte liegen weit ab vom Rest, der fernste, Punkt %1 bei %2, %3-mal so weit außen: nehmen Sie sie aus der Datei.</translation>
+        </message>
+        <message>
+            <source>%1 is %2; the survey&apos;s women and men have %3 to %4 (1st to 99th percentile). Check the tape value and its unit: the form is stretched beyond what it was made from.</source>
+            <translation>%1 ist %2; die Frauen und Männer der Erhebung haben %3 bis %4 (1. bis 99. Perzentil). Prüfen Sie den Wert und seine Einheit: die Form ist über das gestreckt, wonach sie gebildet wurde.</translation>
+        </message>
+        <message>
+            <source>Nothing holds this layout on the body, and whatever holds it in use presses too: put a strap or a bonded rim into the layout, or every estimate of it counts as above the limits.</source>
+            <translation>Nichts hält dieses Layout am Körper, und was es im Gebrauch hält, drückt auch: nehmen Sie ein Band oder einen geklebten Rand ins Layout auf, sonst gilt jede Schätzung als über den Grenzwerten.</translation>
+        </message>
+        <message>
+            <source>The layout is tight between its edges: the limb is %1 round at %2, %3 more than its straight closing lines allow for. Make it shorter, or make two.</source>
+            <translation>Das Layout sitzt zwischen seinen Kanten eng: die Gliedmaße misst bei %2 im Umfang %1, %3 mehr, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
+        </message>
+        <message>
+            <source>The layout is loose between its edges: the limb is %1 round at %2, %3 less than its straight closing lines allow for. Make it shorter, or make two.</source>
+            <translation>Das Layout sitzt zwischen seinen Kanten lose: die Gliedmaße misst bei %2 im Umfang %1, %3 weniger, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
         </message>
         <message>
             <source>The surface is closed: it has no open ends.</source>

@@ -85,6 +85,37 @@ TEST(CheckBody, WeldsCornersThatDifferByRounding) {
   EXPECT_EQ(body.body.surface.vertices_m.rows(), 48 * 61);
 }
 
+TEST(CheckBody, AStrayVertexIsNamedWhetherOrNotTheSizeIsStillALimbs) {
+  RawMesh raw = shapes::limb();
+  raw.vertices.row(1234) << 1e5, 0.0, 0.0;
+  EXPECT_NE(refusal(raw).find("Vertex 1235, at (100000, 0, 0), lies"), std::string::npos) << refusal(raw);
+  raw.vertices.row(1234) << 900.0, 0.0, 100.0;
+  EXPECT_NE(all_notes(must_check(raw)).find("Vertex 1235, at (900, 0, 100)"), std::string::npos);
+  EXPECT_EQ(all_notes(must_check(shapes::limb())).find("Vertex"), std::string::npos);
+}
+
+TEST(CheckBody, AnAxisLiesAcrossEndsThatAreCutSquare) {
+  // Bulged to one side, so that its shape alone leads the axis astray.
+  RawMesh raw = shapes::limb(30.0, 45.0, 120.0);
+  for (Eigen::Index v = 0; v < raw.vertices.rows(); ++v)
+    if (raw.vertices(v, 0) > 0.0) raw.vertices(v, 0) *= 1.0 + 0.008 * raw.vertices(v, 2);
+  const CheckedBody square = must_check(raw);
+  EXPECT_NEAR(square.body.axis.direction.z(), 1.0, 1e-9);
+  // Cut askew by 6 degrees at one end the edges say nothing, and the shape leads off.
+  for (Eigen::Index v = 0; v < raw.vertices.rows(); ++v)
+    if (raw.vertices(v, 2) > 119.0) raw.vertices(v, 2) += 0.105 * raw.vertices(v, 0);
+  EXPECT_LT(must_check(raw).body.axis.direction.z(), std::cos(1.0 * std::numbers::pi / 180.0));
+}
+
+TEST(CheckBody, ABentLimbIsSaidToBeBentAndAStraightOneIsNot) {
+  RawMesh raw = shapes::limb();
+  EXPECT_EQ(all_notes(must_check(raw)).find("bent"), std::string::npos);
+  for (Eigen::Index v = 0; v < raw.vertices.rows(); ++v)
+    raw.vertices(v, 0) += 0.7 * std::max(0.0, raw.vertices(v, 2) - 120.0);  // 35 degrees half way
+  const std::string notes = all_notes(must_check(raw, {"", {}, Vec3(0.3, 0.0, 1.0)}));
+  EXPECT_NE(notes.find("its two halves run 3"), std::string::npos) << notes;
+}
+
 TEST(CheckBody, TurnsEveryFaceOutward) {
   RawMesh raw = shapes::limb();
   for (int f = 0; f < raw.faces.rows(); ++f) std::swap(raw.faces(f, 0), raw.faces(f, 1));

@@ -48,6 +48,17 @@ TEST(Mend, ALimbWithoutATableLosesNothing) {
   EXPECT_NE(english(mended->report.sentence).find("No table was found"), std::string::npos);
 }
 
+TEST(Mend, TheUnitIsGuessedFromTheLimbAndNotFromItsTable) {
+  RawMesh raw = shapes::egg_limb();
+  shapes::add_table(raw, 6.0, 0.3, 10.0);  // 640 by 500 mm: in centimetres more like a limb in mm
+  raw.vertices /= 10.0;
+  const auto mended = mend_body(raw, {}, {DropTable{}, DropCrumbs{}});
+  ASSERT_TRUE(mended) << mended.problem().message;
+  EXPECT_EQ(mended->checked.report.unit.unit, LengthUnit::kCentimetre);
+  EXPECT_TRUE(mended->checked.report.unit.guessed);
+  EXPECT_NEAR(mended->checked.report.length / mm, 240.0, 12.0);
+}
+
 TEST(Mend, CrumbsAreDroppedAndCounted) {
   RawMesh raw = shapes::egg_limb();
   const auto limb_faces = raw.faces.rows();

@@ -63,15 +63,15 @@ inline void add_crumbs(RawMesh& mesh, int count) {
   }
 }
 
-// A table below the limb, parallel to its axis, `gap` below its lowest point, 5 mm squares with noise.
-inline void add_table(RawMesh& mesh, double gap, double sigma) {
+// A table below the limb, parallel to its axis, `gap` below its lowest point, squares with noise.
+inline void add_table(RawMesh& mesh, double gap, double sigma, double square = 5.0) {
   Noise noise;
   const double y = mesh.vertices.col(1).minCoeff() - gap;
   const int across = 50, along = 64;
   const int first = static_cast<int>(mesh.vertices.rows());
   for (int j = 0; j <= along; ++j)
     for (int i = 0; i <= across; ++i)
-      append_vertex(mesh, 5.0 * i - 125.0, y + noise.normal(sigma), 5.0 * j - 40.0);
+      append_vertex(mesh, square * (i - 25), y + noise.normal(sigma), square * (j - 8));
   for (int j = 0; j < along; ++j)
     for (int i = 0; i < across; ++i) {
       const int a = first + j * (across + 1) + i;

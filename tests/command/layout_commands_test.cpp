@@ -33,8 +33,12 @@ class LayoutCommands : public CommandTest {
       "wear": {"anchor": {"station_mm": 165, "angle_deg": 0}},
       "inflation": [{"inlet": "row 1", "pressure_kpa": 2}], "limits": {"use": "short hold"}})");
   }
-
- private:
+  // A square prism of 50 x 50 mm and 200 mm height: girth 200 mm everywhere.
+  std::string prism() const {
+    return write("prism.obj",
+                 "v 0 0 0\nv 50 0 0\nv 50 50 0\nv 0 50 0\nv 0 0 200\nv 50 0 200\nv 50 50 200\nv 0 50 200\n"
+                 "f 1 2 6 5\nf 2 3 7 6\nf 3 4 8 7\nf 4 1 5 8\n");
+  }
 };
 
 TEST_F(LayoutCommands, EveryMadeLayoutPassesTheCheckAndSaysItsSilicone) {
@@ -75,10 +79,7 @@ TEST_F(LayoutCommands, CheckTakesTheTrimBorderAndTheFusingLayerThatOneSets) {
 }
 
 TEST_F(LayoutCommands, MakeMeasuresGirthsOnABody) {
-  // A square prism of 50 x 50 mm and 200 mm height: girth 200 mm everywhere.
-  write("prism.obj",
-        "v 0 0 0\nv 50 0 0\nv 50 50 0\nv 0 50 0\nv 0 0 200\nv 50 0 200\nv 50 50 200\nv 0 50 200\n"
-        "f 1 2 6 5\nf 2 3 7 6\nf 3 4 8 7\nf 4 1 5 8\n");
+  prism();
   const std::vector<std::string> body = {"--body", path("prism.obj"), "--station", "100"};
   make("cuff", {"--body", path("prism.obj"), "--station", "100", "--stretch", "0", "--height", "80"});
   EXPECT_NE(bytes("cuff.json").find("200.0"), std::string::npos);
@@ -90,6 +91,81 @@ TEST_F(LayoutCommands, MakeMeasuresGirthsOnABody) {
   const Answer half = run({"layout", "make", "cuff", "--station", "60", "--out", path("x.json")});
   EXPECT_EQ(half.code, 2);
   EXPECT_NE(half.err.find("go together"), std::string::npos) << half.err;
+}
+
+TEST_F(LayoutCommands, ACuffMadeOnATaperedBodyTapersWithIt) {
+  ASSERT_EQ(run({"body", "make", "cone", "--out", path("cone.obj")}).code, 0);
+  const Answer made = run({"layout", "make", "cuff", "--body", path("cone.obj"), "--station", "100",
+                           "--height", "60", "--out", path("cuff.json")});
+  EXPECT_EQ(made.code, 0) << made.err;
+  EXPECT_NE(made.out.find("growth measured from 70.0 mm to 130.0 mm: "), std::string::npos) << made.out;
+  EXPECT_GT(nlohmann::json::parse(bytes("cuff.json"))["closure"]["taper"].get<double>(), 0.05);
+}
+
+TEST_F(LayoutCommands, ABodyIsReadInTheUnitAndAlongTheAxisThatAreStated) {
+  prism();
+  const auto girth = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> arguments = {"layout", "make",         "cuff",      "--body", path("prism.obj"),
+                                          "--out",  path("c.json"), "--station", "100"};
+    arguments.insert(arguments.end(), more.begin(), more.end());
+    return run(arguments);
+  };
+  EXPECT_NE(girth({"--height", "80"}).out.find("girth measured at 100.0 mm: 200.0 mm"), std::string::npos);
+  // In inches the same numbers are a body of 5 m, which no limb has.
+  const Answer inches = girth({"--unit", "in"});
+  EXPECT_EQ(inches.code, 2);
+  EXPECT_NE(inches.err.find("in the stated unit in"), std::string::npos) << inches.err;
+  const Answer across = girth({"--axis", "1", "0", "0", "--height", "20"});
+  EXPECT_EQ(across.out.find("girth measured at 100.0 mm: 200.0 mm"), std::string::npos) << across.out;
+  const Answer alone = run({"layout", "make", "cuff", "--unit", "in", "--out", path("c.json")});
+  EXPECT_EQ(alone.code, 2);
+  EXPECT_NE(alone.err.find("name it with --body"), std::string::npos) << alone.err;
+}
+
+// Fastened and not inflated, each presses within the limits on the body that it was made for.
+TEST_F(LayoutCommands, AMadeLayoutIsWithinTheLimitsWhenFastenedAndDeflated) {
+  struct Made {
+    std::string layout, form, height, inlet;
+    double station_mm;
+  };
+  for (const Made& made :
+       {Made{"cuff", "forearm", "80", "row 1", 150.0}, Made{"cuff", "wrist", "40", "row 1", 55.0},
+        Made{"sleeve", "calf", "120", "band 1", 150.0},
+        Made{"graduated-sleeve", "lower-leg", "120", "band 1", 200.0},
+        Made{"quilted-pack", "thigh", "120", "fill", 200.0}}) {
+    const std::string station = std::to_string(made.station_mm);
+    ASSERT_EQ(run({"body", "make", made.form, "--sex", "female", "--out", path("body.obj")}).code, 0);
+    ASSERT_EQ(run({"layout", "make", made.layout, "--body", path("body.obj"), "--station", station,
+                   "--height", made.height, "--out", path("made.json")})
+                  .code,
+              0);
+    const auto layout = read_layout(path("made.json"));
+    ASSERT_TRUE(layout) << layout.problem().message;
+    const Bounds2 box = bounds(layout->outline_m);
+    const Vec2 middle = 500.0 * (box.low + box.high);
+    nlohmann::json plan{{"wrapgauge-plan", 1},
+                        {"name", made.layout},
+                        {"body", {{"file", "body.obj"}, {"unit", "mm"}}},
+                        {"layout", {{"file", "made.json"}}},
+                        {"wear",
+                         {{"anchor", {{"station_mm", made.station_mm}, {"angle_deg", 90}}},
+                          {"layout_point_mm", {middle.x(), middle.y()}}}},
+                        {"inflation", {{{"inlet", made.inlet}, {"pressure_kpa", 0}}}},
+                        {"limits", {{"use", "short hold"}}},
+                        {"mesh", {{"edge_mm", 10}}}};
+    const Answer answer =
+        run({"estimate", write("plan.json", plan.dump()), "--out", path("out"), "--no-mesh-error"});
+    EXPECT_EQ(answer.code, 0) << made.layout << " on " << made.form << ": " << answer.out << answer.err;
+  }
+}
+
+TEST_F(LayoutCommands, APackThatNothingHoldsIsSaidSoAtOnceAndIsNoSuccess) {
+  const Answer loose =
+      run({"layout", "make", "quilted-pack", "--strap-width", "0", "--out", path("pack.json")});
+  EXPECT_EQ(loose.code, 4);
+  EXPECT_NE(loose.out.find("Nothing holds this layout on the body"), std::string::npos) << loose.out;
+  EXPECT_TRUE(std::filesystem::exists(path("pack.json")));
+  EXPECT_EQ(run({"layout", "make", "quilted-pack", "--out", path("held.json")}).code, 0);
 }
 
 TEST_F(LayoutCommands, CheckTellsEveryBrokenRuleAndEveryMistakeOfTheDrawing) {

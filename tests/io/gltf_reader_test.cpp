@@ -105,7 +105,13 @@ TEST(GltfReader, RefusesWhatDoesNotFitInOneSentence) {
   expect("\"mesh\":0", "\"mesh\":0,\"rotation\":[0,0,0,0]", "transform that is not one");
   expect("\"mesh\":0", "\"mesh\":0,\"scale\":[1e300,1,1]", "coordinate that");
   expect("\"indices\":1", "\"indices\":1,\"mode\":1", "shows no triangles");
-  expect("\"indices\":1", "\"extensions\":{\"KHR_draco_mesh_compression\":{}}", "compressed");
+  expect("\"indices\":1", "\"extensions\":{\"KHR_draco_mesh_compression\":{}}",
+         "compressed (\"KHR_draco_mesh_compression\"), which is not read; switch mesh compression off");
+  expect("\"byteLength\":360", "\"extensions\":{\"EXT_meshopt_compression\":{}},\"byteLength\":360",
+         "compressed (\"EXT_meshopt_compression\")");
+  expect("\"nodes\":[0]",
+         "\"nodes\":[0]}],\"extensionsRequired\":[\"KHR_mesh_quantization\"],\"other\":[{\"x\":1",
+         "without its extension \"KHR_mesh_quantization\"; switch that off");
   expect("\"buffers\":[{", "\"buffers\":[{\"uri\":\"../secret.bin\",", "not in the folder of the scan");
 }
 

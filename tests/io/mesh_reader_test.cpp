@@ -204,7 +204,7 @@ TEST(MeshReader, RefusesEachBadFileInOneSentenceThatSaysWhereAndWhat) {
       {"empty.stl", "empty (0 bytes)"},
       {"empty.ply", "empty (0 bytes)"},
       {"picture.stl", "a PNG picture"},
-      {"obj_text.stl", "has 8 bytes"},
+      {"obj_text.stl", "is an OBJ mesh, not what its ending says; rename it to end in .obj."},
       {"no_facets.stl", "no facets"},
       {"cut_short.stl", "cut short"},
       {"four_corners.stl", "\"vertex\" where \"endloop\" belongs"},
@@ -230,8 +230,35 @@ TEST(MeshReader, RefusesACountTheFileCannotHold) {
   const ScratchFolder folder("count");
   const auto mesh = read_mesh(folder.write("a.stl", binary_stl(0xFFFFFFFFU)));
   ASSERT_FALSE(mesh.ok());
-  EXPECT_NE(mesh.problem().message.find("4294967295 facets"), std::string::npos);
+  EXPECT_NE(
+      mesh.problem().message.find("is damaged: its count of facets is 4294967295, but there is room for 4"),
+      std::string::npos)
+      << mesh.problem().message;
   EXPECT_FALSE(read_mesh(folder.write("b.stl", binary_stl(0))).ok());
+}
+
+TEST(MeshReader, TellsACutFileFromADamagedOne) {
+  const ScratchFolder folder("cut_or_damaged");
+  const auto cut = read_mesh(folder.write("a.stl", binary_stl().substr(0, 84 + 50 * 2 + 10)));
+  ASSERT_FALSE(cut.ok());
+  EXPECT_NE(cut.problem().message.find("is cut short: 2 of its 4 facets are there"), std::string::npos)
+      << cut.problem().message;
+}
+
+TEST(MeshReader, NamesTheFormatOfAMeshUnderAnotherEnding) {
+  const ScratchFolder folder("endings");
+  for (const auto& [name, bytes, said] : {std::array<std::string, 3>{"a.ply", binary_stl(), "is an STL mesh"},
+                                          {"b.ply", ascii_stl(), "is an STL mesh"},
+                                          {"c.obj", binary_stl(), "is an STL mesh"},
+                                          {"d.ply", kObj, "is an OBJ mesh"},
+                                          {"e.stl", kObj, "is an OBJ mesh"},
+                                          {"f.stl", big_endian_ply(), "is a PLY mesh"}}) {
+    const auto mesh = read_mesh(folder.write(name, bytes));
+    ASSERT_FALSE(mesh.ok()) << name;
+    EXPECT_NE(mesh.problem().message.find(said + ", not what its ending says; rename it to end in ."),
+              std::string::npos)
+        << mesh.problem().message;
+  }
 }
 
 TEST(MeshReader, NamesTheFacetOfABadNumber) {

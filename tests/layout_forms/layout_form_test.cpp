@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <numbers>
 
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
@@ -85,6 +86,41 @@ TEST(LayoutForm, ACuffIsAsWideAsTheGirthLessItsStretch) {
   EXPECT_EQ(layout.closure->taper, 0.0);
 }
 
+TEST(LayoutForm, ACuffGrowsFromItsDistalToItsProximalEdge) {
+  const Layout layout = made(
+      "cuff", {{"girth", 204.0}, {"growth", 40.8}, {"stretch", 0.02}, {"height", 80.0}, {"chambers", 3}});
+  EXPECT_NEAR(width_at_m(layout, false), 0.180, 1e-12);
+  EXPECT_NEAR(width_at_m(layout, true), 0.220, 1e-12);
+  EXPECT_NEAR(layout.closure->taper, 0.5, 1e-12);
+  EXPECT_NE(refusal("cuff", {{"girth", 100.0}, {"growth", 300.0}}).find("less than 40 mm at one edge"),
+            std::string::npos);
+}
+
+// The outer sheet's middle lies 1.5 + 0.5 * 2 mm off the skin: a circle of girth 300 mm there is 2 pi 2.5 mm
+// longer.
+TEST(LayoutForm, WhatIsNotGivenIsFittedSoThatTheOuterSheetMeetsWithoutStretch) {
+  const double around = 0.300 + 2.0 * std::numbers::pi * 2.5e-3;
+  EXPECT_NEAR(width_at_m(made("cuff", {{"girth", 300.0}}), false), around, 1e-12);
+  const Layout graduated = made("graduated-sleeve", {{"girth-distal", 300.0}, {"girth-proximal", 300.0}});
+  EXPECT_NEAR(width_at_m(graduated, false), around / 1.03, 1e-12);
+  EXPECT_NEAR(width_at_m(graduated, true), around, 1e-12);
+  const auto thick = make_layout("cuff", {{"girth", 300.0}}, {Sheet{"A2", 4.0 * mm}, std::nullopt});
+  ASSERT_TRUE(thick);
+  EXPECT_NEAR(width_at_m(*thick, false), 0.300 + 2.0 * std::numbers::pi * 5.0e-3, 1e-12);
+  EXPECT_NEAR(*thick->closure->stretch, 0.300 / width_at_m(*thick, false) - 1.0, 1e-12);
+}
+
+TEST(LayoutForm, APackIsHeldByAStrapThatClosesRoundTheLimbUnlessItIsLeftOut) {
+  const Layout pack = made("quilted-pack", {{"girth", 400.0}, {"stretch", 0.0}});
+  ASSERT_EQ(pack.straps.size(), 1u);
+  EXPECT_TRUE(is_held(pack));
+  EXPECT_NEAR(bounds(pack.straps[0].boundary_m).high.x(), 0.440, 1e-12);
+  EXPECT_NEAR(bounds(pack.straps[0].boundary_m).low.x(), 0.160, 1e-12);
+  EXPECT_FALSE(is_held(made("quilted-pack", {{"strap-width", 0.0}})));
+  EXPECT_NE(refusal("quilted-pack", {{"strap-width", 110.0}}).find("make the strap narrower"),
+            std::string::npos);
+}
+
 TEST(LayoutForm, ASleeveTapersWithTheGirths) {
   const Layout layout =
       made("sleeve", {{"girth-distal", 210.0}, {"girth-proximal", 315.0}, {"ease", 0.05}, {"height", 200.0}});
@@ -100,7 +136,8 @@ TEST(LayoutForm, AGraduatedSleeveIsTighterDistally) {
       {{"girth-distal", 220.0}, {"girth-proximal", 306.0}, {"ease-distal", 0.10}, {"ease-proximal", 0.02}});
   EXPECT_NEAR(width_at_m(layout, false), 0.200, 1e-12);
   EXPECT_NEAR(width_at_m(layout, true), 0.300, 1e-12);
-  EXPECT_NE(refusal("graduated-sleeve", {{"ease-distal", 0.01}}).find("tighter at its distal end"),
+  EXPECT_NE(refusal("graduated-sleeve", {{"ease-distal", 0.01}, {"ease-proximal", 0.02}})
+                .find("tighter at its distal end"),
             std::string::npos);
 }
 

@@ -4,6 +4,7 @@
 #include "app/desk/window/measures_panel.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
+#include "app/job/measured_layout.hpp"
 #include "model/core/number_text.hpp"
 #include "model/layout/forms/layout_form.hpp"
 
@@ -61,6 +62,7 @@ void LayoutDialog::rebuild() {
   while (fields_->rowCount() > 0) fields_->removeRow(0);
   numbers_.clear();
   given_.clear();
+  measured_.clear();
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
   if (!form) return;
   about_->setText(text(form->about));
@@ -85,20 +87,28 @@ void LayoutDialog::measure() {
   const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
   if (!body || !anchor || !form) return;
-  const double height_mm = numbers_.contains("height") ? numbers_["height"]->value() : 0.0;
-  for (const LayoutParameter& parameter : form->parameters) {
-    if (!parameter.measured_at || given_.contains(parameter.name)) continue;
-    const Girth girth = girth_at(*body, anchor->station + *parameter.measured_at * height_mm * mm);
-    if (girth.kind == SectionKind::kOneLoop) numbers_[parameter.name]->show_value(girth.girth / mm);
+  const auto measures = measures_of(*form, given(*form), *body, anchor->station);
+  if (!measures) return;  // the defaults stand until someone types
+  for (const LimbMeasure& measure : *measures) {
+    measured_[measure.parameter] = measure.value_mm;
+    numbers_[measure.parameter]->show_value(measure.value_mm);
   }
 }
 
-void LayoutDialog::try_out() {
+std::map<std::string, double> LayoutDialog::given(const LayoutForm& form) const {
   std::map<std::string, double> values;
+  for (const LayoutParameter& parameter : form.parameters)
+    if (given_.contains(parameter.name))
+      values[parameter.name] = numbers_.at(parameter.name)->value() / shown_for_one(parameter);
+  return values;
+}
+
+void LayoutDialog::try_out() {
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
   if (!form) return;
-  for (const LayoutParameter& parameter : form->parameters)
-    values[parameter.name] = numbers_[parameter.name]->value() / shown_for_one(parameter);
+  std::map<std::string, double> values = given(*form);
+  values.insert(measured_.begin(), measured_.end());
+  show_fitted(*form, values);
   const auto drawn = make_layout(form->name, values);
   take_->setEnabled(drawn.ok());
   if (!drawn) return outcome_->setText(text(drawn.problem().message));
@@ -108,7 +118,26 @@ void LayoutDialog::try_out() {
                         .arg(figures_text(fixed_text(1e3 * (box.high - box.low).x(), 1)),
                              figures_text(fixed_text(1e3 * (box.high - box.low).y(), 1)))
                         .arg(layout_.chambers.size())
-                        .arg(layout_.inlets.size()));
+                        .arg(layout_.inlets.size()) +
+                    cautions());
+}
+
+// What is fitted to the girths and sheets follows them until it is typed.
+void LayoutDialog::show_fitted(const LayoutForm& form, const std::map<std::string, double>& values) {
+  const auto used = layout_parameters(form.name, values);
+  if (!used) return;
+  for (const LayoutParameter& parameter : form.parameters)
+    if (parameter.fit && !given_.contains(parameter.name))
+      numbers_[parameter.name]->show_value(shown_for_one(parameter) * used->at(parameter.name));
+}
+
+QString LayoutDialog::cautions() const {
+  const Body* body = session_.now().body();
+  const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
+  const auto bulge = body && anchor ? girth_bulge(layout_, *body, anchor->station) : std::nullopt;
+  QString words;
+  for (const Phrase& caution : made_layout_cautions(layout_, bulge)) words += u'\n' + text(caution);
+  return words;
 }
 
 }  // namespace wrapgauge

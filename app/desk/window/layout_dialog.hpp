@@ -11,6 +11,7 @@
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/window/choice.hpp"
 #include "app/desk/window/number_field.hpp"
+#include "model/layout/forms/layout_form.hpp"
 
 namespace wrapgauge {
 
@@ -23,6 +24,10 @@ class LayoutDialog : public QDialog {
  private:
   void rebuild();
   void measure();
+  // Typed by hand, as make_layout takes them.
+  std::map<std::string, double> given(const LayoutForm& form) const;
+  void show_fitted(const LayoutForm& form, const std::map<std::string, double>& values);
+  QString cautions() const;
   void try_out();
 
   PlanSession& session_;
@@ -30,7 +35,8 @@ class LayoutDialog : public QDialog {
   Choice* form_;
   QFormLayout* fields_;
   std::map<std::string, NumberField*> numbers_;
-  std::set<std::string> given_;  // typed by hand
+  std::set<std::string> given_;             // typed by hand
+  std::map<std::string, double> measured_;  // on the body
   QLabel *about_, *outcome_;
   QPushButton* take_;
 };

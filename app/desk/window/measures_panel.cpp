@@ -58,6 +58,7 @@ constexpr std::size_t count_of(auto... titles) {
              QT_TRANSLATE_NOOP("Measure", "Corner"), QT_TRANSLATE_NOOP("Measure", "Channel"),
              QT_TRANSLATE_NOOP("Measure", "Overlap"), QT_TRANSLATE_NOOP("Measure", "Sleeve"),
              QT_TRANSLATE_NOOP("Measure", "Bands"), QT_TRANSLATE_NOOP("Measure", "Ease"),
+             QT_TRANSLATE_NOOP("Measure", "Growth"), QT_TRANSLATE_NOOP("Measure", "Strap width"),
              QT_TRANSLATE_NOOP("Measure", "Graduated sleeve"), QT_TRANSLATE_NOOP("Measure", "Ease distal"),
              QT_TRANSLATE_NOOP("Measure", "Ease proximal"), QT_TRANSLATE_NOOP("Measure", "Round pad"),
              QT_TRANSLATE_NOOP("Measure", "Diameter"), QT_TRANSLATE_NOOP("Measure", "Rings"),

@@ -64,6 +64,11 @@ Result<std::string> buffer_bytes(const json& buffer, std::size_t number, const s
 
 }  // namespace
 
+std::string gltf_compression_fault(const std::string& extension) {
+  return "The mesh is compressed (" + in_quotes(extension, 60) +
+         "), which is not read; switch mesh compression off in the export.";
+}
+
 std::optional<std::size_t> gltf_whole(const json& object, const char* key, std::size_t fallback) {
   if (!object.is_object()) return std::nullopt;
   const auto found = object.find(key);
@@ -110,7 +115,9 @@ Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t acces
                                              std::size_t parts) const {
   const json* item = gltf_item(root, "accessors", accessor);
   if (!item) return fault("accessor", accessor, "is not there");
-  if (item->contains("sparse")) return fault("accessor", accessor, "is sparse, which is not read");
+  if (item->contains("sparse"))
+    return fault("accessor", accessor,
+                 "is sparse, which is not read; switch sparse accessors off in the export");
   const auto component = gltf_whole(*item, "componentType", 0), count = gltf_whole(*item, "count", 0),
              offset = gltf_whole(*item, "byteOffset", 0), view = gltf_whole(*item, "bufferView", ~0u);
   const json* place = view ? gltf_item(root, "bufferViews", *view) : nullptr;
@@ -123,6 +130,9 @@ Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t acces
     return fault("accessor", accessor, "has " + std::to_string(*count) + " elements");
   const auto buffer = gltf_whole(*place, "buffer", ~0u), start = gltf_whole(*place, "byteOffset", 0),
              length = gltf_whole(*place, "byteLength", 0);
+  if (place->contains("extensions") && (*place)["extensions"].is_object())
+    for (const auto& [name, extension] : (*place)["extensions"].items())
+      if (name.find("compression") != name.npos) return bad_input(gltf_compression_fault(name));
   const std::size_t element = parts * size_of(*component);
   const auto stride = gltf_whole(*place, "byteStride", element);
   if (!buffer || !start || !length || !stride || *buffer >= buffers_.size() || *stride < element ||

@@ -19,6 +19,9 @@ std::optional<std::size_t> gltf_whole(const nlohmann::json& object, const char* 
 // Item `index` of the list under `key`; null when there is none.
 const nlohmann::json* gltf_item(const nlohmann::json& root, const char* key, std::size_t index);
 
+// A sentence that names the extension by which a mesh is compressed and says what to switch off.
+std::string gltf_compression_fault(const std::string& extension);
+
 class GltfBuffers {
  public:
   // `binary`: the binary part of a .glb, for the buffer that names no other place; it outlives this.

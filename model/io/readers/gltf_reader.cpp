@@ -53,6 +53,22 @@ std::optional<Transform> transform_of(const json& node) {
   return out;
 }
 
+// What a scene requires changes its shape, unless it is about how it looks.
+std::optional<Problem> unread_extension(const json& root) {
+  const auto required = root.find("extensionsRequired");
+  if (required == root.end() || !required->is_array()) return std::nullopt;
+  for (const json& item : *required) {
+    const std::string name = item.is_string() ? item.get<std::string>() : "";
+    if (name.find("compression") != name.npos) return bad_input(gltf_compression_fault(name));
+    const bool looks = name.find("_materials_") != name.npos || name.find("_texture_") != name.npos ||
+                       name.find("_lights_") != name.npos;
+    if (!looks)
+      return bad_input("The scene cannot be read without its extension " + in_quotes(name, 60) +
+                       "; switch that off in the export.");
+  }
+  return std::nullopt;
+}
+
 // The scene's triangles, gathered node by node. Keeps the first problem it meets.
 class Gatherer {
  public:
@@ -62,6 +78,8 @@ class Gatherer {
   }
 
   void take_scene() {
+    if (auto problem = unread_extension(root_)) problem_ = *problem;
+    if (problem_) return;
     const auto shown = gltf_whole(root_, "scene", 0);
     const json* scene = shown ? gltf_item(root_, "scenes", *shown) : nullptr;
     if (scene) return take_nodes(*scene, "nodes", Transform::Identity(), 0);
@@ -136,9 +154,9 @@ class Gatherer {
       ++other_;
       return;
     }
-    if (part.contains("extensions") && part["extensions"].is_object() && !part["extensions"].empty() &&
-        part["extensions"].contains("KHR_draco_mesh_compression"))
-      return fail("The mesh is compressed, which is not read; export the scan without compression.");
+    if (part.contains("extensions") && part["extensions"].is_object())
+      for (const auto& [name, extension] : part["extensions"].items())
+        if (name.find("compression") != name.npos) return fail(gltf_compression_fault(name));
     const json attributes = part.contains("attributes") ? part["attributes"] : json::object();
     const auto accessor = gltf_whole(attributes, "POSITION", ~0u);
     if (!accessor) return fail("A part of a mesh has no positions; export the scan again.");

@@ -1,6 +1,10 @@
 #include "model/io/readers/mesh_reader.hpp"
 
+#include <algorithm>
 #include <array>
+#include <cctype>
+#include <cstdint>
+#include <cstring>
 #include <string>
 #include <string_view>
 
@@ -32,6 +36,16 @@ constexpr std::array<Signature, 10> kSignatures = {{{"\x89PNG", "a PNG picture"}
                                                     {"<svg", "an SVG drawing"},
                                                     {"<!DOCTYPE", "a web page"}}};
 
+constexpr std::size_t kStart = 1024;  // bytes that tell
+
+// "STL" of "an STL mesh" as a file's ending.
+std::string lower_ending(std::string_view what) {
+  take_word(what);
+  std::string ending(take_word(what));
+  for (char& letter : ending) letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+  return ending;
+}
+
 enum class Ending { kObj, kStl, kPly, kGlb, kGltf, kOther };
 
 Ending ending_of(const std::filesystem::path& file) {
@@ -44,15 +58,43 @@ Ending ending_of(const std::filesystem::path& file) {
   return Ending::kOther;
 }
 
+// By the size that a binary one has to have, or by the first words of a text one.
+bool is_stl(std::string_view start, std::uintmax_t size) {
+  constexpr std::uintmax_t kHeader = 84, kFacet = 50;  // bytes; the header ends with the facets' count
+  std::uint32_t facets = 0;
+  if (start.size() >= kHeader) std::memcpy(&facets, start.data() + 80, sizeof facets);
+  if (facets > 0 && size == kHeader + kFacet * facets) return true;
+  return same_word(take_word(start), "solid") && start.find("facet") != start.npos;
+}
+
+// Whether every line of the start is one that an OBJ has, and one of them gives a vertex.
+bool is_obj(std::string_view start) {
+  bool vertex = false;
+  start = start.substr(0, start.find_last_of("\r\n"));  // the last line may be cut
+  while (!start.empty()) {
+    std::string_view line = take_line(start);
+    const std::string_view word = take_word(line);
+    constexpr std::array<std::string_view, 11> kKeywords = {"",  "v", "vn", "vt",     "f",     "o",
+                                                            "g", "s", "l",  "mtllib", "usemtl"};
+    const bool known =
+        word.starts_with('#') || std::find(kKeywords.begin(), kKeywords.end(), word) != kKeywords.end();
+    if (!known) return false;
+    vertex |= word == "v";
+  }
+  return vertex;
+}
+
 // What the bytes are in truth, when that is not what the ending says; empty when it may well be.
-std::string_view other_content(std::string_view bytes, Ending ending) {
+std::string_view other_content(std::string_view bytes, std::uintmax_t size, Ending ending) {
   for (const Signature& signature : kSignatures)
     if (bytes.starts_with(signature.start) && !(ending == Ending::kGlb && signature.start == kGlbStart))
       return signature.what;
   if (ending != Ending::kPly && (bytes.starts_with("ply\n") || bytes.starts_with("ply\r")))
     return "a PLY mesh";
+  if (ending != Ending::kStl && is_stl(bytes, size)) return "an STL mesh";
+  if (ending != Ending::kObj && is_obj(bytes)) return "an OBJ mesh";
   const bool binary = bytes.substr(0, 1024).find('\0') != bytes.npos;
-  if (ending == Ending::kObj && binary) return "binary data, perhaps an STL";
+  if (ending == Ending::kObj && binary) return "binary data";
   return "";
 }
 
@@ -77,9 +119,12 @@ Result<RawMesh> read_mesh(const std::filesystem::path& file) {
   if (!opened) return opened.problem();
   if (opened->size() == 0) return bad_input(name + " is empty (0 bytes); save the mesh again.");
   ByteSource source(std::move(opened).value());
-  if (const std::string_view other = other_content(source.ahead(1024), ending); !other.empty())
-    return bad_input(name + " is " + std::string(other) +
-                     ", not what its ending says; choose the mesh file itself.");
+  if (const std::string_view other =
+          other_content(source.ahead(kStart).substr(0, kStart), source.size(), ending);
+      !other.empty())
+    return bad_input(name + " is " + std::string(other) + ", not what its ending says; " +
+                     (other.ends_with("mesh") ? "rename it to end in ." + lower_ending(other) + "."
+                                              : "choose the mesh file itself."));
   Result<RawMesh> mesh = read_as(ending, source, file);
   if (source.problem()) return *source.problem();
   return mesh;

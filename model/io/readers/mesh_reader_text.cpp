@@ -57,10 +57,10 @@ std::optional<std::string> coordinate_fault(std::string_view word, std::optional
   return std::nullopt;
 }
 
-std::string in_quotes(std::string_view bytes) {
+std::string in_quotes(std::string_view bytes, std::size_t most) {
   std::string text = "\"";
-  for (const char c : bytes.substr(0, 24)) text += c >= 32 && c < 127 && c != '"' ? c : '?';
-  return text + (bytes.size() > 24 ? "...\"" : "\"");
+  for (const char c : bytes.substr(0, most)) text += c >= 32 && c < 127 && c != '"' ? c : '?';
+  return text + (bytes.size() > most ? "...\"" : "\"");
 }
 
 std::string_view take_line(std::string_view& text) {

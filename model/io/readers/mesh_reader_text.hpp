@@ -26,7 +26,7 @@ inline bool is_usable(double value) {
 std::optional<std::string> coordinate_fault(std::string_view word, std::optional<double> value);
 
 // A clipped, quoted, printable form of bytes from a file, for messages.
-std::string in_quotes(std::string_view bytes);
+std::string in_quotes(std::string_view bytes, std::size_t most = 24);
 
 // Takes the next line off `text`: ended by LF, CR LF, a lone CR or the end.
 std::string_view take_line(std::string_view& text);

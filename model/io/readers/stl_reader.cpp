@@ -37,9 +37,14 @@ RawMesh mesh_of(Points3 corners) {
 std::optional<std::string> facet_count_fault(std::uint64_t size, std::uint64_t count) {
   if (count == 0) return "holds no facets; it is not a body surface.";
   const std::uint64_t needed = kHeader + kRecord * count;
-  if (needed > size)
-    return "says it holds " + std::to_string(count) + " facets, which take " + std::to_string(needed) +
-           " bytes, but has only " + std::to_string(size) + "; it is cut short or damaged.";
+  if (needed > size) {
+    // What is missing of a whole file is some part of it, not ten times all there is. Judgement.
+    if (needed > 10 * size)
+      return "is damaged: its count of facets is " + std::to_string(count) + ", but there is room for " +
+             std::to_string((size - kHeader) / kRecord) + "; export the mesh again.";
+    return "is cut short: " + std::to_string((size - kHeader) / kRecord) + " of its " +
+           std::to_string(count) + " facets are there; copy or export it again.";
+  }
   if (count > kMostElements) return "holds more than 10 million facets; thin the mesh out.";
   return std::nullopt;
 }

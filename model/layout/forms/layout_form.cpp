@@ -1,6 +1,7 @@
 #include "model/layout/forms/layout_form.hpp"
 
 #include <cmath>
+#include <numbers>
 
 #include "model/core/number_text.hpp"
 #include "model/layout/forms/layout_form_values.hpp"
@@ -34,7 +35,18 @@ std::optional<Problem> unusable_value(const LayoutForm& form, const LayoutParame
   return std::nullopt;
 }
 
-Result<LayoutFormValues> checked_values(const LayoutForm& form, const std::map<std::string, double>& given) {
+// The stretch or ease at which a layout meets as the fit asks for; see LayoutFit.
+double fitted_value(const LayoutFit& fit, const std::map<std::string, double>& values, double depth_mm) {
+  double girth = 0.0;
+  for (const std::string& name : fit.girths)
+    girth += values.at(name) / static_cast<double>(fit.girths.size());
+  const double covered = fit.covered.empty() ? 1.0 : values.at(fit.covered);
+  return girth * (1.0 + fit.beyond) / (girth + covered * 2.0 * std::numbers::pi * depth_mm) - 1.0;
+}
+
+Result<std::map<std::string, double>> checked_values(const LayoutForm& form,
+                                                     const std::map<std::string, double>& given,
+                                                     const MadeSheets& sheets) {
   std::map<std::string, double> values;
   for (const LayoutParameter& parameter : form.parameters) values[parameter.name] = parameter.default_value;
   for (const auto& [name, value] : given) {
@@ -45,7 +57,12 @@ Result<LayoutFormValues> checked_values(const LayoutForm& form, const std::map<s
   }
   for (const LayoutParameter& parameter : form.parameters)
     if (auto problem = unusable_value(form, parameter, values[parameter.name])) return *problem;
-  return LayoutFormValues(std::move(values));
+  const Length depth = sheets.skin.value_or(form.skin_sheet).thickness +
+                       0.5 * sheets.outer.value_or(form.outer_sheet).thickness;
+  for (const LayoutParameter& parameter : form.parameters)
+    if (parameter.fit && !given.contains(parameter.name))
+      values[parameter.name] = fitted_value(*parameter.fit, values, depth / mm);
+  return values;
 }
 
 Result<const LayoutFormMaker*> find_maker(const std::string& name) {
@@ -70,14 +87,22 @@ Result<LayoutForm> find_layout_form(const std::string& name) {
   return maker ? Result<LayoutForm>((*maker)->form) : Result<LayoutForm>(maker.problem());
 }
 
+Result<std::map<std::string, double>> layout_parameters(const std::string& name,
+                                                        const std::map<std::string, double>& given,
+                                                        const MadeSheets& sheets) {
+  const auto maker = find_maker(name);
+  if (!maker) return maker.problem();
+  return checked_values((*maker)->form, given, sheets);
+}
+
 Result<Layout> make_layout(const std::string& name, const std::map<std::string, double>& parameters,
                            const MadeSheets& sheets) {
   const auto maker = find_maker(name);
   if (!maker) return maker.problem();
   const LayoutForm& form = (*maker)->form;
-  const auto values = checked_values(form, parameters);
+  auto values = checked_values(form, parameters, sheets);
   if (!values) return values.problem();
-  Result<Layout> drawn = (*maker)->draw(*values);
+  Result<Layout> drawn = (*maker)->draw(LayoutFormValues(std::move(values).value()));
   if (!drawn) return drawn;
   Layout layout = std::move(drawn).value();
   layout.name = form.name;
@@ -97,12 +122,20 @@ LayoutParameter measured_girth(std::string name, double default_mm, std::string 
           "mm",
           "judgement: a place to start from; measure",
           false,
-          measured_at};
+          measured_at,
+          {},
+          {}};
+}
+
+LayoutParameter fitted_stretch(std::string name, double usual, double least, double most, std::string meaning,
+                               LayoutFit fit) {
+  return {std::move(name), usual, least, most, std::move(meaning), "",
+          "judgement",     false, {},    {},   std::move(fit)};
 }
 
 LayoutParameter layout_size(std::string name, double default_mm, double least, double most,
                             std::string meaning) {
-  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}};
+  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}, {}, {}};
 }
 
 LayoutParameter layout_count(std::string name, int default_count, int least, int most, std::string meaning) {
@@ -114,6 +147,8 @@ LayoutParameter layout_count(std::string name, int default_count, int least, int
           "",
           "judgement",
           true,
+          {},
+          {},
           {}};
 }
 

@@ -28,6 +28,8 @@ LayoutFormMaker round_pad_layout_form();
 LayoutFormMaker quilted_pack_layout_form();
 
 // Parameters that several forms share.
+LayoutParameter fitted_stretch(std::string name, double usual, double least, double most, std::string meaning,
+                               LayoutFit fit);
 LayoutParameter measured_girth(std::string name, double default_mm, std::string where, double measured_at);
 LayoutParameter layout_size(std::string name, double default_mm, double least, double most,
                             std::string meaning);

@@ -27,6 +27,28 @@ Vec2 inlet_place(const Vec2& low_m, const Vec2& size_m, double spacing_m) {
   return low_m + Vec2(x * size_m.x(), y * size_m.y());
 }
 
+constexpr double kStrapOverlap_m = 0.04;  // beyond the closing line, as a cuff's (judgement)
+
+// A cloth strap from the right edge round the rest of the girth to the left edge. The edges are straight over
+// `straight_m`.
+Result<std::monostate> add_strap(Layout& layout, const Vec2& outer_m, double straight_m,
+                                 const LayoutFormValues& values) {
+  const double width = values.metres("strap-width");
+  if (width == 0.0) return std::monostate{};
+  if (width > straight_m)
+    return bad_input("The strap is " + fixed_text(1e3 * width, 1) +
+                     " mm wide, but the pack's edge is straight over " + fixed_text(1e3 * straight_m, 1) +
+                     " mm only; make the strap narrower or the pack higher.");
+  const double closing = values.metres("girth") / (1.0 + values.number("stretch"));
+  const double low = 0.5 * (outer_m.y() - width), end = closing + kStrapOverlap_m;
+  layout.straps.push_back({"strap",
+                           {{outer_m.x(), low}, {end, low}, {end, low + width}, {outer_m.x(), low + width}},
+                           20.0 * N_per_mm,
+                           1.0 * mm});
+  layout.closure = Closure{0.0, std::nullopt, values.number("stretch")};
+  return std::monostate{};
+}
+
 Result<Layout> draw_quilted_pack(const LayoutFormValues& values) {
   const double rim = values.metres("rim"), spacing = values.metres("spacing");
   const Vec2 outer(values.number("cover") * values.metres("girth"), values.metres("height"));
@@ -43,24 +65,32 @@ Result<Layout> draw_quilted_pack(const LayoutFormValues& values) {
   add_spots(chamber, low, size, spacing, Length(values.metres("spot-radius")));
   layout.chambers.push_back(std::move(chamber));
   layout.inlets.push_back({"fill", inlet_place(low, size, spacing)});
+  const double straight = outer.y() - 2.0 * std::min(corner + rim, 0.5 * outer.minCoeff());
+  if (auto added = add_strap(layout, outer, straight, values); !added) return added.problem();
   return layout;
 }
 
 }  // namespace
 
 LayoutFormMaker quilted_pack_layout_form() {
-  return {{"quilted-pack",
-           "A pack that covers part of the girth: one chamber held flat by a grid of inset spots.",
-           {measured_girth("girth", 390.0, "under the pack's middle", 0.0),
-            {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "", "judgement", false, {}},
-            layout_size("height", 120.0, 20.0, 800.0, "extent along the limb"),
-            layout_size("spacing", 26.0, 8.0, 200.0, "distance between the spots' middles, nearly"),
-            layout_size("spot-radius", 4.0, 0.5, 40.0, "radius of the inset spots"),
-            layout_size("rim", 12.0, 2.0, 80.0, "width of the fused rim"),
-            layout_size("corner", 12.0, 0.0, 200.0, "radius of the chamber's corners")},
-           {"00-30", 2.0 * mm},
-           {"00-30", 2.0 * mm}},
-          draw_quilted_pack};
+  return {
+      {"quilted-pack",
+       "A pack that covers part of the girth: one chamber held flat by a grid of inset spots, and a cloth "
+       "strap round the rest of the limb.",
+       {measured_girth("girth", 390.0, "under the pack's middle", 0.0),
+        {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "", "judgement", false, {}, {}, {}},
+        layout_size("height", 120.0, 20.0, 800.0, "extent along the limb"),
+        layout_size("strap-width", 50.0, 0.0, 800.0,
+                    "width of the cloth strap; 0: none, and nothing holds it"),
+        fitted_stretch("stretch", 0.02, -0.2, 0.5, "closing length = girth / (1 + stretch)",
+                       {{"girth"}, 0.0, "cover"}),
+        layout_size("spacing", 26.0, 8.0, 200.0, "distance between the spots' middles, nearly"),
+        layout_size("spot-radius", 4.0, 0.5, 40.0, "radius of the inset spots"),
+        layout_size("rim", 12.0, 2.0, 80.0, "width of the fused rim"),
+        layout_size("corner", 12.0, 0.0, 200.0, "radius of the chamber's corners")},
+       {"00-30", 2.0 * mm},
+       {"00-30", 2.0 * mm}},
+      draw_quilted_pack};
 }
 
 }  // namespace wrapgauge

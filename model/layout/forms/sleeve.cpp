@@ -23,9 +23,9 @@ Result<Layout> draw_graduated(const LayoutFormValues& values) {
   return draw_sleeve(values, distal, proximal);
 }
 
-LayoutParameter ease(std::string name, double value, const std::string& where) {
-  return {std::move(name), value, 0.0, 0.3, "negative ease" + where + ": flat width = girth / (1 + ease)", "",
-          "judgement",     false, {}};
+LayoutParameter ease(std::string name, double usual, const std::string& where, LayoutFit fit) {
+  return fitted_stretch(std::move(name), usual, -0.2, 0.3,
+                        "negative ease" + where + ": flat width = girth / (1 + ease)", std::move(fit));
 }
 
 LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutParameter> eases) {
@@ -44,6 +44,8 @@ LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutPa
                     "N/mm",
                     "judgement",
                     false,
+                    {},
+                    {},
                     {}}},
                   {"00-30", 1.5 * mm},
                   {"A10", 2.0 * mm}};
@@ -58,7 +60,7 @@ LayoutFormMaker sleeve_layout_form() {
   return {sleeve_form("sleeve",
                       "A tapered sleeve, alike tight at both ends, of chambers in bands; its closing lines "
                       "slant with the limb.",
-                      {ease("ease", 0.03, "")}),
+                      {ease("ease", 0.03, "", {{"girth-distal", "girth-proximal"}, 0.0})}),
           draw_even};
 }
 
@@ -66,8 +68,8 @@ LayoutFormMaker graduated_sleeve_layout_form() {
   return {sleeve_form("graduated-sleeve",
                       "A tapered sleeve that is tighter at its distal end; inflate its bands less and less "
                       "towards proximal.",
-                      {ease("ease-distal", 0.05, " at the distal edge"),
-                       ease("ease-proximal", 0.02, " at the proximal edge")}),
+                      {ease("ease-distal", 0.05, " at the distal edge", {{"girth-distal"}, 0.03}),
+                       ease("ease-proximal", 0.02, " at the proximal edge", {{"girth-proximal"}, 0.0})}),
           draw_graduated};
 }
 

@@ -1,0 +1,98 @@
+#include "app/job/measured_layout.hpp"
+
+#include <cmath>
+
+#include "model/body/girth.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr double kBulge = 0.02;
+constexpr int kStations = 9;  // between the edges
+
+std::string millimetres(Length length) {
+  return fixed_text(length / mm, 1) + " mm";
+}
+
+Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, Length station) {
+  const Girth girth = girth_at(body, station);
+  if (girth.kind == SectionKind::kOneLoop) return girth.girth;
+  return bad_input("The body has no single closed section at " + millimetres(station) + ", where \"" +
+                   parameter.name + "\" is measured (the body is " + millimetres(body_length(body)) +
+                   " long): choose another --station, or give --" + parameter.name + ".");
+}
+
+double height_mm(const LayoutForm& form, const std::map<std::string, double>& given) {
+  if (const auto found = given.find("height"); found != given.end()) return found->second;
+  for (const LayoutParameter& parameter : form.parameters)
+    if (parameter.name == "height") return parameter.default_value;
+  return 0.0;
+}
+
+}  // namespace
+
+Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
+                                             const std::map<std::string, double>& given, const Body& body,
+                                             Length station) {
+  std::vector<LimbMeasure> measures;
+  const Length height = height_mm(form, given) * mm;
+  for (const LayoutParameter& parameter : form.parameters) {
+    if (given.contains(parameter.name)) continue;
+    if (parameter.measured_at) {
+      const Length at = station + *parameter.measured_at * height;
+      const auto girth = single_girth(body, parameter, at);
+      if (!girth) return girth.problem();
+      measures.push_back({parameter.name, *girth / mm, "at " + millimetres(at)});
+    } else if (parameter.measured_between) {
+      const auto [from, to] = *parameter.measured_between;
+      const Length low = station + from * height, high = station + to * height;
+      const auto distal = single_girth(body, parameter, low), proximal = single_girth(body, parameter, high);
+      if (!distal || !proximal) return distal ? proximal.problem() : distal.problem();
+      measures.push_back({parameter.name, (*proximal - *distal) / mm,
+                          "from " + millimetres(low) + " to " + millimetres(high)});
+    }
+  }
+  return measures;
+}
+
+std::optional<GirthBulge> girth_bulge(const Layout& layout, const Body& body, Length station) {
+  if (!layout.closure) return std::nullopt;
+  const Bounds2 box = bounds(layout.outline_m);
+  const Length height = (box.high.y() - box.low.y()) * metre;
+  const Girth low = girth_at(body, station - 0.5 * height), high = girth_at(body, station + 0.5 * height);
+  if (low.kind != SectionKind::kOneLoop || high.kind != SectionKind::kOneLoop) return std::nullopt;
+  std::optional<GirthBulge> worst;
+  for (int i = 1; i <= kStations; ++i) {
+    const double share = static_cast<double>(i) / (kStations + 1);
+    const Girth here = girth_at(body, station + (share - 0.5) * height);
+    if (here.kind != SectionKind::kOneLoop) continue;
+    const Length straight = low.girth + share * (high.girth - low.girth);
+    const GirthBulge bulge{here.station, here.girth, here.girth / straight - 1.0};
+    if (std::abs(bulge.share) > (worst ? std::abs(worst->share) : kBulge)) worst = bulge;
+  }
+  return worst;
+}
+
+std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::optional<GirthBulge>& bulge) {
+  std::vector<Phrase> cautions;
+  if (!is_held(layout))
+    cautions.push_back(Phrase::worded(
+        "Nothing holds this layout on the body, and whatever holds it in use presses too: put a strap or a "
+        "bonded rim into the layout, or every estimate of it counts as above the limits."));
+  if (!bulge) return cautions;
+  const std::vector<Phrase> figures = {millimetres_of(bulge->girth), millimetres_of(bulge->station),
+                                       figures_of(fixed_text(100.0 * std::abs(bulge->share), 1) + " %")};
+  cautions.push_back(bulge->share > 0.0
+                         ? Phrase::worded("The layout is tight between its edges: the limb is %1 round at "
+                                          "%2, %3 more than its straight "
+                                          "closing lines allow for. Make it shorter, or make two.",
+                                          figures)
+                         : Phrase::worded("The layout is loose between its edges: the limb is %1 round at "
+                                          "%2, %3 less than its straight "
+                                          "closing lines allow for. Make it shorter, or make two.",
+                                          figures));
+  return cautions;
+}
+
+}  // namespace wrapgauge
