@@ -7,6 +7,7 @@
 #include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "model/body/check_body.hpp"
+#include "model/body/mend_step.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader.hpp"
 
@@ -66,16 +67,27 @@ std::string report_json(const CheckedBody& checked) {
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+// A table that hangs together with the limb: the body check keeps it, only mending drops it.
+void note_table(CheckedBody& checked) {
+  const auto without = drop_table({checked.body.surface, checked.body.axis, true}, {});
+  if (!without || without->scan.surface.faces.rows() == checked.body.surface.faces.rows()) return;
+  checked.report.notes.push_back(Phrase::worded(
+      "A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge "
+      "body mend."));
+}
+
 int run_body_check(const BodyCheckCommand& command, Streams streams) {
   auto raw = read_mesh(command.file);
   if (!raw) return say_problem(raw.problem(), streams);
-  const auto checked = check_body(std::move(raw).value(),
-                                  {command.file.stem().string(), unit_from_name(command.unit), std::nullopt});
-  if (!checked) return say_problem(checked.problem(), streams);
+  auto read = check_body(std::move(raw).value(),
+                         {command.file.stem().string(), unit_from_name(command.unit), std::nullopt});
+  if (!read) return say_problem(read.problem(), streams);
+  CheckedBody checked = std::move(read).value();
+  note_table(checked);
   if (command.json)
-    streams.out << report_json(*checked);
+    streams.out << report_json(checked);
   else
-    say_report(*checked, streams.out);
+    say_report(checked, streams.out);
   return kExitDone;
 }
 

@@ -144,6 +144,16 @@ void note_axis(const Body& body, BodyReport& report) {
                        {millimetres_of(distal.girth), millimetres_of(proximal.girth)}));
 }
 
+// Of a scan on a table the largest piece may be the table.
+Problem with_table_named(Problem problem, const std::vector<Repair>& repairs) {
+  for (const Repair& repair : repairs)
+    if (repair.what == RepairKind::kOtherPieces)
+      problem.message +=
+          " It is the largest of several pieces: if it is a table under a limb, drop it with 'wrapgauge body "
+          "mend'.";
+  return problem;
+}
+
 }  // namespace
 
 Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, const BodyOptions& options) {
@@ -163,7 +173,7 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   if (!repaired) return repaired.problem();
   RepairedSurface surface = std::move(repaired).value();
   if (auto problem = flat_fault(surface.vertices, static_cast<int>(surface.faces.rows())))
-    return with_stray_named(*problem, stray);
+    return with_table_named(with_stray_named(*problem, stray), surface.repairs);
   CheckedBody checked;
   Body& body = checked.body;
   BodyReport& report = checked.report;

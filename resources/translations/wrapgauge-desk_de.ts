@@ -3500,6 +3500,10 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Das Layout sitzt zwischen seinen Kanten lose: die Gliedmaße misst bei %2 im Umfang %1, %3 weniger, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
         </message>
         <message>
+            <source>A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge body mend.</source>
+            <translation>Eine ebene Fläche unter dem Körper sieht wie ein Tisch aus und wurde mitgemessen. Entfernen Sie ihn: wrapgauge body mend.</translation>
+        </message>
+        <message>
             <source>The surface is closed: it has no open ends.</source>
             <translation>Die Oberfläche ist geschlossen: sie hat keine offenen Enden.</translation>
         </message>

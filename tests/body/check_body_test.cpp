@@ -7,6 +7,7 @@
 #include <numbers>
 #include <string>
 
+#include "scan_like.hpp"
 #include "shapes.hpp"
 
 namespace wrapgauge {
@@ -92,6 +93,14 @@ TEST(CheckBody, AStrayVertexIsNamedWhetherOrNotTheSizeIsStillALimbs) {
   raw.vertices.row(1234) << 900.0, 0.0, 100.0;
   EXPECT_NE(all_notes(must_check(raw)).find("Vertex 1235, at (900, 0, 100)"), std::string::npos);
   EXPECT_EQ(all_notes(must_check(shapes::limb())).find("Vertex"), std::string::npos);
+}
+
+TEST(CheckBody, ATableTakenForTheBodyIsNamedAsOne) {
+  RawMesh raw = shapes::limb();
+  shapes::add_table(raw, 6.0, 0.0, 20.0);
+  EXPECT_NE(refusal(raw).find("if it is a table under a limb, drop it with 'wrapgauge body mend'"),
+            std::string::npos)
+      << refusal(raw);
 }
 
 TEST(CheckBody, AnAxisLiesAcrossEndsThatAreCutSquare) {

@@ -82,6 +82,10 @@ const std::vector<LayoutForm>& layout_forms() {
   return all;
 }
 
+bool is_held(const Layout& layout) {
+  return layout.closure.has_value() || layout.rim_bonded;
+}
+
 Result<LayoutForm> find_layout_form(const std::string& name) {
   const auto maker = find_maker(name);
   return maker ? Result<LayoutForm>((*maker)->form) : Result<LayoutForm>(maker.problem());

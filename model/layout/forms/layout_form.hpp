@@ -56,6 +56,9 @@ struct MadeSheets {
   std::optional<Sheet> skin, outer;  // none: the form's own
 };
 
+// Whether anything in a layout holds it on a body: a closure, or a rim glued or taped on.
+bool is_held(const Layout& layout);
+
 // Every parameter of a form as make_layout uses it: given, fitted or its default. Problems: as make_layout's
 // of parameters.
 Result<std::map<std::string, double>> layout_parameters(const std::string& name,
