@@ -65,7 +65,7 @@ std::unique_ptr<AskedPlan> scanned_plan(const std::filesystem::path& file, BodyP
   asked.body.tissue_site = asked.plan.tissue_site = tissue;
   const Length station = 0.5 * body_length(asked.body);
   const Girth girth = girth_at(asked.body, station);
-  auto layout = make_layout("cuff", {{"girth", girth.girth / mm}}, {});
+  auto layout = make_layout("cuff", {{"girth", girth.girth / mm}, {"stretch", 0.02}}, {});
   if (!layout) return nullptr;
   asked.plan.name = asked.words;
   asked.plan.body =

@@ -146,7 +146,9 @@ TEST_P(SharedScan, MendedAgreesWithItsCleanShape) {
   EXPECT_LT(difference.error.mean / mm, 0.3);
   EXPECT_LT(difference.error.percentile_95 / mm, 0.7);
   EXPECT_LT(difference.girths, 0.01);
-  EXPECT_LT(difference.axis_off_deg, 1.0);
+  // The clean limb's ends are cut square and give its axis; a scan's are ragged, and a calf's shape leads
+  // off.
+  EXPECT_LT(difference.axis_off_deg, 2.5);
   EXPECT_LT(std::abs(figure(*mended, "girth_change_most_percent")), 0.5);
   EXPECT_EQ(mended->checked.report.open_ends.size(), 2u);
   EXPECT_EQ(figure(*mended, "holes_left"), 0.0);

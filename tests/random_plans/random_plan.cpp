@@ -67,6 +67,11 @@ std::optional<std::map<std::string, double>> layout_values(Dice& dice, const Lay
   double height_mm = 0.0;
   for (const LayoutParameter& parameter : form.parameters) {
     if (parameter.measured_at || parameter.whole || parameter.default_value == 0.0) continue;
+    // Packs lie loose, as in the plans that the figures in docs were counted on.
+    if (form.name == "quilted-pack" && (parameter.name == "strap-width" || parameter.fit)) {
+      if (!parameter.fit) values[parameter.name] = 0.0;
+      continue;
+    }
     const double wanted = parameter.default_value * dice.between(0.7, 1.3);
     values[parameter.name] = std::clamp(wanted, parameter.least, parameter.most);
     if (parameter.name == "height") height_mm = values[parameter.name];
