@@ -29,13 +29,6 @@ struct BodyGirthsCommand {
   bool json = false;
 };
 
-std::optional<LengthUnit> unit_named(const std::string& name) {
-  for (const LengthUnit unit :
-       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
-    if (unit_name(unit) == name) return unit;
-  return std::nullopt;
-}
-
 Result<std::vector<Girth>> girths_of(const BodyGirthsCommand& command, const Body& body) {
   const double length_mm = body_length(body) / mm;
   std::vector<double> stations = command.at_mm;
@@ -91,9 +84,8 @@ Result<std::monostate> write_files(const BodyGirthsCommand& command, const Body&
 int run_body_girths(const BodyGirthsCommand& command, Streams streams) {
   auto raw = read_mesh(command.file);
   if (!raw) return say_problem(raw.problem(), streams);
-  BodyOptions options{command.file.stem().string(), unit_named(command.unit), std::nullopt};
-  if (command.axis.size() == 3)
-    options.axis_direction = Vec3(command.axis[0], command.axis[1], command.axis[2]);
+  BodyOptions options{command.file.stem().string(), unit_from_name(command.unit), std::nullopt};
+  options.axis_direction = vector_of(command.axis);
   const auto checked = check_body(std::move(raw).value(), options);
   if (!checked) return say_problem(checked.problem(), streams);
   const auto girths = girths_of(command, checked->body);

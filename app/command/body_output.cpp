@@ -9,6 +9,11 @@
 
 namespace wrapgauge {
 
+std::optional<Vec3> vector_of(const std::vector<double>& numbers) {
+  if (numbers.size() != 3) return std::nullopt;
+  return Vec3(numbers[0], numbers[1], numbers[2]);
+}
+
 std::string section_words(const Girth& girth) {
   switch (girth.kind) {
     case SectionKind::kNone:

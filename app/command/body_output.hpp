@@ -2,6 +2,7 @@
 // What the commands on bodies have in common.
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,6 +10,9 @@
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
+
+// Three numbers of an option as a vector; none where it is not given.
+std::optional<Vec3> vector_of(const std::vector<double>& numbers);
 
 std::string section_words(const Girth& girth);  // "one loop"
 

@@ -55,7 +55,7 @@ Result<CarryOptions> options_of(const BodySitesCommand& command) {
     return bad_input("the part '" + command.part + "' has a left and a right: give --side.");
   if (!is_paired(*part) && options.side)
     return bad_input("the part '" + command.part + "' has no left and right: leave --side out.");
-  if (command.front.size() == 3) options.front = Vec3(command.front[0], command.front[1], command.front[2]);
+  options.front = vector_of(command.front);
   if (command.length_mm) options.length = *command.length_mm * mm;
   return options;
 }
@@ -88,8 +88,7 @@ Result<CheckedBody> read_scan(const BodySitesCommand& command, int& triangles) {
   if (!raw) return raw.problem();
   triangles = static_cast<int>(raw->faces.rows());
   BodyOptions options{command.scan.stem().string(), unit_from_name(command.unit), std::nullopt};
-  if (command.axis.size() == 3)
-    options.axis_direction = Vec3(command.axis[0], command.axis[1], command.axis[2]);
+  options.axis_direction = vector_of(command.axis);
   return check_body(std::move(raw).value(), options);
 }
 

@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <memory>
 
+#include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/job.hpp"
@@ -39,7 +40,7 @@ Result<Body> body_of(const LayoutMakeCommand& command) {
   BodyFile file;
   file.file = command.body;
   file.unit = unit_from_name(command.unit);
-  if (command.axis.size() == 3) file.axis_direction = Vec3(command.axis[0], command.axis[1], command.axis[2]);
+  file.axis_direction = vector_of(command.axis);
   Plan plan;
   plan.body = file;
   auto read = read_body(plan);

@@ -4,6 +4,7 @@
 
 #include "model/body/girth.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -11,15 +12,11 @@ namespace {
 constexpr double kBulge = 0.02;
 constexpr int kStations = 9;  // between the edges
 
-std::string millimetres(Length length) {
-  return fixed_text(length / mm, 1) + " mm";
-}
-
 Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, Length station) {
   const Girth girth = girth_at(body, station);
   if (girth.kind == SectionKind::kOneLoop) return girth.girth;
-  return bad_input("The body has no single closed section at " + millimetres(station) + ", where \"" +
-                   parameter.name + "\" is measured (the body is " + millimetres(body_length(body)) +
+  return bad_input("The body has no single closed section at " + in_millimetres(station.si()) + ", where \"" +
+                   parameter.name + "\" is measured (the body is " + in_millimetres(body_length(body).si()) +
                    " long): choose another --station, or give --" + parameter.name + ".");
 }
 
@@ -43,14 +40,14 @@ Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
       const Length at = station + *parameter.measured_at * height;
       const auto girth = single_girth(body, parameter, at);
       if (!girth) return girth.problem();
-      measures.push_back({parameter.name, *girth / mm, "at " + millimetres(at)});
+      measures.push_back({parameter.name, *girth / mm, "at " + in_millimetres(at.si())});
     } else if (parameter.measured_between) {
       const auto [from, to] = *parameter.measured_between;
       const Length low = station + from * height, high = station + to * height;
       const auto distal = single_girth(body, parameter, low), proximal = single_girth(body, parameter, high);
       if (!distal || !proximal) return distal ? proximal.problem() : distal.problem();
       measures.push_back({parameter.name, (*proximal - *distal) / mm,
-                          "from " + millimetres(low) + " to " + millimetres(high)});
+                          "from " + in_millimetres(low.si()) + " to " + in_millimetres(high.si())});
     }
   }
   return measures;

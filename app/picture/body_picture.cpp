@@ -15,7 +15,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kBodyPanelWidth = 560, kBodyPanelHeight = 690, kBodyPanelTop = 116;
-constexpr double kSpread = 8.0;  // pixels
+constexpr double kSpread = 8.0;  // of a box round vertices, pixels
 constexpr double kBarHeight = 300.0;
 const QRectF kInset(1186, 560, 200, 250);  // below the colour bar
 
@@ -70,10 +70,23 @@ void draw_edges(const Painted& painted, const LimbView& view, Raster& raster) {
                 edge.rim ? kWornRim : kWornEdge, 2.0 * kLineLift);
 }
 
+// Where a flat vertex is seen in the picture; none where it is not.
+using SeenVertices = std::vector<std::optional<QPointF>>;
+
+SeenVertices seen_vertices(const Painted& painted, const LimbView& view, const Raster& raster,
+                           const QPointF& corner) {
+  SeenVertices seen(static_cast<std::size_t>(painted.worn.points_m.rows()));
+  for (Eigen::Index v = 0; v < painted.worn.points_m.rows(); ++v) {
+    const RasterPoint at = view.project(painted.worn.points_m.row(v));
+    if (raster.visible(at, 2.0 * kLineLift)) seen[static_cast<std::size_t>(v)] = corner + QPointF(at.x, at.y);
+  }
+  return seen;
+}
+
 // Where a chamber's name may stand: on what can be seen of it, deep inside first; none when that is less than
 // two fifths of it: the other side shows it better.
-std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber, const LimbView& view,
-                                     const Raster& raster, const QPointF& corner) {
+std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber,
+                                     const SeenVertices& vertices) {
   const FlatMesh& flat = painted.estimate.setup.flat;
   const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
   std::vector<std::pair<double, QPointF>> seen;  // depth inside the chamber, place
@@ -82,9 +95,8 @@ std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber
     const Vec2 point = flat.vertices_m.row(v);
     if (!contains(boundary, point)) continue;
     ++inside;
-    const RasterPoint at = view.project(painted.worn.points_m.row(v));
-    if (raster.visible(at, 2.0 * kLineLift))
-      seen.emplace_back(distance_to_loop_m(boundary, point), corner + QPointF(at.x, at.y));
+    if (const auto& place = vertices[static_cast<std::size_t>(v)])
+      seen.emplace_back(distance_to_loop_m(boundary, point), *place);
   }
   if (seen.empty() || static_cast<int>(seen.size()) * 5 < inside * 2) return {};
   QPointF middle;
@@ -103,16 +115,6 @@ std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber
   return places;
 }
 
-std::vector<QPointF> seen_places(const Painted& painted, const LimbView& view, const Raster& raster,
-                                 const QPointF& corner) {
-  std::vector<QPointF> places;
-  for (Eigen::Index v = 0; v < painted.worn.points_m.rows(); ++v) {
-    const RasterPoint at = view.project(painted.worn.points_m.row(v));
-    if (raster.visible(at, 2.0 * kLineLift)) places.push_back(corner + QPointF(at.x, at.y));
-  }
-  return places;
-}
-
 // Places lie on vertices, half an edge inside what they belong to.
 QPolygonF seen_box(const std::vector<QPointF>& places) {
   return QPolygonF(QPolygonF(QList<QPointF>(places.begin(), places.end()))
@@ -124,10 +126,14 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
                 const LimitContour* contour, QPainter& painter, const QPointF& corner, int pixels) {
   MapLabels labels(painter);
   const QRectF room(corner, QSizeF(view.width, view.height));
-  const QPolygonF layout = seen_box(seen_places(painted, view, raster, corner));
+  const SeenVertices vertices = seen_vertices(painted, view, raster, corner);
+  std::vector<QPointF> all;
+  for (const auto& place : vertices)
+    if (place) all.push_back(*place);
+  const QPolygonF layout = seen_box(all);
   std::vector<QPointF> names, pieces;
   for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
-    const std::vector<QPointF> places = places_for_name(painted, c, view, raster, corner);
+    const std::vector<QPointF> places = places_for_name(painted, c, vertices);
     if (places.empty()) continue;
     names.push_back(places.front());
     const QString name = QString::fromStdString(painted.estimate.setup.layout.chambers[c].name);
@@ -206,7 +212,7 @@ void draw_whole(const Painted& shown, const QRectF& area, QPainter& painter) {
   painter.drawImage(area.topLeft(), raster.image());
 }
 
-// "looking at the anchor, from the front"
+// "looking at the anchor: front"
 QString heading(const Estimate& estimate, double side) {
   const QString words = side > 0.0 ? "looking at the anchor" : "from the opposite side";
   const auto facing = facing_of(estimate.body, side * estimate.wrap.outward);

@@ -11,7 +11,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr int kFlatPanelLeft = 90, kFlatPanelTop = 120, kFlatPanelWidth = 1010, kFlatPanelHeight = 640;
-constexpr double kBesidePanel = 20.0, kAbovePanel = 20.0;  // words may stand so far outside the panel, pixels
+constexpr double kRoundPanel = 20.0;  // words may stand so far outside the panel, pixels
 constexpr double kInletRadius = 7.0;
 
 struct PlacedSheet {
@@ -62,10 +62,6 @@ QPolygonF on_picture(const Polygon& loop_m, const PlacedSheet& sheet) {
   return polygon;
 }
 
-QRectF sheet_room(const PlacedSheet& sheet) {
-  return sheet.panel.adjusted(-kBesidePanel, -kAbovePanel, kBesidePanel, kAbovePanel);
-}
-
 // What the map shows, straps too: its box, which words beside it keep off.
 QPolygonF whole_sheet(const Estimate& estimate, const PlacedSheet& sheet) {
   const FlatMesh& flat = estimate.setup.flat;
@@ -94,7 +90,8 @@ std::vector<QPointF> label_chambers(const Estimate& estimate, const PlacedSheet&
     const Polygon& boundary_m = estimate.setup.layout.chambers[c].boundary_m;
     centres.push_back(sheet.on_picture(innermost_point_m(boundary_m)));
     label_chamber(estimate.figures.chambers[c], on_picture(boundary_m, sheet), centres.back(), whole,
-                  sheet_room(sheet), labels);
+                  sheet.panel.marginsAdded(QMarginsF(kRoundPanel, kRoundPanel, kRoundPanel, kRoundPanel)),
+                  labels);
   }
   return centres;
 }

@@ -1,10 +1,9 @@
 #include "model/body/body_axis.hpp"
 
 #include <Eigen/Dense>
-#include <algorithm>
-#include <vector>
 
 #include "model/body/square_ends.hpp"
+#include "model/body/used_vertices.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -20,17 +19,6 @@ FaceArea face_area(const TriangleMesh& surface, int f) {
   const Vec3 cross = (b - a).cross(c - a);
   const double twice = cross.norm();
   return {(a + b + c) / 3.0, twice > 0.0 ? Vec3(cross / twice) : Vec3(Vec3::Zero()), 0.5 * twice};
-}
-
-// Corners of faces: a scan may hold vertices that belong to none.
-Points3 face_corners(const TriangleMesh& surface) {
-  std::vector<char> used(static_cast<std::size_t>(surface.vertices_m.rows()), 0);
-  for (const int corner : surface.faces.reshaped()) used[static_cast<std::size_t>(corner)] = 1;
-  Points3 corners(std::count(used.begin(), used.end(), 1), 3);
-  Eigen::Index row = 0;
-  for (Eigen::Index v = 0; v < surface.vertices_m.rows(); ++v)
-    if (used[static_cast<std::size_t>(v)]) corners.row(row++) = surface.vertices_m.row(v);
-  return corners;
 }
 
 double extent(const Points3& points, const Vec3& direction) {
@@ -76,7 +64,8 @@ Axis place_axis(const TriangleMesh& surface, const Vec3& direction) {
 
 Vec3 extents_about(const TriangleMesh& surface, const Vec3& axis_direction) {
   const Vec3 across = axis_direction.unitOrthogonal(), other = axis_direction.cross(across);
-  const Points3 points = face_corners(surface);
+  const Points3 points =
+      surface.vertices_m(used_vertices(surface.faces, surface.vertices_m.rows()), Eigen::all);
   if (points.rows() == 0) return Vec3::Zero();
   const Eigen::VectorXd x = points * across, y = points * other;
   const Eigen::ArrayXd dx = x.array() - x.mean(), dy = y.array() - y.mean();

@@ -107,9 +107,9 @@ void note_findings(const Body& body, BodyReport& report) {
 // them straight measure up to 7 degrees, trunks up to 13.
 constexpr double kBent_deg = 15.0;
 
-void note_bend(const Body& body, BodyReport& report) {
+void note_bend(const Body& body, const PlaneSections& cuts, BodyReport& report) {
   if (report.self_crossings > 0) return;  // its sections say nothing
-  const SectionMiddles sections = section_middles(body.surface, body.axis.direction);
+  const SectionMiddles sections = section_middles(body, cuts);
   const std::optional<double> bend = bend_deg(sections);
   if (bend && *bend > kBent_deg)
     report.notes.push_back(
@@ -121,7 +121,7 @@ void note_bend(const Body& body, BodyReport& report) {
     report.notes.push_back(Phrase::worded(
         "Only %1 of %2 sections across the axis go all round: the limb is bent, or the axis is not its own. "
         "State the axis, or cut off the part that the device goes on.",
-        {figures_of(static_cast<int>(sections.middles.size())), figures_of(sections.planes)}));
+        {figures_of(static_cast<int>(sections.middles_m.size())), figures_of(sections.planes)}));
 }
 
 void note_axis(const Body& body, BodyReport& report) {
@@ -194,14 +194,15 @@ Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {
   report.width_least = Length(extents[2] * scale);
   report.repairs = std::move(surface.repairs);
   report.open_ends = find_open_ends(body.surface, body.axis);
-  report.girths = girth_profile(body);
+  const PlaneSections cuts(body.surface);
+  report.girths = girth_profile(body, cuts);
   report.notes = std::move(raw.notes);
   report.notes.push_back(unit->sentence);
   if (stray) report.notes.push_back(stray_words(*stray));
   note_axis(body, report);
   note_place(raw, body, scale, report.notes);
   note_findings(body, report);
-  note_bend(body, report);
+  note_bend(body, cuts, report);
   return checked;
 }
 

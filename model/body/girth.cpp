@@ -71,8 +71,11 @@ Length body_length(const Body& body) {
 }
 
 std::vector<Girth> girth_profile(const Body& body) {
+  return girth_profile(body, PlaneSections(body.surface));
+}
+
+std::vector<Girth> girth_profile(const Body& body, const PlaneSections& sections) {
   const Length length = body_length(body);
-  const PlaneSections sections(body.surface);
   std::vector<Girth> result;
   for (const double share : {0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95}) {
     const Length station = share * length;

@@ -33,5 +33,7 @@ Length body_length(const Body& body);
 
 // Girths at 5, 10, 20, ... 90 and 95 % of the length.
 std::vector<Girth> girth_profile(const Body& body);
+// The same with the body's surface made ready for cuts already.
+std::vector<Girth> girth_profile(const Body& body, const PlaneSections& sections);
 
 }  // namespace wrapgauge

@@ -7,9 +7,6 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::array kUnits = {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre,
-                               LengthUnit::kInch};
-
 // Judgement: from a child's wrist section to a whole leg or trunk.
 constexpr double kShortest = 0.040, kLongest = 2.0;
 // Judgement: a limb segment as it is usually scanned or cut, metres.
@@ -32,7 +29,7 @@ double strangeness(const FileExtent& extent, LengthUnit unit) {
 
 std::optional<LengthUnit> likeliest(const FileExtent& extent) {
   std::optional<LengthUnit> best;
-  for (const LengthUnit unit : kUnits)
+  for (const LengthUnit unit : kLengthUnits)
     if (possible(extent.along * length_of(unit).si()) &&
         (!best || strangeness(extent, unit) < strangeness(extent, *best)))
       best = unit;
@@ -95,7 +92,7 @@ std::string_view unit_name(LengthUnit unit) {
 }
 
 std::optional<LengthUnit> unit_from_name(std::string_view name) {
-  for (const LengthUnit unit : kUnits)
+  for (const LengthUnit unit : kLengthUnits)
     if (unit_name(unit) == name) return unit;
   return std::nullopt;
 }
@@ -128,7 +125,7 @@ Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUni
   UnitChoice guess{*likely, true,
                    Phrase::worded("No unit was stated; from its size of %1 units it was taken as %2.",
                                   {figures_of(plain(extent.along)), said(*likely)})};
-  for (const LengthUnit unit : kUnits)
+  for (const LengthUnit unit : kLengthUnits)
     if (unit != *likely && possible(extent.along * length_of(unit).si()) &&
         strangeness(extent, unit) < strangeness(extent, *likely) + kClose)
       guess.sentence = in_a_row(

@@ -1,6 +1,7 @@
 #pragma once
 // The unit a body file is drawn in: stated, or guessed from the size of what it shows.
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -12,6 +13,8 @@
 namespace wrapgauge {
 
 enum class LengthUnit { kMillimetre, kCentimetre, kMetre, kInch };
+inline constexpr std::array kLengthUnits = {LengthUnit::kMillimetre, LengthUnit::kCentimetre,
+                                            LengthUnit::kMetre, LengthUnit::kInch};
 
 Length length_of(LengthUnit unit);
 std::string_view unit_name(LengthUnit unit);  // "mm", "cm", "m", "in"

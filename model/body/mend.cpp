@@ -66,76 +66,93 @@ Problem at_step(std::size_t index, Problem problem) {
   return problem;
 }
 
-// The scan as it stands in the file, in metres, with copies of vertices joined.
-Scan first_scan(const RawMesh& raw, double scale, const std::optional<Vec3>& axis) {
-  Scan scan{{scale * raw.vertices, raw.faces}, {}, axis.has_value()};
+// The scan as it stands in the file, copies of vertices joined.
+Scan drawn_scan(const RawMesh& raw, const std::optional<Vec3>& axis) {
+  Scan scan{{raw.vertices, raw.faces}, {}, axis.has_value()};
   weld_vertices(scan.surface.vertices_m, scan.surface.faces);
   if (axis) scan.axis.direction = axis->normalized();
   return with_surface(scan, scan.surface);
 }
 
-// Takes the steps; `scan` goes from the raw one to the mended one.
-std::optional<Problem> take_steps(const std::vector<MendStep>& steps, Scan& scan,
-                                  std::vector<MendReport>& reports) {
+Scan scaled(Scan scan, double scale) {
+  scan.surface.vertices_m *= scale;
+  scan.axis.origin_m *= scale;
+  return scan;
+}
+
+// A scan on its way through the steps.
+struct Taken {
+  Scan scan;
+  std::vector<MendReport> reports;
+  std::size_t next = 0;  // step
   bool manifold = false;
-  const auto take_over = [&](Result<Mended> mended) -> std::optional<Problem> {
+
+  std::optional<Problem> over(Result<Mended> mended) {
     if (!mended) return mended.problem();
     Mended value = std::move(mended).value();
     scan = std::move(value.scan);
     reports.push_back(std::move(value.report));
     return std::nullopt;
-  };
-  for (std::size_t i = 0; i < steps.size(); ++i) {
-    if (!manifold && !works_on_soup(steps[i])) {
-      if (auto problem = take_over(repaired(scan))) return problem;
-      manifold = true;
-    }
-    auto taken = std::visit([&](const auto& step) { return take(scan, step); }, steps[i]);
-    if (auto problem = take_over(std::move(taken))) return at_step(i, *problem);
-    if (scan.surface.faces.rows() == 0)
-      return at_step(i, bad_input("nothing of the scan is left after this step."));
   }
-  return std::nullopt;
-}
+
+  // Takes the steps that come next, up to the first one that needs a manifold; or, where the scan is one, to
+  // the last.
+  std::optional<Problem> take_steps(const std::vector<MendStep>& steps) {
+    for (; next < steps.size() && (manifold || works_on_soup(steps[next])); ++next) {
+      auto taken = std::visit([&](const auto& step) { return take(scan, step); }, steps[next]);
+      if (auto problem = over(std::move(taken))) return at_step(next, *problem);
+      if (scan.surface.faces.rows() == 0)
+        return at_step(next, bad_input("nothing of the scan is left after this step."));
+    }
+    return std::nullopt;
+  }
+};
+
+// A scan in metres, without its table and crumbs where steps drop them.
+struct InMetres {
+  UnitChoice unit;
+  Taken taken;
+};
 
 FileExtent extent_of(const Scan& scan, double scale) {
   const Vec3 extents = extents_about(scan.surface, scan.axis.direction) / scale;
   return {extents[0], extents[1]};
 }
 
-// What is left of the scan, taken in `unit`, when table and crumbs are gone; none: nothing.
-std::optional<FileExtent> extent_left(const RawMesh& raw, const BodyOptions& options,
-                                      const std::vector<MendStep>& steps, LengthUnit unit) {
-  const double scale = length_of(unit).si();
-  Scan scan = first_scan(raw, scale, options.axis_direction);
-  for (const MendStep& step : steps) {
-    if (!works_on_soup(step)) break;
-    auto taken = std::visit([&](const auto& each) { return take(scan, each); }, step);
-    if (!taken || taken->scan.surface.faces.rows() == 0) return std::nullopt;
-    scan = std::move(taken->scan);
-  }
-  return extent_of(scan, scale);
+std::vector<LengthUnit> likeliest_first(const Result<UnitChoice>& whole) {
+  std::vector<LengthUnit> units;
+  if (whole) units.push_back(whole->unit);
+  for (const LengthUnit unit : kLengthUnits)
+    if (!whole || (whole->guessed && unit != whole->unit)) units.push_back(unit);
+  return units;
 }
 
 // A unit is guessed from the limb, not from the table under it or the crumbs round it. But how thick a table
 // is depends on the unit: so the first one, the likeliest of the whole scan ahead, with which what is left
-// says the same.
-Result<UnitChoice> unit_of_scan(const RawMesh& raw, const BodyOptions& options,
-                                const std::vector<MendStep>& steps) {
-  const auto whole = unit_of_mesh(raw, extent_of(first_scan(raw, 1.0, options.axis_direction), 1.0), options);
-  if (steps.empty() || !works_on_soup(steps.front())) return whole;
-  std::vector<LengthUnit> candidates;
-  if (whole) candidates.push_back(whole->unit);
-  for (const LengthUnit unit :
-       {LengthUnit::kMillimetre, LengthUnit::kCentimetre, LengthUnit::kMetre, LengthUnit::kInch})
-    if (!whole || (whole->guessed && unit != whole->unit)) candidates.push_back(unit);
-  for (const LengthUnit unit : candidates) {
-    const auto extent = extent_left(raw, options, steps, unit);
-    if (!extent) continue;
-    auto choice = unit_of_mesh(raw, *extent, options);
-    if (choice && choice->unit == unit) return choice;
+// says the same; else that of the whole.
+Result<InMetres> in_metres(const RawMesh& raw, const BodyOptions& options,
+                           const std::vector<MendStep>& steps) {
+  const Scan drawn = drawn_scan(raw, options.axis_direction);
+  const auto whole = unit_of_mesh(raw, extent_of(drawn, 1.0), options);
+  for (const LengthUnit unit : likeliest_first(whole)) {
+    const double scale = length_of(unit).si();
+    Taken taken{scaled(drawn, scale), {}};
+    if (taken.take_steps(steps)) continue;
+    auto choice = unit_of_mesh(raw, extent_of(taken.scan, scale), options);
+    if (choice && choice->unit == unit) return InMetres{std::move(choice).value(), std::move(taken)};
   }
-  return whole;
+  if (!whole) return with_stray_named(whole.problem(), find_stray_vertices(raw));
+  InMetres as_whole{*whole, {scaled(drawn, length_of(whole->unit).si()), {}}};
+  if (auto problem = as_whole.taken.take_steps(steps)) return *problem;
+  return as_whole;
+}
+
+// The steps that need a manifold.
+std::optional<Problem> take_rest(const std::vector<MendStep>& steps, Taken& taken) {
+  if (taken.next == steps.size()) return std::nullopt;
+  if (auto problem = taken.over(repaired(taken.scan))) return problem;
+  taken.manifold = true;
+  return taken.take_steps(steps);
 }
 
 }  // namespace
@@ -182,12 +199,14 @@ Result<MendedBody> mend_body(RawMesh raw, const BodyOptions& options, const std:
   std::optional<UnitChoice> unit;
   const bool readable = raw.faces.rows() > 0 && raw.vertices.allFinite();
   if (!steps.empty() && readable) {
-    auto chosen = unit_of_scan(raw, options, steps);
-    if (!chosen) return with_stray_named(chosen.problem(), find_stray_vertices(raw));
-    unit = *chosen;
+    auto ready = in_metres(raw, options, steps);
+    if (!ready) return ready.problem();
+    unit = ready->unit;
+    Taken taken = std::move(ready).value().taken;
+    if (auto problem = take_rest(steps, taken)) return *problem;
+    result.reports = std::move(taken.reports);
+    const Scan& scan = taken.scan;
     const double scale = length_of(unit->unit).si();
-    Scan scan = first_scan(raw, scale, options.axis_direction);
-    if (auto problem = take_steps(steps, scan, result.reports)) return *problem;
     raw.vertices = scan.surface.vertices_m / scale;
     raw.faces = scan.surface.faces;
     check.unit = unit->unit;

@@ -4,19 +4,21 @@
 #include <optional>
 #include <vector>
 
-#include "model/geometry/triangle_mesh.hpp"
+#include "model/body/body.hpp"
+#include "model/geometry/plane_section.hpp"
 
 namespace wrapgauge {
 
 struct SectionMiddles {
-  // Middles of the sections that go all round, in order along the direction; same unit as the surface. The
-  // middle is the mean over the section's line, each part counting by its length.
-  std::vector<Vec3> middles;
+  // Middles of the sections that go all round, from distal on, metres. The middle is the mean over the
+  // section's lines, each part counting by its length.
+  std::vector<Vec3> middles_m;
   int planes = 0;  // that were laid
 };
 
-// Cuts by fifteen planes across `direction` (unit), evenly from 15 % to 85 % of the extent along it.
-SectionMiddles section_middles(const TriangleMesh& surface, const Vec3& direction);
+// Cuts by fifteen planes across the axis, evenly from 15 % to 85 % of the body's length. `sections` are of
+// the body's surface.
+SectionMiddles section_middles(const Body& body, const PlaneSections& sections);
 
 // The angle, degrees, between the lines fitted to the lower and the upper half of the middles. None with
 // fewer than eight middles.

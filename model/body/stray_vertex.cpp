@@ -4,6 +4,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "model/body/used_vertices.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -11,15 +12,6 @@ namespace {
 
 constexpr std::size_t kMost = 10, kOneIn = 100;
 constexpr double kTimes = 3.0;
-
-std::vector<int> used_vertices(const RawMesh& raw) {
-  std::vector<char> used(static_cast<std::size_t>(raw.vertices.rows()), 0);
-  for (const int corner : raw.faces.reshaped()) used[static_cast<std::size_t>(corner)] = 1;
-  std::vector<int> vertices;
-  for (int v = 0; v < raw.vertices.rows(); ++v)
-    if (used[static_cast<std::size_t>(v)]) vertices.push_back(v);
-  return vertices;
-}
 
 Vec3 median(const RawMesh& raw, const std::vector<int>& vertices) {
   Vec3 middle;
@@ -36,7 +28,7 @@ Vec3 median(const RawMesh& raw, const std::vector<int>& vertices) {
 }  // namespace
 
 std::optional<StrayVertices> find_stray_vertices(const RawMesh& raw) {
-  std::vector<int> vertices = used_vertices(raw);
+  std::vector<int> vertices = used_vertices(raw.faces, raw.vertices.rows());
   const std::size_t most = std::min(kMost, vertices.size() / kOneIn);
   if (most == 0) return std::nullopt;
   const Vec3 middle = median(raw, vertices);

@@ -5,6 +5,7 @@
 
 #include "model/body/manifold_repair.hpp"
 #include "model/body/thin_face.hpp"
+#include "model/body/used_vertices.hpp"
 #include "model/body/vertex_weld.hpp"
 
 namespace wrapgauge {
@@ -48,16 +49,12 @@ void mend_faces(RepairedSurface& surface, Log& log) {
 }
 
 void drop_unused_vertices(RepairedSurface& surface) {
-  std::vector<int> index(surface.vertices.rows(), -1);
-  for (int i = 0; i < surface.faces.size(); ++i) index[surface.faces.data()[i]] = 0;
-  int used = 0;
-  for (int v = 0; v < surface.vertices.rows(); ++v) {
-    if (index[v] < 0) continue;
-    surface.vertices.row(used) = surface.vertices.row(v).eval();
-    index[v] = used++;
-  }
-  surface.vertices.conservativeResize(used, 3);
-  for (int i = 0; i < surface.faces.size(); ++i) surface.faces.data()[i] = index[surface.faces.data()[i]];
+  const std::vector<int> used = used_vertices(surface.faces, surface.vertices.rows());
+  std::vector<int> index(static_cast<std::size_t>(surface.vertices.rows()), -1);
+  for (std::size_t i = 0; i < used.size(); ++i)
+    index[static_cast<std::size_t>(used[i])] = static_cast<int>(i);
+  surface.vertices = Points3(surface.vertices(used, Eigen::all));
+  for (int& corner : surface.faces.reshaped()) corner = index[static_cast<std::size_t>(corner)];
 }
 
 // Judgement: what a scanner leaves beside a limb is far smaller; what is not may be the limb that was meant.

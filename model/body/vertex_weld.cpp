@@ -6,18 +6,10 @@
 #include <vector>
 
 #include "model/body/union_find.hpp"
+#include "model/body/used_vertices.hpp"
 
 namespace wrapgauge {
 namespace {
-
-std::vector<int> used_vertices(const Points3& vertices, const Triangles& faces) {
-  std::vector<char> used(vertices.rows(), 0);
-  for (int i = 0; i < faces.size(); ++i) used[faces.data()[i]] = 1;
-  std::vector<int> result;
-  for (int v = 0; v < vertices.rows(); ++v)
-    if (used[v]) result.push_back(v);
-  return result;
-}
 
 double weld_distance(const Points3& vertices, const Triangles& faces, const std::vector<int>& used) {
   Vec3 low = vertices.row(used.front()), high = low;
@@ -98,7 +90,7 @@ void join_near(const Points3& vertices, const std::vector<int>& places, double d
 
 int weld_vertices(const Points3& vertices, Triangles& faces) {
   if (faces.rows() == 0) return 0;
-  const std::vector<int> used = used_vertices(vertices, faces);
+  const std::vector<int> used = used_vertices(faces, vertices.rows());
   UnionFind groups(static_cast<int>(vertices.rows()));
   join_near(vertices, join_copies(vertices, used, groups), weld_distance(vertices, faces, used), groups);
   int replaced = 0;

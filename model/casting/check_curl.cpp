@@ -26,10 +26,6 @@ void add_curl(const CastingCheck& check, CastingRule rule, Phrase what, double r
        {}});
 }
 
-bool is_held(const Layout& layout) {
-  return layout.closure.has_value() || layout.rim_bonded;
-}
-
 Pressure skin_modulus(const CastingCheck& check) {
   return initial_shear_modulus(check.grades.skin.law);
 }

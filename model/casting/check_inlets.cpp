@@ -4,9 +4,13 @@
 namespace wrapgauge {
 namespace {
 
+double least_to_weld_m(const CastingCheck& check) {
+  return 1e-3 * check.rules.value(CastingRule::kInletToSeam);
+}
+
 void add_on_weld(const CastingCheck& check, int inlet, Phrase weld) {
   const Inlet& one = check.layout.inlets[inlet];
-  const double least_m = 1e-3 * check.rules.value(CastingRule::kInletToSeam);
+  const double least_m = least_to_weld_m(check);
   check.add_length(
       CastingRule::kInletToSeam,
       Phrase::worded("inlet '%1' at %2 lies on %3, where the sheets are fused: move it into the "
@@ -17,7 +21,7 @@ void add_on_weld(const CastingCheck& check, int inlet, Phrase weld) {
 
 void add_near_weld(const CastingCheck& check, int inlet, double distance_m, Phrase weld) {
   const Inlet& one = check.layout.inlets[inlet];
-  const double least_m = 1e-3 * check.rules.value(CastingRule::kInletToSeam);
+  const double least_m = least_to_weld_m(check);
   const auto [distance, least] = lengths_told_apart(distance_m, least_m);
   check.add_length(
       CastingRule::kInletToSeam,
@@ -28,7 +32,7 @@ void add_near_weld(const CastingCheck& check, int inlet, double distance_m, Phra
 }
 
 void check_inlet_in_chamber(const CastingCheck& check, int inlet, int chamber) {
-  const double least_m = 1e-3 * check.rules.value(CastingRule::kInletToSeam);
+  const double least_m = least_to_weld_m(check);
   const Vec2& point = check.layout.inlets[inlet].point_m;
   const auto& [wall, insets] = check.shapes.chambers[chamber];
   if (!contains(wall, point)) {

@@ -20,18 +20,10 @@ double piece_m(double least_m) {
 
 constexpr double kDetour = 3.0;  // way along the edges over the straight one, from which edges are apart
 
-// An inset seam without a chamber in its hole does not bound an open space.
-bool holds_chamber(const LayoutShapes& shapes, int ring, const Polygon& inset) {
-  for (int other = 0; other < static_cast<int>(shapes.chambers.size()); ++other)
-    if (other != ring && contains(inset, shapes.chambers[other].boundary_m.front())) return true;
-  return false;
-}
-
 LayoutShapes without_insets(const LayoutShapes& shapes) {
   LayoutShapes without = shapes;
-  for (int i = 0; i < static_cast<int>(shapes.chambers.size()); ++i)
-    std::erase_if(without.chambers[i].insets_m,
-                  [&](const Polygon& inset) { return !holds_chamber(shapes, i, inset); });
+  for (auto& chamber : without.chambers)
+    std::erase_if(chamber.insets_m, [&](const Polygon& inset) { return !holds_chamber(shapes, inset); });
   return without;
 }
 
@@ -194,6 +186,11 @@ bool is_detour(double way_m, double straight_m, double least_m) {
 }
 
 }  // namespace
+
+bool holds_chamber(const LayoutShapes& shapes, const Polygon& inset) {
+  return std::any_of(shapes.chambers.begin(), shapes.chambers.end(),
+                     [&](const auto& chamber) { return contains(inset, chamber.boundary_m.front()); });
+}
 
 std::vector<Polygon> open_outlines(const LayoutShapes& shapes) {
   const LayoutLines lines = layout_lines(without_insets(shapes), std::nullopt);

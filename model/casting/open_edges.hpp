@@ -9,6 +9,9 @@
 
 namespace wrapgauge {
 
+// Whether the inset seam of a ring holds a chamber in its hole; one that does not bounds no open space.
+bool holds_chamber(const LayoutShapes& shapes, const Polygon& inset);
+
 // Loops round the open spaces, the open side to the left: a space's outer loop runs counter-clockwise, one
 // round a weld that it encloses clockwise. Inset seams are left out. The drawing has to pass check_layout.
 std::vector<Polygon> open_outlines(const LayoutShapes& shapes);

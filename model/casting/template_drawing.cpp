@@ -9,6 +9,7 @@
 #include "model/geometry/stroke.hpp"
 #include "model/layout/closing_window.hpp"
 #include "model/layout/layout_shapes.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -17,12 +18,6 @@ constexpr double kFinestSide_m = 5e-4;  // of round spots
 constexpr double kArrow_m = 15e-3;
 constexpr double kWordsGap_m = 2e-3;
 constexpr double kWordsHeight_m = 3e-3;
-
-// A ring's hole with a chamber in it is drawn by the two edges of its seam.
-bool holds_chamber(const LayoutShapes& shapes, const Polygon& inset) {
-  return std::any_of(shapes.chambers.begin(), shapes.chambers.end(),
-                     [&](const auto& chamber) { return contains(inset, chamber.boundary_m.front()); });
-}
 
 void add_layout_lines(const Layout& layout, TemplateDrawing& drawing) {
   const LayoutShapes shapes = layout_shapes(layout, kFinestSide_m);
@@ -34,7 +29,7 @@ void add_layout_lines(const Layout& layout, TemplateDrawing& drawing) {
   for (const Polygon& open : open_outlines(shapes)) add(TemplateStroke::kSeam, open);
   for (const auto& chamber : shapes.chambers)
     for (const Polygon& inset : chamber.insets_m)
-      if (!holds_chamber(shapes, inset)) add(TemplateStroke::kInset, inset);
+      if (!holds_chamber(shapes, inset)) add(TemplateStroke::kInset, inset);  // else its two edges are drawn
   for (const Inlet& inlet : layout.inlets) drawing.inlets_m.push_back(inlet.point_m);
 }
 
@@ -52,12 +47,8 @@ void add_closing_lines(const Layout& layout, const TemplateMarks& marks, const B
   if (length) line([&](double y) { return window.to_at_m(y); });
 }
 
-std::string in_mm(Length length) {
-  return fixed_text(length / mm, 1) + " mm";
-}
-
 std::string sheet_words(const std::string& name, const Sheet& sheet) {
-  return name + ": " + sheet.material + ", " + in_mm(sheet.thickness) + " thick";
+  return name + ": " + sheet.material + ", " + in_millimetres(sheet.thickness.si()) + " thick";
 }
 
 // Below the middle, where inlets seldom lie; in a chamber that is not there, where it has the most room.
@@ -112,8 +103,9 @@ void add_amount_notes(const TemplateMarks& marks, std::vector<std::string>& note
   for (const SheetAmount& amount : marks.amounts)
     notes.push_back(sheet_words(amount.sheet, {amount.material, amount.thickness}) + ", mix about " +
                     about_amount(amount.grams_to_mix) + " g");
-  notes.push_back("Grams hold a trim border of " + in_mm(marks.allowance.trim_border) + " and " +
-                  number_text(100.0 * marks.allowance.spill) + " % for spill; densities are from memory.");
+  notes.push_back("Grams hold a trim border of " + in_millimetres(marks.allowance.trim_border.si()) +
+                  " and " + number_text(100.0 * marks.allowance.spill) +
+                  " % for spill; densities are from memory.");
 }
 
 void add_notes(const Layout& layout, const TemplateMarks& marks, std::vector<std::string>& notes) {
@@ -124,7 +116,7 @@ void add_notes(const Layout& layout, const TemplateMarks& marks, std::vector<std
     notes.push_back(sheet_words("outer sheet", layout.outer_sheet));
   }
   for (const Strap& strap : layout.straps)
-    notes.push_back("strap " + strap.name + ": cloth, " + in_mm(strap.thickness) + " thick");
+    notes.push_back("strap " + strap.name + ": cloth, " + in_millimetres(strap.thickness.si()) + " thick");
   for (const SiteOnLayout& site : marks.sites)
     notes.push_back("keep clear: " + site.name + " (" + site_word(site.kind) + ")");
 }

@@ -39,6 +39,22 @@ Vec3 nearest_shares(const Point& a, const Point& b, const Point& c, const Point&
   return best;
 }
 
+// A point of a triangle, on the flat layout and on the skin.
+struct WornPoint {
+  Vec2 flat_m = Vec2::Zero();
+  Vec3 skin_m = Vec3::Zero();
+};
+
+WornPoint point_of(const WornLayout& worn, Eigen::Index triangle, const Vec3& shares) {
+  WornPoint point;
+  for (int k = 0; k < 3; ++k) {
+    const int corner = worn.flat.triangles(triangle, k);
+    point.flat_m += shares[k] * worn.flat.vertices_m.row(corner).transpose();
+    point.skin_m += shares[k] * worn.wrap.worn_m.row(corner).transpose();
+  }
+  return point;
+}
+
 // The worn point nearest to a place, among the triangles of some regions.
 struct NearestWorn {
   Vec2 flat_m = Vec2::Zero();
@@ -51,15 +67,9 @@ NearestWorn nearest_worn(const WornLayout& worn, const Vec3& place_m, const Coun
   for (Eigen::Index t = 0; t < worn.flat.triangles.rows(); ++t) {
     if (!counts(worn.flat.regions[t])) continue;
     const auto corner = [&](int k) { return Vec3(worn.wrap.worn_m.row(worn.flat.triangles(t, k))); };
-    const Vec3 shares = nearest_shares<Vec3>(corner(0), corner(1), corner(2), place_m);
-    Vec3 skin = Vec3::Zero();
-    Vec2 flat = Vec2::Zero();
-    for (int k = 0; k < 3; ++k) {
-      skin += shares[k] * corner(k);
-      flat += shares[k] * worn.flat.vertices_m.row(worn.flat.triangles(t, k)).transpose();
-    }
-    const double off_m = (skin - place_m).norm();
-    if (off_m < nearest.off_m) nearest = {flat, off_m};
+    const WornPoint point = point_of(worn, t, nearest_shares<Vec3>(corner(0), corner(1), corner(2), place_m));
+    const double off_m = (point.skin_m - place_m).norm();
+    if (off_m < nearest.off_m) nearest = {point.flat_m, off_m};
   }
   return nearest;
 }
@@ -116,16 +126,10 @@ std::optional<Vec3> skin_point_of(const WornLayout& worn, const Vec2& flat_m) {
   std::optional<Vec3> found;
   for (Eigen::Index t = 0; t < worn.flat.triangles.rows(); ++t) {
     const auto corner = [&](int k) { return Vec2(worn.flat.vertices_m.row(worn.flat.triangles(t, k))); };
-    const Vec3 shares = nearest_shares<Vec2>(corner(0), corner(1), corner(2), flat_m);
-    Vec2 nearest = Vec2::Zero();
-    Vec3 skin = Vec3::Zero();
-    for (int k = 0; k < 3; ++k) {
-      nearest += shares[k] * corner(k);
-      skin += shares[k] * worn.wrap.worn_m.row(worn.flat.triangles(t, k)).transpose();
-    }
-    if (const double off = (nearest - flat_m).norm(); off < least) {
+    const WornPoint point = point_of(worn, t, nearest_shares<Vec2>(corner(0), corner(1), corner(2), flat_m));
+    if (const double off = (point.flat_m - flat_m).norm(); off < least) {
       least = off;
-      found = skin;
+      found = point.skin_m;
     }
   }
   return found;

@@ -105,4 +105,9 @@ struct Layout {
   bool operator==(const Layout&) const = default;
 };
 
+// Whether anything in the layout holds it on a body: a closure, or a rim glued or taped on.
+inline bool is_held(const Layout& layout) {
+  return layout.closure.has_value() || layout.rim_bonded;
+}
+
 }  // namespace wrapgauge

@@ -273,7 +273,7 @@ void add_balance(const InflationSetup& setup, const Audit& audit, std::vector<Fi
 
 // A loose pad comes to rest where it presses with next to nothing, which no limit can be held against.
 void add_unheld(const InflationSetup& setup, std::vector<Finding>& out) {
-  if (setup.body == nullptr || setup.layout.closure || setup.layout.rim_bonded) return;
+  if (setup.body == nullptr || is_held(setup.layout)) return;
   Finding finding =
       with_action(Severity::kAboveLimit, "whole device", Phrase::worded("Whole device, not held"),
                   Cause::kNone, Phrase::worded("Put what holds it in use into the plan."), "not held");

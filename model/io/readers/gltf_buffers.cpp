@@ -64,9 +64,18 @@ Result<std::string> buffer_bytes(const json& buffer, std::size_t number, const s
 
 }  // namespace
 
-std::string gltf_compression_fault(const std::string& extension) {
+std::optional<std::string> gltf_compression_fault(const std::string& extension) {
+  if (extension.find("compression") == extension.npos) return std::nullopt;
   return "The mesh is compressed (" + in_quotes(extension, 60) +
          "), which is not read; switch mesh compression off in the export.";
+}
+
+std::optional<std::string> gltf_compression_of(const json& item) {
+  const auto extensions = item.find("extensions");
+  if (extensions == item.end() || !extensions->is_object()) return std::nullopt;
+  for (const auto& [name, extension] : extensions->items())
+    if (auto fault = gltf_compression_fault(name)) return fault;
+  return std::nullopt;
 }
 
 std::optional<std::size_t> gltf_whole(const json& object, const char* key, std::size_t fallback) {
@@ -130,9 +139,7 @@ Result<GltfBuffers::Run> GltfBuffers::run_of(const json& root, std::size_t acces
     return fault("accessor", accessor, "has " + std::to_string(*count) + " elements");
   const auto buffer = gltf_whole(*place, "buffer", ~0u), start = gltf_whole(*place, "byteOffset", 0),
              length = gltf_whole(*place, "byteLength", 0);
-  if (place->contains("extensions") && (*place)["extensions"].is_object())
-    for (const auto& [name, extension] : (*place)["extensions"].items())
-      if (name.find("compression") != name.npos) return bad_input(gltf_compression_fault(name));
+  if (const auto compressed = gltf_compression_of(*place)) return bad_input(*compressed);
   const std::size_t element = parts * size_of(*component);
   const auto stride = gltf_whole(*place, "byteStride", element);
   if (!buffer || !start || !length || !stride || *buffer >= buffers_.size() || *stride < element ||

@@ -19,8 +19,10 @@ std::optional<std::size_t> gltf_whole(const nlohmann::json& object, const char* 
 // Item `index` of the list under `key`; null when there is none.
 const nlohmann::json* gltf_item(const nlohmann::json& root, const char* key, std::size_t index);
 
-// A sentence that names the extension by which a mesh is compressed and says what to switch off.
-std::string gltf_compression_fault(const std::string& extension);
+// Of an extension that compresses meshes: a sentence that names it and says what to switch off.
+std::optional<std::string> gltf_compression_fault(const std::string& extension);
+// The same of the extensions that a part or a buffer view has.
+std::optional<std::string> gltf_compression_of(const nlohmann::json& item);
 
 class GltfBuffers {
  public:

@@ -59,7 +59,7 @@ std::optional<Problem> unread_extension(const json& root) {
   if (required == root.end() || !required->is_array()) return std::nullopt;
   for (const json& item : *required) {
     const std::string name = item.is_string() ? item.get<std::string>() : "";
-    if (name.find("compression") != name.npos) return bad_input(gltf_compression_fault(name));
+    if (const auto compressed = gltf_compression_fault(name)) return bad_input(*compressed);
     const bool looks = name.find("_materials_") != name.npos || name.find("_texture_") != name.npos ||
                        name.find("_lights_") != name.npos;
     if (!looks)
@@ -78,7 +78,7 @@ class Gatherer {
   }
 
   void take_scene() {
-    if (auto problem = unread_extension(root_)) problem_ = *problem;
+    problem_ = unread_extension(root_);
     if (problem_) return;
     const auto shown = gltf_whole(root_, "scene", 0);
     const json* scene = shown ? gltf_item(root_, "scenes", *shown) : nullptr;
@@ -154,9 +154,7 @@ class Gatherer {
       ++other_;
       return;
     }
-    if (part.contains("extensions") && part["extensions"].is_object())
-      for (const auto& [name, extension] : part["extensions"].items())
-        if (name.find("compression") != name.npos) return fail(gltf_compression_fault(name));
+    if (const auto compressed = gltf_compression_of(part)) return fail(*compressed);
     const json attributes = part.contains("attributes") ? part["attributes"] : json::object();
     const auto accessor = gltf_whole(attributes, "POSITION", ~0u);
     if (!accessor) return fail("A part of a mesh has no positions; export the scan again.");

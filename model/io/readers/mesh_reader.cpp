@@ -2,9 +2,7 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cstdint>
-#include <cstring>
 #include <string>
 #include <string_view>
 
@@ -38,13 +36,10 @@ constexpr std::array<Signature, 10> kSignatures = {{{"\x89PNG", "a PNG picture"}
 
 constexpr std::size_t kStart = 1024;  // bytes that tell
 
-// "STL" of "an STL mesh" as a file's ending.
-std::string lower_ending(std::string_view what) {
-  take_word(what);
-  std::string ending(take_word(what));
-  for (char& letter : ending) letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-  return ending;
-}
+// What the bytes of a file are in truth, and the ending that would say so; none: not to be renamed.
+struct Content {
+  std::string_view what, ending = {};
+};
 
 enum class Ending { kObj, kStl, kPly, kGlb, kGltf, kOther };
 
@@ -58,12 +53,8 @@ Ending ending_of(const std::filesystem::path& file) {
   return Ending::kOther;
 }
 
-// By the size that a binary one has to have, or by the first words of a text one.
 bool is_stl(std::string_view start, std::uintmax_t size) {
-  constexpr std::uintmax_t kHeader = 84, kFacet = 50;  // bytes; the header ends with the facets' count
-  std::uint32_t facets = 0;
-  if (start.size() >= kHeader) std::memcpy(&facets, start.data() + 80, sizeof facets);
-  if (facets > 0 && size == kHeader + kFacet * facets) return true;
+  if (binary_stl_facets(start, size)) return true;
   return same_word(take_word(start), "solid") && start.find("facet") != start.npos;
 }
 
@@ -84,18 +75,18 @@ bool is_obj(std::string_view start) {
   return vertex;
 }
 
-// What the bytes are in truth, when that is not what the ending says; empty when it may well be.
-std::string_view other_content(std::string_view bytes, std::uintmax_t size, Ending ending) {
+// None when the bytes may well be what the ending says.
+std::optional<Content> other_content(std::string_view bytes, std::uintmax_t size, Ending ending) {
   for (const Signature& signature : kSignatures)
     if (bytes.starts_with(signature.start) && !(ending == Ending::kGlb && signature.start == kGlbStart))
-      return signature.what;
+      return Content{signature.what};
   if (ending != Ending::kPly && (bytes.starts_with("ply\n") || bytes.starts_with("ply\r")))
-    return "a PLY mesh";
-  if (ending != Ending::kStl && is_stl(bytes, size)) return "an STL mesh";
-  if (ending != Ending::kObj && is_obj(bytes)) return "an OBJ mesh";
-  const bool binary = bytes.substr(0, 1024).find('\0') != bytes.npos;
-  if (ending == Ending::kObj && binary) return "binary data";
-  return "";
+    return Content{"a PLY mesh", ".ply"};
+  if (ending != Ending::kStl && is_stl(bytes, size)) return Content{"an STL mesh", ".stl"};
+  if (ending != Ending::kObj && is_obj(bytes)) return Content{"an OBJ mesh", ".obj"};
+  const bool binary = bytes.find('\0') != bytes.npos;
+  if (ending == Ending::kObj && binary) return Content{"binary data"};
+  return std::nullopt;
 }
 
 Result<RawMesh> read_as(Ending ending, ByteSource& source, const std::filesystem::path& file) {
@@ -119,12 +110,11 @@ Result<RawMesh> read_mesh(const std::filesystem::path& file) {
   if (!opened) return opened.problem();
   if (opened->size() == 0) return bad_input(name + " is empty (0 bytes); save the mesh again.");
   ByteSource source(std::move(opened).value());
-  if (const std::string_view other =
-          other_content(source.ahead(kStart).substr(0, kStart), source.size(), ending);
-      !other.empty())
-    return bad_input(name + " is " + std::string(other) + ", not what its ending says; " +
-                     (other.ends_with("mesh") ? "rename it to end in ." + lower_ending(other) + "."
-                                              : "choose the mesh file itself."));
+  const std::string_view start = source.ahead(kStart).substr(0, kStart);
+  if (const auto other = other_content(start, source.size(), ending))
+    return bad_input(name + " is " + std::string(other->what) + ", not what its ending says; " +
+                     (other->ending.empty() ? "choose the mesh file itself."
+                                            : "rename it to end in " + std::string(other->ending) + "."));
   Result<RawMesh> mesh = read_as(ending, source, file);
   if (source.problem()) return *source.problem();
   return mesh;

@@ -20,6 +20,13 @@ static_assert(std::endian::native == std::endian::little, "STL records are copie
 constexpr std::size_t kHeader = 84;  // 80 bytes of anything and the facet count
 constexpr std::size_t kRecord = 50;  // normal, three corners, two spare bytes
 
+// As the header says; 0 where there is none.
+std::uint32_t facets_said(std::string_view start) {
+  std::uint32_t count = 0;
+  if (start.size() >= kHeader) std::memcpy(&count, start.data() + 80, sizeof count);
+  return count;
+}
+
 Problem facet_fault(const std::string& name, std::size_t facet, const std::string& why) {
   return bad_input(name + ": facet " + std::to_string(facet) + " " + why + "; export the mesh again.",
                    {{ProblemPlace::Kind::kFace, static_cast<int>(facet - 1)}});
@@ -149,12 +156,16 @@ class AsciiStl {
 
 }  // namespace
 
+std::optional<std::uint32_t> binary_stl_facets(std::string_view start, std::uintmax_t size) {
+  const std::uint32_t count = facets_said(start);
+  if (count == 0 || size != kHeader + kRecord * std::uint64_t{count}) return std::nullopt;
+  return count;
+}
+
 Result<RawMesh> read_stl(ByteSource& source, const std::string& name) {
   const std::uintmax_t size = source.size();
-  std::uint32_t count = 0;
-  if (size >= kHeader && source.ahead(kHeader).size() >= kHeader)
-    std::memcpy(&count, source.ahead(kHeader).data() + 80, 4);
-  if (count > 0 && size == kHeader + kRecord * std::uint64_t{count}) return read_binary(source, name, count);
+  const std::uint32_t count = facets_said(source.ahead(kHeader));
+  if (binary_stl_facets(source.ahead(kHeader), size)) return read_binary(source, name, count);
   const bool text = source.ahead(1024).substr(0, 1024).find('\0') == std::string_view::npos;
   if (text) {
     if (source.ahead(3).starts_with("\xEF\xBB\xBF")) source.skip(3);

@@ -1,4 +1,6 @@
 #pragma once
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -7,6 +9,10 @@
 #include "model/io/readers/byte_source.hpp"
 
 namespace wrapgauge {
+
+// How many facets a binary STL has, when its size is what that count asks for; none: it is no such file.
+// `start`: its first bytes, 84 or more.
+std::optional<std::uint32_t> binary_stl_facets(std::string_view start, std::uintmax_t size);
 
 // Reads an STL file, ascii or binary, facet by facet; `name` stands in messages. Facets do not share
 // vertices. A file is binary when its size is what its facet count asks for, whatever word it starts with.

@@ -18,8 +18,7 @@ LayoutParameter girth_growth() {
           "judgement: straight, unless measured",
           false,
           {},
-          std::array{-0.5, 0.5},
-          {}};
+          std::array{-0.5, 0.5}};
 }
 
 Result<Layout> draw_cuff(const LayoutFormValues& values) {
@@ -53,8 +52,6 @@ LayoutFormMaker cuff_layout_form() {
         "N/mm",
         "judgement",
         false,
-        {},
-        {},
         {}}},
       {"00-30", 1.5 * mm},
       {"A10", 2.0 * mm}};

@@ -82,10 +82,6 @@ const std::vector<LayoutForm>& layout_forms() {
   return all;
 }
 
-bool is_held(const Layout& layout) {
-  return layout.closure.has_value() || layout.rim_bonded;
-}
-
 Result<LayoutForm> find_layout_form(const std::string& name) {
   const auto maker = find_maker(name);
   return maker ? Result<LayoutForm>((*maker)->form) : Result<LayoutForm>(maker.problem());
@@ -126,9 +122,7 @@ LayoutParameter measured_girth(std::string name, double default_mm, std::string 
           "mm",
           "judgement: a place to start from; measure",
           false,
-          measured_at,
-          {},
-          {}};
+          measured_at};
 }
 
 LayoutParameter fitted_stretch(std::string name, double usual, double least, double most, std::string meaning,
@@ -139,7 +133,7 @@ LayoutParameter fitted_stretch(std::string name, double usual, double least, dou
 
 LayoutParameter layout_size(std::string name, double default_mm, double least, double most,
                             std::string meaning) {
-  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}, {}, {}};
+  return {std::move(name), default_mm, least, most, std::move(meaning), "mm", "judgement", false, {}};
 }
 
 LayoutParameter layout_count(std::string name, int default_count, int least, int most, std::string meaning) {
@@ -151,8 +145,6 @@ LayoutParameter layout_count(std::string name, int default_count, int least, int
           "",
           "judgement",
           true,
-          {},
-          {},
           {}};
 }
 

@@ -36,8 +36,8 @@ struct LayoutParameter {
   // towards proximal.
   std::optional<double> measured_at;
   // A difference of girths that a body can give, the second less the first; places as above.
-  std::optional<std::array<double, 2>> measured_between;
-  std::optional<LayoutFit> fit;  // what it is when it is not given, instead of its default
+  std::optional<std::array<double, 2>> measured_between = {};
+  std::optional<LayoutFit> fit = {};  // what it is when it is not given, instead of its default
 };
 
 struct LayoutForm {
@@ -55,9 +55,6 @@ Result<LayoutForm> find_layout_form(const std::string& name);
 struct MadeSheets {
   std::optional<Sheet> skin, outer;  // none: the form's own
 };
-
-// Whether anything in a layout holds it on a body: a closure, or a rim glued or taped on.
-bool is_held(const Layout& layout);
 
 // Every parameter of a form as make_layout uses it: given, fitted or its default. Problems: as make_layout's
 // of parameters.

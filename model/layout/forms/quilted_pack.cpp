@@ -78,7 +78,7 @@ LayoutFormMaker quilted_pack_layout_form() {
        "A pack that covers part of the girth: one chamber held flat by a grid of inset spots, and a cloth "
        "strap round the rest of the limb.",
        {measured_girth("girth", 390.0, "under the pack's middle", 0.0),
-        {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "", "judgement", false, {}, {}, {}},
+        {"cover", 0.4, 0.05, 0.9, "share of the girth that it covers", "", "judgement", false, {}},
         layout_size("height", 120.0, 20.0, 800.0, "extent along the limb"),
         layout_size("strap-width", 50.0, 0.0, 800.0,
                     "width of the cloth strap; 0: none, and nothing holds it"),

@@ -44,8 +44,6 @@ LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutPa
                     "N/mm",
                     "judgement",
                     false,
-                    {},
-                    {},
                     {}}},
                   {"00-30", 1.5 * mm},
                   {"A10", 2.0 * mm}};
