@@ -6,12 +6,14 @@
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
 #include "model/body/part_rules.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/pipeline/solve_forecast.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -52,6 +54,8 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (command.note)
     if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
+  if (auto words = long_solve_words(forecast_solve(job.plan, *prepared, {.mesh_error = command.mesh_error})))
+    streams.err << wrapped(*words, 2);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
 
   std::optional<Result<Estimate>> estimated;

@@ -8,6 +8,7 @@
 #include "app/job/job.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
+#include "model/wrap/fit_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -44,6 +45,7 @@ std::optional<Problem> check_worn(const Layout& layout, const std::filesystem::p
   if (!worn->closing_length) return std::nullopt;
   report.worn->closing_length = worn->closing_length;
   report.worn->girth = worn->wrap.closure->girth_at_anchor;
+  report.worn->round_body = english(fastened_words(worn->wrap.fit));
   if (auto finding = check_overlap(layout, *worn->closing_length, rules))
     report.findings.push_back(std::move(*finding));
   if (layout.closure->closing_length) return std::nullopt;  // its second line was checked as drawn

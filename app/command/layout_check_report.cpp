@@ -38,9 +38,7 @@ void say_range(const ClosingRange& range, const CastingRules& rules, std::ostrea
 }
 
 void say_worn(const WornReport& worn, std::ostream& out) {
-  if (worn.closing_length)
-    out << "worn: closed at " << in_mm(*worn.closing_length) << ", girth there " << in_mm(*worn.girth)
-        << "\n";
+  if (worn.closing_length) out << "worn: " << worn.round_body << "\n";
   for (const SiteOnLayout& site : worn.sites)
     out << "worn: " << site_word(site.kind) << " '" << site.name << "' lies at ("
         << fixed_text(1e3 * site.centre_m.x(), 1) << ", " << fixed_text(1e3 * site.centre_m.y(), 1)

@@ -15,6 +15,7 @@ namespace wrapgauge {
 // On a plan's body.
 struct WornReport {
   std::optional<Length> closing_length, girth;  // none for a pad that does not go round
+  std::string round_body;                       // its girths in words, where it does
   std::vector<SiteOnLayout> sites;
 };
 

@@ -5,11 +5,13 @@
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
 #include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
 #include "model/body/part_rules.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/pipeline/solve_forecast.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -45,6 +47,7 @@ int run_note(const NoteCommand& command, Streams streams) {
   auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
+  if (auto words = long_solve_words(forecast_solve(job.plan, *prepared))) streams.err << wrapped(*words, 2);
   if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
   std::optional<Result<Estimate>> estimated;
   {

@@ -18,8 +18,8 @@ Problem LoadStepper::failure() const {
   if (last_end_ == NewtonEnd::kTissueUnsettled)
     words << "The coupled tissue and the sheet did not fit together within "
           << 100.0 * options_.settings.tissue.coupled_fit << " % of the deepest place in "
-          << options_.settings.tissue.coupled_passes
-          << " passes; take a finer mesh, or the foundation model. ";
+          << options_.settings.tissue.coupled_passes << " passes; take "
+          << (setup_.misfit.empty() ? "a finer mesh, or " : "") << "the foundation model. ";
   if (!any_converged_ && last_end_ == NewtonEnd::kOverstretched)
     return {ProblemKind::kNotConverged,
             "Closed round the body and not inflated, a sheet is stretched beyond what its material is known "
@@ -27,8 +27,9 @@ Problem LoadStepper::failure() const {
             "the layout a longer closing length.",
             {}};
   if (!any_converged_) {
-    words << "No equilibrium was found for the layout closed round the body and not inflated: check that the "
-             "closing length fits the girth.";
+    words << "No equilibrium was found for the layout closed round the body and not inflated: ";
+    words << (setup_.misfit.empty() ? "check that the closing length fits the girth."
+                                    : "correct how it fits. " + setup_.misfit);
     return {ProblemKind::kNotConverged, words.str(), {}};
   }
   const double share =
@@ -41,7 +42,10 @@ Problem LoadStepper::failure() const {
           << "' at " << std::setprecision(2) << last_.pressure_pa(index) / 1000.0 << " kPa, "
           << std::setprecision(1) << last_.volume_m3(index) * 1e6 << " mL";
   }
-  words << ": ask for less, or use a finer mesh.";
+  if (setup_.misfit.empty())
+    words << ": ask for less, or use a finer mesh.";
+  else
+    words << ": ask for less, and first correct how it fits. " << setup_.misfit;
   return {ProblemKind::kNotConverged, words.str(), {}};
 }
 

@@ -10,11 +10,13 @@
 namespace wrapgauge {
 namespace {
 
-Problem impossible(const std::string& what) {
+Problem impossible(const InflationSetup& setup, const std::string& what) {
+  const std::string advice =
+      setup.misfit.empty()
+          ? "take a finer mesh, or sheets and a closing length that press less on each other."
+          : "correct how it fits. " + setup.misfit;
   return {ProblemKind::kNotConverged,
-          "The shape that was found cannot be: " + what +
-              " Nothing of it is shown; take a finer mesh, or sheets and a closing length that press less on "
-              "each other.",
+          "The shape that was found cannot be: " + what + " Nothing of it is shown; " + advice,
           {}};
 }
 
@@ -37,12 +39,12 @@ std::optional<Problem> why_not_these_volumes(const InflationSetup& setup, const 
                                              double least_m3) {
   for (std::size_t g = 0; g < volumes.group_m3.size(); ++g)
     if (!(volumes.group_m3[g] >= least_m3))
-      return impossible("the chambers of " + inlet_name(setup, g) + " hold " +
-                        fixed_text(volumes.group_m3[g] * 1e6, 3) + " mL, less than nothing.");
+      return impossible(setup, "the chambers of " + inlet_name(setup, g) + " hold " +
+                                   fixed_text(volumes.group_m3[g] * 1e6, 3) + " mL, less than nothing.");
   for (std::size_t c = 0; c < volumes.chamber_m3.size(); ++c)
     if (!(volumes.chamber_m3[c] >= least_m3))
-      return impossible("chamber '" + setup.layout.chambers[c].name + "' holds " +
-                        fixed_text(volumes.chamber_m3[c] * 1e6, 3) + " mL, less than nothing.");
+      return impossible(setup, "chamber '" + setup.layout.chambers[c].name + "' holds " +
+                                   fixed_text(volumes.chamber_m3[c] * 1e6, 3) + " mL, less than nothing.");
   return std::nullopt;
 }
 
@@ -59,8 +61,8 @@ std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMe
                                       const PossibleState& may_miss) {
   const double through = through_one_another(setup, cells, state.positions_m);
   if (!(through <= may_miss.sheet_share))
-    return impossible("the sheets lie " + fixed_text(100.0 * through, 1) +
-                      " % of the thinner one's thickness through one another.");
+    return impossible(setup, "the sheets lie " + fixed_text(100.0 * through, 1) +
+                                 " % of the thinner one's thickness through one another.");
   const PrismVolumes volumes = volumes_by_prisms(setup.flat, sheet, state.positions_m);
   if (auto problem = why_not_these_volumes(setup, volumes, may_miss.least_volume_m3)) return problem;
   for (std::size_t g = 0; g < air.size(); ++g) {
@@ -68,8 +70,9 @@ std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMe
     const double now_m3 =
         air_now_m3(state.group_pressure_pa(static_cast<Eigen::Index>(g)), volumes.group_m3[g], *air[g]);
     if (!(std::abs(now_m3 - air[g]->air_m3) <= may_miss.air_share * air[g]->air_m3))
-      return impossible("of " + fixed_text(air[g]->air_m3 * 1e6, 3) + " mL of air closed in at " +
-                        inlet_name(setup, g) + " there are " + fixed_text(now_m3 * 1e6, 3) + " mL.");
+      return impossible(setup, "of " + fixed_text(air[g]->air_m3 * 1e6, 3) + " mL of air closed in at " +
+                                   inlet_name(setup, g) + " there are " + fixed_text(now_m3 * 1e6, 3) +
+                                   " mL.");
   }
   return std::nullopt;
 }

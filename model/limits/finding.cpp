@@ -8,6 +8,7 @@
 #include "model/core/number_text.hpp"
 #include "model/limits/device_finding.hpp"
 #include "model/limits/exposure.hpp"
+#include "model/limits/fit_finding.hpp"
 #include "model/limits/limit_place.hpp"
 #include "model/limits/part_finding.hpp"
 #include "model/limits/pressure_finding.hpp"
@@ -68,6 +69,7 @@ std::vector<Finding> findings(const LimitSet& limits, const LimitInputs& inputs,
                               const LoadPath& path, const EquilibriumState& state, const ContactMap& map,
                               const ContactFigures& figures, const Audit& audit) {
   std::vector<Finding> all = part_findings(limits, inputs, figures);
+  append(all, fit_findings(inputs.fit));
   append(all, device_findings(limits, inputs, setup, path, figures, audit));
   if (!is_test_object(inputs)) {
     const PressedState pressed = pressed_state(setup, path, state, map, figures);

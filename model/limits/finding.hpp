@@ -12,6 +12,7 @@
 #include "model/limits/limit_set.hpp"
 #include "model/limits/people.hpp"
 #include "model/limits/programme.hpp"
+#include "model/wrap/fit.hpp"
 
 namespace wrapgauge {
 
@@ -71,6 +72,7 @@ struct LimitInputs {
   std::optional<Length> bone_anywhere{};  // tissue was taken no deeper than this, as over bone
   std::optional<SitesConfirmed> sites_confirmed{};
   std::optional<Clearance> cleared_by{};
+  Fit fit{};
 };
 
 // Without exposure, which has its own.

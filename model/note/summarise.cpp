@@ -7,6 +7,7 @@
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
+#include "model/wrap/fit_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -26,9 +27,8 @@ std::vector<std::string> worn_words(const Plan& plan, const Estimate& estimate) 
                   " chambers on body '" + estimate.body.name + "'.");
   words.push_back(sheet_words("Skin", layout.skin_sheet, estimate.skin_grade) + "; " +
                   sheet_words("outer", layout.outer_sheet, estimate.outer_grade) + ".");
-  if (const auto& closure = estimate.wrap.closure)
-    words.push_back("Girth at the anchor " + mm_text(closure->girth_at_anchor) + ", fastened at " +
-                    mm_text(closure->closing_length_used) + ".");
+  if (!estimate.wrap.fit.sections.empty())
+    words.push_back(english(fastened_words(estimate.wrap.fit)));
   else
     words.push_back("Laid on without going round.");
   return words;

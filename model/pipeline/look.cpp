@@ -3,23 +3,50 @@
 
 #include "model/body/part_rules.hpp"
 #include "model/core/number_text.hpp"
+#include "model/limits/fit_finding.hpp"
+#include "model/pipeline/fastening_pressure.hpp"
 #include "model/pipeline/pipeline.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/pipeline/solve_forecast.hpp"
+#include "model/wrap/fit_words.hpp"
 
 namespace wrapgauge {
 namespace {
 
-std::string closing_words(const ClosureReport& closure) {
-  const auto mm_text = [](Length length) { return fixed_text(length / mm, 1) + " mm"; };
-  return "closure: girth " + mm_text(closure.girth_at_anchor) + ", closing length " +
-         mm_text(closure.closing_length_used) + " (" + mm_text(closure.closing_length_needed) +
-         " would meet without stretching)";
+std::string percent_text(double stretch) {
+  return fixed_text(100.0 * (stretch - 1.0), 1);
 }
 
+// Before it is fastened, so that it is not taken for the stretch round the body.
 std::string quality_words(const WrapQuality& quality) {
-  return quality.part + ": laid on with stretch " + fixed_text(quality.stretch_min, 3) + " to " +
-         fixed_text(quality.stretch_max, 3) + ", shear up to " + fixed_text(quality.shear_max_deg, 1) +
-         " degrees";
+  return quality.part + ": laid on the skin, not yet fastened or inflated, stretched by " +
+         percent_text(quality.stretch_min) + " to " + percent_text(quality.stretch_max) +
+         " %, sheared by up to " + fixed_text(quality.shear_max_deg, 1) + " degrees";
+}
+
+// The girths stand in the warning about them, if there is one, and are said once.
+std::vector<std::string> fit_words(const Fit& fit) {
+  std::vector<std::string> words;
+  bool girths_said = fit.sections.empty();
+  for (const Finding& finding : fit_findings(fit)) {
+    girths_said = girths_said || finding.source_key == kRoundKey;
+    words.push_back("warning: " + english(finding.sentence));
+  }
+  if (!girths_said) words.insert(words.begin(), "closure: " + english(fastened_words(fit)));
+  return words;
+}
+
+// Only of a tight one; estimate has the solved figure in its place.
+std::optional<std::string> fastening_words(const Prepared& prepared) {
+  const auto findings = fit_findings(prepared.wrap.fit);
+  if (prepared.wrap.fit.sections.empty() || findings.empty() || findings.front().source_key != kRoundKey)
+    return std::nullopt;
+  const Pressure pressure = fastening_pressure(prepared);
+  if (!(pressure > Pressure())) return std::nullopt;
+  return "fastening: at station " + fixed_text(tightest(prepared.wrap.fit).station / mm, 1) +
+         " mm it would press with about " + english(figures_of(pressure)) +
+         " before it is inflated (a stretched ring on this tissue, not solved; limits are held against what "
+         "estimate solves)";
 }
 
 std::string part_words(const Body& body) {
@@ -61,8 +88,10 @@ Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const 
                   prepared->skin_grade.hardness + ", outer sheet " + prepared->outer_grade.hardness);
   words.push_back("mesh: " + std::to_string(flat.vertices_m.rows()) + " flat vertices, " +
                   std::to_string(flat.triangles.rows()) + " triangles");
-  if (prepared->wrap.closure) words.push_back(closing_words(*prepared->wrap.closure));
   for (const WrapQuality& quality : prepared->wrap.quality) words.push_back(quality_words(quality));
+  for (std::string& sentence : fit_words(prepared->wrap.fit)) words.push_back(std::move(sentence));
+  if (auto sentence = fastening_words(*prepared)) words.push_back(*sentence);
+  if (auto sentence = long_solve_words(forecast_solve(plan, *prepared))) words.push_back(*sentence);
   words.push_back("ready: everything an estimate needs is there; nothing has been solved.");
   return words;
 }

@@ -8,7 +8,9 @@
 #include "model/geometry/grid_distance.hpp"
 #include "model/inflation/kept_closing.hpp"
 #include "model/layout/layout_check.hpp"
+#include "model/limits/fit_finding.hpp"
 #include "model/pipeline/said_of_body.hpp"
+#include "model/wrap/fit_words.hpp"
 #include "model/wrap/no_go.hpp"
 
 namespace wrapgauge {
@@ -105,6 +107,8 @@ void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.start_m = prepared.wrap.worn_m;
   prepared.setup.start_outward = prepared.wrap.outward_at_worn;
   prepared.setup.friction = plan.friction;
+  for (const Finding& finding : fit_findings(prepared.wrap.fit))
+    prepared.setup.misfit.append(prepared.setup.misfit.empty() ? "" : " ").append(english(finding.sentence));
   prepared.closing = std::make_shared<KeptClosing>();
 }
 
@@ -214,6 +218,7 @@ Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_ou
   if (known.prepared) return *known.prepared;
   auto wrap = wrap_layout(*body.surface, plan.layout, laid_out.flat, plan.placement);
   if (!wrap) return wrap.problem();
+  if (auto problem = laps_itself(wrap->fit)) return *problem;
   Prepared prepared;
   prepared.closing_length = laid_out.closing_length;
   prepared.skin_grade = std::move(laid_out.skin_grade);
@@ -252,7 +257,8 @@ LimitInputs limit_inputs(const Plan& plan, const Prepared& prepared) {
                      .sites_known = sites_are_known(plan, prepared.bony_sites),
                      .bone_anywhere = prepared.bone_anywhere,
                      .sites_confirmed = plan.sites_confirmed,
-                     .cleared_by = plan.cleared_by};
+                     .cleared_by = plan.cleared_by,
+                     .fit = prepared.wrap.fit};
   if (plan.session) inputs.programme = programmes_of_groups(plan, prepared.setup.flat);
   return inputs;
 }

@@ -62,8 +62,9 @@ struct LaidOut {
 Result<LaidOut> lay_out(const Plan& plan, const TakenBody& body, const Resources& resources,
                         const FlatMeshOptions& mesh, const KnownBefore& known = {});
 
-// wrap: on the body, fastened, tissue under it, targets set. Problems: those of the wrap, a no-go place under
-// the layout, tissue that cannot be calculated with, an inlet that the plan gives no pressure or volume.
+// wrap: on the body, fastened, tissue under it, targets set. Problems: those of the wrap, a layout that laps
+// itself, a no-go place under the layout, tissue that cannot be calculated with, an inlet that the plan gives
+// no pressure or volume.
 Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_out,
                         const KnownBefore& known = {});
 

@@ -82,8 +82,9 @@ class AimSearch {
     }
     return Problem{
         ProblemKind::kNotConverged,
-        "No equilibrium was found near the wanted pressures: ask for less, take thicker or stiffer "
-        "sheets, or use a finer mesh.",
+        "No equilibrium was found near the wanted pressures: ask for less, " +
+            (study_.setup().misfit.empty() ? "take thicker or stiffer sheets, or use a finer mesh."
+                                           : "and first correct how it fits. " + study_.setup().misfit),
         {}};
   }
 

@@ -65,8 +65,9 @@ std::optional<Problem> CeilingFinder::set_down(InletCeiling& ceiling, double inf
     return std::nullopt;
   }
   return Problem{ProblemKind::kNotConverged,
-                 "The ceiling did not settle: just below where the limit is met it is met again. Use a finer "
-                 "mesh.",
+                 "The ceiling did not settle: just below where the limit is met it is met again. " +
+                     (study_.setup().misfit.empty() ? "Use a finer mesh."
+                                                    : "Correct how it fits. " + study_.setup().misfit),
                  {}};
 }
 

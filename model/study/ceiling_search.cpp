@@ -106,11 +106,12 @@ class Search {
   }
 
   Problem unsettled() const {
-    return {ProblemKind::kNotConverged,
-            "The search for the ceiling did not settle after " + std::to_string(solves_) +
-                " solves: ask for less inflation, or use a finer mesh." +
-                (last_problem_.empty() ? "" : " The last solve said: " + last_problem_),
-            {}};
+    return {
+        ProblemKind::kNotConverged,
+        "The search for the ceiling did not settle after " + std::to_string(solves_) +
+            " solves: ask for less inflation" +
+            (last_problem_.empty() ? ", or use a finer mesh." : ". The last solve said: " + last_problem_),
+        {}};
   }
 
   const SolveShare& solve_;

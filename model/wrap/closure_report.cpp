@@ -51,8 +51,22 @@ CentreLine centre_line(const BodySurface& body, const AnchorFrame& anchor, doubl
   return line;
 }
 
-Result<double> needed_m(const BodySurface& body, const AnchorFrame& anchor, const SectionLoop& section,
-                        double start_m) {
+// Signed length round the section from the far edge on to the near edge: > 0 open, < 0 overlapping. Of the
+// lengths that differ by whole turns the one nearest to `expected_m` is meant.
+double gap_m(const BodySurface& body, const AnchorFrame& anchor, const Vec3& near_edge_m,
+             const Vec3& far_edge_m, double expected_m) {
+  const auto loop = loop_near(body, near_edge_m, anchor.section_normal);
+  if (!loop)
+    return std::copysign((near_edge_m - far_edge_m).norm(), expected_m);  // at an open end: the chord
+  const double girth_m = loop->girth().si();
+  const double once_m = loop->arc_near(near_edge_m) - loop->arc_near(far_edge_m);
+  return once_m + girth_m * std::round((expected_m - once_m) / girth_m);
+}
+
+}  // namespace
+
+Result<double> length_once_round_m(const BodySurface& body, const AnchorFrame& anchor,
+                                   const SectionLoop& section, double start_m) {
   const Vec3 centre_m = section.centre_m(), axis = axis_gone_round(body, anchor);
   const CentreLine line = centre_line(body, anchor, start_m, 2.0 * section.girth().si());
   double turned = 0.0;
@@ -70,27 +84,13 @@ Result<double> needed_m(const BodySurface& body, const AnchorFrame& anchor, cons
   return line.arc_m.back() * kFullTurn / turned;
 }
 
-// Signed length round the section from the far edge on to the near edge: > 0 open, < 0 overlapping. Of the
-// lengths that differ by whole turns the one nearest to `expected_m` is meant.
-double gap_m(const BodySurface& body, const AnchorFrame& anchor, const Vec3& near_edge_m,
-             const Vec3& far_edge_m, double expected_m) {
-  const auto loop = loop_near(body, near_edge_m, anchor.section_normal);
-  if (!loop)
-    return std::copysign((near_edge_m - far_edge_m).norm(), expected_m);  // at an open end: the chord
-  const double girth_m = loop->girth().si();
-  const double once_m = loop->arc_near(near_edge_m) - loop->arc_near(far_edge_m);
-  return once_m + girth_m * std::round((expected_m - once_m) / girth_m);
-}
-
-}  // namespace
-
 Result<ClosureReport> closure_report(const BodySurface& body, const AnchorFrame& anchor,
                                      const SectionLoop& section, const FlatMesh& mesh, const Points3& laid_m,
                                      const Vec2& layout_point_m) {
   const ClosingLines lines = closing_lines(mesh);
   const double from_x_m = lines.from.x_m(layout_point_m.y());
   const double used_m = lines.length_at(layout_point_m.y()).si();
-  const auto needed = needed_m(body, anchor, section, from_x_m - layout_point_m.x());
+  const auto needed = length_once_round_m(body, anchor, section, from_x_m - layout_point_m.x());
   if (!needed) return needed.problem();
   const auto gap = [&](int from, int to) {
     return gap_m(body, anchor, laid_m.row(from), laid_m.row(to), *needed - used_m) * metre;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace wrapgauge {
 namespace {
@@ -14,6 +15,7 @@ constexpr double kSameHeight_m = 1e-9;
 struct Level {
   SectionLoop loop;
   double meridian_arc_m;  // where the meridian crosses it
+  Length station;         // of that place
 
   Vec3 at(double share_of_girth) const {
     return loop.at(meridian_arc_m + share_of_girth * loop.girth().si());
@@ -57,7 +59,7 @@ Result<std::vector<Level>> cut_levels(const BodySurface& body, const AnchorFrame
     auto loop = loop_near(body, meridian_m, anchor.section_normal);
     if (!loop) return open_section_problem(body, anchor, meridian_m);
     const double arc_m = loop->arc_near(meridian_m);
-    levels.push_back({*std::move(loop), arc_m});
+    levels.push_back({*std::move(loop), arc_m, Length(body.station_m(meridian_m))});
   }
   return levels;
 }
@@ -75,9 +77,19 @@ void close_exactly(const FlatMesh& mesh, Points3& worn_m) {
   }
 }
 
+std::vector<GirthSection> girth_sections(const std::vector<Level>& levels, double low_y_m, double spacing_m,
+                                         const ClosingLines& lines, bool distal_first) {
+  std::vector<GirthSection> sections;
+  for (std::size_t i = 0; i < levels.size(); ++i)
+    sections.push_back({levels[i].station, levels[i].loop.girth(),
+                        lines.length_at(low_y_m + static_cast<double>(i) * spacing_m)});
+  if (!distal_first) std::reverse(sections.begin(), sections.end());
+  return sections;
+}
+
 }  // namespace
 
-Result<Points3> put_on(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
+Result<WornMap> put_on(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
                        const Vec2& layout_point_m, const ClosingLines& lines) {
   const Points2 from_anchor_m = mesh.vertices_m.rowwise() - layout_point_m.transpose();
   const double low_m = from_anchor_m.col(1).minCoeff();
@@ -98,7 +110,9 @@ Result<Points3> put_on(const BodySurface& body, const AnchorFrame& anchor, const
         body.project((1.0 - share) * levels->at(below).at(turn) + share * levels->at(below + 1).at(turn));
   }
   close_exactly(mesh, worn_m);
-  return worn_m;
+  auto sections = girth_sections(*levels, low_m + layout_point_m.y(), spacing_m, lines,
+                                 anchor.across_is_proximal(body.axis().direction));
+  return WornMap{std::move(worn_m), std::move(sections)};
 }
 
 }  // namespace wrapgauge

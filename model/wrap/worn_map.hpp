@@ -13,7 +13,11 @@ namespace wrapgauge {
 // meridian. Sections are cut every 2 mm; between them points are interpolated and brought back onto the
 // surface. Paired closing vertices with the same y coincide exactly. Problems: the meridian or a section runs
 // off the surface (mm, past which end).
-Result<Points3> put_on(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
+struct WornMap {
+  Points3 worn_m;
+  std::vector<GirthSection> sections;  // the cut ones, distal first
+};
+Result<WornMap> put_on(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
                        const Vec2& layout_point_m, const ClosingLines& lines);
 
 }  // namespace wrapgauge

@@ -4,18 +4,41 @@
 
 #include "model/core/number_text.hpp"
 #include "model/layout/closing_lines.hpp"
+#include "model/layout/layout_shapes.hpp"
 #include "model/wrap/closure_report.hpp"
+#include "model/wrap/fit_of.hpp"
 #include "model/wrap/worn_map.hpp"
 #include "model/wrap/wrap_quality.hpp"
 
 namespace wrapgauge {
 namespace {
 
+std::string mm_figure(double metres) {
+  return fixed_text(metres / mm.si(), 1);
+}
+
+// Laying carries lengths from the anchor on: from a point that lies beyond the sheet it would carry them over
+// skin that the device does not touch. The middle of a ring or horseshoe is within it.
+std::optional<Problem> off_the_layout(const Layout& layout, const Vec2& point_m) {
+  Eigen::AlignedBox2d box;
+  for (const Vec2& p : layout.outline_m) box.extend(p);
+  for (const Strap& strap : layout.straps)
+    for (const Vec2& p : strap.boundary_m) box.extend(p);
+  const double off_m = box.isEmpty() ? 0.0 : box.exteriorDistance(point_m);
+  if (off_m <= kDrawingTolerance) return std::nullopt;
+  return bad_input("The flat point that lies on the anchor, (" + mm_figure(point_m.x()) + ", " +
+                   mm_figure(point_m.y()) + ") mm, lies " + mm_figure(off_m) +
+                   " mm off the layout, which reaches from x = " + mm_figure(box.min().x()) + " to " +
+                   mm_figure(box.max().x()) + " mm and from y = " + mm_figure(box.min().y()) + " to " +
+                   mm_figure(box.max().y()) + " mm; give a point of the layout (wear, layout_point_mm).");
+}
+
 Result<Vec2> layout_point(const Layout& layout, const Placement& placement) {
   if (placement.layout_point_m) {
     if (!placement.layout_point_m->allFinite())
       return bad_input(
           "The flat point that lies on the anchor has a coordinate that is not a finite number.");
+    if (auto problem = off_the_layout(layout, *placement.layout_point_m)) return *problem;
     return *placement.layout_point_m;
   }
   if (layout.outline_m.empty()) return bad_input("The layout has no outline.");
@@ -24,8 +47,8 @@ Result<Vec2> layout_point(const Layout& layout, const Placement& placement) {
   return Vec2(bounds.center());
 }
 
-Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, const FlatMesh& mesh,
-                         const Vec2& layout_point_m, Wrap wrap) {
+Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, const Layout& layout,
+                         const FlatMesh& mesh, const Vec2& layout_point_m, Wrap wrap) {
   const ClosingLines lines = closing_lines(mesh);
   for (const int vertex : mesh.closing_from)
     if (const Length length = lines.length_at(mesh.vertices_m(vertex, 1)); !(length.si() > 0.0))
@@ -33,12 +56,17 @@ Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, con
                        " mm; it must be above 0.");
   const auto section = closed_section(body, anchor.place.point_m, anchor.section_normal);
   if (!section) return section.problem();
-  auto worn = put_on(body, anchor, mesh, layout_point_m, lines);
-  if (!worn) return worn.problem();
-  wrap.worn_m = *std::move(worn);
+  auto put = put_on(body, anchor, mesh, layout_point_m, lines);
+  if (!put) return put.problem();
+  WornMap worn = std::move(put).value();
+  wrap.worn_m = std::move(worn.worn_m);
   const auto report = closure_report(body, anchor, *section, mesh, wrap.laid_m, layout_point_m);
   if (!report) return report.problem();
   wrap.closure = *report;
+  const GirthSection at_anchor{Length(body.station_m(anchor.place.point_m)), section->girth(),
+                               report->closing_length_used};
+  wrap.fit = closing_fit(layout, mesh, lines, std::move(worn.sections), at_anchor,
+                         anchor.across_is_proximal(body.axis().direction));
   return wrap;
 }
 
@@ -103,9 +131,11 @@ Result<Wrap> wrap_layout(const BodySurface& surface, const Layout& layout, const
   wrap.laid_m = *std::move(laid);
   wrap.worn_m = wrap.laid_m;
   if (!mesh.closing_from.empty() && !mesh.closing_to.empty()) {
-    auto closed = close_round(surface, *anchor, mesh, *flat_point_m, std::move(wrap));
+    auto closed = close_round(surface, *anchor, layout, mesh, *flat_point_m, std::move(wrap));
     if (!closed) return closed.problem();
     wrap = *std::move(closed);
+  } else {
+    wrap.fit = open_fit(surface, *anchor, mesh, wrap.laid_m, *flat_point_m);
   }
   add_normals(surface, wrap);
   return wrap;

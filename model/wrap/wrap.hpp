@@ -9,6 +9,7 @@
 #include "model/body/body.hpp"
 #include "model/core/result.hpp"
 #include "model/layout/flat_mesh.hpp"
+#include "model/wrap/fit.hpp"
 
 namespace wrapgauge {
 
@@ -56,6 +57,7 @@ struct Wrap {
   Points3 outward_at_worn;  // unit outward skin normal at worn_m
   std::vector<WrapQuality> quality;
   std::optional<ClosureReport> closure;
+  Fit fit;
 };
 
 // The closing length a closure asks for on this body: as given, or from its stretch and girth

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 #include <utility>
 
 namespace wrapgauge {
@@ -30,30 +31,39 @@ TriangleStretch triangle_stretch(const FlatMesh& mesh, const Points3& laid_m, in
           std::sqrt(middle + spread), std::abs(std::asin(cosine)) * 180.0 / std::numbers::pi};
 }
 
-// Smallest value that at least `share` of the area does not exceed.
-double percentile(std::vector<std::pair<double, double>> value_area, double share) {
-  std::sort(value_area.begin(), value_area.end());
+struct Weighted {
+  double value, area_m2;
+  int triangle;
+};
+
+// The one with the smallest value that at least `share` of the area does not exceed.
+Weighted percentile(std::vector<Weighted> all, double share) {
+  std::sort(all.begin(), all.end(), [](const Weighted& a, const Weighted& b) {
+    return std::tie(a.value, a.area_m2, a.triangle) < std::tie(b.value, b.area_m2, b.triangle);
+  });
   double total = 0.0, sum = 0.0;
-  for (const auto& entry : value_area) total += entry.second;
-  for (const auto& [value, area] : value_area) {
-    sum += area;
-    if (sum >= share * total) return value;
+  for (const Weighted& one : all) total += one.area_m2;
+  for (const Weighted& one : all) {
+    sum += one.area_m2;
+    if (sum >= share * total) return one;
   }
-  return value_area.back().first;
+  return all.back();
 }
+
+constexpr double kLowShare = 0.01, kHighShare = 0.99;  // of the area: single slivers say nothing
 
 WrapQuality summary(const std::string& part, const std::vector<TriangleStretch>& triangles) {
   WrapQuality quality{.part = part};
   if (triangles.empty()) return quality;
-  std::vector<std::pair<double, double>> low, high, shear;
+  std::vector<Weighted> low, high, shear;
   for (const auto& triangle : triangles) {
-    low.emplace_back(triangle.low, triangle.area_m2);
-    high.emplace_back(triangle.high, triangle.area_m2);
-    shear.emplace_back(triangle.shear_deg, triangle.area_m2);
+    low.push_back({triangle.low, triangle.area_m2, 0});
+    high.push_back({triangle.high, triangle.area_m2, 0});
+    shear.push_back({triangle.shear_deg, triangle.area_m2, 0});
   }
-  quality.stretch_min = percentile(std::move(low), 0.01);
-  quality.stretch_max = percentile(std::move(high), 0.99);
-  quality.shear_max_deg = percentile(std::move(shear), 0.99);
+  quality.stretch_min = percentile(std::move(low), kLowShare).value;
+  quality.stretch_max = percentile(std::move(high), kHighShare).value;
+  quality.shear_max_deg = percentile(std::move(shear), kHighShare).value;
   return quality;
 }
 
@@ -72,6 +82,18 @@ std::vector<WrapQuality> wrap_quality(const Layout& layout, const FlatMesh& mesh
     result.push_back(summary(layout.chambers[chamber].name, chambers[chamber]));
   result.push_back(summary("whole layout", whole));
   return result;
+}
+
+StretchExtremes stretch_extremes(const FlatMesh& mesh, const Points3& laid_m) {
+  std::vector<Weighted> low, high;
+  for (int t = 0; t < mesh.triangles.rows(); ++t) {
+    const TriangleStretch triangle = triangle_stretch(mesh, laid_m, t);
+    low.push_back({triangle.low, triangle.area_m2, t});
+    high.push_back({triangle.high, triangle.area_m2, t});
+  }
+  const Weighted least = percentile(std::move(low), kLowShare),
+                 most = percentile(std::move(high), kHighShare);
+  return {{least.value, least.triangle}, {most.value, most.triangle}};
 }
 
 }  // namespace wrapgauge

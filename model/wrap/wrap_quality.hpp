@@ -11,4 +11,14 @@ namespace wrapgauge {
 // then one named "whole layout".
 std::vector<WrapQuality> wrap_quality(const Layout& layout, const FlatMesh& mesh, const Points3& laid_m);
 
+// The triangles that the percentiles of the whole layout's principal stretches are found in.
+struct StretchedTriangle {
+  double stretch = 1.0;
+  int triangle = 0;
+};
+struct StretchExtremes {
+  StretchedTriangle least, most;
+};
+StretchExtremes stretch_extremes(const FlatMesh& mesh, const Points3& laid_m);
+
 }  // namespace wrapgauge

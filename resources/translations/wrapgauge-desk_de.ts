@@ -2439,26 +2439,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>alles</translation>
         </message>
         <message>
-            <source>Girth there %1, closing length %2; %3 would meet without stretching.</source>
-            <translation>Umfang dort %1, Schließlänge %2; %3 träfe sich ohne Dehnung.</translation>
-        </message>
-        <message>
-            <source>distal edge</source>
-            <translation>distalen Rand</translation>
-        </message>
-        <message>
-            <source>proximal edge</source>
-            <translation>proximalen Rand</translation>
-        </message>
-        <message>
-            <source>Laid without stretching, a gap of %1 stays at the %2.</source>
-            <translation>Ohne Dehnung aufgelegt bleibt eine Lücke von %1 am %2.</translation>
-        </message>
-        <message>
-            <source>Laid without stretching, %1 overlap at the %2.</source>
-            <translation>Ohne Dehnung aufgelegt überlappen %1 am %2.</translation>
-        </message>
-        <message>
             <source>Closing</source>
             <translation>Schließen</translation>
         </message>
@@ -5226,6 +5206,100 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>the tendon '%1'</source>
             <translation>der Sehne „%1“</translation>
+            <source>%1 at station %2 (girth %3)</source>
+            <translation>%1 an der Station %2 (Umfang %3)</translation>
+        </message>
+        <message>
+            <source>%1 at station %2 (girth %3, closing length %4)</source>
+            <translation>%1 an der Station %2 (Umfang %3, Schließlänge %4)</translation>
+        </message>
+        <message>
+            <source>Stretch round the body, fastened at a closing length of %4 and deflated: at the distal edge %1, at the anchor %2, at the proximal edge %3.</source>
+            <translation>Dehnung rings um den Körper, bei einer Schließlänge von %4 geschlossen und entlüftet: am distalen Rand %1, am Anker %2, am proximalen Rand %3.</translation>
+        </message>
+        <message>
+            <source>Stretch round the body, fastened and deflated: at the distal edge %1, at the anchor %2, at the proximal edge %3.</source>
+            <translation>Dehnung rings um den Körper, geschlossen und entlüftet: am distalen Rand %1, am Anker %2, am proximalen Rand %3.</translation>
+        </message>
+        <message>
+            <source>Slant the closing lines with the limb: a taper near %1 (layout, closure, taper) evens it out.</source>
+            <translation>Die Schließlinien dem Glied nach schräg legen: Eine Schräge um %1 (layout, closure, taper) gleicht es aus.</translation>
+        </message>
+        <message>
+            <source>Give it a shorter closing length, then look again.</source>
+            <translation>Eine kürzere Schließlänge geben, dann neu prüfen.</translation>
+        </message>
+        <message>
+            <source>The most, %1 at station %2, is tight (above %3, judgement): it presses there before it is inflated.</source>
+            <translation>Die größte, %1 an der Station %2, ist straff (über %3, Einschätzung): Dort drückt es, bevor es gefüllt wird.</translation>
+        </message>
+        <message>
+            <source>The least, %1 at station %2, is loose (below %3, judgement): there the layout is longer than the girth and stands off or folds.</source>
+            <translation>Die kleinste, %1 an der Station %2, ist locker (unter %3, Einschätzung): Dort ist das Layout länger als der Umfang und steht ab oder wirft Falten.</translation>
+        </message>
+        <message>
+            <source>It is uneven: most and least lie %1 apart, more than %2 (judgement).</source>
+            <translation>Sie ist ungleich: Größte und kleinste liegen %1 auseinander, mehr als %2 (Einschätzung).</translation>
+        </message>
+        <message>
+            <source>Fit round the body</source>
+            <translation>Sitz rings um den Körper</translation>
+        </message>
+        <message>
+            <source>Closing lines</source>
+            <translation>Schließlinien</translation>
+        </message>
+        <message>
+            <source>The closing lines meet over %1 of the layout&apos;s %2: beside them a slit stays open, round station %3.</source>
+            <translation>Die Schließlinien treffen sich auf %1 der %2 des Layouts: Daneben bleibt ein Schlitz offen, um die Station %3.</translation>
+        </message>
+        <message>
+            <source>Let them meet over the whole height, by a wider strap or straight edges.</source>
+            <translation>Sie über die ganze Höhe treffen lassen, mit einem breiteren Band oder geraden Rändern.</translation>
+        </message>
+        <message>
+            <source>Edges that do not meet</source>
+            <translation>Ränder, die sich nicht treffen</translation>
+        </message>
+        <message>
+            <source>The edges do not meet: at station %1 a slit of %2 stays open, %3 of the girth of %4, and nothing that pulls them together is calculated.</source>
+            <translation>Die Ränder treffen sich nicht: An der Station %1 bleibt ein Schlitz von %2 offen, %3 des Umfangs von %4; was sie zusammenziehen könnte, ist nicht gerechnet.</translation>
+        </message>
+        <message>
+            <source>Give it a closure and a strap that bridges the slit, if it is meant to go round.</source>
+            <translation>Einen Verschluss und ein Band geben, das den Schlitz überbrückt, wenn es herumreichen soll.</translation>
+        </message>
+        <message>
+            <source>Overlapping tail</source>
+            <translation>Überlappendes Ende</translation>
+        </message>
+        <message>
+            <source>Beyond the closing line the layout goes on for %1, %2 times round the girth of %3 at station %4, and laps itself. This tail is left out: what lies under it is pressed harder than shown.</source>
+            <translation>Jenseits der Schließlinie läuft das Layout noch %1 weiter, das %2-Fache des Umfangs von %3 an der Station %4, und liegt auf sich selbst. Dieses Ende ist weggelassen: Was darunter liegt, wird stärker gedrückt als gezeigt.</translation>
+        </message>
+        <message>
+            <source>Cut the tail shorter.</source>
+            <translation>Das Ende kürzen.</translation>
+        </message>
+        <message>
+            <source>%1 at x %2, y %3 of the layout (station %4)</source>
+            <translation>%1 bei x %2, y %3 des Layouts (Station %4)</translation>
+        </message>
+        <message>
+            <source>Laid on, the layout is stretched by between %1 and %2, and more than %3 either way (judgement) does not lie smoothly.</source>
+            <translation>Aufgelegt ist das Layout zwischen %1 und %2 gedehnt; mehr als %3 in eine Richtung (Einschätzung) liegt nicht glatt.</translation>
+        </message>
+        <message>
+            <source>Stretch laid on</source>
+            <translation>Dehnung beim Auflegen</translation>
+        </message>
+        <message>
+            <source>Choose a less curved place, or draw the layout narrower there.</source>
+            <translation>Eine weniger gekrümmte Stelle wählen oder das Layout dort schmaler zeichnen.</translation>
+        </message>
+        <message>
+            <source>Correct how it fits first.</source>
+            <translation>Zuerst den Sitz berichtigen.</translation>
         </message>
     </context>
     <context>

@@ -53,6 +53,32 @@ TEST(SolverSettings, APathEndsAtTheWorkThatTheyAllow) {
       << path.problem().message;
 }
 
+// What is known to be wrong with the fit stands in the place of a finer mesh, which would not help.
+TEST(SolverSettings, AFailedPathNamesTheFitThatIsKnownToBeWrongInsteadOfAFinerMesh) {
+  InflationOptions options = in_two_steps();
+  options.settings.load.work_to_step = 0;
+  InflationSetup setup = small::closed_cuff(0.3, 0.010);
+  const auto failure = [&](int work) {
+    options.settings.load.work_to_start = work;
+    const auto path = inflate(setup, {3.0 * kPa}, options);
+    EXPECT_FALSE(path);
+    return path ? std::string() : path.problem().message;
+  };
+  const auto has = [](const std::string& message, const char* words) {
+    return message.find(words) != std::string::npos;
+  };
+  const auto whole = inflate(setup, {3.0 * kPa}, in_two_steps());
+  ASSERT_TRUE(whole);
+  const int late = whole->factorisations - 2;
+  EXPECT_TRUE(has(failure(late), "finer mesh")) << failure(late);
+  EXPECT_TRUE(has(failure(3), "check that the closing length")) << failure(3);
+  setup.misfit = "It is 11 % too tight.";
+  for (const int work : {3, late}) {
+    EXPECT_TRUE(has(failure(work), "correct how it fits. It is 11 % too tight.")) << failure(work);
+    EXPECT_FALSE(has(failure(work), "finer mesh")) << failure(work);
+  }
+}
+
 TEST(SolverSettings, TheStitchIsSoStiffThatMoreChangesNothing) {
   const auto force_with = [](double stitch_pa) {
     InflationOptions options = in_two_steps();

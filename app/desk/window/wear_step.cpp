@@ -2,6 +2,8 @@
 
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/number_text.hpp"
+#include "model/limits/fit_finding.hpp"
+#include "model/wrap/fit_words.hpp"
 #include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
@@ -14,21 +16,16 @@ Closing closing_of(const std::optional<Closure>& closure) {
   return closure->stretch ? kByStretch : kByLength;
 }
 
-QString mm_text(Length length) {
-  return figures_text(fixed_text(length / mm, 1)) + QStringLiteral(" mm");
-}
-
-QString closing_words(const ClosureReport& closure) {
-  QString words = WearStep::tr("Girth there %1, closing length %2; %3 would meet without stretching.")
-                      .arg(mm_text(closure.girth_at_anchor), mm_text(closure.closing_length_used),
-                           mm_text(closure.closing_length_needed));
-  for (const auto& [end, gap] : {std::pair(WearStep::tr("distal edge"), closure.gap_distal),
-                                 std::pair(WearStep::tr("proximal edge"), closure.gap_proximal)})
-    words +=
-        QChar('\n') + (gap > Length() ? WearStep::tr("Laid without stretching, a gap of %1 stays at the %2.")
-                                      : WearStep::tr("Laid without stretching, %1 overlap at the %2."))
-                          .arg(mm_text(gap > Length() ? gap : -gap), end);
-  return words;
+// As `look` says it.
+QString fit_words(const Fit& fit) {
+  QStringList words;
+  if (!fit.sections.empty()) words << text(fastened_words(fit));
+  for (const Finding& finding : fit_findings(fit))
+    if (finding.source_key != kRoundKey)
+      words << text(finding.sentence);
+    else
+      words = QStringList{text(finding.sentence)};
+  return words.join(QChar('\n'));
 }
 
 Vec2 layout_point_m(const Plan& plan) {
@@ -180,7 +177,7 @@ void WearStep::show_lying(const CheckedPlan* checked) {
   if (checked && checked->wear_problem) words = QString::fromStdString(checked->wear_problem->message);
   if (checked && checked->prepared) {
     const Wrap& wrap = checked->prepared->wrap;
-    if (wrap.closure) words = closing_words(*wrap.closure);
+    words = fit_words(wrap.fit);
     show_quality(wrap);
   }
   words_->setText(words);
