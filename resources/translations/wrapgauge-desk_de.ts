@@ -5206,6 +5206,8 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>the tendon '%1'</source>
             <translation>der Sehne „%1“</translation>
+        </message>
+        <message>
             <source>%1 at station %2 (girth %3)</source>
             <translation>%1 an der Station %2 (Umfang %3)</translation>
         </message>

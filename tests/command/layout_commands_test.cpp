@@ -215,7 +215,9 @@ TEST_F(LayoutCommands, CheckAsJsonHoldsTheFiguresOfTheSentences) {
 TEST_F(LayoutCommands, CheckWithAPlanSaysWhereBonySitesLieAndWhatAnInletPressesOn) {
   const std::string plan = cuff_plan();
   const Answer answer = run({"layout", "check", path("cuff.json"), "--plan", plan});
-  EXPECT_NE(answer.out.find("worn: closed at "), std::string::npos) << answer.out << answer.err;
+  EXPECT_NE(answer.out.find("worn: Stretch round the body, fastened at a closing length of "),
+            std::string::npos)
+      << answer.out << answer.err;
   EXPECT_NE(answer.out.find("bony site 'test site' lies at ("), std::string::npos) << answer.out;
 }
 
