@@ -1,8 +1,8 @@
 #include "model/geometry/distance_blocks.hpp"
 
-#include <tbb/parallel_for.h>
-
 #include <cmath>
+
+#include "model/core/in_parallel.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -51,7 +51,7 @@ void DistanceBlocks::measure(const std::vector<Place>& places) {
     const auto [at, is_new] = blocks_.try_emplace(place);
     if (is_new) missing.emplace_back(&at->first, &at->second);
   }
-  tbb::parallel_for(std::size_t{0}, missing.size(), [&](std::size_t i) {
+  each_in_parallel(missing.size(), [&](std::size_t i) {
     *missing[i].second = measured_block(*distance_, *missing[i].first);
   });
 }

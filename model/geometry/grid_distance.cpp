@@ -1,8 +1,5 @@
 #include "model/geometry/grid_distance.hpp"
 
-#include <tbb/blocked_range.h>
-#include <tbb/parallel_for.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,6 +7,7 @@
 #include <sstream>
 #include <vector>
 
+#include "model/core/in_parallel.hpp"
 #include "model/geometry/mesh_distance.hpp"
 
 namespace wrapgauge {
@@ -75,16 +73,15 @@ void prefilter(const Grid& grid, int axis, std::vector<double>& values) {
   const int outer = axis == 0 ? 1 : 0, inner = axis == 2 ? 1 : 2;
   // Lines through layers that an earlier pass already added are filtered too.
   const std::size_t outer_stride = grid.stride(outer), inner_stride = grid.stride(inner);
-  tbb::parallel_for(
-      tbb::blocked_range<int>(0, grid.padded(outer)), [&](const tbb::blocked_range<int>& range) {
-        std::vector<double> scratch;
-        for (int a = range.begin(); a < range.end(); ++a) {
-          for (int b = 0; b < grid.padded(inner); ++b) {
-            double* line = values.data() + a * outer_stride + b * inner_stride + grid.stride(axis);
-            prefilter_line(line, grid.stride(axis), grid.count[axis], scratch);
-          }
-        }
-      });
+  in_parallel(tbb::blocked_range<int>(0, grid.padded(outer)), [&](const tbb::blocked_range<int>& range) {
+    std::vector<double> scratch;
+    for (int a = range.begin(); a < range.end(); ++a) {
+      for (int b = 0; b < grid.padded(inner); ++b) {
+        double* line = values.data() + a * outer_stride + b * inner_stride + grid.stride(axis);
+        prefilter_line(line, grid.stride(axis), grid.count[axis], scratch);
+      }
+    }
+  });
 }
 
 // Weights of the four coefficients around a point of a cell, and their derivatives by the grid coordinate.
@@ -164,7 +161,7 @@ class GridDistance final : public SignedDistance {
 template <class Row>
 std::shared_ptr<const SignedDistance> sample_and_filter(const Grid& grid, const Row& row) {
   std::vector<double> values(grid.size(), 0.0);
-  tbb::parallel_for(tbb::blocked_range<int>(0, grid.count[0]), [&](const tbb::blocked_range<int>& range) {
+  in_parallel(tbb::blocked_range<int>(0, grid.count[0]), [&](const tbb::blocked_range<int>& range) {
     for (int i = range.begin(); i < range.end(); ++i)
       for (int j = 0; j < grid.count[1]; ++j)
         row(Vec3(grid.low_m + grid.spacing_m * Vec3(i, j, 0)), values.data() + grid.place(i, j, 0));

@@ -1,13 +1,11 @@
 #include "model/inflation/coupled_layer.hpp"
 
-#include <tbb/blocked_range.h>
-#include <tbb/parallel_for.h>
-
 #include <algorithm>
 #include <cmath>
 #include <utility>
 #include <vector>
 
+#include "model/core/in_parallel.hpp"
 #include "model/core/number_text.hpp"
 #include "model/geometry/nearest_among_points.hpp"
 
@@ -111,7 +109,7 @@ Eigen::VectorXd CoupledLayer::lowering_m(const SkinPlaces& places, const Eigen::
     }
     return sum;
   };
-  tbb::parallel_for(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {
+  in_parallel(tbb::blocked_range<Eigen::Index>(0, force_n.size(), 64), [&](const auto& range) {
     for (Eigen::Index i = range.begin(); i < range.end(); ++i) lowering(i) = row(i);
   });
   return lowering;

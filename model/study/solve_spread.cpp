@@ -1,4 +1,3 @@
-#include <tbb/parallel_for.h>
 #include <tbb/task_arena.h>
 
 #include <algorithm>
@@ -7,6 +6,7 @@
 
 #include "model/body/part_rules.hpp"
 #include "model/core/file.hpp"
+#include "model/core/in_parallel.hpp"
 #include "model/study/latin_hypercube.hpp"
 #include "model/study/spread.hpp"
 
@@ -89,8 +89,8 @@ std::optional<Problem> solve_missing(const SpreadJob& job, const SpreadFolders& 
                    [&](std::size_t a, std::size_t b) { return all.runs[a].edge < all.runs[b].edge; });
   RunsProgress progress(outer, missing.size());
   std::vector<std::optional<Problem>> problems(missing.size());
-  tbb::parallel_for(
-      std::size_t{0}, missing.size(), std::size_t{1},
+  each_in_parallel(
+      missing.size(),
       [&](std::size_t m) {
         if (progress.cancelled()) return;
         // A thread that waits inside one run must not start another on top of it.
