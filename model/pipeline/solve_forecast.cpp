@@ -10,7 +10,7 @@ namespace {
 constexpr double kNodes = 2815.0, kSeconds = 0.51, kPower = 1.33, kStates = 7.0;  // docs/speed.md
 constexpr double kCoarserTime = 0.3;  // fewer nodes by 1.6 squared, to that power
 constexpr double kCoupled = 2.6;      // 2.4 to 2.8 times the factorisations, docs/05-inflation.md
-constexpr double kUnheld = 60.0;      // measured 45 to 85 at 8 mm
+constexpr double kUnheld = 30.0;      // measured 0.9 to 27 at 8 mm, docs/03-wrap.md
 constexpr double kWorthSaying_s = 60.0;
 
 double solves_of(const Plan& plan, const ForecastOptions& options) {
@@ -47,9 +47,9 @@ SolveForecast forecast_solve(const Plan& plan, const Prepared& prepared, const F
 
 std::optional<std::string> long_solve_words(const SolveForecast& forecast) {
   if (forecast.time.si() < kWorthSaying_s) return std::nullopt;
-  return "time: solving this takes of the order of " + rough_time(forecast.time) + " (" +
-         std::to_string(forecast.nodes) + " nodes" +
-         (forecast.held ? "" : ", and nothing holds the layout, which solves slowly") +
+  return std::string("time: solving this ") + (forecast.held ? "takes" : "may take") + " of the order of " +
+         rough_time(forecast.time) + " (" + std::to_string(forecast.nodes) + " nodes" +
+         (forecast.held ? "" : ", and nothing holds the layout, which can solve slowly") +
          "); a coarser mesh is quicker (--edge-mm), and Ctrl-C stops it.";
 }
 

@@ -21,8 +21,8 @@ struct SolveForecast {
 };
 
 // The measured law of docs/speed.md, 0.51 s at 2815 nodes and power 1.33 for a path of seven states, on the
-// machine named there; solves once more are counted. A layout that nothing holds took 45 to 85 times as long
-// on the three that were tried: its sheets have no shape of their own and its chambers run away.
+// machine named there; solves once more are counted. A layout that nothing holds is forecast at the longest
+// that was measured (docs/03-wrap.md): its sheets have no shape of their own and its chambers may run away.
 SolveForecast forecast_solve(const Plan& plan, const Prepared& prepared, const ForecastOptions& options = {});
 
 // One sentence; none below a minute.
