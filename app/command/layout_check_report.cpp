@@ -26,10 +26,17 @@ void say_amounts(const LayoutCheckReport& report, std::ostream& out) {
          "it\n";
 }
 
+// Less than no stretch is slack: the girth is closing length x (1 + stretch).
+std::string stretch_words(double stretch) {
+  const std::string stretched = fixed_text(100.0 * stretch, 1) + " %";
+  if (stretched.front() != '-') return "stretched by " + stretched;
+  return "slack: " + fixed_text(100.0 * (1.0 / (1.0 + stretch) - 1.0), 1) +
+         " % longer than the limb (stretch " + stretched + ")";
+}
+
 void say_range(const ClosingRange& range, const CastingRules& rules, std::ostream& out) {
   out << "closing: goes round girths from " << in_mm(range.smallest_girth()) << " to "
-      << in_mm(range.largest_girth()) << " at its middle height, stretched by "
-      << fixed_text(100.0 * range.stretch, 1) << " %";
+      << in_mm(range.largest_girth()) << " at its middle height, " << stretch_words(range.stretch);
   if (range.longest_held > range.shortest)
     out << "; to " << in_mm(range.largest_held_girth()) << " with "
         << number_text(rules.value(CastingRule::kClosureOverlap)) << " mm left to hold it by\n";

@@ -221,6 +221,16 @@ TEST_F(LayoutCommands, CheckWithAPlanSaysWhereBonySitesLieAndWhatAnInletPressesO
   EXPECT_NE(answer.out.find("bony site 'test site' lies at ("), std::string::npos) << answer.out;
 }
 
+// A closing length of girth / (1 + stretch): at -5 % it is 1 / 0.95 = 1.053 girths.
+TEST_F(LayoutCommands, CheckSaysOfASlackLayoutHowMuchLongerThanTheLimbItIs) {
+  const Answer slack = run({"layout", "check", make("cuff", {"--stretch", "-0.05"})});
+  EXPECT_NE(slack.out.find("at its middle height, slack: 5.3 % longer than the limb (stretch -5.0 %); to "),
+            std::string::npos)
+      << slack.out;
+  const Answer tight = run({"layout", "check", make("cuff", {"--stretch", "0.03"})});
+  EXPECT_NE(tight.out.find("at its middle height, stretched by 3.0 %; to "), std::string::npos) << tight.out;
+}
+
 // The longest run of dark pixels in a row of the check bar, and the bar's height, both in mm.
 struct Bar {
   double length_mm = 0.0, height_mm = 0.0;
