@@ -44,6 +44,12 @@ ShapeRow row_of(const DrawnShape& shape, const DrawnAs& as) {
   return row;
 }
 
+std::size_t shapes_left_out(const std::vector<ShapeRow>& rows) {
+  return static_cast<std::size_t>(std::count_if(rows.begin(), rows.end(), [](const ShapeRow& row) {
+    return !row.as.part || row.as.part == DrawnPart::kIgnore;
+  }));
+}
+
 std::string becomes(const ShapeRow& row) {
   if (!row.as.part) return "left out (" + row.as.why + ")";
   const std::string why = (row.as.guessed ? "guess: " : "") + row.as.why;
@@ -61,6 +67,14 @@ std::string shown_keys(const DrawnShape& shape) {
   return all.size() > kMostKeys ? text + ", ..." : text;
 }
 
+// Shapes among them and what is no shape.
+std::string left_out_words(std::size_t shapes, std::size_t others) {
+  const std::string of_them = std::to_string(shapes) + " of them";
+  if (others == 0) return (shapes == 0 ? "0" : of_them) + " left out";
+  return (shapes == 0 ? "" : of_them + " and ") + std::to_string(others) +
+         (others == 1 ? " other thing left out" : " other things left out");
+}
+
 std::string rest_words(std::size_t all, std::size_t most, const char* what) {
   return "... and " + std::to_string(all - most) + " more " + what + "; " + std::to_string(most) +
          " are listed.";
@@ -69,11 +83,11 @@ std::string rest_words(std::size_t all, std::size_t most, const char* what) {
 std::string figures(const ShapeRow& row) {
   if (row.shape.paths.empty()) return "";
   std::string text;
-  if (row.area_mm2)
-    text =
-        "; area " + fixed_text(*row.area_mm2, 2) + " mm2, perimeter " + fixed_text(row.length_mm, 2) + " mm";
-  else if (row.length_mm > 0.0)
-    text = "; length " + fixed_text(row.length_mm, 2) + " mm";
+  if (row.area_mm2) text = "; area " + fixed_text(*row.area_mm2, 2) + " mm2";
+  if (row.length_mm > 0.0)
+    text += (row.area_mm2 ? ", " : "; ") + std::string(all_closed(row.shape) ? "perimeter " : "length ") +
+            fixed_text(row.length_mm, 2) + " mm";
+  if (row.shape.cut) text += ", uncut";
   return text + ", from " + point_text(row.box_mm.low) + " to " + point_text(row.box_mm.high) + " mm";
 }
 
@@ -117,8 +131,8 @@ std::vector<ShapeRow> shape_rows(const Drawing& drawing, const std::vector<Drawn
 }
 
 void say_drawing(const Drawing& drawing, const std::vector<ShapeRow>& rows, std::ostream& out) {
-  out << drawing.file << ": " << rows.size() << (rows.size() == 1 ? " shape" : " shapes") << ", "
-      << drawing.left_out.size() << " left out\n";
+  out << drawing.file << ": " << rows.size() << (rows.size() == 1 ? " shape, " : " shapes, ")
+      << left_out_words(shapes_left_out(rows), drawing.left_out.size()) << "\n";
   for (const std::string& note : drawing.notes) out << "note: " << note << "\n";
   for (std::size_t i = 0; i < std::min(rows.size(), kMostRows); ++i) {
     const ShapeRow& row = rows[i];
@@ -186,7 +200,9 @@ std::string drawing_json(const Drawing& drawing, const std::vector<ShapeRow>& ro
     const DrawnRemark& remark = drawing.left_out[i];
     json["left_out"].push_back({{"line", remark.line}, {"kind", remark.kind}, {"why", remark.why}});
   }
-  json["counts"] = {{"shapes", rows.size()}, {"left_out", drawing.left_out.size()}};
+  json["counts"] = {{"shapes", rows.size()},
+                    {"shapes_left_out", shapes_left_out(rows)},
+                    {"left_out", drawing.left_out.size()}};
   json["overlaps"] = overlaps;
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -59,7 +59,8 @@ std::optional<Vec2> crossing_of(const DrawnShape& shape) {
 }
 
 std::optional<double> area_m2(const DrawnShape& shape) {
-  if (!shape.fault.empty() || !all_closed(shape) || crossing_of(shape) || cross_one_another(shape.paths))
+  if ((!shape.fault.empty() && !shape.cut) || !all_closed(shape) || crossing_of(shape) ||
+      cross_one_another(shape.paths))
     return std::nullopt;
   double area = 0.0;
   for (std::size_t i = 0; i < shape.paths.size(); ++i) {

@@ -40,6 +40,7 @@ struct DrawnShape {
   FillRule fill_rule = FillRule::kNonZero;
   std::optional<DrawnCircle> circle;  // the shape is exactly this circle
   std::string fault;                  // why it cannot be used: half a sentence; usually empty
+  bool cut = false;                   // that is its fault: a clip or mask cuts it, and its paths are uncut
   std::string remark;                 // what is worth knowing and no fault: half a sentence; usually empty
 };
 
@@ -74,8 +75,8 @@ bool all_closed(const DrawnShape& shape);  // and at least one path
 Bounds2 bounds(const DrawnShape& shape);   // of all its points
 double length_m(const DrawnShape& shape);
 
-// Area that the fill rule covers, of the curves themselves. None when a path is open, crosses itself or
-// crosses another path of the shape.
+// Area that the fill rule covers, of the curves themselves, uncut. None when a path is open, crosses itself
+// or crosses another path of the shape, or the shape has any other fault than being cut.
 std::optional<double> area_m2(const DrawnShape& shape);
 
 // Where a closed path of the shape crosses or touches itself.

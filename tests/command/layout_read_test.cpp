@@ -29,9 +29,9 @@ std::vector<std::string> with_sheets(std::vector<std::string> arguments) {
 TEST_F(LayoutRead, ListsEveryShapeAndWhatItWouldBecome) {
   const Answer answer = run({"layout", "read", drawing("cuff.svg"), "--map", "cells=chamber"});
   EXPECT_EQ(answer.code, kExitDone) << answer.err;
-  for (const char* words :
-       {"7 shapes, 1 left out", "rect 'left' at line 5: chamber (called 'cells'); area 4234.16 mm2",
-        "channel 5 mm wide", "text at line 11: left out"})
+  for (const char* words : {"7 shapes, 1 other thing left out",
+                            "rect 'left' at line 5: chamber (called 'cells'); area 4234.16 mm2",
+                            "channel 5 mm wide", "text at line 11: left out"})
     EXPECT_NE(answer.out.find(words), std::string::npos) << words << "\n" << answer.out;
   const Answer json = run({"layout", "read", drawing("cuff.svg"), "--json"});
   const auto list = nlohmann::json::parse(json.out);
@@ -42,6 +42,21 @@ TEST_F(LayoutRead, ListsEveryShapeAndWhatItWouldBecome) {
   EXPECT_TRUE(list["shapes"][1]["guessed"]);
   const Answer quiet = run({"layout", "read", drawing("cuff.svg"), "--json", "--no-guess"});
   EXPECT_TRUE(nlohmann::json::parse(quiet.out)["shapes"][1]["part"].is_null());
+}
+
+// Of clip.svg two shapes are whole and two are cut, of which nobody says what they are; one is clipped away.
+TEST_F(LayoutRead, CountsAllThatIsLeftOutAndGivesACutShapesAreaUncut) {
+  const Answer clipped = run({"layout", "read", drawing("clip.svg")});
+  for (const char* words :
+       {"4 shapes, 4 of them and 1 other thing left out", "area 300.00 mm2, perimeter 80.00 mm, uncut, from"})
+    EXPECT_NE(clipped.out.find(words), std::string::npos) << words << "\n" << clipped.out;
+  EXPECT_EQ(clipped.out.find("length"), std::string::npos) << clipped.out;
+  const Answer ignored = run({"layout", "read", drawing("clip.svg"), "--map", "*=ignore", "--json"});
+  const auto counts = nlohmann::json::parse(ignored.out)["counts"];
+  EXPECT_EQ(counts["shapes_left_out"], 4);
+  EXPECT_EQ(counts["left_out"], 1);
+  const Answer named = run({"layout", "read", drawing("labels.svg")});
+  EXPECT_NE(named.out.find("4 shapes, 0 left out"), std::string::npos) << named.out;
 }
 
 TEST_F(LayoutRead, MarksGuessesAndShowsTheKeysThatSayWhatTheyAre) {

@@ -239,7 +239,8 @@ class SvgWalk {
     std::string what;
     const SvgSeen seen = shape.fault.empty() ? clipped(shape, scene, what) : SvgSeen::kWhole;
     if (seen == SvgSeen::kNothing) return leave_out(node, "is clipped away by " + what);
-    if (seen == SvgSeen::kInPart)
+    shape.cut = seen == SvgSeen::kInPart;
+    if (shape.cut)
       shape.fault = "is cut by " + what + ", which is not read (cut the shape itself, or release it)";
     drawing_.shapes.push_back(std::move(shape));
   }
