@@ -8,6 +8,7 @@
 #include "app/picture/legend.hpp"
 #include "app/picture/seen_surface.hpp"
 #include "app/picture/skin_surface.hpp"
+#include "app/picture/whole_body.hpp"
 #include "model/body/place_words.hpp"
 #include "model/contact/skin_side.hpp"
 
@@ -193,23 +194,20 @@ void draw_panel(const Painted& painted, double side, const QPointF& corner, cons
   draw_scale_bar(painter, corner + QPointF(4, kBodyPanelHeight + 12), scale);
 }
 
-// The whole body, with the layout where it sits.
-void draw_whole(const Painted& shown, const QRectF& area, QPainter& painter) {
-  LimbView view = view_from(shown, 1.0, static_cast<int>(area.width()), static_cast<int>(area.height()));
-  const Points3 seen = shown.skin.mesh().vertices_m * view.rows.transpose();
-  const Vec3 low = seen.colwise().minCoeff(), high = seen.colwise().maxCoeff(), size = high - low;
-  view.centre_m = view.rows.transpose() * (0.5 * (low + high));
-  view.pixels_per_m = 0.98 * std::min(area.height() / size.y(), area.width() / size.x());
-  Raster raster(view.width, view.height, shown.scene.top_pa);
-  draw_skin(shown.skin.mesh(), shown.skin.normals(), view, raster);
-  SeenSurface worn = seen_surface(shown.worn.points_m, shown.worn.normals, view, kLineLift);
-  worn.pressure_pa = shown.estimate.map.on_layout_pa;
-  draw_surface(shown.estimate.setup.flat.triangles, worn, raster);
+// From point to point, as laid on.
+Points3 rim_of(const Painted& shown) {
+  std::vector<int> ends;
   for (const LayoutEdge& edge : shown.edges)
-    if (edge.rim)
-      raster.line(view.project(shown.worn.points_m.row(edge.from)),
-                  view.project(shown.worn.points_m.row(edge.to)), 3.0, kWornRim, 2.0 * kLineLift);
-  painter.drawImage(area.topLeft(), raster.image());
+    if (edge.rim) ends.insert(ends.end(), {edge.from, edge.to});
+  return shown.worn.points_m(ends, Eigen::all);
+}
+
+// Looking at the anchor.
+void draw_whole(const Painted& shown, const QRectF& area, QPainter& painter) {
+  const LaidLayout worn{shown.worn.points_m, shown.worn.normals, shown.estimate.setup.flat.triangles,
+                        shown.estimate.map.on_layout_pa, rim_of(shown)};
+  const Mat3 rows = limb_view_rows(shown.estimate.body.axis.direction, shown.estimate.wrap.outward);
+  draw_whole_body(shown.skin, worn, rows, shown.scene.top_pa, area, painter);
 }
 
 // "looking at the anchor: front"

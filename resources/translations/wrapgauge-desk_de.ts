@@ -655,6 +655,10 @@
             <source>No body yet. Open a mesh file or make a form in the step Body, or drop a file here.</source>
             <translation>Noch kein Körper. Im Schritt Körper ein Netz öffnen oder eine Form machen, oder eine Datei hierher ziehen.</translation>
         </message>
+        <message>
+            <source>whole body</source>
+            <translation>ganzer Körper</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::BodyStep</name>

@@ -1,13 +1,18 @@
 #include "app/desk/views/body_overlay.hpp"
 
 #include <QPainter>
+#include <QPolygonF>
 #include <QToolButton>
 #include <algorithm>
+
+#include "app/picture/whole_body.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr double kLeastFacing = 0.15;  // cosine to the eye of skin that is seen well enough
+constexpr double kInsetRim = 8.0;      // pixels: as the legend keeps off the edge
+constexpr double kLineWidth = 4.0;     // pixels, of the boldest line on the skin
 
 bool same_view(const LimbView& a, const LimbView& b) {
   return a.rows == b.rows && a.centre_m == b.centre_m && a.pixels_per_m == b.pixels_per_m &&
@@ -45,10 +50,10 @@ void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbVi
 
 void BodyOverlay::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  names_at_ = draw(painter);
+  names_at_ = draw(painter).names;
 }
 
-std::vector<QRectF> BodyOverlay::draw(QPainter& painter) const {
+OverlayPlaces BodyOverlay::draw(QPainter& painter) const {
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
   LegendLook look{view_colours(*this), font(), selection_.unit(), !shown_.stale().isEmpty()};
   if (!scene_ || !scene_->skin) {
@@ -68,11 +73,78 @@ std::vector<QRectF> BodyOverlay::draw(QPainter& painter) const {
   fade.setColorAt(0.0, clear);
   fade.setColorAt(0.8, look.colours.paper);
   painter.fillRect(QRectF(0.0, height() - kFade_pixels, width(), kFade_pixels), fade);
-  std::vector<QRectF> taken;
+  std::vector<QRectF> taken = buttons();
   if (pressed_) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
-  draw_length_scale(painter, rect(), view_.pixels_per_m, look);
+  const QRectF scale = draw_length_scale(painter, rect(), view_.pixels_per_m, look);
   taken.push_back(draw_words_above(painter, look));
-  return draw_names(painter, look, std::move(taken));
+  OverlayPlaces places;
+  InsetRoom room{QRectF(rect()).adjusted(kInsetRim, kInsetRim, -kInsetRim, -kInsetRim), taken, {}, {}};
+  room.taken.push_back(scale);
+  for (const FlatLabel& name : draw_names(painter, look, std::move(taken))) {
+    places.names.push_back(name.plate);
+    room.taken.push_back(name.plate);
+    if (name.points_at) room.lines.emplace_back(*name.points_at, name.plate.center());
+  }
+  places.whole_body = draw_whole(painter, look, std::move(room));
+  return places;
+}
+
+std::vector<QRectF> BodyOverlay::buttons() const {
+  std::vector<QRectF> taken;
+  for (const QToolButton* button : parentWidget()->findChildren<QToolButton*>())
+    taken.push_back(button->geometry());
+  return taken;
+}
+
+bool BodyOverlay::all_of_body_seen() const {
+  const Points3& points = scene_->skin->mesh().vertices_m;
+  for (Eigen::Index v = 0; v < points.rows(); ++v) {
+    const RasterPoint at = view_.project(points.row(v));
+    if (!QRectF(rect()).contains(QPointF(at.x, at.y))) return false;
+  }
+  return true;
+}
+
+// In front and behind: what is seen of it is among it.
+std::vector<QRectF> BodyOverlay::drawn_on_skin() const {
+  std::vector<QRectF> drawn;
+  const auto box_round = [&](const Points3& points_m, std::initializer_list<Eigen::Index> rows) {
+    QPolygonF seen;
+    for (const Eigen::Index row : rows) {
+      const RasterPoint at = view_.project(points_m.row(row));
+      seen << QPointF(at.x, at.y);
+    }
+    drawn.push_back(seen.boundingRect().adjusted(-kLineWidth, -kLineWidth, kLineWidth, kLineWidth));
+  };
+  for (const auto& part : scene_->parts) {
+    if (const auto& worn = part->surface)
+      for (Eigen::Index t = 0; t < worn->triangles.rows(); ++t)
+        box_round(worn->points_m, {worn->triangles(t, 0), worn->triangles(t, 1), worn->triangles(t, 2)});
+    for (const SceneLines& lines : part->lines)
+      for (Eigen::Index k = 0; k + 1 < lines.ends_m.rows(); k += 2) box_round(lines.ends_m, {k, k + 1});
+  }
+  return drawn;
+}
+
+std::optional<QRectF> BodyOverlay::draw_whole(QPainter& painter, const LegendLook& look,
+                                              InsetRoom room) const {
+  const WornSurface* worn = scene_->worn();
+  if (!worn || all_of_body_seen()) return std::nullopt;
+  room.drawn = drawn_on_skin();
+  const QString words = tr("whole body");
+  const QSizeF size = QFontMetricsF(look.font).size(0, words);
+  const auto plate = place_inset(seen_size_m(*scene_->skin, view_.rows), size, room);
+  if (!plate) return std::nullopt;
+  draw_bare_plate(painter, *plate, look.colours);
+  painter.setFont(look.font);
+  painter.drawText(QRectF(plate->topLeft() + QPointF(0.0, 3.0), QSizeF(plate->width(), size.height())),
+                   Qt::AlignHCenter, words);
+  const Eigen::VectorXd none;
+  draw_whole_body(
+      *scene_->skin,
+      {worn->points_m, worn->normals, worn->triangles, worn->dimmed ? none : worn->pressure_pa, worn->rim_m},
+      view_.rows, worn->top_pa, body_in_inset(*plate, size), painter);
+  return plate;
 }
 
 QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) const {
@@ -124,11 +196,9 @@ std::vector<NamedPlace> BodyOverlay::named_places() const {
   return places;
 }
 
-std::vector<QRectF> BodyOverlay::draw_names(QPainter& painter, const LegendLook& look,
-                                            std::vector<QRectF> taken) const {
+std::vector<FlatLabel> BodyOverlay::draw_names(QPainter& painter, const LegendLook& look,
+                                               std::vector<QRectF> taken) const {
   constexpr double kRim = 3.0;
-  for (const QToolButton* button : parentWidget()->findChildren<QToolButton*>())
-    taken.push_back(button->geometry());
   NameRoom room{QRectF(rect()).adjusted(kRim, kRim, -kRim, -kRim),
                 QFontMetricsF(look.font),
                 seen_hatching(),
@@ -141,9 +211,7 @@ std::vector<QRectF> BodyOverlay::draw_names(QPainter& painter, const LegendLook&
   for (const NamedPlace& place : places)
     if (auto label = place_name(place, room)) labels.push_back(std::move(*label));
   draw_labels(painter, labels, look);
-  std::vector<QRectF> plates;
-  for (const FlatLabel& label : labels) plates.push_back(label.plate);
-  return plates;
+  return labels;
 }
 
 }  // namespace wrapgauge

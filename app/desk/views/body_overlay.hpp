@@ -1,6 +1,7 @@
 #pragma once
 #include <QWidget>
 
+#include "app/desk/views/body_inset.hpp"
 #include "app/desk/views/body_scene.hpp"
 #include "app/desk/views/name_places.hpp"
 #include "app/desk/views/skin_probe.hpp"
@@ -8,7 +9,14 @@
 
 namespace wrapgauge {
 
-// Legend, scale and names over the drawn body; lets the mouse through.
+// Where things stand over the drawn body.
+struct OverlayPlaces {
+  std::vector<QRectF> names;
+  std::optional<QRectF> whole_body;  // none: the view shows all of it, or it would cover something
+};
+
+// Legend, scale, names and a small picture of the whole body over the drawn part of it; lets the mouse
+// through.
 class BodyOverlay : public QWidget {
   Q_OBJECT
  public:
@@ -18,14 +26,18 @@ class BodyOverlay : public QWidget {
   // words or view change, or a name would come to stand on hatching: names that drift by a pixel while states
   // are scrubbed are not worth a frame.
   void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const QString& hint);
-  // Where the names stand.
-  std::vector<QRectF> draw(QPainter& painter) const;
+  OverlayPlaces draw(QPainter& painter) const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  std::vector<QRectF> draw_names(QPainter& painter, const LegendLook& look, std::vector<QRectF> taken) const;
+  std::vector<FlatLabel> draw_names(QPainter& painter, const LegendLook& look,
+                                    std::vector<QRectF> taken) const;
+  std::optional<QRectF> draw_whole(QPainter& painter, const LegendLook& look, InsetRoom room) const;
+  bool all_of_body_seen() const;
+  std::vector<QRectF> drawn_on_skin() const;
+  std::vector<QRectF> buttons() const;
   std::vector<NamedPlace> named_places() const;
   std::vector<QPointF> seen_points(const SkinPoints& area) const;
   std::vector<QPointF> seen_hatching() const;

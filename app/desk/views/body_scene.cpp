@@ -106,6 +106,7 @@ void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part)
     (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
   inner.put_into(part);
   rim.put_into(part);
+  if (part.surface) part.surface->rim_m = part.lines.back().ends_m;
 }
 
 // One chamber alone, its triangles still of the vertices of all.

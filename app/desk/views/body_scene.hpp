@@ -18,6 +18,7 @@ struct WornSurface {
   Eigen::VectorXd pressure_pa;  // a point each; empty: no estimate, only the layout
   double top_pa = 1e3;          // pressure of the darkest colour
   bool dimmed = false;          // the pressures no longer answer the plan
+  Points3 rim_m = {};           // of the layout, from point to point: rows 2k and 2k + 1
 };
 
 // Pieces from point to point: rows 2k and 2k + 1. They lie on the surface they are about and are drawn nearer
