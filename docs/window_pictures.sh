@@ -22,8 +22,8 @@ else
     take "$1/1400x900-$look" 1400x900 1 "$look" 'ScanJob.*:GirthsJob.*:PadJob.*:WindowTest.*:BadFile.*'
     take "$1/1024x700-$look" 1024x700 1 "$look" 'ScanJob.*:WindowTest.TheFirst*'
     take "$1/200-$look" 1400x900 2 "$look" 'ScanJob.*:WindowTest.TheFirst*'
-    take "$1/1400x900-$look-de" 1400x900 1 "$look" 'WindowTest.TheFirst*' de
+    take "$1/1400x900-$look-de" 1400x900 1 "$look" 'WindowTest.TheFirst*:GermanDialogs.*' de
     take "$1/1024x700-$look-de" 1024x700 1 "$look" 'WindowTest.TheFirst*' de
-    take "$1/200-$look-de" 1400x900 2 "$look" 'WindowTest.TheFirst*' de
+    take "$1/200-$look-de" 1400x900 2 "$look" 'WindowTest.TheFirst*:GermanDialogs.*' de
   done
 fi
