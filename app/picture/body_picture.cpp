@@ -2,6 +2,7 @@
 
 #include <QLineF>
 #include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 #include "app/picture/layout_lines.hpp"
@@ -123,6 +124,45 @@ QPolygonF seen_box(const std::vector<QPointF>& places) {
                        .adjusted(-kSpread, -kSpread, kSpread, kSpread));
 }
 
+struct NamedChamber {
+  QStringList one_line, two_lines;  // the same where the name is one word
+  std::vector<QPointF> places;      // best first
+  QRectF box;                       // round what is seen of it
+};
+
+// Broken where both lines are the most alike in length.
+QStringList in_two_lines(const QString& name) {
+  qsizetype best = -1;
+  for (qsizetype at = name.indexOf(' '); at >= 0; at = name.indexOf(' ', at + 1))
+    if (best < 0 || std::abs(2 * at - name.size()) < std::abs(2 * best - name.size())) best = at;
+  return best < 0 ? QStringList{name} : QStringList{name.left(best), name.mid(best + 1)};
+}
+
+std::vector<NamedChamber> named_chambers(const Painted& painted, const SeenVertices& vertices) {
+  std::vector<NamedChamber> chambers;
+  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
+    const std::vector<QPointF> places = places_for_name(painted, c, vertices);
+    if (places.empty()) continue;
+    const QString name = QString::fromStdString(painted.estimate.setup.layout.chambers[c].name);
+    chambers.push_back({{name}, in_two_lines(name), places, seen_box(places).boundingRect()});
+  }
+  return chambers;
+}
+
+// In one line inside its chamber, else beside the layout, where it hides no hatching; else in two lines
+// inside, or over the rim of its chamber. A name for which there is no room is left out: over another chamber
+// it would seem to be that one's.
+void put_name(const NamedChamber& chamber, const std::vector<QRectF>& others, const QRectF& room,
+              const QPolygonF& layout, int pixels, MapLabels& labels) {
+  const QPolygonF part(chamber.box);
+  const QPointF& best = chamber.places.front();
+  if (labels.put_inside(part, best, chamber.one_line, {pixels})) return;
+  for (const QStringList& lines : {chamber.one_line, chamber.two_lines})
+    if (labels.put_beside(room, layout, best, lines, pixels)) return;
+  if (labels.put_inside(part, best, chamber.two_lines, {pixels})) return;
+  labels.put_over(room, others, chamber.places, chamber.two_lines, pixels);
+}
+
 void draw_words(const Painted& painted, const LimbView& view, const Raster& raster,
                 const LimitContour* contour, QPainter& painter, const QPointF& corner, int pixels) {
   MapLabels labels(painter);
@@ -131,17 +171,14 @@ void draw_words(const Painted& painted, const LimbView& view, const Raster& rast
   std::vector<QPointF> all;
   for (const auto& place : vertices)
     if (place) all.push_back(*place);
-  const QPolygonF layout = seen_box(all);
+  const std::vector<NamedChamber> chambers = named_chambers(painted, vertices);
   std::vector<QPointF> names, pieces;
-  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
-    const std::vector<QPointF> places = places_for_name(painted, c, vertices);
-    if (places.empty()) continue;
-    names.push_back(places.front());
-    const QString name = QString::fromStdString(painted.estimate.setup.layout.chambers[c].name);
-    if (labels.put_inside(seen_box(places), places.front(), {name}, {pixels}) ||
-        labels.put_beside(room, layout, places.front(), {name}, pixels))
-      continue;
-    labels.put_where_free(places, name, pixels);
+  for (const NamedChamber& chamber : chambers) {
+    std::vector<QRectF> others;
+    for (const NamedChamber& other : chambers)
+      if (&other != &chamber) others.push_back(other.box);
+    put_name(chamber, others, room, seen_box(all), pixels, labels);
+    names.push_back(chamber.places.front());
   }
   if (!contour) return;
   for (const RasterPoint& piece : contour->middles())

@@ -107,6 +107,17 @@ void MapLabels::put_where_free(const std::vector<QPointF>& places, const QString
     if (keeps_clear(plate(place, {text}, pixels), taken_)) return put(place, {text}, pixels);
 }
 
+bool MapLabels::put_over(const QRectF& room, const std::vector<QRectF>& others,
+                         const std::vector<QPointF>& places, const QStringList& lines, int pixels) {
+  for (const QPointF& place : places) {
+    const QRectF box = plate(place, lines, pixels);
+    if (!room.contains(box) || !keeps_clear(box, others) || !keeps_clear(box, taken_)) continue;
+    put(place, lines, pixels);
+    return true;
+  }
+  return false;
+}
+
 void label_contour(MapLabels& labels, const std::vector<QPointF>& contour,
                    const std::vector<QPointF>& others) {
   Points3 places_of_others(static_cast<Eigen::Index>(others.size()), 3);

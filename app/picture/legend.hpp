@@ -39,6 +39,10 @@ class MapLabels {
                   int pixels);
   // At the first of the places where it does not run into other words; nowhere if there is none.
   void put_where_free(const std::vector<QPointF>& places, const QString& text, int pixels);
+  // At the first of the places where its plate lies within `room`, on none of `others`, of which it would
+  // seem to be the name, and clear of other words; false: there is none, and nothing is put.
+  bool put_over(const QRectF& room, const std::vector<QRectF>& others, const std::vector<QPointF>& places,
+                const QStringList& lines, int pixels);
 
  private:
   QSizeF plate_size(const QStringList& lines, int pixels) const;

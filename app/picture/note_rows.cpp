@@ -31,10 +31,11 @@ PageText laid_text(const QString& words, const QFont& font, double width, qsizet
   return {layout, 0, layout->lineCount()};
 }
 
-// A number stays on the line of its unit: "(23 mmHg)" is not broken.
+// A number stays on the line of its unit: "(23 mmHg)" is not broken. "kPa·min" is too long for that in a
+// narrow column, and would be broken within.
 QString printed_words(const std::string& words) {
   static const QRegularExpression kUnit(
-      QStringLiteral("(\\d) (kPa|mmHg|mm|cm|mL|min|s|h|N|°C|%)(?![A-Za-z])"));
+      QStringLiteral("(\\d) (kPa|mmHg|mm|cm|mL|min|s|h|N|°C|%)(?![A-Za-z·])"));
   return QString::fromStdString(words).simplified().replace(kUnit, QStringLiteral("\\1\u00A0\\2"));
 }
 

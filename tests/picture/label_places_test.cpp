@@ -2,6 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include <QPainter>
+
+#include "app/picture/legend.hpp"
+#include "app/picture/picture_program.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -61,6 +66,30 @@ TEST(LabelPlaces, ALineThatPassesByRunsThroughNothing) {
   EXPECT_TRUE(runs_through({5, 5, 6, 6}, {0, 0, 10, 10}));
   EXPECT_FALSE(runs_through({-10, 11, 20, 11}, {0, 0, 10, 10}));
   EXPECT_EQ(line_up_to({-10, 5, 5, 5}, {0, 0, 10, 10}), QLineF(-10, 5, 0, 5));
+}
+
+// Over another part it would seem to be that one's name.
+TEST(LabelPlaces, ANameStandsWithinItsRoomAndOverNoOtherPartOrNotAtAll) {
+  ASSERT_TRUE(start_picture_program().ok());
+  QImage paper(400, 200, QImage::Format_RGB32);
+  QPainter painter(&paper);
+  const QRectF room(0, 0, 200, 200), other(0, 60, 200, 80);
+  const auto put = [&](const std::vector<QPointF>& places) {
+    paper.fill(Qt::black);
+    const bool stands = MapLabels(painter).put_over(room, {other}, places, {"pad"}, 20);
+    bool seen = false;
+    for (int x = 0; x < 400; ++x)
+      for (int y = 0; y < 200; ++y) {
+        if (paper.pixelColor(x, y) == QColor(Qt::black)) continue;
+        seen = true;
+        EXPECT_TRUE(room.contains(x, y) && !other.contains(x, y)) << x << ", " << y;
+      }
+    EXPECT_EQ(seen, stands);
+    return stands;
+  };
+  EXPECT_FALSE(put({{100, 100}, {100, 55}}));  // on the other part, and across its edge
+  EXPECT_FALSE(put({{195, 30}}));              // across the edge of its room
+  EXPECT_TRUE(put({{100, 100}, {195, 30}, {100, 30}}));
 }
 
 }  // namespace

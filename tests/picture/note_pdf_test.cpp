@@ -199,6 +199,17 @@ TEST_F(NotePdf, KeepsEveryWordWithinTheMarginsAndOffTheOthers) {
   }
 }
 
+// As the column of predicted figures is, 15 % of the page.
+TEST_F(NotePdf, BreaksAPressureTimesTimeBeforeItsUnitAndNotWithin) {
+  Note note;
+  note.title = "Narrow";
+  note.blocks = {NoteTable{{"Predicted", "Rest"}, {{"206.3 kPa·min", "23 mmHg"}}, {15, 85}}};
+  write(pdf_of(note));
+  std::string all;
+  for (const Word& word : words_on(1)) all += word.text + "|";
+  EXPECT_NE(all.find("kPa·min<"), std::string::npos) << all;
+}
+
 TEST_F(NotePdf, HasNoTypeSmallerThanTenPoints) {
   write(pdf_of(note_of(full_summary())));
   const std::string sizes = said_by("pdftohtml -xml -stdout -i -zoom 1");
