@@ -39,6 +39,11 @@ TEST(SiliconeAmount, IsTheOutlineTimesTheThicknessWithSpillAndDensity) {
   EXPECT_NE(amounts[0].density_source.find("from memory"), std::string::npos);
 }
 
+// The table of the program says 15 %.
+TEST(SiliconeAmount, TheSpillOfTheRulesIsAPercentage) {
+  EXPECT_NEAR(casting_allowance(test::rules()).spill, 0.15, 1e-12);
+}
+
 TEST(SiliconeAmount, APrestretchedSheetIsCastSmaller) {
   Layout layout = band();
   layout.skin_sheet.prestretch = 1.25;
