@@ -1296,6 +1296,10 @@
             <source>%1 × %2 mm. Chambers: %3, inlets: %4.</source>
             <translation>%1 × %2 mm. Kammern: %3, Einlässe: %4.</translation>
         </message>
+        <message>
+            <source>The girths are not this body&apos;s: with the layout&apos;s middle at station %1 mm, not all of its height has closed sections. Type the girths, or change station or height.</source>
+            <translation>Die Umfänge sind nicht von diesem Körper: Mit der Mitte des Layouts an der Station %1 mm hat nicht seine ganze Höhe geschlossene Schnitte. Umfänge eintippen, oder Station oder Höhe ändern.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::LayoutStep</name>

@@ -85,6 +85,22 @@ TEST_F(GermanDialogs, CutOffNoWordOfADrawing) {
   }
 }
 
+// The demo's anchor lies too near the elbow for a sleeve: its girths are those of no body.
+TEST_F(GermanDialogs, SayThatGirthsWereNotMeasured) {
+  LayoutDialog dialog(window_.session(), &window_);
+  dialog.show();
+  const auto is_said = [&] {
+    for (const QLabel* label : dialog.findChildren<QLabel*>())
+      if (label->text().contains(QStringLiteral("Die Umfänge sind nicht von diesem Körper"))) return true;
+    return false;
+  };
+  EXPECT_FALSE(is_said());
+  auto* kinds = dialog.findChild<QComboBox*>();
+  kinds->setCurrentIndex(kinds->findData(QStringLiteral("sleeve")));
+  emit kinds->activated(kinds->currentIndex());
+  EXPECT_TRUE(is_said());
+}
+
 TEST_F(GermanDialogs, CutOffNoWordOfALayoutThatIsMade) {
   LayoutDialog dialog(window_.session(), &window_);
   dialog.show();

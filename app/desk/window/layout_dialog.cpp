@@ -86,9 +86,13 @@ void LayoutDialog::measure() {
   const Body* body = session_.now().body();
   const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
   const auto form = find_layout_form(form_->currentData().toString().toStdString());
+  unmeasured_ = false;
   if (!body || !anchor || !form) return;
   const auto measures = measures_of(*form, given(*form), *body, anchor->station);
-  if (!measures) return;  // the defaults stand until someone types
+  if (!measures) {  // the defaults stand until someone types
+    unmeasured_ = true;
+    return;
+  }
   for (const LimbMeasure& measure : *measures) {
     measured_[measure.parameter] = measure.value_mm;
     numbers_[measure.parameter]->show_value(measure.value_mm);
@@ -136,6 +140,11 @@ QString LayoutDialog::cautions() const {
   const auto* anchor = std::get_if<AnchorAtStation>(&session_.plan().placement.anchor);
   const auto bulge = body && anchor ? girth_bulge(layout_, *body, anchor->station) : std::nullopt;
   QString words;
+  if (unmeasured_ && anchor)
+    words += u'\n' +
+             tr("The girths are not this body's: with the layout's middle at station %1 mm, not all of its "
+                "height has closed sections. Type the girths, or change station or height.")
+                 .arg(figures_text(fixed_text(anchor->station / mm, 1)));
   for (const Phrase& caution : made_layout_cautions(layout_, bulge)) words += u'\n' + text(caution);
   return words;
 }

@@ -37,6 +37,7 @@ class LayoutDialog : public QDialog {
   std::map<std::string, NumberField*> numbers_;
   std::set<std::string> given_;             // typed by hand
   std::map<std::string, double> measured_;  // on the body
+  bool unmeasured_ = false;  // there is a body, and its girths cannot be taken where the layout lies
   QLabel *about_, *outcome_;
   QPushButton* take_;
 };
