@@ -87,7 +87,8 @@ estimate torso "form torso, woman, P50" '' 185 90 "$pads" round-pad
   echo
   echo "Written by \`sh tests/body_estimates.sh\`, which runs the program as a user would: \`body mend\` with a cut or \`body make\`,"
   echo "\`layout make\` for the body's girths, \`estimate\` with a mesh edge of 6 mm, and of 9.6 mm for the mesh error (unknown: no"
-  echo "equilibrium was found on that one). The scans are those of [mended scans](scan-mending.md). Of each device the chamber"
+  echo "equilibrium was found on that one). Where less is inside than was asked for (3 kPa in cuffs), the chambers run away above"
+  echo "it and the row is of that last state. The scans are those of [mended scans](scan-mending.md). Of each device the chamber"
   echo "with the highest peak; exit code 0: nothing above a limit, 4: something is, 5: not to be worn. Nobody designed these"
   echo "devices for anyone: they show that the whole way runs, and no more. On the scans nobody has marked the bony and nerve"
   echo "sites, so tissue is taken as thin everywhere as over the shallowest of them."
