@@ -299,20 +299,16 @@
             <translation>Bandbreite</translation>
         </message>
         <message>
-            <source>Ease</source>
-            <translation>Spiel</translation>
-        </message>
-        <message>
             <source>Graduated sleeve</source>
             <translation>Abgestufte Stulpe</translation>
         </message>
         <message>
-            <source>Ease distal</source>
-            <translation>Spiel distal</translation>
+            <source>Stretch distal</source>
+            <translation>Dehnung distal</translation>
         </message>
         <message>
-            <source>Ease proximal</source>
-            <translation>Spiel proximal</translation>
+            <source>Stretch proximal</source>
+            <translation>Dehnung proximal</translation>
         </message>
         <message>
             <source>Round pad</source>

@@ -37,11 +37,11 @@ class GirthsJob : public JobTest {
       hand::type(dialog, QStringLiteral("Height"), QStringLiteral("80"));
       hand::type(dialog, QStringLiteral("Bands"), QStringLiteral("1"));
       hand::type(dialog, QStringLiteral("Chambers"), QStringLiteral("2"));
-      const auto* ease = dialog.findChildren<QDoubleSpinBox*>().last();
+      const auto* stretch = dialog.findChildren<QDoubleSpinBox*>().last();
       for (const auto* field : dialog.findChildren<QDoubleSpinBox*>())
-        if (field->accessibleName().startsWith(QStringLiteral("Ease"))) ease = field;
-      EXPECT_EQ(ease->text(), QStringLiteral("-5.1 %")) << "fitted to the calf's girths and both sheets";
-      hand::type(dialog, QStringLiteral("Ease"), QStringLiteral("4"));
+        if (field->accessibleName().startsWith(QStringLiteral("Stretch"))) stretch = field;
+      EXPECT_EQ(stretch->text(), QStringLiteral("-5.1 %")) << "fitted to the calf's girths and both sheets";
+      hand::type(dialog, QStringLiteral("Stretch"), QStringLiteral("4"));
       take_picture(dialog, QStringLiteral("girths-2-sleeve"));
       hand::press(dialog, QStringLiteral("Make"));
     };

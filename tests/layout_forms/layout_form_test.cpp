@@ -122,8 +122,8 @@ TEST(LayoutForm, APackIsHeldByAStrapThatClosesRoundTheLimbUnlessItIsLeftOut) {
 }
 
 TEST(LayoutForm, ASleeveTapersWithTheGirths) {
-  const Layout layout =
-      made("sleeve", {{"girth-distal", 210.0}, {"girth-proximal", 315.0}, {"ease", 0.05}, {"height", 200.0}});
+  const Layout layout = made(
+      "sleeve", {{"girth-distal", 210.0}, {"girth-proximal", 315.0}, {"stretch", 0.05}, {"height", 200.0}});
   EXPECT_NEAR(width_at_m(layout, false), 0.200, 1e-12);
   EXPECT_NEAR(width_at_m(layout, true), 0.300, 1e-12);
   EXPECT_NEAR(layout.closure->taper, 0.5, 1e-12);
@@ -131,12 +131,13 @@ TEST(LayoutForm, ASleeveTapersWithTheGirths) {
 }
 
 TEST(LayoutForm, AGraduatedSleeveIsTighterDistally) {
-  const Layout layout = made(
-      "graduated-sleeve",
-      {{"girth-distal", 220.0}, {"girth-proximal", 306.0}, {"ease-distal", 0.10}, {"ease-proximal", 0.02}});
+  const Layout layout = made("graduated-sleeve", {{"girth-distal", 220.0},
+                                                  {"girth-proximal", 306.0},
+                                                  {"stretch-distal", 0.10},
+                                                  {"stretch-proximal", 0.02}});
   EXPECT_NEAR(width_at_m(layout, false), 0.200, 1e-12);
   EXPECT_NEAR(width_at_m(layout, true), 0.300, 1e-12);
-  EXPECT_NE(refusal("graduated-sleeve", {{"ease-distal", 0.01}, {"ease-proximal", 0.02}})
+  EXPECT_NE(refusal("graduated-sleeve", {{"stretch-distal", 0.01}, {"stretch-proximal", 0.02}})
                 .find("tighter at its distal end"),
             std::string::npos);
 }

@@ -57,14 +57,13 @@ constexpr std::size_t count_of(auto... titles) {
              QT_TRANSLATE_NOOP("Measure", "Seam"), QT_TRANSLATE_NOOP("Measure", "Rim"),
              QT_TRANSLATE_NOOP("Measure", "Corner"), QT_TRANSLATE_NOOP("Measure", "Channel"),
              QT_TRANSLATE_NOOP("Measure", "Overlap"), QT_TRANSLATE_NOOP("Measure", "Sleeve"),
-             QT_TRANSLATE_NOOP("Measure", "Bands"), QT_TRANSLATE_NOOP("Measure", "Ease"),
-             QT_TRANSLATE_NOOP("Measure", "Growth"), QT_TRANSLATE_NOOP("Measure", "Strap width"),
-             QT_TRANSLATE_NOOP("Measure", "Graduated sleeve"), QT_TRANSLATE_NOOP("Measure", "Ease distal"),
-             QT_TRANSLATE_NOOP("Measure", "Ease proximal"), QT_TRANSLATE_NOOP("Measure", "Round pad"),
-             QT_TRANSLATE_NOOP("Measure", "Diameter"), QT_TRANSLATE_NOOP("Measure", "Rings"),
-             QT_TRANSLATE_NOOP("Measure", "Spots"), QT_TRANSLATE_NOOP("Measure", "Spot radius"),
-             QT_TRANSLATE_NOOP("Measure", "Quilted pack"), QT_TRANSLATE_NOOP("Measure", "Cover"),
-             QT_TRANSLATE_NOOP("Measure", "Spacing"));
+             QT_TRANSLATE_NOOP("Measure", "Bands"), QT_TRANSLATE_NOOP("Measure", "Growth"),
+             QT_TRANSLATE_NOOP("Measure", "Strap width"), QT_TRANSLATE_NOOP("Measure", "Graduated sleeve"),
+             QT_TRANSLATE_NOOP("Measure", "Stretch distal"), QT_TRANSLATE_NOOP("Measure", "Stretch proximal"),
+             QT_TRANSLATE_NOOP("Measure", "Round pad"), QT_TRANSLATE_NOOP("Measure", "Diameter"),
+             QT_TRANSLATE_NOOP("Measure", "Rings"), QT_TRANSLATE_NOOP("Measure", "Spots"),
+             QT_TRANSLATE_NOOP("Measure", "Spot radius"), QT_TRANSLATE_NOOP("Measure", "Quilted pack"),
+             QT_TRANSLATE_NOOP("Measure", "Cover"), QT_TRANSLATE_NOOP("Measure", "Spacing"));
 
 }  // namespace
 

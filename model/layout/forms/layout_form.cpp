@@ -35,7 +35,7 @@ std::optional<Problem> unusable_value(const LayoutForm& form, const LayoutParame
   return std::nullopt;
 }
 
-// The stretch or ease at which a layout meets as the fit asks for; see LayoutFit.
+// The stretch at which a layout meets as the fit asks for; see LayoutFit.
 double fitted_value(const LayoutFit& fit, const std::map<std::string, double>& values, double depth_mm) {
   double girth = 0.0;
   for (const std::string& name : fit.girths)

@@ -11,21 +11,23 @@ Result<Layout> draw_sleeve(const LayoutFormValues& values, double ease_distal, d
 }
 
 Result<Layout> draw_even(const LayoutFormValues& values) {
-  return draw_sleeve(values, values.number("ease"), values.number("ease"));
+  return draw_sleeve(values, values.number("stretch"), values.number("stretch"));
 }
 
 Result<Layout> draw_graduated(const LayoutFormValues& values) {
-  const double distal = values.number("ease-distal"), proximal = values.number("ease-proximal");
+  const double distal = values.number("stretch-distal"), proximal = values.number("stretch-proximal");
   if (proximal > distal)
     return bad_input(
-        "A graduated sleeve has to be tighter at its distal end: \"ease-proximal\" may not be above "
-        "\"ease-distal\".");
+        "A graduated sleeve has to be tighter at its distal end: \"stretch-proximal\" may not be above "
+        "\"stretch-distal\".");
   return draw_sleeve(values, distal, proximal);
 }
 
-LayoutParameter ease(std::string name, double usual, const std::string& where, LayoutFit fit) {
-  return fitted_stretch(std::move(name), usual, -0.2, 0.3,
-                        "negative ease" + where + ": flat width = girth / (1 + ease)", std::move(fit));
+LayoutParameter stretch(std::string name, double usual, const std::string& where, LayoutFit fit) {
+  return fitted_stretch(
+      std::move(name), usual, -0.2, 0.3,
+      "stretch round the limb" + where + ", below 0 slack: flat width = girth / (1 + stretch)",
+      std::move(fit));
 }
 
 LayoutForm sleeve_form(std::string name, std::string about, std::vector<LayoutParameter> eases) {
@@ -58,17 +60,18 @@ LayoutFormMaker sleeve_layout_form() {
   return {sleeve_form("sleeve",
                       "A tapered sleeve, alike tight at both ends, of chambers in bands; its closing lines "
                       "slant with the limb.",
-                      {ease("ease", 0.03, "", {{"girth-distal", "girth-proximal"}, 0.0})}),
+                      {stretch("stretch", 0.03, "", {{"girth-distal", "girth-proximal"}, 0.0})}),
           draw_even};
 }
 
 LayoutFormMaker graduated_sleeve_layout_form() {
-  return {sleeve_form("graduated-sleeve",
-                      "A tapered sleeve that is tighter at its distal end; inflate its bands less and less "
-                      "towards proximal.",
-                      {ease("ease-distal", 0.05, " at the distal edge", {{"girth-distal"}, 0.03}),
-                       ease("ease-proximal", 0.02, " at the proximal edge", {{"girth-proximal"}, 0.0})}),
-          draw_graduated};
+  return {
+      sleeve_form("graduated-sleeve",
+                  "A tapered sleeve that is tighter at its distal end; inflate its bands less and less "
+                  "towards proximal.",
+                  {stretch("stretch-distal", 0.05, " at the distal edge", {{"girth-distal"}, 0.03}),
+                   stretch("stretch-proximal", 0.02, " at the proximal edge", {{"girth-proximal"}, 0.0})}),
+      draw_graduated};
 }
 
 }  // namespace wrapgauge
