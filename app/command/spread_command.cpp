@@ -1,5 +1,4 @@
 #include <CLI/CLI.hpp>
-#include <charconv>
 #include <memory>
 
 #include "app/command/commands.hpp"
@@ -33,20 +32,6 @@ struct SpreadCommand {
   std::string part;
   bool json = false;
 };
-
-// "2/4". The parser has checked nothing yet.
-Result<SpreadPart> part_of(const std::string& text) {
-  SpreadPart part;
-  if (text.empty()) return part;
-  const char* end = text.data() + text.size();
-  const auto first = std::from_chars(text.data(), end, part.part);
-  if (first.ec == std::errc() && first.ptr != end && *first.ptr == '/') {
-    const auto second = std::from_chars(first.ptr + 1, end, part.parts);
-    if (second.ec == std::errc() && second.ptr == end && part.part >= 1 && part.part <= part.parts)
-      return part;
-  }
-  return bad_input("--part is '" + text + "': write it as 2/4, the second of four parts.");
-}
 
 Result<SpreadTable> table_for(const SpreadCommand& command) {
   auto file = command.ranges ? Result<std::filesystem::path>(*command.ranges) : resource_folder();
@@ -86,7 +71,7 @@ int write_spread(const Spread& spread, const SpreadCommand& command, Streams str
 }
 
 int run_spread(const SpreadCommand& command, Streams streams) {
-  const auto part = part_of(command.part);
+  const auto part = run_part_of(command.part);
   if (!part) return say_problem(part.problem(), streams);
   auto read = read_job(command.plan);
   if (!read) return say_problem(read.problem(), streams);
@@ -95,7 +80,7 @@ int run_spread(const SpreadCommand& command, Streams streams) {
   const auto table = table_for(command);
   if (!table) return say_problem(table.problem(), streams);
   const SpreadJob wanted{job.plan, job.body, job.resources, *table, inputs_hash(job)};
-  SpreadFolders folders{command.folder / "runs", {}};
+  RunFolders folders{command.folder / "runs", {}};
   for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
   if (const auto ready = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan)); !ready)
     return say_problem(ready.problem(), streams);

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/study/influence.hpp"
+#include "model/study/many_runs.hpp"
 #include "model/study/spread_run.hpp"
 
 namespace wrapgauge {
@@ -18,16 +19,6 @@ struct SpreadJob {
   std::string inputs_hash;  // of all files these came from
 };
 
-struct SpreadFolders {
-  std::filesystem::path runs;                    // finished runs are kept here, a file each; exists
-  std::vector<std::filesystem::path> also_from;  // finished runs are looked for here too
-};
-
-// Part `part` of `parts`, 1-based: runs are dealt out in turn.
-struct SpreadPart {
-  int part = 1, parts = 1;
-};
-
 struct SpreadRuns {
   std::vector<UncertainInput> inputs;
   std::vector<SpreadRun>
@@ -37,10 +28,9 @@ struct SpreadRuns {
   int missing() const;
 };
 
-// Solves what the part still lacks, two or more runs at a time, and keeps each run as soon as it is done:
-// stopped and started again it goes on where it was. The same runs whatever the order, parts and machines.
-// Problems: kCancelled with how many runs are kept; files that cannot be written; a part that does not exist.
-Result<SpreadRuns> solve_spread(const SpreadJob& job, const SpreadFolders& folders, const SpreadPart& part,
+// Solves what the part still lacks and keeps each run as soon as it is done (many_runs.hpp). Problems: those
+// of solve_runs; a body of which no part of a person is known.
+Result<SpreadRuns> solve_spread(const SpreadJob& job, const RunFolders& folders, const RunPart& part,
                                 Progress& progress = silent_progress());
 
 // 5th, 50th and 95th percentile of the runs and the nominal figure, all for the plan's mesh.

@@ -3,27 +3,14 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "model/core/json_object.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
-#include "model/study/random_stream.hpp"
+#include "model/study/run_lines.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-Json identity_json(const SpreadRun& run, const std::vector<UncertainInput>& inputs) {
-  Json json;
-  json["wrapgauge-spread-run"] = 1;
-  json["program"] = std::string(program_version());
-  json["inputs_hash"] = run.inputs_hash;
-  json["run"] = run.name;
-  json["edge_mm"] = run.edge / mm;
-  json["inputs"] = Json::object();
-  for (std::size_t i = 0; i < run.values.size(); ++i) json["inputs"][inputs[i].name] = run.values[i];
-  return json;
-}
 
 bool all_finite(const RunFigures& figures) {
   for (const auto& chamber : figures.chambers)
@@ -86,33 +73,35 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   return outcome;
 }
 
-std::string run_file_name(const SpreadRun& run, const std::vector<UncertainInput>& inputs) {
-  return hash_text(identity_json(run, inputs).dump()) + ".json";
+std::string run_identity(const SpreadRun& run, const std::vector<UncertainInput>& inputs) {
+  Json json;
+  json["study"] = "spread";
+  json["program"] = std::string(program_version());
+  json["inputs_hash"] = run.inputs_hash;
+  json["run"] = run.name;
+  json["edge_mm"] = run.edge / mm;
+  json["inputs"] = Json::object();
+  for (std::size_t i = 0; i < run.values.size(); ++i) json["inputs"][inputs[i].name] = run.values[i];
+  return one_line(json);
 }
 
-std::string run_json(const SpreadRun& run, const std::vector<UncertainInput>& inputs,
-                     const SpreadOutcome& outcome) {
-  Json json = identity_json(run, inputs);
+std::string outcome_json(const SpreadOutcome& outcome) {
+  Json json;
   json["failed"] = outcome.failed ? Json(*outcome.failed) : Json();
   json["chambers"] = outcome.figures.chambers;
   json["whole"] = outcome.figures.whole;
-  return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return one_line(json);
 }
 
-std::optional<SpreadOutcome> read_run(const std::filesystem::path& file, const SpreadRun& run,
-                                      const std::vector<UncertainInput>& inputs) {
-  const auto json = read_json(file);
-  if (!json || !json->is_object()) return std::nullopt;
-  const nlohmann::json identity = identity_json(run, inputs);
-  for (const auto& [key, value] : identity.items())
-    if (!json->contains(key) || (*json)[key] != value) return std::nullopt;
-  if (!json->contains("failed")) return std::nullopt;
+std::optional<SpreadOutcome> outcome_from(const std::string& text) {
+  const auto json = nlohmann::json::parse(text, nullptr, false);
+  if (!json.is_object() || !json.contains("failed")) return std::nullopt;
   SpreadOutcome outcome;
-  if ((*json)["failed"].is_string()) {
-    outcome.failed = (*json)["failed"].get<std::string>();
+  if (json["failed"].is_string()) {
+    outcome.failed = json["failed"].get<std::string>();
     return outcome;
   }
-  if (!figures_from(*json, outcome.figures)) return std::nullopt;
+  if (!figures_from(json, outcome.figures)) return std::nullopt;
   return outcome;
 }
 

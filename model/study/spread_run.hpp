@@ -1,8 +1,6 @@
 #pragma once
-// One run of a spread: inputs drawn, figures found or why there are none. Each is a small file of its own, so
-// that a study can stop, go on, and be done on several machines.
+// One run of a spread: inputs drawn, figures found or why there are none.
 
-#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -31,12 +29,10 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
                                 const Resources& resources, const std::vector<UncertainInput>& inputs,
                                 Progress& progress);
 
-// "3f2a....json": from everything the run depends on.
-std::string run_file_name(const SpreadRun& run, const std::vector<UncertainInput>& inputs);
-std::string run_json(const SpreadRun& run, const std::vector<UncertainInput>& inputs,
-                     const SpreadOutcome& outcome);
-// None: no such file, or it holds another run or is broken; it is then solved anew.
-std::optional<SpreadOutcome> read_run(const std::filesystem::path& file, const SpreadRun& run,
-                                      const std::vector<UncertainInput>& inputs);
+// Everything the run depends on, and what it found, each as JSON in one line (many_runs.hpp).
+std::string run_identity(const SpreadRun& run, const std::vector<UncertainInput>& inputs);
+std::string outcome_json(const SpreadOutcome& outcome);
+// None: it is no outcome of a spread.
+std::optional<SpreadOutcome> outcome_from(const std::string& json);
 
 }  // namespace wrapgauge

@@ -3,7 +3,10 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <string>
 
 #include "bodyforms/form.hpp"
@@ -68,8 +71,14 @@ class Folder {
   }
   ~Folder() { std::filesystem::remove_all(path_); }
   const std::filesystem::path& path() const { return path_; }
-  std::ptrdiff_t files() const {
-    return std::distance(std::filesystem::directory_iterator(path_), std::filesystem::directory_iterator());
+  // Whole lines of every part's file of runs.
+  std::ptrdiff_t kept_runs() const {
+    std::ptrdiff_t lines = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(path_)) {
+      std::ifstream in(entry.path(), std::ios::binary);
+      lines += std::count(std::istreambuf_iterator<char>(in), {}, '\n');
+    }
+    return lines;
   }
 
  private:

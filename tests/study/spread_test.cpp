@@ -121,7 +121,7 @@ TEST(Spread, ARunThatLackedMemoryIsNotKept) {
     const auto spread = solve_spread(study.job(), {folder.path(), {}}, {});
     ASSERT_FALSE(spread.ok());
     EXPECT_EQ(spread.problem().kind, ProblemKind::kProgramFailed) << spread.problem().message;
-    EXPECT_EQ(folder.files(), 0);
+    EXPECT_EQ(folder.kept_runs(), 0);
   }
   const auto resumed = solve_spread(study.job(), {folder.path(), {}}, {});
   ASSERT_TRUE(resumed.ok()) << resumed.problem().message;
@@ -141,22 +141,22 @@ TEST(Spread, CutInPartsAndResumedItGivesTheSameBytes) {
   const auto cut = solve_spread(study.job(), {first.path(), {}}, {1, 2}, stop);
   ASSERT_FALSE(cut.ok());
   EXPECT_EQ(cut.problem().kind, ProblemKind::kCancelled);
-  const auto kept = first.files();
+  const auto kept = first.kept_runs();
   EXPECT_GE(kept, 1);
   ASSERT_LT(kept, 3);
   const auto resumed = solve_spread(study.job(), {first.path(), {}}, {1, 2});
   ASSERT_TRUE(resumed.ok());
-  EXPECT_EQ(first.files(), 3);
+  EXPECT_EQ(first.kept_runs(), 3);
   EXPECT_FALSE(spread_of(study.job(), *resumed).ok());  // the other part is still missing
   ASSERT_TRUE(solve_spread(study.job(), {second.path(), {}}, {2, 2}).ok());
-  EXPECT_EQ(second.files(), 2);
+  EXPECT_EQ(second.kept_runs(), 2);
 
   StopAfter never_solve(0);
   const auto all = solve_spread(study.job(), {merged.path(), {first.path(), second.path()}}, {}, never_solve);
   ASSERT_FALSE(all.ok());  // cancelled, but nothing was left to solve
   const auto together = solve_spread(study.job(), {merged.path(), {first.path(), second.path()}}, {});
   ASSERT_TRUE(together.ok());
-  EXPECT_EQ(merged.files(), 0);  // nothing was solved anew
+  EXPECT_EQ(merged.kept_runs(), 0);  // nothing was solved anew
   EXPECT_EQ(spread_json(*spread_of(study.job(), *together)), spread_json(*expected));
   EXPECT_EQ(spread_markdown(*spread_of(study.job(), *together)), spread_markdown(*expected));
 }
@@ -245,17 +245,19 @@ TEST(Spread, IsReadBackAndRefusedForOtherInputs) {
   EXPECT_NE(stale.problem().message.find("stale"), std::string::npos);
 }
 
-TEST(SpreadRun, AFileOfAnotherRunOrABrokenOneIsNotTaken) {
+TEST(SpreadRun, AnOutcomeIsReadBackAndAnotherTextIsNot) {
   HandMade made(8, false);
-  const small_band::Folder folder("run");
-  const auto file = folder.path() / "run.json";
-  ASSERT_TRUE(
-      write_file_atomically(file, run_json(made.runs.runs[1], made.runs.inputs, *made.runs.outcomes[1]))
-          .ok());
-  EXPECT_TRUE(read_run(file, made.runs.runs[1], made.runs.inputs));
-  EXPECT_FALSE(read_run(file, made.runs.runs[2], made.runs.inputs));
-  ASSERT_TRUE(write_file_atomically(file, "{\"wrapgauge-spread-run\": 1").ok());
-  EXPECT_FALSE(read_run(file, made.runs.runs[1], made.runs.inputs));
+  const auto back = outcome_from(outcome_json(*made.runs.outcomes[1]));
+  ASSERT_TRUE(back);
+  EXPECT_EQ(back->figures.chambers, made.runs.outcomes[1]->figures.chambers);
+  EXPECT_EQ(back->figures.whole, made.runs.outcomes[1]->figures.whole);
+  const auto failed = outcome_from(outcome_json({"A chamber runs away.", {}}));
+  ASSERT_TRUE(failed);
+  EXPECT_EQ(failed->failed, "A chamber runs away.");
+  EXPECT_FALSE(outcome_from("{\"failed\": null, \"chambers\": [[1.0]], \"whole\": [1.0]}"));
+  EXPECT_FALSE(outcome_from("{\"failed\": nu"));
+  EXPECT_NE(run_identity(made.runs.runs[1], made.runs.inputs),
+            run_identity(made.runs.runs[2], made.runs.inputs));
 }
 
 }  // namespace
