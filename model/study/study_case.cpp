@@ -64,6 +64,14 @@ Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Reso
   return made;
 }
 
+Result<StudyCase> StudyCase::with_inflation_of(const Plan& plan) const {
+  StudyCase other = *this;
+  if (auto problem = set_targets(plan, other.prepared_)) return *problem;
+  other.limit_inputs_ = limit_inputs(plan, other.prepared_);
+  other.supply_ = plan.supply;
+  return other;
+}
+
 Result<LoadPath> StudyCase::inflate_to(const std::vector<InflationTarget>& targets,
                                        Progress& progress) const {
   return inflate(prepared_.setup, targets, solver_, progress, prepared_.closing.get());
@@ -75,19 +83,25 @@ StateReading StudyCase::read(const LoadPath& path, std::size_t state) const {
 }
 
 StateReading StudyCase::read(const LoadPath& path) const {
-  return read(path, std::optional<std::vector<InletRelief>>());
+  return read(path, supply_, std::nullopt);
+}
+
+StateReading StudyCase::read_with_supply(const LoadPath& path, std::vector<InletRelief> settings,
+                                         const Supply& supply) const {
+  return read(path, supply, std::move(settings));
 }
 
 Result<StateReading> StudyCase::read_with_relief(const LoadPath& path, Progress& progress) const {
   const auto solved = solved_relief({body_, prepared_, solver_, limits_, limit_inputs_},
                                     read(path).judgement.relief, progress);
   if (!solved) return solved.problem();
-  StateReading reading = read(path, std::optional(solved->settings));
+  StateReading reading = read(path, supply_, solved->settings);
   if (!solved->settings.empty()) reading.relief_share = solved->place_share;
   return reading;
 }
 
-StateReading StudyCase::read(const LoadPath& path, std::optional<std::vector<InletRelief>> relief) const {
+StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
+                             std::optional<std::vector<InletRelief>> relief) const {
   const EquilibriumState& state = path.states.back();
   StateReading reading;
   for (Eigen::Index g = 0; g < state.group_pressure_pa.size(); ++g) {
@@ -101,7 +115,7 @@ StateReading StudyCase::read(const LoadPath& path, std::optional<std::vector<Inl
   reading.figures = contact_figures(body_, setup, inputs, path, state, map);
   const Audit balance = audit(body_, setup, path, state);
   reading.judgement = judged({setup, path, map, reading.figures, balance},
-                             {limits_, comparisons_, limit_inputs_, supply_, filling_, std::move(relief)});
+                             {limits_, comparisons_, limit_inputs_, supply, filling_, std::move(relief)});
   reading.nearest = nearest_limit(reading.judgement);
   return reading;
 }

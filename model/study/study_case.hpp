@@ -38,12 +38,19 @@ class StudyCase {
   static Result<StudyCase> make(const Plan& plan, const Body& body, const Resources& resources,
                                 const FlatMeshOptions& mesh);
 
+  // The same for a plan that differs in inflation, session and relief valves alone. Problems: those of
+  // set_targets.
+  Result<StudyCase> with_inflation_of(const Plan& plan) const;
+
   Result<LoadPath> inflate_to(const std::vector<InflationTarget>& targets, Progress& progress) const;
   // The last state, judged as an estimate judges it: pressure, strain, stretch, the session, the part and
   // every hazard.
   StateReading read(const LoadPath& path) const;
   // The same with the settings of the relief valves solved, as an estimate does. Problems: cancelled.
   Result<StateReading> read_with_relief(const LoadPath& path, Progress& progress) const;
+  // The same with relief settings that were solved before, and another supply.
+  StateReading read_with_supply(const LoadPath& path, std::vector<InletRelief> settings,
+                                const Supply& supply) const;
   // One state, judged as if no more than that had been asked for.
   StateReading read(const LoadPath& path, std::size_t state) const;
 
@@ -56,7 +63,8 @@ class StudyCase {
   std::string inlet_of(std::size_t group) const;
 
  private:
-  StateReading read(const LoadPath& path, std::optional<std::vector<InletRelief>> relief) const;
+  StateReading read(const LoadPath& path, const Supply& supply,
+                    std::optional<std::vector<InletRelief>> relief) const;
 
   Body body_;
   Prepared prepared_;
