@@ -404,10 +404,13 @@ TEST(Advise, AFillVolumeIsLoweredInMillilitres) {
   const Plan plan = small_band::plan(14.0 * mL);
   const Resources resources = small_band::resources();
   const Body body = body_of_plan(plan, small_band::body()).value();
-  const PlanChange lower =
-      single_changes({plan, body, resources.silicones, {{"valve", 3.0 * mL}}}).changes.front();
-  ASSERT_EQ(lower.name, "inlet valve lower");
   const StudyCase planned = StudyCase::make(plan, body, resources, mesh_of_plan(plan)).value();
+  const auto path = planned.inflate_to(planned.targets(), silent_progress());
+  ASSERT_TRUE(path.ok());
+  const Volume closed(path->states.front().group_volume_m3[0]);
+  const PlanChange lower =
+      single_changes({plan, body, resources.silicones, {{"valve", closed}}}).changes.front();
+  ASSERT_EQ(lower.name, "inlet valve lower");
   const ChangeSolve how{.mesh = mesh_of_plan(plan), .as_planned = &planned};
   const auto outcome = solve_change(lower, how, body, resources, silent_progress());
   ASSERT_TRUE(outcome.ok() && !outcome->failed);
