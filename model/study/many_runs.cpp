@@ -149,8 +149,7 @@ Result<RunPart> run_part_of(const std::string& text) {
   const auto before = std::from_chars(text.data(), end, part.part);
   if (before.ec == std::errc() && before.ptr != end && *before.ptr == '/') {
     const auto after = std::from_chars(before.ptr + 1, end, part.parts);
-    if (after.ec == std::errc() && after.ptr == end && part.part >= 1 && part.part <= part.parts)
-      return part;
+    if (after.ec == std::errc() && after.ptr == end && part.part >= 1 && part.part <= part.parts) return part;
   }
   return bad_input("--part is '" + text + "': write it as 2/4, the second of four parts.");
 }
