@@ -42,6 +42,7 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_aim(app, action);
   add_spread(app, action);
   add_advise(app, action);
+  add_vary(app, action);
   add_note(app, action);
   CLI::App& body = add_group(app, "body", "Check, mend, make and measure bodies");
   add_body_check(body, action);

@@ -27,6 +27,7 @@ void add_ceiling(CLI::App& app, Action& action);
 void add_aim(CLI::App& app, Action& action);
 void add_spread(CLI::App& app, Action& action);
 void add_advise(CLI::App& app, Action& action);
+void add_vary(CLI::App& app, Action& action);
 void add_note(CLI::App& app, Action& action);
 void add_demo(CLI::App& app, Action& action);
 

@@ -8,13 +8,6 @@
 namespace wrapgauge {
 namespace {
 
-double round_top(double pressure_pa) {
-  for (double step = 100.0; step < 1e8; step *= 10.0)
-    for (const double factor : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0})
-      if (factor * step >= pressure_pa) return factor * step;
-  return pressure_pa;
-}
-
 Eigen::VectorXd limits_pa(const Estimate& estimate, const EquilibriumState& state,
                           const ContactFigures& figures) {
   return limit_on_layout_pa(estimate.limits, estimate.limit_inputs, estimate.setup, state,
@@ -22,6 +15,13 @@ Eigen::VectorXd limits_pa(const Estimate& estimate, const EquilibriumState& stat
 }
 
 }  // namespace
+
+double round_top(double pressure_pa) {
+  for (double step = 100.0; step < 1e8; step *= 10.0)
+    for (const double factor : {1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0})
+      if (factor * step >= pressure_pa) return factor * step;
+  return pressure_pa;
+}
 
 MapScene map_scene(const Estimate& estimate) {
   MapScene scene;

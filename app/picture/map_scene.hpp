@@ -24,6 +24,8 @@ struct MapScene {
 };
 
 MapScene map_scene(const Estimate& estimate);
+// The lowest round pressure for the top of a colour bar that holds this one.
+double round_top(double pressure_pa);
 
 // A flat vertex each: predicted pressure at which its limit is met in a state of the load path.
 Eigen::VectorXd layout_threshold_pa(const Estimate& estimate, const EquilibriumState& state,

@@ -3,6 +3,7 @@
 #include <tuple>
 
 #include "model/contact/audit.hpp"
+#include "model/limits/limit_share.hpp"
 #include "model/pipeline/solved_relief.hpp"
 
 namespace wrapgauge {
@@ -109,15 +110,31 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
     reading.volume.emplace_back(state.group_volume_m3[g]);
   }
   const InflationSetup& setup = prepared_.setup;
-  const ContactMap map = contact_map(body_, setup, path, state);
-  const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
-                            prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
-  reading.figures = contact_figures(body_, setup, inputs, path, state, map);
+  StateContact found = contact(path, state);
+  reading.figures = std::move(found.figures);
   const Audit balance = audit(body_, setup, path, state);
-  reading.judgement = judged({setup, path, map, reading.figures, balance},
+  reading.judgement = judged({setup, path, found.map, reading.figures, balance},
                              {limits_, comparisons_, limit_inputs_, supply, filling_, std::move(relief)});
   reading.nearest = nearest_limit(reading.judgement);
   return reading;
+}
+
+StateContact StudyCase::contact(const LoadPath& path, const EquilibriumState& state) const {
+  const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
+                            prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
+  ContactMap map = contact_map(body_, prepared_.setup, path, state);
+  ContactFigures figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
+  return {std::move(map), std::move(figures)};
+}
+
+Eigen::VectorXd StudyCase::share_on_layout(const LoadPath& path, const StateContact& contact) const {
+  return share_of_limit(limits_, limit_inputs_, prepared_.setup, path.states.back(), path.sheet,
+                        contact.figures, contact.map.mean_1cm2_pa);
+}
+
+Eigen::VectorXd StudyCase::limit_on_layout(const LoadPath& path, const StateContact& contact) const {
+  return limit_on_layout_pa(limits_, limit_inputs_, prepared_.setup, path.states.back(), path.sheet,
+                            contact.figures);
 }
 
 std::string StudyCase::inlet_of(std::size_t group) const {

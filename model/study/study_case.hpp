@@ -32,6 +32,12 @@ struct StateReading {
 // Of a judgement without the setting of the relief valves, which is no matter of how far it is inflated.
 LimitShare nearest_limit(const Judgement& judgement);
 
+// What presses where in one state, not judged yet.
+struct StateContact {
+  ContactMap map;
+  ContactFigures figures;
+};
+
 class StudyCase {
  public:
   // `body` as body_of_plan gives it. Problems: those of prepare.
@@ -53,6 +59,11 @@ class StudyCase {
                                 const Supply& supply) const;
   // One state, judged as if no more than that had been asked for.
   StateReading read(const LoadPath& path, std::size_t state) const;
+  StateContact contact(const LoadPath& path, const EquilibriumState& state) const;
+  // A flat vertex each, of the last state: what share of its limit each place takes (limit_share.hpp), and the
+  // limit of the row that holds there, Pa.
+  Eigen::VectorXd share_on_layout(const LoadPath& path, const StateContact& contact) const;
+  Eigen::VectorXd limit_on_layout(const LoadPath& path, const StateContact& contact) const;
 
   const std::vector<InflationTarget>& targets() const { return prepared_.targets; }  // the plan's
   const InflationSetup& setup() const { return prepared_.setup; }

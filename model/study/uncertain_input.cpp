@@ -10,7 +10,7 @@
 namespace wrapgauge {
 namespace {
 
-using nlohmann::json;
+using TableJson = nlohmann::json;
 
 struct Known {
   UncertainQuantity quantity;
@@ -56,7 +56,7 @@ void read_range(JsonObject& object, const Known& known, UncertainInput& input) {
     object.fail("a log scale needs low above 0, and it is " + number_text(input.low) + ".");
 }
 
-Result<UncertainInput> input_from_json(const json& value, const std::string& where) {
+Result<UncertainInput> input_from_json(const TableJson& value, const std::string& where) {
   JsonObject object(value, where);
   const Known& known = known_of(object.choice("input", known_names()));
   UncertainInput input;
@@ -78,7 +78,7 @@ Result<UncertainInput> input_from_json(const json& value, const std::string& whe
 }
 
 void read_inputs(JsonObject& table, SpreadTable& spread) {
-  for (const json& value : table.list("inputs")) {
+  for (const TableJson& value : table.list("inputs")) {
     if (table.failed()) return;
     auto input = input_from_json(value, table.place("inputs ") + std::to_string(spread.inputs.size() + 1));
     if (!input) return table.fail(input.problem());
@@ -127,7 +127,7 @@ double UncertainInput::value(double share) const {
 }
 
 Result<SpreadTable> read_spread_table(const std::filesystem::path& file) {
-  const Result<json> parsed = read_json(file);
+  const Result<TableJson> parsed = read_json(file);
   if (!parsed) return parsed.problem();
   JsonObject table(*parsed, file.filename().string());
   table.format_one("wrapgauge-spread");

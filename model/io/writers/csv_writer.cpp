@@ -1,20 +1,10 @@
 #include "model/io/writers/csv_writer.hpp"
 
-#include "model/core/clean_text.hpp"
+#include "model/core/csv_text.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
-
-std::string csv_field(const std::string& name) {
-  std::string result = "\"";
-  if (!name.empty() && std::string("=+-@").find(name[0]) != std::string::npos) result += '\'';
-  for (const char c : clean_text(name)) {
-    if (c == '"') result += '"';
-    result += c;
-  }
-  return result + "\"";
-}
 
 std::string line(const ChamberFigures& chamber) {
   std::string text = csv_field(chamber.chamber);

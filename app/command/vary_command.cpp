@@ -1,0 +1,176 @@
+#include <CLI/CLI.hpp>
+#include <memory>
+
+#include "app/command/commands.hpp"
+#include "app/command/mesh_edge_option.hpp"
+#include "app/command/terminal_progress.hpp"
+#include "app/command/wrapped_text.hpp"
+#include "app/job/study_inputs.hpp"
+#include "app/job/variant_jobs.hpp"
+#include "app/job/vary_files.hpp"
+#include "app/picture/picture_program.hpp"
+
+namespace wrapgauge {
+namespace {
+
+constexpr const char* kVaryExamples =
+    "Examples:\n"
+    "  wrapgauge vary cuff.json --set layout.skin_sheet.thickness=1,1.5,2 \\\n"
+    "    --set layout.skin_sheet.material=00-30,A10 --out thickness\n"
+    "  wrapgauge vary cuff.json --set 'inflation.lean left.pressure_kpa=1,2,3' \\\n"
+    "    --out pressure --ceiling\n"
+    "  wrapgauge vary cuff.json --set friction=0.3,0.5 --out here --part 2/4\n"
+    "Stopped and started again, it goes on from the runs kept in DIR/runs. Writes\n"
+    "variants.csv, .json, .md, .svg and .png and curves.csv, .svg and .png once every\n"
+    "variant is there; the same bytes whatever the parts and the number of cores.\n";
+
+constexpr double kCoarseEdge_mm = 8.0;
+
+struct VaryCommand {
+  std::filesystem::path plan, folder;
+  std::vector<std::string> sets;
+  std::vector<std::filesystem::path> merge;
+  std::optional<double> edge_mm;
+  std::string part;
+  bool along = false, own_mesh = false, ceiling = false;
+  bool json = false;
+};
+
+// Coarse, and never finer than the plan asks for.
+Result<VariantMesh> mesh_for(const VaryCommand& command, const Plan& plan, const Variants& variants) {
+  if (command.own_mesh) return VariantMesh{};
+  for (const PlanChange& change : variants.changes())
+    if (change.path.starts_with("mesh."))
+      return bad_input("--set " + change.path +
+                       " changes the mesh, but all variants are solved on one: add --own-mesh.");
+  if (command.edge_mm) return VariantMesh{*command.edge_mm * mm};
+  return VariantMesh{std::max(kCoarseEdge_mm * mm, plan.mesh_edge)};
+}
+
+Result<Variants> variants_for(const VaryCommand& command, const Plan& plan) {
+  std::vector<PlanChange> changes;
+  for (const std::string& text : command.sets) {
+    auto change = plan_change_of(text);
+    if (!change) return change.problem();
+    changes.push_back(std::move(change).value());
+  }
+  return Variants::make(plan, std::move(changes), command.along ? VariantOrder::kAlong : VariantOrder::kGrid);
+}
+
+// What lies before the first solve, said on standard error; nothing where the first cannot be laid on.
+void say_forecast(const VaryJob& job, std::size_t runs, Streams streams) {
+  const auto plan = job.variants.plan(0);
+  const auto inputs = plan ? job.inputs(*plan) : plan.problem();
+  if (!plan || !inputs || runs == 0) return;
+  const Plan first = meshed(*plan, job.mesh);
+  const auto prepared = prepare(first, *inputs->body, *inputs->resources, mesh_of_plan(first));
+  if (prepared) streams.err << wrapped(forecast_words(forecast_variants(job, runs, first, *prepared)), 2);
+}
+
+int say_vary_part_done(const RunAnswers& answers, const VaryCommand& command, Streams streams) {
+  streams.out << wrapped("Part " + command.part + " is done; " + std::to_string(missing_runs(answers)) +
+                             " of " + std::to_string(answers.size()) +
+                             " variants are still to come from other parts. Runs are kept in " +
+                             (command.folder / "runs").string() +
+                             "; when all parts are done, run vary once more without --part, with --merge for "
+                             "each other folder.",
+                         2);
+  return kExitDone;
+}
+
+Result<VaryResult> result_of(const VaryJob& job, const RunAnswers& answers) {
+  VaryResult result{job.plan, job.variants, mesh_words(job.mesh), {}};
+  for (const auto& answer : answers) {
+    auto read = variant_from(*answer);
+    if (!read)
+      return bad_input("A run that is kept is damaged: delete the folder runs and solve the variants again.");
+    result.answers.push_back(std::move(*read));
+  }
+  return result;
+}
+
+int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryCommand& command,
+                  Streams streams) {
+  const auto result = result_of(job, answers);
+  if (!result) return say_problem(result.problem(), streams);
+  if (auto written = write_variants(job, *result, command.folder); !written)
+    return say_problem(written.problem(), streams);
+  if (command.json) {
+    streams.out << variants_json(*result);
+  } else {
+    for (const std::string& sentence : vary_words(*result)) streams.out << wrapped(sentence, 2);
+    streams.out << "Written to " << command.folder.string() << "\n";
+  }
+  return worst_exit_code(*result);
+}
+
+int run_vary(const VaryCommand& command, Streams streams) {
+  const auto part = run_part_of(command.part);
+  if (!part) return say_problem(part.problem(), streams);
+  auto read = read_job(command.plan);
+  if (!read) return say_problem(read.problem(), streams);
+  const auto variants = variants_for(command, read->plan);
+  if (!variants) return say_problem(variants.problem(), streams);
+  const auto mesh = mesh_for(command, read->plan, *variants);
+  if (!mesh) return say_problem(mesh.problem(), streams);
+  const std::string name = read->plan.name;
+  VariantJobs jobs(std::move(read).value());
+  const VaryJob job{name, *variants, *mesh, command.ceiling, [&](const Plan& plan) { return jobs.of(plan); }};
+  const auto orders = variant_orders(job);
+  if (!orders) return say_problem(orders.problem(), streams);
+  if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
+  RunFolders folders{command.folder / "runs", {}};
+  for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
+  const auto kept = kept_runs(*orders, folders);
+  if (!kept) return say_problem(kept.problem(), streams);
+  if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
+  say_forecast(job, static_cast<std::size_t>(missing_runs(*kept) / part->parts), streams);
+  std::optional<Result<RunAnswers>> answers;
+  {
+    TerminalProgress progress;
+    answers = solve_variants(job, *orders, folders, *part, progress);
+  }
+  if (!*answers) return say_problem(answers->problem(), streams);
+  if (missing_runs(**answers) > 0) return say_vary_part_done(**answers, command, streams);
+  return write_and_say(job, **answers, command, streams);
+}
+
+void add_vary_options(CLI::App& command, VaryCommand& wanted) {
+  command.add_option("plan", wanted.plan, "The plan, a JSON file")->required()->type_name("PLAN");
+  command
+      .add_option(
+          "--set", wanted.sets,
+          "A place of the plan and its values: layout.skin_sheet.thickness=1,1.5,2; an item of a list by "
+          "its name; repeat it for a grid of all combinations")
+      ->required()
+      ->allow_extra_args(false)
+      ->type_name("PATH=V1,V2,...");
+  command.add_flag("--along", wanted.along, "Take the values of all lists together instead of a grid");
+  command.add_option("--out", wanted.folder, "Folder for runs and results; made if it is missing")
+      ->required()
+      ->type_name("DIR");
+  command.add_option("--part", wanted.part, "Solve only this part of the variants, e.g. 2/4")
+      ->type_name("I/N");
+  command.add_option("--merge", wanted.merge, "Take finished runs from this folder of another part too")
+      ->allow_extra_args(false)
+      ->type_name("DIR");
+  add_mesh_edge_option(command, wanted.edge_mm);
+  command.add_flag("--own-mesh", wanted.own_mesh, "The mesh of each variant's plan instead of one of 8 mm")
+      ->excludes("--edge-mm");
+  command.add_flag("--ceiling", wanted.ceiling, "Find the highest inflation within the limits of each too");
+  command.add_flag("--json", wanted.json, "Print variants.json instead of sentences");
+}
+
+}  // namespace
+
+void add_vary(CLI::App& app, Action& action) {
+  auto wanted = std::make_shared<VaryCommand>();
+  CLI::App* command =
+      app.add_subcommand("vary", "Solve variants of a plan and set them side by side: what if");
+  add_vary_options(*command, *wanted);
+  command->footer(kVaryExamples);
+  command->callback(
+      [&action, wanted] { action = [wanted](Streams streams) { return run_vary(*wanted, streams); }; });
+}
+
+}  // namespace wrapgauge
