@@ -137,23 +137,42 @@ struct LineEnd {
   double words_y = 0.0;
 };
 
-// Letters beside the ends of their lines, moved up and down until none covers another.
+// Letters that would cover each other stand in one block, in the middle of what they name.
+void place_letters(std::vector<LineEnd>& ends, const QRectF& plot) {
+  struct Block {
+    std::size_t first = 0, count = 0;
+    double middle = 0.0;  // of the ends
+    double top() const { return middle - 0.5 * kKeyGap * static_cast<double>(count - 1); }
+    double bottom() const { return middle + 0.5 * kKeyGap * static_cast<double>(count - 1); }
+  };
+  std::vector<Block> blocks;
+  for (std::size_t i = 0; i < ends.size(); ++i) {
+    Block block{i, 1, ends[i].at.y()};
+    while (!blocks.empty() && block.top() - blocks.back().bottom() < kKeyGap) {
+      const Block& above = blocks.back();
+      const auto of = static_cast<double>(above.count), own = static_cast<double>(block.count);
+      block = {above.first, above.count + block.count, (of * above.middle + own * block.middle) / (of + own)};
+      blocks.pop_back();
+    }
+    blocks.push_back(block);
+  }
+  for (const Block& block : blocks) {
+    const double height = block.bottom() - block.top();
+    const double top = std::max(plot.top() - 8.0, std::min(block.top(), plot.bottom() - 4.0 - height));
+    for (std::size_t k = 0; k < block.count; ++k)
+      ends[block.first + k].words_y = top + kKeyGap * static_cast<double>(k);
+  }
+}
+
 void draw_letters(std::vector<LineEnd> ends, const QRectF& plot, QPainter& painter) {
   std::stable_sort(ends.begin(), ends.end(),
                    [](const LineEnd& a, const LineEnd& b) { return a.at.y() < b.at.y(); });
-  double free_from = plot.top() - 10.0;
-  for (LineEnd& end : ends) {
-    end.words_y = std::max(end.at.y(), free_from);
-    free_from = end.words_y + kKeyGap;
-  }
-  double free_to = plot.bottom() - 2.0;
-  for (std::size_t i = ends.size(); i-- > 0;) {
-    ends[i].words_y = std::min(ends[i].words_y, free_to);
-    free_to = ends[i].words_y - kKeyGap;
-  }
+  place_letters(ends, plot);
+  double right = 0.0;  // of all lines, so that no letter stands on one
+  for (const LineEnd& end : ends) right = std::max(right, end.at.x() + 14.0);
   painter.setFont(picture_font(12, true));
   for (const LineEnd& end : ends) {
-    const QPointF words(end.at.x() + 9.0, end.words_y);
+    const QPointF words(right, end.words_y);
     painter.setPen(QPen(QColor(170, 168, 176), 1.0));
     if (std::abs(end.words_y - end.at.y()) > 3.0) painter.drawLine(end.at, words);
     painter.setPen(kInk);

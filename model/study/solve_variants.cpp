@@ -36,11 +36,14 @@ Result<std::vector<RunOrder>> variant_orders(const VaryJob& job) {
   std::vector<RunOrder> orders(job.variants.count());
   std::vector<std::optional<Problem>> problems(orders.size());
   each_in_parallel(orders.size(), [&](std::size_t v) {
-    auto order = order_of(job, v);
-    if (order)
-      orders[v] = std::move(order).value();
-    else
-      problems[v] = order.problem();
+    // A thread that waits while a body is made, which others wait for, must not begin another variant.
+    tbb::this_task_arena::isolate([&] {
+      auto order = order_of(job, v);
+      if (order)
+        orders[v] = std::move(order).value();
+      else
+        problems[v] = order.problem();
+    });
   });
   for (const auto& problem : problems)
     if (problem) return *problem;
@@ -54,8 +57,10 @@ Result<RunAnswers> solve_variants(const VaryJob& job, const std::vector<RunOrder
     if (!plan) return plan.problem();
     const auto inputs = job.inputs(*plan);
     if (!inputs) return inputs.problem();
-    const auto solved =
-        solve_variant(meshed(*plan, job.mesh), *inputs->body, *inputs->resources, job.with_ceiling, inner);
+    auto distances = inputs->distances->borrow();
+    const auto solved = solve_variant(meshed(*plan, job.mesh), *inputs->body, *inputs->resources,
+                                      job.with_ceiling, inner, distances.get());
+    inputs->distances->give_back(std::move(distances));
     if (!solved) return solved.problem();
     return variant_json(*solved);
   };
@@ -64,15 +69,17 @@ Result<RunAnswers> solve_variants(const VaryJob& job, const std::vector<RunOrder
 
 VaryForecast forecast_variants(const VaryJob& job, std::size_t runs, const Plan& first,
                                const Prepared& prepared) {
-  constexpr double kReading = 1.5;  // laying it on and reading every state, beside solving; measured
+  constexpr double kBeside_s = 1.3;  // laying it on and reading every state, beside solving; docs/10-vary.md
   constexpr double kCeilingSolves = 8.0;
   constexpr double kProgram_mb = 60.0, kThread_mb = 25.0, kNodes = 768.0;  // docs/10-vary.md
   const SolveForecast one = forecast_solve(first, prepared, {.mesh_error = false, .relief = false});
   VaryForecast forecast{.runs = runs, .time = {}, .threads = tbb::this_task_arena::max_concurrency()};
-  const double solves = kReading + (job.with_ceiling ? kCeilingSolves : 0.0);
+  const double larger = std::max(1.0, one.nodes / kNodes);
+  const Time one_run =
+      (one.time + kBeside_s * larger * second) * (job.with_ceiling ? 1.0 + kCeilingSolves : 1.0);
   const double side_by_side = std::min(static_cast<double>(runs), static_cast<double>(forecast.threads));
-  if (runs > 0) forecast.time = one.time * (solves * static_cast<double>(runs) / side_by_side);
-  forecast.memory_mb = kProgram_mb + side_by_side * kThread_mb * std::max(1.0, one.nodes / kNodes);
+  if (runs > 0) forecast.time = one_run * (static_cast<double>(runs) / side_by_side);
+  forecast.memory_mb = kProgram_mb + side_by_side * kThread_mb * larger;
   return forecast;
 }
 

@@ -4,6 +4,7 @@
 #include <functional>
 #include <memory>
 
+#include "model/study/distance_pool.hpp"
 #include "model/study/variant_run.hpp"
 
 namespace wrapgauge {
@@ -13,6 +14,7 @@ struct VariantInputs {
   std::shared_ptr<const Body> body;
   std::shared_ptr<const Resources> resources;
   std::string inputs_hash;  // of all files they and the plan came from
+  std::shared_ptr<DistancePool> distances = std::make_shared<DistancePool>();  // to that body
 };
 // Called from several threads at once.
 using InputsOfVariant = std::function<Result<VariantInputs>(const Plan&)>;

@@ -49,8 +49,8 @@ LimitShare nearest_limit(const Judgement& judgement) {
 }
 
 Result<StudyCase> StudyCase::make(const Plan& plan, const Body& body, const Resources& resources,
-                                  const FlatMeshOptions& mesh) {
-  auto prepared = prepare(plan, body, resources, mesh);
+                                  const FlatMeshOptions& mesh, const KnownBefore& known) {
+  auto prepared = prepare(plan, body, resources, mesh, known);
   if (!prepared) return prepared.problem();
   StudyCase made;
   made.body_ = body;

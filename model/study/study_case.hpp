@@ -42,7 +42,7 @@ class StudyCase {
  public:
   // `body` as body_of_plan gives it. Problems: those of prepare.
   static Result<StudyCase> make(const Plan& plan, const Body& body, const Resources& resources,
-                                const FlatMeshOptions& mesh);
+                                const FlatMeshOptions& mesh, const KnownBefore& known = {});
 
   // The same for a plan that differs in inflation, session and relief valves alone. Problems: those of
   // set_targets.
@@ -60,8 +60,8 @@ class StudyCase {
   // One state, judged as if no more than that had been asked for.
   StateReading read(const LoadPath& path, std::size_t state) const;
   StateContact contact(const LoadPath& path, const EquilibriumState& state) const;
-  // A flat vertex each, of the last state: what share of its limit each place takes (limit_share.hpp), and the
-  // limit of the row that holds there, Pa.
+  // A flat vertex each, of the last state: what share of its limit each place takes (limit_share.hpp), and
+  // the limit of the row that holds there, Pa.
   Eigen::VectorXd share_on_layout(const LoadPath& path, const StateContact& contact) const;
   Eigen::VectorXd limit_on_layout(const LoadPath& path, const StateContact& contact) const;
 

@@ -243,10 +243,12 @@ Length bulge_height(const InflationSetup& setup, const SheetMesh& sheet, const E
 }
 
 Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, const Resources& resources,
-                                    bool with_ceiling, Progress& progress) {
+                                    bool with_ceiling, Progress& progress, DistanceBlocks* distances) {
   const auto ready = body_of_plan(meshed_plan, body);
   if (!ready) return failed_answer(ready.problem());
-  const auto study = StudyCase::make(meshed_plan, *ready, resources, mesh_of_plan(meshed_plan));
+  KnownBefore known;
+  known.distances = distances;
+  const auto study = StudyCase::make(meshed_plan, *ready, resources, mesh_of_plan(meshed_plan), known);
   if (!study) return failed_answer(study.problem());
   const auto path = study->inflate_to(study->targets(), progress);
   if (!path && is_no_answer(path.problem().kind)) return path.problem();

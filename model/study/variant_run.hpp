@@ -64,9 +64,11 @@ Plan meshed(Plan plan, const VariantMesh& mesh);
 std::string mesh_words(const VariantMesh& mesh);  // "mesh edge 8 mm", "the mesh of each plan"
 
 // Solves it. A variant that cannot be laid on or finds no equilibrium is a failed answer; only what
-// is_no_answer() is a Problem.
+// is_no_answer() is a Problem. `distances`: to this body, of which the calculation reads what was measured
+// before (for one thread at a time); without them it measures its own, on a lattice of its own.
 Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, const Resources& resources,
-                                    bool with_ceiling, Progress& progress = silent_progress());
+                                    bool with_ceiling, Progress& progress = silent_progress(),
+                                    DistanceBlocks* distances = nullptr);
 
 // What the answer depends on beside the files that `inputs_hash` is of. `plan`: as `meshed` gives it.
 std::string variant_identity(const Variants& variants, std::size_t variant, const Plan& plan,

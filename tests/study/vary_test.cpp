@@ -45,7 +45,8 @@ VaryJob band_job(const std::vector<std::string>& texts, VariantOrder order = Var
   static const auto body = std::make_shared<const Body>(small_band::body());
   static const auto resources = std::make_shared<const Resources>(small_band::resources());
   const auto inputs = [](const Plan&) -> Result<VariantInputs> {
-    return VariantInputs{body, resources, "hash"};
+    static const auto distances = std::make_shared<DistancePool>();
+    return VariantInputs{body, resources, "hash", distances};
   };
   return {"small band", band_variants(texts, order), {14.0 * mm}, false, inputs};
 }
@@ -162,12 +163,12 @@ TEST(SolveVariant, GivesTheFiguresOfThePlanChangedByHand) {
   ASSERT_FALSE(variant.failed);
   for (std::size_t f = 0; f < figures.chambers[0].size(); ++f)
     EXPECT_NEAR(variant.figures.chambers[0][f], figures.chambers[0][f],
-                1e-4 * std::abs(figures.chambers[0][f]) + 1e-6)
+                5e-3 * std::abs(figures.chambers[0][f]) + 1e-4)  // distances on another lattice
         << chamber_figure_names()[f].key;
   EXPECT_EQ(variant.exit_code, reading.judgement.worst() >= Severity::kAboveLimit ? 4 : 0);
-  EXPECT_NEAR(variant.share, reading.nearest.share, 1e-4);
+  EXPECT_NEAR(variant.share, reading.nearest.share, 5e-3);
   ASSERT_EQ(variant.curves[0].points.size(), path.states.size());
-  EXPECT_NEAR(variant.curves[0].points.back().peak_kpa, reading.figures.chambers[0].peak / kPa, 1e-4);
+  EXPECT_NEAR(variant.curves[0].points.back().peak_kpa, variant.figures.chambers[0][3], 1e-5);
   EXPECT_EQ(variant.map.contact_pa.size(), static_cast<std::size_t>(study.setup().flat.vertices_m.rows()));
 }
 
