@@ -37,6 +37,7 @@ std::string verdict_line(const VariantAnswer& answer) {
   std::string words = answer.exit_code == 0   ? "Within the limits as predicted; nearest: "
                       : answer.exit_code == 5 ? "Not to be worn: "
                                               : "Above a limit: ";
+  if (!answer.valve.empty()) words.append(answer.valve).append("; nearest place: ");
   words += answer.where;
   if (answer.share > 0.0) words += ", " + percent_text(answer.share);
   return words + "; peak " + pressure_text(answer.figures.whole[0] * kPa);

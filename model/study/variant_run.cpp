@@ -106,9 +106,9 @@ void take_reading(const StateReading& reading, VariantAnswer& answer) {
   answer.sentence = reading.nearest.sentence;
   answer.figures = run_figures(reading);
   if (answer.exit_code == 0 || reading.nearest.above()) return;
-  for (const Hazard& hazard : reading.judgement.hazards)  // only a relief valve is left
+  for (const Hazard& hazard : reading.judgement.hazards)
     if (hazard.severity >= Severity::kAboveLimit) {
-      answer.where = english(hazard.name);
+      answer.valve = english(hazard.name);
       answer.sentence = english(hazard.sentence);
     }
 }
@@ -190,6 +190,7 @@ VariantAnswer answer_from(const nlohmann::json& json) {
   answer.share = json.at("share").get<double>();
   answer.where = json.at("where").get<std::string>();
   answer.sentence = json.at("sentence").get<std::string>();
+  answer.valve = json.at("valve").get<std::string>();
   answer.model_factor = json.at("model_factor").get<double>();
   answer.limits_words = json.at("limits_words").get<std::vector<std::string>>();
   answer.figures.chambers = json.at("chambers").get<std::vector<std::vector<double>>>();
@@ -300,6 +301,7 @@ std::string variant_json(const VariantAnswer& answer) {
   json["share"] = short_number(answer.share);
   json["where"] = answer.where;
   json["sentence"] = answer.sentence;
+  json["valve"] = answer.valve;
   json["model_factor"] = answer.model_factor;
   json["limits_words"] = answer.limits_words;
   json["chambers"] = answer.figures.chambers;

@@ -49,6 +49,7 @@ struct VariantAnswer {
   std::optional<std::string> held;    // what the chambers cannot hold; the figures are those they can
   double share = 0.0;                 // highest share of a limit, after the model factor
   std::string where, sentence;        // of what comes nearest to a limit, or is farthest above it
+  std::string valve;                  // the hazard that makes the verdict, where no place does; else empty
   double model_factor = 1.5;
   std::vector<std::string> limits_words;  // what limits and tables differ from the program's own
   RunFigures figures;

@@ -24,6 +24,9 @@ std::size_t count_of(const VaryResult& result, bool (*which)(const VariantAnswer
 bool is_above(const VariantAnswer& answer) {
   return !answer.failed && answer.exit_code != 0;
 }
+bool must_not_be_worn(const VariantAnswer& answer) {
+  return !answer.failed && answer.exit_code == 5;
+}
 bool is_within(const VariantAnswer& answer) {
   return !answer.failed && answer.exit_code == 0;
 }
@@ -37,9 +40,12 @@ std::string are(std::size_t count) {
 
 std::string verdict_sentence(const VaryResult& result) {
   const std::size_t above = count_of(result, is_above), none = count_of(result, has_none);
-  std::string text = "Of " + std::to_string(result.answers.size()) + " variants " + are(above) +
-                     "above a limit and " + are(count_of(result, is_within)) +
-                     "within the limits, as predicted on " + result.mesh + "; ";
+  const std::size_t stopped = count_of(result, must_not_be_worn);
+  std::string text =
+      "Of " + std::to_string(result.answers.size()) + " variants " + are(above) + "above a limit";
+  if (stopped > 0) text.append(" (").append(are(stopped)).append("not to be worn as planned)");
+  text.append(" and ").append(are(count_of(result, is_within)));
+  text.append("within the limits, as predicted on ").append(result.mesh).append("; ");
   return text + (none == 0 ? "every one has figures."
                            : std::to_string(none) + (none == 1 ? " has" : " have") + " no figures.");
 }
@@ -71,7 +77,8 @@ std::string csv_header(const VaryResult& result) {
   std::string line = "variant";
   for (const PlanChange& change : result.variants.changes()) line.append(",").append(csv_field(change.path));
   line +=
-      ",verdict,exit_code,share_of_limit,where,peak_1cm2_kPa,peak_1cm2_mmHg,largest_mean_kPa,largest_mean_"
+      ",verdict,exit_code,share_of_limit,where,valve,peak_1cm2_kPa,peak_1cm2_mmHg,largest_mean_kPa,largest_"
+      "mean_"
       "mmHg,share_of_girth,total_force_N,bulge_max_mm,stretch_max,cannot_hold,ceiling,reason,not_the_"
       "programs_"
       "own";
@@ -79,10 +86,11 @@ std::string csv_header(const VaryResult& result) {
 }
 
 std::string csv_figures(const VariantAnswer& answer) {
-  if (answer.failed) return ",,,,,,,,,,";
+  if (answer.failed) return ",,,,,,,,,,,";
   const double peak = answer.figures.whole[0], mean = largest(answer, &CurvePoint::mean_kpa);
   std::string line(",");
   line.append(fixed_text(answer.share, 4)).append(",").append(csv_field(answer.where));
+  line.append(",").append(answer.valve.empty() ? "" : csv_field(answer.valve));
   for (const auto& [value, decimals] : {std::pair{peak, 3},
                                         {peak * (kPa / mmHg), 1},
                                         {mean, 3},
@@ -144,7 +152,10 @@ ReportJson variant_to_json(const VaryResult& result, std::size_t variant) {
   out["reason"] = answer.failed ? ReportJson(*answer.failed) : ReportJson();
   if (answer.failed) return out;
   out["cannot_hold"] = answer.held ? ReportJson(*answer.held) : ReportJson();
-  out["nearest"] = {{"where", answer.where}, {"share_of_limit", answer.share}, {"sentence", answer.sentence}};
+  out["nearest"] = {{"where", answer.where},
+                    {"share_of_limit", answer.share},
+                    {"sentence", answer.sentence},
+                    {"valve", answer.valve}};
   out["whole"] = figures_by_name(whole_figure_names(), answer.figures.whole);
   out["chambers"] = chambers_by_name(answer);
   if (!answer.ceiling) return out;
@@ -162,6 +173,14 @@ std::string cell(const std::string& text) {
   return " " + out + " |";
 }
 
+// Where the share of the limit is highest, and what else is wrong.
+std::string place_words(const VariantAnswer& answer) {
+  std::string words = answer.where;
+  if (!answer.valve.empty()) words.append("; above a limit: ").append(answer.valve);
+  if (answer.held) words.append(". ").append(*answer.held);
+  return words;
+}
+
 std::string markdown_row(const VaryResult& result, std::size_t variant, bool with_ceiling) {
   const VariantAnswer& answer = result.answers[variant];
   std::string row("|");
@@ -171,7 +190,7 @@ std::string markdown_row(const VaryResult& result, std::size_t variant, bool wit
   if (answer.failed)
     return row + cell("") + cell(*answer.failed) + cell("") + cell("") + cell("") +
            (with_ceiling ? cell("") : "") + "\n";
-  row += cell(percent_text(answer.share)) + cell(answer.where + (answer.held ? ". " + *answer.held : "")) +
+  row += cell(percent_text(answer.share)) + cell(place_words(answer)) +
          cell(pressure_text(answer.figures.whole[0] * kPa)) +
          cell(pressure_text(largest(answer, &CurvePoint::mean_kpa) * kPa)) +
          cell(fixed_text(largest(answer, &CurvePoint::bulge_mm), 1) + " mm, " +
