@@ -102,7 +102,7 @@ class SvgPaintEngine : public QPaintEngine {
                  Qt::ImageConversionFlags) override {
     add("<image x=\"" + coordinate(to.x()) + "\" y=\"" + coordinate(to.y()) + "\" width=\"" +
         coordinate(to.width()) + "\" height=\"" + coordinate(to.height()) +
-        "\" href=\"data:image/png;base64," + picture_data(image.copy(from.toRect())) + "\"");
+        "\" xlink:href=\"data:image/png;base64," + picture_data(image.copy(from.toRect())) + "\"");
   }
 
   std::string body;
@@ -152,8 +152,8 @@ int SvgPicture::metric(PaintDeviceMetric metric) const {
 
 std::string SvgPicture::bytes() const {
   const std::string width = std::to_string(size_.width()), height = std::to_string(size_.height());
-  return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "\" height=\"" + height +
-         "\" viewBox=\"0 0 " + width + " " + height +
+  return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"" +
+         width + "\" height=\"" + height + "\" viewBox=\"0 0 " + width + " " + height +
          "\" font-family=\"DejaVu Sans, sans-serif\">\n<rect width=\"100%\" height=\"100%\" "
          "fill=\"#fcfcfd\"/>\n" +
          engine_->body + "</svg>\n";
