@@ -154,9 +154,8 @@ std::string SvgPicture::bytes() const {
   const std::string width = std::to_string(size_.width()), height = std::to_string(size_.height());
   return "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"" +
          width + "\" height=\"" + height + "\" viewBox=\"0 0 " + width + " " + height +
-         "\" font-family=\"DejaVu Sans, sans-serif\">\n<rect width=\"100%\" height=\"100%\" "
-         "fill=\"#fcfcfd\"/>\n" +
-         engine_->body + "</svg>\n";
+         "\" font-family=\"DejaVu Sans, sans-serif\">\n<rect width=\"" + width + "\" height=\"" + height +
+         "\" fill=\"#fcfcfd\"/>\n" + engine_->body + "</svg>\n";
 }
 
 }  // namespace wrapgauge
