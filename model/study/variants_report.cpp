@@ -167,7 +167,7 @@ ReportJson variant_to_json(const VaryResult& result, std::size_t variant) {
 }
 
 // Of a table's cell: a bar would end it.
-std::string cell(const std::string& text) {
+std::string table_cell(const std::string& text) {
   std::string out;
   for (const char c : text) out += c == '|' ? '/' : c;
   return " " + out + " |";
@@ -184,18 +184,18 @@ std::string place_words(const VariantAnswer& answer) {
 std::string markdown_row(const VaryResult& result, std::size_t variant, bool with_ceiling) {
   const VariantAnswer& answer = result.answers[variant];
   std::string row("|");
-  row += cell(result.variants.number(variant));
-  for (const std::string& value : result.variants.values(variant)) row += cell(value_words(value));
-  row += cell(verdict_words(answer));
+  row += table_cell(result.variants.number(variant));
+  for (const std::string& value : result.variants.values(variant)) row += table_cell(value_words(value));
+  row += table_cell(verdict_words(answer));
   if (answer.failed)
-    return row + cell("") + cell(*answer.failed) + cell("") + cell("") + cell("") +
-           (with_ceiling ? cell("") : "") + "\n";
-  row += cell(percent_text(answer.share)) + cell(place_words(answer)) +
-         cell(pressure_text(answer.figures.whole[0] * kPa)) +
-         cell(pressure_text(largest(answer, &CurvePoint::mean_kpa) * kPa)) +
-         cell(fixed_text(largest(answer, &CurvePoint::bulge_mm), 1) + " mm, " +
-              fixed_text(100.0 * (largest(answer, &CurvePoint::stretch_max) - 1.0), 0) + " %");
-  if (with_ceiling) row += cell(answer.ceiling ? answer.ceiling->words : "");
+    return row + table_cell("") + table_cell(*answer.failed) + table_cell("") + table_cell("") +
+           table_cell("") + (with_ceiling ? table_cell("") : "") + "\n";
+  row += table_cell(percent_text(answer.share)) + table_cell(place_words(answer)) +
+         table_cell(pressure_text(answer.figures.whole[0] * kPa)) +
+         table_cell(pressure_text(largest(answer, &CurvePoint::mean_kpa) * kPa)) +
+         table_cell(fixed_text(largest(answer, &CurvePoint::bulge_mm), 1) + " mm, " +
+                    fixed_text(100.0 * (largest(answer, &CurvePoint::stretch_max) - 1.0), 0) + " %");
+  if (with_ceiling) row += table_cell(answer.ceiling ? answer.ceiling->words : "");
   return row + "\n";
 }
 
@@ -204,12 +204,12 @@ std::string markdown_table(const VaryResult& result) {
       std::any_of(result.answers.begin(), result.answers.end(),
                   [](const VariantAnswer& answer) { return answer.ceiling.has_value(); });
   std::string head("|");
-  head += cell("variant");
-  for (const PlanChange& change : result.variants.changes()) head += cell(change.path);
+  head += table_cell("variant");
+  for (const PlanChange& change : result.variants.changes()) head += table_cell(change.path);
   for (const char* title : {"predicted", "share of limit", "where", "peak over 1 cm2",
                             "highest mean of a chamber", "highest bulge, largest stretch"})
-    head += cell(title);
-  if (with_ceiling) head += cell("highest inflation within the limits");
+    head += table_cell(title);
+  if (with_ceiling) head += table_cell("highest inflation within the limits");
   std::string rule = "|";
   for (std::size_t c = 0; c < result.variants.changes().size() + (with_ceiling ? 8 : 7); ++c) rule += "---|";
   std::string rows;
