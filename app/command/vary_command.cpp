@@ -39,7 +39,7 @@ struct VaryCommand {
 // Coarse, and never finer than the plan asks for.
 Result<VariantMesh> mesh_for(const VaryCommand& command, const Plan& plan, const Variants& variants) {
   if (command.own_mesh) return VariantMesh{};
-  for (const PlanChange& change : variants.changes())
+  for (const PathChange& change : variants.changes())
     if (change.path.starts_with("mesh."))
       return bad_input("--set " + change.path +
                        " changes the mesh, but all variants are solved on one: add --own-mesh.");
@@ -48,9 +48,9 @@ Result<VariantMesh> mesh_for(const VaryCommand& command, const Plan& plan, const
 }
 
 Result<Variants> variants_for(const VaryCommand& command, const Plan& plan) {
-  std::vector<PlanChange> changes;
+  std::vector<PathChange> changes;
   for (const std::string& text : command.sets) {
-    auto change = plan_change_of(text);
+    auto change = path_change_of(text);
     if (!change) return change.problem();
     changes.push_back(std::move(change).value());
   }

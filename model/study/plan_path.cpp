@@ -164,9 +164,9 @@ Problem no_such_item(const std::string& path, std::string_view rest, const AnyJs
 
 }  // namespace
 
-Result<PlanChange> plan_change_of(const std::string& text) {
+Result<PathChange> path_change_of(const std::string& text) {
   const std::size_t equals = text.find('=');
-  PlanChange change{stripped(std::string_view(text).substr(0, equals)), {}};
+  PathChange change{stripped(std::string_view(text).substr(0, equals)), {}};
   if (equals == std::string::npos || change.path.empty())
     return bad_input("--set is '" + text +
                      "': write a path of the plan and its values, e.g. layout.skin_sheet.thickness=1,1.5,2.");

@@ -10,14 +10,14 @@
 
 namespace wrapgauge {
 
-struct PlanChange {
+struct PathChange {
   std::string path;                 // as written
   std::vector<std::string> values;  // JSON texts, in the order given
 };
 
 // "PATH=V1,V2,...": numbers, true, false, lists and objects as in JSON; anything else is a text, in double
 // quotes where it holds a comma. Problems: no path, no value, a value that is empty or stands twice.
-Result<PlanChange> plan_change_of(const std::string& text);
+Result<PathChange> path_change_of(const std::string& text);
 
 // "layout.skin_sheet.thickness" is "skin_sheet.thickness", a JSON text "\"A10\"" is "A10": as tables and
 // pictures name them.

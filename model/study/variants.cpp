@@ -21,11 +21,11 @@ nlohmann::json written_out(Plan plan) {
   return nlohmann::json(plan_to_json(plan));
 }
 
-Result<std::size_t> count_of(const std::vector<PlanChange>& changes, VariantOrder order) {
+Result<std::size_t> count_of(const std::vector<PathChange>& changes, VariantOrder order) {
   if (changes.empty())
     return bad_input("nothing is varied: say what with --set, e.g. --set friction=0.3,0.5.");
   std::size_t count = order == VariantOrder::kGrid ? 1 : changes.front().values.size();
-  for (const PlanChange& change : changes) {
+  for (const PathChange& change : changes) {
     const std::size_t values = change.values.size();
     if (order == VariantOrder::kAlong && values != count)
       return bad_input("--along needs lists of one length: " + changes.front().path + " has " +
@@ -43,9 +43,9 @@ Result<std::size_t> count_of(const std::vector<PlanChange>& changes, VariantOrde
   return count;
 }
 
-std::optional<Problem> same_place_twice(nlohmann::json plan, const std::vector<PlanChange>& changes) {
+std::optional<Problem> same_place_twice(nlohmann::json plan, const std::vector<PathChange>& changes) {
   std::vector<std::string> pointers;
-  for (const PlanChange& change : changes) {
+  for (const PathChange& change : changes) {
     const auto place = set_in_plan(plan, change.path, change.values.front());
     if (!place) return place.problem();
     for (std::size_t other = 0; other < pointers.size(); ++other)
@@ -59,7 +59,7 @@ std::optional<Problem> same_place_twice(nlohmann::json plan, const std::vector<P
 
 }  // namespace
 
-Result<Variants> Variants::make(const Plan& plan, std::vector<PlanChange> changes, VariantOrder order) {
+Result<Variants> Variants::make(const Plan& plan, std::vector<PathChange> changes, VariantOrder order) {
   const auto count = count_of(changes, order);
   if (!count) return count.problem();
   Variants made;
@@ -99,7 +99,7 @@ std::string Variants::name(std::size_t variant) const {
 Result<Plan> Variants::plan(std::size_t variant) const {
   nlohmann::json json = base_->json;
   const std::vector<std::string> of = values(variant);
-  const PlanChange* added = nullptr;
+  const PathChange* added = nullptr;
   for (std::size_t c = 0; c < changes_.size(); ++c) {
     const auto place = set_in_plan(json, changes_[c].path, of[c]);
     if (!place) return place.problem();

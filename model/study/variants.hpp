@@ -22,10 +22,10 @@ class Variants {
   // variant is read by the plan's reader. Problems, nothing half-done: no change; two changes of one place;
   // lists of different lengths where they run along; more than kMostVariants; a variant that the reader
   // refuses, with the nearest path where the plan lacks the one asked for.
-  static Result<Variants> make(const Plan& plan, std::vector<PlanChange> changes, VariantOrder order);
+  static Result<Variants> make(const Plan& plan, std::vector<PathChange> changes, VariantOrder order);
 
   std::size_t count() const { return count_; }
-  const std::vector<PlanChange>& changes() const { return changes_; }
+  const std::vector<PathChange>& changes() const { return changes_; }
   // A JSON text a change.
   std::vector<std::string> values(std::size_t variant) const;
   std::string number(std::size_t variant) const { return std::to_string(variant + 1); }  // from 1
@@ -36,7 +36,7 @@ class Variants {
   struct BasePlan;  // as JSON
 
   std::shared_ptr<const BasePlan> base_;
-  std::vector<PlanChange> changes_;
+  std::vector<PathChange> changes_;
   VariantOrder order_ = VariantOrder::kGrid;
   std::size_t count_ = 0;
 };

@@ -75,7 +75,7 @@ double largest(const VariantAnswer& answer, double CurvePoint::*figure) {
 
 std::string csv_header(const VaryResult& result) {
   std::string line = "variant";
-  for (const PlanChange& change : result.variants.changes()) line.append(",").append(csv_field(change.path));
+  for (const PathChange& change : result.variants.changes()) line.append(",").append(csv_field(change.path));
   line +=
       ",verdict,exit_code,share_of_limit,where,valve,peak_1cm2_kPa,peak_1cm2_mmHg,largest_mean_kPa,largest_"
       "mean_"
@@ -205,7 +205,7 @@ std::string markdown_table(const VaryResult& result) {
                   [](const VariantAnswer& answer) { return answer.ceiling.has_value(); });
   std::string head("|");
   head += table_cell("variant");
-  for (const PlanChange& change : result.variants.changes()) head += table_cell(change.path);
+  for (const PathChange& change : result.variants.changes()) head += table_cell(change.path);
   for (const char* title : {"predicted", "share of limit", "where", "peak over 1 cm2",
                             "highest mean of a chamber", "highest bulge, largest stretch"})
     head += table_cell(title);
@@ -260,7 +260,7 @@ std::string variants_csv(const VaryResult& result) {
 
 std::string curves_csv(const VaryResult& result) {
   std::string text = "variant";
-  for (const PlanChange& change : result.variants.changes()) text.append(",").append(csv_field(change.path));
+  for (const PathChange& change : result.variants.changes()) text.append(",").append(csv_field(change.path));
   text +=
       ",chamber,state,gauge_kPa,gauge_mmHg,volume_mL,mean_kPa,mean_mmHg,peak_1cm2_kPa,peak_1cm2_mmHg,bulge_"
       "mm,"

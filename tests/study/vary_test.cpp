@@ -11,9 +11,9 @@
 namespace wrapgauge {
 namespace {
 
-std::vector<PlanChange> changes_of(const std::vector<std::string>& texts) {
-  std::vector<PlanChange> changes;
-  for (const std::string& text : texts) changes.push_back(plan_change_of(text).value());
+std::vector<PathChange> changes_of(const std::vector<std::string>& texts) {
+  std::vector<PathChange> changes;
+  for (const std::string& text : texts) changes.push_back(path_change_of(text).value());
   return changes;
 }
 
@@ -62,8 +62,8 @@ std::vector<VariantAnswer> solved(const VaryJob& job, const RunFolders& folders,
   return out;
 }
 
-TEST(PlanChange, TakesNumbersWordsAndLists) {
-  const PlanChange change = plan_change_of("a.b = 1, 1.50,A10,\"two, three\",true,[1,2],00-30").value();
+TEST(PathChange, TakesNumbersWordsAndLists) {
+  const PathChange change = path_change_of("a.b = 1, 1.50,A10,\"two, three\",true,[1,2],00-30").value();
   EXPECT_EQ(change.path, "a.b");
   EXPECT_EQ(change.values, (std::vector<std::string>{"1", "1.5", "\"A10\"", "\"two, three\"", "true", "[1,2]",
                                                      "\"00-30\""}));
@@ -72,10 +72,10 @@ TEST(PlanChange, TakesNumbersWordsAndLists) {
   EXPECT_EQ(short_path("friction"), "friction");
 }
 
-TEST(PlanChange, AnEmptyListAnEmptyValueAndADoubledValueAreRefused) {
+TEST(PathChange, AnEmptyListAnEmptyValueAndADoubledValueAreRefused) {
   for (const char* text : {"friction", "friction=", "=3", "friction=0.3,,0.5"})
-    EXPECT_FALSE(plan_change_of(text).ok()) << text;
-  expect_one_sentence(plan_change_of("friction=0.3,0.30").problem().message, "0.30 twice");
+    EXPECT_FALSE(path_change_of(text).ok()) << text;
+  expect_one_sentence(path_change_of("friction=0.3,0.30").problem().message, "0.30 twice");
 }
 
 TEST(SetInPlan, FindsItemsByNameInletAndNumber) {
