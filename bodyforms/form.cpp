@@ -167,6 +167,37 @@ Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double
 
 }  // namespace
 
+std::vector<BeyondSurvey> beyond_survey_of(const std::string& name,
+                                           const std::map<std::string, double>& parameters) {
+  for (const Form& form : forms())
+    if (form.name == name) return beyond_survey(form, parameters);
+  return {};
+}
+
+std::optional<Problem> form_values_problem(const std::string& name,
+                                           const std::map<std::string, double>& parameters,
+                                           const Person& person) {
+  for (const Form& form : forms()) {
+    if (form.name != name) continue;
+    const auto values = checked_values(form, parameters, person);
+    return values ? std::nullopt : std::optional(values.problem());
+  }
+  return bad_input("There is no body form \"" + name + "\"; there are: " + names_of(forms()) + ".");
+}
+
+std::vector<std::string> measures_missing(const Form& form, const std::map<std::string, double>& given) {
+  std::vector<std::string> missing;
+  for (const FormParameter& parameter : form.parameters) {
+    bool from_survey = !parameter.over.empty();
+    for (const DefaultTerm& term : parameter.terms)
+      from_survey |= std::none_of(form.parameters.begin(), form.parameters.end(),
+                                  [&](const FormParameter& other) { return other.name == term.of; });
+    const bool asked = !parameter.default_value && !parameter.follows_person();
+    if ((from_survey || asked) && !given.contains(parameter.name)) missing.push_back(parameter.name);
+  }
+  return missing;
+}
+
 Phrase beyond_survey_words(const BeyondSurvey& odd) {
   return Phrase::worded(
       "%1 is %2; the survey's women and men have %3 to %4 (1st to 99th percentile). Check the tape value and "

@@ -68,6 +68,19 @@ struct BeyondSurvey {
 // "girth_wrist is 500; the survey's women and men have ..."
 Phrase beyond_survey_words(const BeyondSurvey& odd);
 
+// Of the values given, without building the form. An unknown form or value has none.
+std::vector<BeyondSurvey> beyond_survey_of(const std::string& name,
+                                           const std::map<std::string, double>& parameters);
+
+// What make_measured_form would say of the values, without building the form.
+std::optional<Problem> form_values_problem(const std::string& name,
+                                           const std::map<std::string, double>& parameters,
+                                           const Person& person);
+
+// Parameters that only the survey could supply, or that have no default, and that are not given: without a
+// sex nothing is taken from the survey in silence.
+std::vector<std::string> measures_missing(const Form& form, const std::map<std::string, double>& given);
+
 struct MadeForm {
   Body body;                             // with its part, side, front and sites
   std::vector<FormGirth> girths;         // from the distal end

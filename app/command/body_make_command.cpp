@@ -69,18 +69,11 @@ Result<FormOrder> order_of(const BodyMakeCommand& command, const Form& form) {
 }
 
 // Without a sex nothing is taken from the survey in silence.
-std::optional<Problem> measures_missing(const FormOrder& order, const Form& form) {
+std::optional<Problem> missing_problem(const FormOrder& order, const Form& form) {
   if (order.person.sex) return std::nullopt;
   std::string missing;
-  for (const FormParameter& parameter : form.parameters) {
-    bool from_survey = !parameter.over.empty();
-    for (const DefaultTerm& term : parameter.terms)
-      from_survey |= std::none_of(form.parameters.begin(), form.parameters.end(),
-                                  [&](const FormParameter& other) { return other.name == term.of; });
-    const bool asked = !parameter.default_value && !parameter.follows_person();
-    if ((from_survey || asked) && !order.given.contains(parameter.name))
-      missing += (missing.empty() ? "" : ", ") + parameter.name;
-  }
+  for (const std::string& measure : measures_missing(form, order.given))
+    missing += (missing.empty() ? "" : ", ") + measure;
   if (missing.empty()) return std::nullopt;
   return bad_input("the form '" + form.name + "' still needs " + missing +
                    ": measure them and give them with --girths and --set, or give --sex and --percentile.");
@@ -112,7 +105,7 @@ int run_body_make(const BodyMakeCommand& command, Streams streams) {
   }
   const auto order = order_of(command, **form);
   if (!order) return say_problem(order.problem(), streams);
-  if (const auto missing = measures_missing(*order, **form)) return say_problem(*missing, streams);
+  if (const auto missing = missing_problem(*order, **form)) return say_problem(*missing, streams);
   const auto made = make_measured_form(order->form, order->given, order->person);
   if (!made) return say_problem(made.problem(), streams);
   if (auto written = write_files(command, *order, **form, *made); !written)

@@ -41,6 +41,7 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_ceiling(app, action);
   add_aim(app, action);
   add_spread(app, action);
+  add_people(app, action);
   add_advise(app, action);
   add_vary(app, action);
   add_note(app, action);

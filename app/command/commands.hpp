@@ -26,6 +26,7 @@ void add_look(CLI::App& app, Action& action);
 void add_ceiling(CLI::App& app, Action& action);
 void add_aim(CLI::App& app, Action& action);
 void add_spread(CLI::App& app, Action& action);
+void add_people(CLI::App& app, Action& action);
 void add_advise(CLI::App& app, Action& action);
 void add_vary(CLI::App& app, Action& action);
 void add_note(CLI::App& app, Action& action);

@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/run_folder_options.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/resource_folder.hpp"
@@ -24,12 +25,11 @@ constexpr const char* kSpreadExamples =
     "the parts, their order and the number of cores.\n";
 
 struct SpreadCommand {
-  std::filesystem::path plan, folder;
+  std::filesystem::path plan;
+  RunFolderOptions runs_in;
   std::optional<std::filesystem::path> ranges;
-  std::vector<std::filesystem::path> merge;
   std::optional<double> edge_mm, preview_mm;
   std::optional<int> runs, seed;
-  std::string part;
   bool json = false;
 };
 
@@ -45,33 +45,24 @@ Result<SpreadTable> table_for(const SpreadCommand& command) {
   return table;
 }
 
-int say_part_done(const SpreadRuns& runs, const SpreadCommand& command, Streams streams) {
-  streams.out
-      << "Part " << command.part << " is done; " << runs.missing() << " of " << runs.runs.size()
-      << " runs are still to come from other parts. Runs are kept in " << (command.folder / "runs").string()
-      << "; when all parts are done, run spread once more without --part, with --merge for each other "
-         "folder.\n";
-  return kExitDone;
-}
-
 int write_spread(const Spread& spread, const SpreadCommand& command, Streams streams) {
   const std::string json = spread_json(spread);
   for (const auto& [name, bytes] :
        {std::pair<const char*, std::string>{"spread.json", json}, {"spread.md", spread_markdown(spread)}})
-    if (auto written = write_file_atomically(command.folder / name, bytes); !written)
+    if (auto written = write_file_atomically(command.runs_in.folder / name, bytes); !written)
       return say_problem(written.problem(), streams);
   if (command.json) {
     streams.out << json;
   } else {
     for (const std::string& sentence : spread_words(spread)) streams.out << wrapped(sentence, 2);
     streams.out << "Predicted by an uncalibrated model; not a medical device. Written to "
-                << command.folder.string() << "\n";
+                << command.runs_in.folder.string() << "\n";
   }
   return spread.whole.back().high > 1.0 ? kExitAboveLimit : kExitDone;
 }
 
 int run_spread(const SpreadCommand& command, Streams streams) {
-  const auto part = run_part_of(command.part);
+  const auto part = run_part_of(command.runs_in.part);
   if (!part) return say_problem(part.problem(), streams);
   auto read = read_job(command.plan);
   if (!read) return say_problem(read.problem(), streams);
@@ -80,8 +71,7 @@ int run_spread(const SpreadCommand& command, Streams streams) {
   const auto table = table_for(command);
   if (!table) return say_problem(table.problem(), streams);
   const SpreadJob wanted{job.plan, job.body, job.resources, *table, inputs_hash(job)};
-  RunFolders folders{command.folder / "runs", {}};
-  for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
+  const RunFolders folders = run_folders(command.runs_in);
   if (const auto ready = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan)); !ready)
     return say_problem(ready.problem(), streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
@@ -91,7 +81,8 @@ int run_spread(const SpreadCommand& command, Streams streams) {
     runs = solve_spread(wanted, folders, *part, progress);
   }
   if (!*runs) return say_problem(runs->problem(), streams);
-  if ((*runs)->missing() > 0) return say_part_done(**runs, command, streams);
+  if (const int missing = (*runs)->missing(); missing > 0)
+    return say_part_done("spread", missing, (*runs)->runs.size(), command.runs_in, streams);
   const auto spread = spread_of(wanted, **runs);
   if (!spread) return say_problem(spread.problem(), streams);
   return write_spread(*spread, command, streams);
@@ -99,13 +90,7 @@ int run_spread(const SpreadCommand& command, Streams streams) {
 
 void add_options(CLI::App& command, SpreadCommand& wanted) {
   command.add_option("plan", wanted.plan, "The plan, a JSON file")->required()->type_name("PLAN");
-  command.add_option("--out", wanted.folder, "Folder for runs and results; made if it is missing")
-      ->required()
-      ->type_name("DIR");
-  command.add_option("--part", wanted.part, "Solve only this part of the runs, e.g. 2/4")->type_name("I/N");
-  command.add_option("--merge", wanted.merge, "Take finished runs from this folder of another part too")
-      ->allow_extra_args(false)
-      ->type_name("DIR");
+  add_run_folder_options(command, wanted.runs_in);
   command.add_option("--ranges", wanted.ranges, "Ranges of the inputs instead of the program's spread.json")
       ->type_name("FILE");
   command.add_option("--runs", wanted.runs, "Runs of the sample, 8 or more")->check(CLI::Range(8, 100000));

@@ -85,8 +85,8 @@ std::vector<std::size_t> runs_to_solve(const std::vector<RunOrder>& orders, cons
                                        const RunAnswers& answers) {
   std::vector<std::size_t> wanted;
   const auto parts = static_cast<std::size_t>(part.parts), mine = static_cast<std::size_t>(part.part - 1);
-  for (std::size_t run = mine; run < orders.size(); run += parts)
-    if (!answers[run]) wanted.push_back(run);
+  for (std::size_t run = 0; run < orders.size(); ++run)
+    if (!answers[run] && (orders[run].of_every_part || run % parts == mine)) wanted.push_back(run);
   std::stable_sort(wanted.begin(), wanted.end(),
                    [&](std::size_t a, std::size_t b) { return orders[a].cost > orders[b].cost; });
   return wanted;

@@ -16,9 +16,10 @@
 namespace wrapgauge {
 
 struct RunOrder {
-  std::string name;      // "run 7"
-  std::string identity;  // a JSON object of all its answer depends on, in one line
-  double cost = 1.0;     // beside the other runs; the costliest are begun first
+  std::string name;            // "run 7"
+  std::string identity;        // a JSON object of all its answer depends on, in one line
+  double cost = 1.0;           // beside the other runs; the costliest are begun first
+  bool of_every_part = false;  // each part needs its answer and solves it
 };
 
 // Of a run at `edge` beside one at `other` of the same layout: nodes go with its square, time with them to

@@ -3,8 +3,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
+#include "model/study/limit_point_words.hpp"
 #include "model/study/run_lines.hpp"
 
 namespace wrapgauge {
@@ -59,15 +59,7 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   const auto path = study->inflate_to(study->targets(), progress);
   if (!path && is_no_answer(path.problem().kind)) return path.problem();
   if (!path) return failed(path.problem().message);
-  if (path->limit_point && path->limit_point->kind == LimitKind::kOverstretched)
-    return failed("A sheet is stretched further than its material is known for above " +
-                  pressure_text(path->limit_point->pressure) + ", below the inflation asked for.");
-  if (path->limit_point && path->limit_point->kind == LimitKind::kFolds)
-    return failed("A sheet folds above " + pressure_text(path->limit_point->pressure) +
-                  ", below the inflation asked for.");
-  if (path->limit_point)
-    return failed("A chamber runs away at " + pressure_text(path->limit_point->pressure) +
-                  ", below the pressure asked for.");
+  if (path->limit_point) return failed(limit_point_words(*path->limit_point));
   SpreadOutcome outcome{std::nullopt, run_figures(study->read(*path))};
   if (!all_finite(outcome.figures)) return failed("A figure is not a finite number.");
   return outcome;
