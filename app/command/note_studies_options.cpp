@@ -15,9 +15,13 @@ void add_note_studies_options(CLI::App& command, NoteStudies& studies, const std
                              .add_option("--ceiling", studies.ceiling,
                                          "File of a ceiling of this plan (ceiling --out): the note shows it")
                              ->type_name("FILE");
+  CLI::Option* people =
+      command
+          .add_option("--people", studies.people,
+                      "Folder of the people this plan was tried on: the note says which girths to accept")
+          ->type_name("DIR");
   if (note.empty()) return;
-  spread->needs(command.get_option(note));
-  ceiling->needs(command.get_option(note));
+  for (CLI::Option* option : {spread, ceiling, people}) option->needs(command.get_option(note));
 }
 
 void add_note_date_option(CLI::App& command, std::optional<std::string>& date, const std::string& note) {

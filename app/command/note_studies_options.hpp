@@ -10,8 +10,8 @@ class App;
 
 namespace wrapgauge {
 
-// --spread DIR and --ceiling FILE: studies of the same plan that the note shows. `studies` outlives the
-// parsing. `note`: the flag they need; empty: none.
+// --spread DIR, --ceiling FILE and --people DIR: studies of the same plan that the note shows. `studies`
+// outlives the parsing. `note`: the flag they need; empty: none.
 void add_note_studies_options(CLI::App& command, NoteStudies& studies, const std::string& note = "");
 
 // --date YYYY-MM-DD: when the note is made, instead of the plan's day; never the clock's, so that the same

@@ -6,6 +6,7 @@
 
 #include "app/job/study_inputs.hpp"
 #include "model/study/ceiling_report.hpp"
+#include "model/study/people_report.hpp"
 #include "model/study/spread_report.hpp"
 
 namespace wrapgauge {
@@ -58,6 +59,11 @@ Result<NoteExtras> read_note_studies(const Job& job, const NoteStudies& studies)
     const auto answer = read_ceiling(*studies.ceiling, hash);
     if (!answer) return answer.problem();
     extras.ceiling = note_ceiling(answer->brief, answer->relief, job.inputs);
+  }
+  if (studies.people) {
+    const auto brief = read_people_brief(*studies.people / "people.json", hash);
+    if (!brief) return brief.problem();
+    extras.people = NotePeople{*brief, job.inputs};
   }
   return extras;
 }

@@ -14,6 +14,7 @@ namespace wrapgauge {
 struct NoteStudies {
   std::optional<std::filesystem::path> spread;   // folder that wrapgauge spread wrote to
   std::optional<std::filesystem::path> ceiling;  // file that wrapgauge ceiling wrote with --out
+  std::optional<std::filesystem::path> people;   // folder that wrapgauge people wrote to
 };
 
 // `brief`, `relief`: of ceiling_brief() and relief_brief(), or as read_ceiling() gives them back.

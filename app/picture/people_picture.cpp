@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <vector>
 
 #include "app/picture/colour_map.hpp"
@@ -114,7 +115,6 @@ void draw_limit_of_people(const PeopleAxes& axes, QPainter& painter) {
 }
 
 void draw_cross(const QPointF& at, double size, QPainter& painter) {
-  painter.setPen(QPen(Qt::white, 8.0));
   for (const QPen& pen : {QPen(Qt::white, 8.0), QPen(kMark, 4.0)}) {
     painter.setPen(pen);
     painter.drawLine(at + QPointF(-size, -size), at + QPointF(size, size));
@@ -134,48 +134,58 @@ void draw_within(const QPointF& at, QPainter& painter) {
   painter.drawEllipse(at, 10.0, 10.0);
 }
 
-void draw_person(const PersonRow& row, const People& people, const PeopleAxes& axes, QPainter& painter) {
+QPointF mark_of(const PersonRow& row, const People& people, const PeopleAxes& axes) {
   const double girth = row.answer.girth / mm;
-  if (row.verdict == PersonVerdict::kNoAnswer)
-    return draw_no_answer(axes.at(girth, 0.0) - QPointF(0, 12), painter);
-  const QPointF at = axes.at(girth, row.answer.share * people.mesh_factor);
-  if (row.verdict == PersonVerdict::kWithin) return draw_within(at, painter);
-  draw_cross(at, 9.0, painter);
+  if (row.verdict == PersonVerdict::kNoAnswer) return axes.at(girth, 0.0) - QPointF(0, 12);
+  return axes.at(girth, row.answer.share * people.mesh_factor);
 }
 
-// Few people are named beside their marks, where no other name stands.
+void draw_person(const PersonRow& row, const QPointF& at, QPainter& painter) {
+  switch (row.verdict) {
+    case PersonVerdict::kWithin:
+      return draw_within(at, painter);
+    case PersonVerdict::kAbove:
+      return draw_cross(at, 9.0, painter);
+    case PersonVerdict::kNoAnswer:
+      return draw_no_answer(at, painter);
+  }
+}
+
+// Beside a mark, above, left of it or below, whichever is free first.
+std::optional<QRectF> free_place(const QPointF& at, const QSizeF& size, const std::vector<QRectF>& taken) {
+  constexpr double kGap = 16.0;
+  const double across = size.width(), up = size.height();
+  for (const QPointF& shift : {QPointF(kGap, -up / 2), QPointF(-across / 2, -up - kGap),
+                               QPointF(-across - kGap, -up / 2), QPointF(-across / 2, kGap)}) {
+    const QRectF place(at + shift, size);
+    const bool free = std::none_of(taken.begin(), taken.end(),
+                                   [&](const QRectF& other) { return other.intersects(place); });
+    if (free && kPlot.contains(place)) return place;
+  }
+  return std::nullopt;
+}
+
+// Few people are named beside their marks; a name for which there is no room is left to the table.
 void name_people(const People& people, const PeopleAxes& axes, QPainter& painter) {
   constexpr std::size_t kNamed = 24;
   if (people.people.size() > kNamed) return;
   painter.setFont(picture_font(kPeopleText - 4));
   const QFontMetricsF letters(painter.font());
-  std::vector<QRectF> taken;
+  const QPointF limit = axes.at(axes.least_mm, 1.0);
+  std::vector<QRectF> taken{QRectF(limit - QPointF(0, 3), QSizeF(kPlot.width(), 6))};
   for (const PersonRow& row : people.people)
-    if (is_measured(row)) {
-      const QPointF at =
-          axes.at(row.answer.girth / mm,
-                  row.verdict == PersonVerdict::kNoAnswer ? 0.0 : row.answer.share * people.mesh_factor);
-      taken.push_back(QRectF(at - QPointF(12, 14), at + QPointF(12, 14)));
-    }
+    if (is_measured(row))
+      taken.push_back(QRectF(mark_of(row, people, axes) - QPointF(12, 12), QSizeF(24, 24)));
   painter.setPen(kInk);
   for (const PersonRow& row : people.people) {
     if (!is_measured(row)) continue;
     const QString name = QString::fromStdString(row.id);
-    const double width = letters.horizontalAdvance(name) + 4, height = letters.height();
-    const QPointF at =
-        axes.at(row.answer.girth / mm,
-                row.verdict == PersonVerdict::kNoAnswer ? 0.0 : row.answer.share * people.mesh_factor);
-    for (const QPointF& shift : {QPointF(16, -height / 2), QPointF(-width / 2, -height - 16),
-                                 QPointF(-width - 16, -height / 2), QPointF(-width / 2, 16.0)}) {
-      const QRectF place(at + shift, QSizeF(width, height));
-      const bool free = std::none_of(taken.begin(), taken.end(),
-                                     [&](const QRectF& other) { return other.intersects(place); });
-      if (!free || !kPlot.contains(place)) continue;
-      painter.fillRect(place, QColor(255, 255, 255, 215));
-      painter.drawText(place, Qt::AlignCenter, name);
-      taken.push_back(place);
-      break;
-    }
+    const QSizeF size(letters.horizontalAdvance(name) + 4, letters.height());
+    const auto place = free_place(mark_of(row, people, axes), size, taken);
+    if (!place) continue;
+    painter.fillRect(*place, QColor(255, 255, 255, 215));
+    painter.drawText(*place, Qt::AlignCenter, name);
+    taken.push_back(*place);
   }
 }
 
@@ -187,7 +197,7 @@ void draw_key(const People& people, QPainter& painter) {
     painter.setPen(kInk);
     const double width = QFontMetricsF(painter.font()).horizontalAdvance(text);
     painter.drawText(QRectF(x + 22, y - 18, width + 4, 36), Qt::AlignVCenter, text);
-    x += width + 70;
+    x += width + 60;
   };
   draw_within({x, y}, painter);
   word("within the limits");
@@ -200,7 +210,8 @@ void draw_key(const People& people, QPainter& painter) {
     draw_no_answer({x, y}, painter);
     word("does not close, or no equilibrium");
   }
-  word(QString("predicted; limit: 100 %"));
+  x -= 20;
+  word("predicted");
 }
 
 }  // namespace
@@ -219,7 +230,7 @@ QImage people_picture(const People& people) {
   draw_limit_of_people(axes, painter);
   draw_axes_of_people(axes, painter);
   for (const PersonRow& row : people.people)
-    if (is_measured(row)) draw_person(row, people, axes, painter);
+    if (is_measured(row)) draw_person(row, mark_of(row, people, axes), painter);
   name_people(people, axes, painter);
   draw_accepted_words(people, axes, painter);
   draw_key(people, painter);

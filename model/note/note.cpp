@@ -29,8 +29,8 @@ std::optional<Problem> stale_problem(const std::vector<InputFile>& then, const s
 NoteBlocks sections(const Summary& summary, const NoteExtras& extras) {
   NoteBlocks all;
   for (NoteBlocks& part :
-       std::array{note_on_device(summary), note_on_pressures(summary, extras), note_on_hazards(summary),
-                  note_on_practice(summary, extras), note_on_record(summary)})
+       std::array{note_on_device(summary, extras), note_on_pressures(summary, extras),
+                  note_on_hazards(summary), note_on_practice(summary, extras), note_on_record(summary)})
     std::move(part.begin(), part.end(), std::back_inserter(all));
   return all;
 }
@@ -49,6 +49,9 @@ Result<Note> study_note(const Summary& summary, const std::vector<InputFile>& in
       return *problem;
   if (extras.ceiling)
     if (auto problem = stale_problem(extras.ceiling->inputs, inputs_now, "the study of the ceiling"))
+      return *problem;
+  if (extras.people)
+    if (auto problem = stale_problem(extras.people->inputs, inputs_now, "the study of people"))
       return *problem;
   if (summary.limit_point)
     return Problem{ProblemKind::kNotConverged,

@@ -60,9 +60,14 @@ struct NoteCeiling {
   std::vector<InputFile> inputs;
   std::optional<std::string> relief;  // "3.0 kPa (22 mmHg) for inlet 'a'": for the valve's test
 };
+struct NotePeople {
+  std::string words;  // which girths may be accepted, and what that rests on
+  std::vector<InputFile> inputs;
+};
 struct NoteExtras {
   std::optional<NoteBands> bands;
   std::optional<NoteCeiling> ceiling;
+  std::optional<NotePeople> people;
 };
 
 inline constexpr const char* kPictureOfPlace = "note-place.png";        // where it sits, with sites

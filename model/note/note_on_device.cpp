@@ -54,15 +54,17 @@ std::string height_text(const std::optional<Length>& above_heart) {
   return fixed_text(std::abs(up_cm), 0) + (up_cm > 0.0 ? " cm above" : " cm below") + " the heart";
 }
 
-NoteTable wearers_table(const Summary& summary) {
+NoteTable wearers_table(const Summary& summary, const NoteExtras& extras) {
   const Wearers& wearers = summary.wearers;
-  return {{"About the wearers", "Answer"},
-          {{"Who takes part", wearers.population},
-           {"How many", wearers.number ? std::to_string(*wearers.number) : ""},
-           {"Posture", wearers.posture ? std::string(wearer_posture_name(*wearers.posture)) : ""},
-           {"Limb against the heart", height_text(wearers.above_heart)},
-           {"Part of the body", part_text(summary)}},
-          {34, 66}};
+  NoteTable table{{"About the wearers", "Answer"},
+                  {{"Who takes part", wearers.population},
+                   {"How many", wearers.number ? std::to_string(*wearers.number) : ""},
+                   {"Posture", wearers.posture ? std::string(wearer_posture_name(*wearers.posture)) : ""},
+                   {"Limb against the heart", height_text(wearers.above_heart)},
+                   {"Part of the body", part_text(summary)}},
+                  {34, 66}};
+  if (extras.people) table.rows.push_back({"Girths to accept", extras.people->words});
+  return table;
 }
 
 std::string tissue_text(const Summary& summary) {
@@ -108,7 +110,7 @@ std::string sites_text(const Summary& summary) {
 
 }  // namespace
 
-NoteBlocks note_on_device(const Summary& summary) {
+NoteBlocks note_on_device(const Summary& summary, const NoteExtras& extras) {
   NoteBlocks blocks{
       NoteTable{{"Study name", "Ethics reference", "Responsible person", "Date of making"},
                 {{"", "", "", summary.date}},
@@ -118,7 +120,7 @@ NoteBlocks note_on_device(const Summary& summary) {
       NoteText{worn_text(summary)},
       inlets_table(summary),
       NoteHeading{"2. Who wears it"},
-      wearers_table(summary),
+      wearers_table(summary, extras),
       NoteText{tissue_text(summary)},
       NoteHeading{"3. Where it sits"},
       NotePicture{kPictureOfPlace,

@@ -11,7 +11,7 @@ using NoteBlocks = std::vector<NoteBlock>;
 NoteBox note_verdict(const Summary& summary, int to_fill);
 
 // 1 to 3: study, device, wearers, place.
-NoteBlocks note_on_device(const Summary& summary);
+NoteBlocks note_on_device(const Summary& summary, const NoteExtras& extras);
 // 4 to 6: pressures with bands, limits, findings.
 NoteBlocks note_on_pressures(const Summary& summary, const NoteExtras& extras);
 // 7 to 10: hazards, who must not take part, stop signs, who watches.

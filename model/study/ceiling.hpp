@@ -67,6 +67,7 @@ struct Ceiling {
 struct CeilingOptions {
   double spread_factor = 1.0;  // the share of the limit is multiplied by this too
   bool alone = true;
+  bool relief = true;  // solve for the relief valves too; without it plan_within leaves them out
   CeilingSearchOptions search;
 };
 

@@ -43,6 +43,11 @@ Result<InletCeiling> CeilingFinder::find() {
   return ceiling;
 }
 
+Result<StateReading> CeilingFinder::judged(const LoadPath& path) {
+  if (!options_.relief) return study_.read(path);
+  return study_.read_with_relief(path, progress_);
+}
+
 // The answer is what is set: rounded down, solved, and set lower still where a limit is met by that.
 std::optional<Problem> CeilingFinder::set_down(InletCeiling& ceiling, double inflation) {
   constexpr int kTries = 8;
@@ -56,7 +61,7 @@ std::optional<Problem> CeilingFinder::set_down(InletCeiling& ceiling, double inf
     if (!path && path.problem().kind != ProblemKind::kNotConverged) return path.problem();
     if (!path || path->limit_point) continue;
     if (search_share(study_.read(*path).nearest) > 1.0) continue;
-    const auto judged_there = study_.read_with_relief(*path, progress_);
+    const auto judged_there = judged(*path);
     if (!judged_there) return judged_there.problem();
     const StateReading& reading = *judged_there;
     ceiling.inlets = inlets_of(settings, reading);
@@ -87,7 +92,7 @@ Result<SharePath> CeilingFinder::solve(double inflation, double known_within) {
   scale_.closed_at(path->states.front());
   if (auto problem = scale_.problem()) return *problem;
   if (inflation == 1.0 && !only_ && !plan_reading_) {
-    auto reading = study_.read_with_relief(*path, progress_);
+    auto reading = judged(*path);
     if (!reading) return reading.problem();
     plan_reading_ = std::move(reading).value();
   }

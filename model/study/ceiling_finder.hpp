@@ -22,6 +22,7 @@ class CeilingFinder {
 
  private:
   Result<SharePath> solve(double inflation, double known_within);
+  Result<StateReading> judged(const LoadPath& path);
   SharePath shares_of(const LoadPath& path, double inflation, double known_within);
   std::optional<Problem> set_down(InletCeiling& ceiling, double inflation);
   Result<CeilingCheck> solved_check(double inflation);

@@ -74,14 +74,28 @@ std::string person_text(const PersonRow& row, double mesh_factor) {
   return who + "above a limit, " + reached + (reached.ends_with('.') ? "" : ".") + ceiling_text(answer);
 }
 
-// The lowest ceiling of those who are within, and whose.
+// The lowest ceiling of all who have figures, and whose; none where somebody has no inflation within the
+// limits.
 const PersonRow* lowest_ceiling(const People& people) {
   const PersonRow* lowest = nullptr;
   for (const PersonRow& row : people.people) {
-    if (row.verdict != PersonVerdict::kWithin || !row.answer.ceiling) continue;
+    if (row.verdict == PersonVerdict::kNoAnswer) continue;
+    if (!row.answer.ceiling || row.answer.ceiling->settings.empty()) return nullptr;
     if (!lowest || row.answer.ceiling->inflation < lowest->answer.ceiling->inflation) lowest = &row;
   }
   return lowest;
+}
+
+std::string lowest_words(const People& people) {
+  const PersonRow* lowest = lowest_ceiling(people);
+  if (!lowest) return "";
+  const auto answered = std::count_if(people.people.begin(), people.people.end(), [](const PersonRow& row) {
+    return row.verdict != PersonVerdict::kNoAnswer;
+  });
+  return "The lowest ceiling is that of " + lowest->id + ": " + settings_text(*lowest->answer.ceiling) +
+         " (" + percent_text(std::min(1.0, lowest->answer.ceiling->inflation)) +
+         " of what the plan asks for); up to it no limit is met on any of the " +
+         people_count(static_cast<int>(answered)) + " with figures.";
 }
 
 std::string verdict_words(const People& people) {
@@ -211,9 +225,7 @@ std::vector<std::string> people_words(const People& people, bool survey) {
         "No range of girths can be given: no two people side by side in girth are within the limits, or they "
         "differ by less than a tape does.");
   }
-  if (const PersonRow* lowest = lowest_ceiling(people))
-    words.push_back("Lowest ceiling of those within: " + settings_text(*lowest->answer.ceiling) + ", on " +
-                    lowest->id + ".");
+  if (const std::string lowest = lowest_words(people); !lowest.empty()) words.push_back(lowest);
   for (const PersonRow& row : people.people)
     if (row.verdict != PersonVerdict::kWithin) words.push_back(person_text(row, people.mesh_factor));
   for (const std::string& more : {rows_words(people), mesh_words(people), people.limits_override.value_or(""),

@@ -8,6 +8,8 @@
 namespace wrapgauge {
 namespace {
 
+constexpr double kCeilingWidth = 0.03;  // of a person's ceiling: its lower end is taken
+
 void measure(const Plan& plan, const Body& body, PersonAnswer& answer) {
   answer.limb = body_length(body);
   if (const auto* anchor = std::get_if<AnchorAtStation>(&plan.placement.anchor))
@@ -24,12 +26,21 @@ void measure_closure(const Plan& plan, const Body& body, PersonAnswer& answer) {
   answer.tail = Length(end_m - plan.layout.closure->from_x_m) - **closing;
 }
 
+// The relief valves are part of it: one that opens too late on this person is above a limit.
 void take_reading(const StateReading& reading, PersonAnswer& answer) {
   answer.share = reading.nearest.share;
-  answer.above = reading.nearest.above() || reading.judgement.worst() >= Severity::kAboveLimit;
   answer.where = reading.nearest.where;
   answer.sentence = reading.nearest.sentence;
   answer.peak = reading.figures.peak_anywhere;
+  answer.above = reading.nearest.above();
+  if (answer.above || reading.judgement.worst() < Severity::kAboveLimit) return;
+  answer.above = true;
+  for (const Finding& finding : reading.judgement.findings) {
+    if (finding.severity < Severity::kAboveLimit) continue;
+    answer.where = finding.where;
+    answer.sentence = english(finding.sentence);
+    return;
+  }
 }
 
 PersonCeiling ceiling_of(const InletCeiling& together) {
@@ -49,6 +60,8 @@ std::optional<Problem> look_for_ceiling(const Plan& plan, const Body& body, cons
   CeilingOptions options;
   options.spread_factor = mesh_factor;
   options.alone = false;
+  options.relief = false;
+  options.search.tolerance = kCeilingWidth;
   const auto found = find_ceiling(plan, body, resources, options, progress);
   if (!found && is_no_answer(found.problem().kind)) return found.problem();
   if (!found)
@@ -77,10 +90,13 @@ Result<PersonAnswer> person_answer(const Plan& plan, const Body& body, const Res
   const auto path = study->inflate_to(study->targets(), progress);
   if (!path && is_no_answer(path.problem().kind)) return path.problem();
   if (!path) return failed(path.problem().message);
-  if (path->limit_point)
+  if (path->limit_point) {
     failed(limit_point_words(*path->limit_point));
-  else
-    take_reading(study->read(*path), answer);
+  } else {
+    const auto reading = study->read_with_relief(*path, progress);
+    if (!reading) return reading.problem();
+    take_reading(*reading, answer);
+  }
   if (how.ceiling)
     if (auto problem = look_for_ceiling(plan, body, resources, how.mesh_factor, answer, progress))
       return *problem;
