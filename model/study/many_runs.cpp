@@ -193,7 +193,8 @@ Result<RunAnswers> solve_runs(const std::vector<RunOrder>& orders, const RunFold
       [&](std::size_t w) { tbb::this_task_arena::isolate([&] { keeper.solve(wanted[w]); }); },
       tbb::simple_partitioner());
   if (keeper.problem()) return *keeper.problem();
-  if (!outer.cancelled()) return answers;
+  // Other parts may have ended in the meantime: whichever of them looks last finds every run.
+  if (!outer.cancelled()) return missing_runs(answers) > 0 ? kept_runs(orders, folders) : answers;
   const auto total = static_cast<int>(answers.size());
   return Problem{ProblemKind::kCancelled,
                  "Cancelled: " + std::to_string(total - missing_runs(answers)) + " of " +

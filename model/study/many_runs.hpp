@@ -48,9 +48,10 @@ int missing_runs(const RunAnswers& answers);
 using AnswerRun = std::function<Result<std::string>(std::size_t run, Progress& progress)>;
 
 // Solves what `part` still lacks, as many runs side by side as there are threads, and appends each answer to
-// the part's file as soon as it is there, flushed. A line that was cut short by a kill is passed over and its
-// run solved again. Problems: a part that does not exist; kCancelled with how many runs are kept; a file that
-// cannot be written; another program that works on the same part in this folder.
+// the part's file as soon as it is there, flushed; then looks once more for what other parts have kept. A
+// line that was cut short by a kill is passed over and its run solved again. Problems: a part that does not
+// exist; kCancelled with how many runs are kept; a file that cannot be written; another program that works on
+// the same part in this folder.
 Result<RunAnswers> solve_runs(const std::vector<RunOrder>& orders, const RunFolders& folders,
                               const RunPart& part, const AnswerRun& answer,
                               Progress& progress = silent_progress());

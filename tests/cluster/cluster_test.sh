@@ -28,7 +28,10 @@ same_bytes() {
 scratch=$(mktemp -d)
 stop_all() {
   for daemon in slurmd slurmctld; do
-    [ -s "$scratch/$daemon.pid" ] && kill "$(cat "$scratch/$daemon.pid")" 2>/dev/null
+    [ -s "$scratch/$daemon.pid" ] || continue
+    pid=$(cat "$scratch/$daemon.pid")
+    kill "$pid" 2>/dev/null
+    while kill -0 "$pid" 2>/dev/null; do sleep 0.2; done
   done
   rm -rf "$scratch"
 }
@@ -92,9 +95,6 @@ CONF
   alone
   sbatch --wait --array=1-4 --mem=0 --output="$scratch/task-%a.txt" "$source/resources/cluster/slurm-array.sh" \
     $study --out "$scratch/parts" || fail "the job array failed: $(cat "$scratch"/task-*.txt)"
-  # One node may have run the last two tasks side by side: whoever saw all runs wrote the results, and where
-  # neither did, one more call does without solving anything.
-  [ -e "$scratch/parts/spread.json" ] || "$program" $study --out "$scratch/parts" >/dev/null
   same_bytes "$scratch/parts"
 }
 

@@ -66,6 +66,19 @@ TEST(ManyRuns, PartsAreDealtOutInTurnAndMergeToTheSame) {
   EXPECT_EQ(*merged, *at_once);
 }
 
+// Two parts in one folder that end at about the same time: each was begun before the other had kept anything.
+TEST(ManyRuns, ThePartThatEndsLastFindsTheRunsOfTheOthers) {
+  const small_band::Folder folder("last");
+  Squares squares;
+  const AnswerRun other_part_ends_first = [&](std::size_t run, Progress&) -> Result<std::string> {
+    if (run == 0) EXPECT_TRUE(solve_runs(orders(6), {folder.path(), {}}, {2, 2}, squares.answer()).ok());
+    return std::string("{}");
+  };
+  const auto last = solve_runs(orders(6), {folder.path(), {}}, {1, 2}, other_part_ends_first);
+  ASSERT_TRUE(last.ok()) << last.problem().message;
+  EXPECT_EQ(missing_runs(*last), 0);
+}
+
 TEST(ManyRuns, ALineCutShortIsSolvedAgainAndTheNextStandsByItself) {
   const small_band::Folder folder("cut");
   Squares squares;
