@@ -2,7 +2,7 @@
 # Counts how many of 30 plans get advice, and whether what is advised ends as an estimate
 # with exit code 0. By hand, some 20 min of processor time: tests/advise_plans.sh PROGRAM FOLDER
 # The plans are the two of the demo with other pressures or volumes, girths, closures, places and times, on
-# meshes of 12 and 7 mm; its table stands in docs/10-advise.md.
+# meshes of 12 and 7 mm; its table stands in docs/09-advise.md.
 set -eu
 program=$1
 folder=$2

@@ -69,9 +69,9 @@ Result<RunAnswers> solve_variants(const VaryJob& job, const std::vector<RunOrder
 
 VaryForecast forecast_variants(const VaryJob& job, std::size_t runs, const Plan& first,
                                const Prepared& prepared) {
-  constexpr double kBeside_s = 1.3;  // laying it on and reading every state, beside solving; docs/10-vary.md
+  constexpr double kBeside_s = 1.3;  // laying it on and reading every state, beside solving; docs/09-vary.md
   constexpr double kCeilingSolves = 8.0;
-  constexpr double kProgram_mb = 60.0, kThread_mb = 25.0, kNodes = 768.0;  // docs/10-vary.md
+  constexpr double kProgram_mb = 60.0, kThread_mb = 25.0, kNodes = 768.0;  // docs/09-vary.md
   const SolveForecast one = forecast_solve(first, prepared, {.mesh_error = false, .relief = false});
   VaryForecast forecast{.runs = runs, .time = {}, .threads = tbb::this_task_arena::max_concurrency()};
   const double larger = std::max(1.0, one.nodes / kNodes);
