@@ -15,6 +15,7 @@
 #include "model/core/file.hpp"
 #include "model/pipeline/prepare.hpp"
 #include "model/study/people_report.hpp"
+#include "model/study/runs_forecast.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -95,6 +96,23 @@ int write_people(const People& people, const PeopleCommand& command, Streams str
         2);
   }
   return people.within() < static_cast<int>(people.people.size()) ? kExitAboveLimit : kExitDone;
+}
+
+// What lies before the first solve, said on standard error; a study that goes on has been told.
+void say_forecast_of_people(const PeopleJob& job, const RunPart& part, const RunFolders& folders,
+                            Streams streams) {
+  if (std::filesystem::exists(folders.runs)) return;
+  Plan first = job.plan;
+  if (first.mesh_edge < job.options.edge) {
+    first.mesh_edge = job.options.edge;
+    first.mesh_seam_edge.reset();
+    first.mesh_seam_band.reset();
+  }
+  const auto prepared = prepare(first, job.body, job.resources, mesh_of_plan(first));
+  const std::size_t runs = (job.people.size() + part.parts - 1) / static_cast<std::size_t>(part.parts);
+  if (prepared)
+    streams.err << wrapped(
+        forecast_words(forecast_runs(runs, job.options.ceiling, first, *prepared), "people"), 2);
 }
 
 int run_people(const PeopleCommand& command, Streams streams) {

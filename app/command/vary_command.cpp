@@ -64,7 +64,9 @@ void say_forecast(const VaryJob& job, std::size_t runs, Streams streams) {
   if (!plan || !inputs || runs == 0) return;
   const Plan first = meshed(*plan, job.mesh);
   const auto prepared = prepare(first, *inputs->body, *inputs->resources, mesh_of_plan(first));
-  if (prepared) streams.err << wrapped(forecast_words(forecast_variants(job, runs, first, *prepared)), 2);
+  if (prepared)
+    streams.err << wrapped(
+        forecast_words(forecast_runs(runs, job.with_ceiling, first, *prepared), "variants"), 2);
 }
 
 int say_vary_part_done(const RunAnswers& answers, const VaryCommand& command, Streams streams) {

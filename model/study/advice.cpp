@@ -323,7 +323,13 @@ Result<Advice> find_advice(const AdviceJob& job, const RunFolders& folders, Prog
   const auto body = body_of_plan(job.plan, job.body);
   if (!body) return body.problem();
   if (auto problem = not_of_a_test_object(body->part, "advice")) return *problem;
-  return Adviser(job, *body, folders, progress).find();
+  AdviceJob written = job;
+  if (!job.plan.layout_file && !job.plan.layout_drawing) {
+    auto plan = as_written(job.plan);
+    if (!plan) return plan.problem();
+    written.plan = std::move(plan).value();
+  }
+  return Adviser(written, *body, folders, progress).find();
 }
 
 }  // namespace wrapgauge

@@ -109,7 +109,9 @@ class ChangeSolver {
     const bool same_wear = change_.kind == ChangeKind::kInflation || change_.kind == ChangeKind::kTime ||
                            change_.kind == ChangeKind::kValves;
     if (how_.as_planned && same_wear) return how_.as_planned->with_inflation_of(plan);
-    return StudyCase::make(plan, body_, resources_, how_.mesh);
+    const auto written = as_written(plan);
+    if (!written) return written.problem();
+    return StudyCase::make(*written, body_, resources_, how_.mesh);
   }
 
   Result<RungResult> solve(int rung) {

@@ -36,16 +36,4 @@ Result<RunAnswers> solve_variants(const VaryJob& job, const std::vector<RunOrder
                                   const RunFolders& folders, const RunPart& part,
                                   Progress& progress = silent_progress());
 
-struct VaryForecast {
-  std::size_t runs = 0;
-  Time time;  // of all of them on `threads`
-  int threads = 1;
-  double memory_mb = 0.0;
-};
-// An order of magnitude, from the measured law of one solve (solve_forecast.hpp); memory as measured on the
-// demo cuff. `first`: the first variant, prepared.
-VaryForecast forecast_variants(const VaryJob& job, std::size_t runs, const Plan& first,
-                               const Prepared& prepared);
-std::string forecast_words(const VaryForecast& forecast);
-
 }  // namespace wrapgauge
