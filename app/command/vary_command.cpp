@@ -9,6 +9,7 @@
 #include "app/job/variant_jobs.hpp"
 #include "app/job/vary_files.hpp"
 #include "app/picture/picture_program.hpp"
+#include "model/study/runs_forecast.hpp"
 
 namespace wrapgauge {
 namespace {
