@@ -130,9 +130,10 @@ int run_people(const PeopleCommand& command, Streams streams) {
   if (auto problem = not_of_a_test_object(ready->part, "people")) return say_problem(*problem, streams);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
   const RunFolders folders = run_folders(command.runs);
-  if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   const PeopleJob wanted{job->plan,         job->body,          job->resources,     body_for,
                          inputs_hash(*job), std::move(*people), std::move(*options)};
+  say_forecast_of_people(wanted, *part, folders, streams);
+  if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   int missing = 0;
   std::optional<Result<std::optional<People>>> tried;
   {
