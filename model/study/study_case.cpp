@@ -110,7 +110,7 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
     reading.volume.emplace_back(state.group_volume_m3[g]);
   }
   const InflationSetup& setup = prepared_.setup;
-  StateContact found = contact(path, state);
+  MappedContact found = contact(path, state);
   reading.figures = std::move(found.figures);
   const Audit balance = audit(body_, setup, path, state);
   reading.judgement = judged({setup, path, found.map, reading.figures, balance},
@@ -119,7 +119,7 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
   return reading;
 }
 
-StateContact StudyCase::contact(const LoadPath& path, const EquilibriumState& state) const {
+MappedContact StudyCase::contact(const LoadPath& path, const EquilibriumState& state) const {
   const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
                             prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
   ContactMap map = contact_map(body_, prepared_.setup, path, state);
@@ -127,12 +127,12 @@ StateContact StudyCase::contact(const LoadPath& path, const EquilibriumState& st
   return {std::move(map), std::move(figures)};
 }
 
-Eigen::VectorXd StudyCase::share_on_layout(const LoadPath& path, const StateContact& contact) const {
+Eigen::VectorXd StudyCase::share_on_layout(const LoadPath& path, const MappedContact& contact) const {
   return share_of_limit(limits_, limit_inputs_, prepared_.setup, path.states.back(), path.sheet,
                         contact.figures, contact.map.mean_1cm2_pa);
 }
 
-Eigen::VectorXd StudyCase::limit_on_layout(const LoadPath& path, const StateContact& contact) const {
+Eigen::VectorXd StudyCase::limit_on_layout(const LoadPath& path, const MappedContact& contact) const {
   return limit_on_layout_pa(limits_, limit_inputs_, prepared_.setup, path.states.back(), path.sheet,
                             contact.figures);
 }

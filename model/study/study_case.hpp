@@ -33,7 +33,7 @@ struct StateReading {
 LimitShare nearest_limit(const Judgement& judgement);
 
 // What presses where in one state, not judged yet.
-struct StateContact {
+struct MappedContact {
   ContactMap map;
   ContactFigures figures;
 };
@@ -59,11 +59,11 @@ class StudyCase {
                                 const Supply& supply) const;
   // One state, judged as if no more than that had been asked for.
   StateReading read(const LoadPath& path, std::size_t state) const;
-  StateContact contact(const LoadPath& path, const EquilibriumState& state) const;
+  MappedContact contact(const LoadPath& path, const EquilibriumState& state) const;
   // A flat vertex each, of the last state: what share of its limit each place takes (limit_share.hpp), and
   // the limit of the row that holds there, Pa.
-  Eigen::VectorXd share_on_layout(const LoadPath& path, const StateContact& contact) const;
-  Eigen::VectorXd limit_on_layout(const LoadPath& path, const StateContact& contact) const;
+  Eigen::VectorXd share_on_layout(const LoadPath& path, const MappedContact& contact) const;
+  Eigen::VectorXd limit_on_layout(const LoadPath& path, const MappedContact& contact) const;
 
   const std::vector<InflationTarget>& targets() const { return prepared_.targets; }  // the plan's
   const InflationSetup& setup() const { return prepared_.setup; }

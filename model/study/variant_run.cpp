@@ -79,7 +79,7 @@ void add_points(const StudyCase& study, const LoadPath& path, const EquilibriumS
   }
 }
 
-VariantMap map_of(const StudyCase& study, const LoadPath& path, const StateContact& last) {
+VariantMap map_of(const StudyCase& study, const LoadPath& path, const MappedContact& last) {
   VariantMap map;
   for (const double pa : last.map.on_layout_pa) map.contact_pa.push_back(whole_number(pa));
   for (const double share : study.share_on_layout(path, last))
@@ -264,7 +264,7 @@ Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, c
   answer.limits_words = not_the_shipped_tables(resources);
   take_reading(*reading, answer);
   for (std::size_t s = 0; s < path->states.size(); ++s) {
-    const StateContact contact = study->contact(*path, path->states[s]);
+    const MappedContact contact = study->contact(*path, path->states[s]);
     add_points(*study, *path, path->states[s], contact.figures, answer.curves);
     if (s + 1 == path->states.size()) answer.map = map_of(*study, *path, contact);
   }
