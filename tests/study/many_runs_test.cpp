@@ -71,7 +71,9 @@ TEST(ManyRuns, ThePartThatEndsLastFindsTheRunsOfTheOthers) {
   const small_band::Folder folder("last");
   Squares squares;
   const AnswerRun other_part_ends_first = [&](std::size_t run, Progress&) -> Result<std::string> {
-    if (run == 0) EXPECT_TRUE(solve_runs(orders(6), {folder.path(), {}}, {2, 2}, squares.answer()).ok());
+    if (run == 0) {
+      EXPECT_TRUE(solve_runs(orders(6), {folder.path(), {}}, {2, 2}, squares.answer()).ok());
+    }
     return std::string("{}");
   };
   const auto last = solve_runs(orders(6), {folder.path(), {}}, {1, 2}, other_part_ends_first);
