@@ -434,7 +434,7 @@ TEST(Advise, AFillVolumeIsLoweredInMillilitres) {
 
 // Property: small changes act in proportion, so that one and two per cent tell the same slope.
 TEST(Advise, SmallChangesOfTheFasteningActInProportion) {
-  const Plan plan = small_band::plan(1.0 * kPa, 0.04);
+  const Plan plan = advice_job(small_band::plan(1.0 * kPa, 0.04)).plan;
   const Body body = body_of_plan(plan, small_band::body()).value();
   const Resources resources = small_band::resources();
   const auto mean_at = [&](double stretch) {
