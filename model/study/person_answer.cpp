@@ -41,6 +41,12 @@ void take_reading(const StateReading& reading, PersonAnswer& answer) {
     answer.sentence = english(finding.sentence);
     return;
   }
+  for (const Hazard& hazard : reading.judgement.hazards) {
+    if (hazard.severity < Severity::kAboveLimit) continue;
+    answer.where = english(hazard.name);
+    answer.sentence = english(hazard.sentence);
+    return;
+  }
 }
 
 PersonCeiling ceiling_of(const InletCeiling& together) {

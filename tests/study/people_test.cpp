@@ -193,6 +193,29 @@ TEST(People, ASharePastTheLimitOnThePlansOwnMeshIsNotWithin) {
             !one.answer.above && one.answer.share * people.mesh_factor <= 1.0);
 }
 
+// Someone's word that there are no other sites was given for one body.
+TEST(People, AWordOnThePlansOwnSitesIsNotCarriedToAScan) {
+  SmallPeople small;
+  small.plan.sites_confirmed = SitesConfirmed{};
+  const PersonTried scanned{"scanned", BodyFile{"arm.stl", {}, {}, {}, {}, {}}, "hash"};
+  const auto on_scan = plan_on(small.job({scanned}), scanned, small_band::body());
+  ASSERT_TRUE(on_scan.ok()) << on_scan.problem().message;
+  EXPECT_FALSE(on_scan->sites_confirmed);
+}
+
+TEST(People, AReliefValveThatOpensTooLateOnThemIsAboveALimit) {
+  SmallPeople small;
+  small.plan = small_band::plan(0.5 * kPa, -0.04);
+  small.plan.body = BodyForm{"cylinder", {}, {}};
+  small.plan.solver.steps = 1;
+  const PersonTried one = small.person("one", 251.327);
+  EXPECT_EQ(small.tried({one}, "no-valve").people.front().verdict, PersonVerdict::kWithin);
+  small.plan.supply.relief = 30.0 * kPa;
+  const PersonRow row = small.tried({one}, "valve").people.front();
+  EXPECT_EQ(row.verdict, PersonVerdict::kAbove);
+  EXPECT_EQ(row.answer.where, "A valve or pump that sticks") << row.answer.sentence;
+}
+
 TEST(People, WhatLiesAtAPointOfThePlansOwnBodyIsRefused) {
   SmallPeople small;
   Plan plan = small.plan;
