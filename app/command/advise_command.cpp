@@ -7,6 +7,7 @@
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
+#include "app/command/write_plan_option.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/study/advice_report.hpp"
@@ -80,11 +81,7 @@ int say_advice(const AdviseCommand& command, const Advice& advice, const Job& jo
 }
 
 int run_advise(const AdviseCommand& command, Streams streams) {
-  std::error_code none;
-  if (command.write && std::filesystem::equivalent(*command.write, command.plan, none))
-    return say_problem(bad_input("--write names the plan itself, " + command.plan.filename().string() +
-                                 ": name another file, so that the plan stays as it is."),
-                       streams);
+  if (auto problem = writes_over_plan(command.write, command.plan)) return say_problem(*problem, streams);
   const auto job = read_job(command.plan);
   if (!job) return say_problem(job.problem(), streams);
   AdviceJob wanted{job->plan, job->body, job->resources, inputs_hash(*job)};

@@ -5,6 +5,7 @@
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
+#include "app/command/write_plan_option.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/study/ceiling_report.hpp"
@@ -56,11 +57,7 @@ std::optional<Problem> write_at_ceiling(const Plan& plan, const Ceiling& ceiling
 }
 
 int run_ceiling(const CeilingCommand& command, Streams streams) {
-  std::error_code none;
-  if (command.write && std::filesystem::equivalent(*command.write, command.plan, none))
-    return say_problem(bad_input("--write names the plan itself, " + command.plan.filename().string() +
-                                 ": name another file, so that the plan stays as it is."),
-                       streams);
+  if (auto problem = writes_over_plan(command.write, command.plan)) return say_problem(*problem, streams);
   const auto job = read_job(command.plan);
   if (!job) return say_problem(job.problem(), streams);
   Plan plan = job->plan;

@@ -14,6 +14,7 @@
 #include "model/body/part_rules.hpp"
 #include "model/core/file.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/study/even_mesh.hpp"
 #include "model/study/people_report.hpp"
 #include "model/study/runs_forecast.hpp"
 
@@ -102,12 +103,7 @@ int write_people(const People& people, const PeopleCommand& command, Streams str
 void say_forecast_of_people(const PeopleJob& job, const RunPart& part, const RunFolders& folders,
                             Streams streams) {
   if (std::filesystem::exists(folders.runs)) return;
-  Plan first = job.plan;
-  if (first.mesh_edge < job.options.edge) {
-    first.mesh_edge = job.options.edge;
-    first.mesh_seam_edge.reset();
-    first.mesh_seam_band.reset();
-  }
+  const Plan first = no_finer_than(job.plan, job.options.edge);
   const auto prepared = prepare(first, job.body, job.resources, mesh_of_plan(first));
   const std::size_t runs = (job.people.size() + part.parts - 1) / static_cast<std::size_t>(part.parts);
   if (prepared)

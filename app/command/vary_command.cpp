@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/run_folder_options.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/study_inputs.hpp"
@@ -28,11 +29,10 @@ constexpr const char* kVaryExamples =
 constexpr double kCoarseEdge_mm = 8.0;
 
 struct VaryCommand {
-  std::filesystem::path plan, folder;
+  std::filesystem::path plan;
+  RunFolderOptions runs;
   std::vector<std::string> sets;
-  std::vector<std::filesystem::path> merge;
   std::optional<double> edge_mm;
-  std::string part;
   bool along = false, own_mesh = false, ceiling = false;
   bool json = false;
 };
@@ -70,17 +70,6 @@ void say_forecast(const VaryJob& job, std::size_t runs, Streams streams) {
         forecast_words(forecast_runs(runs, job.with_ceiling, first, *prepared), "variants"), 2);
 }
 
-int say_vary_part_done(const RunAnswers& answers, const VaryCommand& command, Streams streams) {
-  streams.out << wrapped("Part " + command.part + " is done; " + std::to_string(missing_runs(answers)) +
-                             " of " + std::to_string(answers.size()) +
-                             " variants are still to come from other parts. Runs are kept in " +
-                             (command.folder / "runs").string() +
-                             "; when all parts are done, run vary once more without --part, with --merge for "
-                             "each other folder.",
-                         2);
-  return kExitDone;
-}
-
 Result<VaryResult> result_of(const VaryJob& job, const RunAnswers& answers) {
   VaryResult result{job.plan, job.variants, mesh_words(job.mesh), {}};
   for (const auto& answer : answers) {
@@ -96,19 +85,19 @@ int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryComma
                   Streams streams) {
   const auto result = result_of(job, answers);
   if (!result) return say_problem(result.problem(), streams);
-  if (auto written = write_variants(job, *result, command.folder); !written)
+  if (auto written = write_variants(job, *result, command.runs.folder); !written)
     return say_problem(written.problem(), streams);
   if (command.json) {
     streams.out << variants_json(*result);
   } else {
     for (const std::string& sentence : vary_words(*result)) streams.out << wrapped(sentence, 2);
-    streams.out << "Written to " << command.folder.string() << "\n";
+    streams.out << "Written to " << command.runs.folder.string() << "\n";
   }
   return worst_exit_code(*result);
 }
 
 int run_vary(const VaryCommand& command, Streams streams) {
-  const auto part = run_part_of(command.part);
+  const auto part = run_part_of(command.runs.part);
   if (!part) return say_problem(part.problem(), streams);
   auto read = read_job(command.plan);
   if (!read) return say_problem(read.problem(), streams);
@@ -122,8 +111,7 @@ int run_vary(const VaryCommand& command, Streams streams) {
   const auto orders = variant_orders(job);
   if (!orders) return say_problem(orders.problem(), streams);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
-  RunFolders folders{command.folder / "runs", {}};
-  for (const std::filesystem::path& folder : command.merge) folders.also_from.push_back(folder / "runs");
+  const RunFolders folders = run_folders(command.runs);
   const auto kept = kept_runs(*orders, folders);
   if (!kept) return say_problem(kept.problem(), streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
@@ -134,7 +122,8 @@ int run_vary(const VaryCommand& command, Streams streams) {
     answers = solve_variants(job, *orders, folders, *part, progress);
   }
   if (!*answers) return say_problem(answers->problem(), streams);
-  if (missing_runs(**answers) > 0) return say_vary_part_done(**answers, command, streams);
+  if (const int missing = missing_runs(**answers); missing > 0)
+    return say_part_done("vary", missing, orders->size(), command.runs, streams);
   return write_and_say(job, **answers, command, streams);
 }
 
@@ -149,14 +138,7 @@ void add_vary_options(CLI::App& command, VaryCommand& wanted) {
       ->allow_extra_args(false)
       ->type_name("PATH=V1,V2,...");
   command.add_flag("--along", wanted.along, "Take the values of all lists together instead of a grid");
-  command.add_option("--out", wanted.folder, "Folder for runs and results; made if it is missing")
-      ->required()
-      ->type_name("DIR");
-  command.add_option("--part", wanted.part, "Solve only this part of the variants, e.g. 2/4")
-      ->type_name("I/N");
-  command.add_option("--merge", wanted.merge, "Take finished runs from this folder of another part too")
-      ->allow_extra_args(false)
-      ->type_name("DIR");
+  add_run_folder_options(command, wanted.runs);
   add_mesh_edge_option(command, wanted.edge_mm);
   command.add_flag("--own-mesh", wanted.own_mesh, "The mesh of each variant's plan instead of one of 8 mm")
       ->excludes("--edge-mm");

@@ -8,6 +8,8 @@
 #include <system_error>
 #include <utility>
 
+#include "model/core/write_all.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -37,16 +39,6 @@ std::string reason(int error) {
 
 Problem cannot(const std::string& verb, const std::filesystem::path& file, const std::string& why) {
   return bad_input("Cannot " + verb + " " + file.string() + ": " + why + ".");
-}
-
-bool write_all(int descriptor, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written <= 0) return false;
-    bytes.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return true;
 }
 
 }  // namespace
@@ -118,7 +110,8 @@ Result<std::monostate> write_file_atomically(const std::filesystem::path& file, 
     ::unlink(temporary.c_str());
     return cannot("write", file, reason(error));
   };
-  if (!write_all(out.number(), bytes) || ::fsync(out.number()) != 0) return give_up(errno);
+  if (const int error = write_all(out.number(), bytes)) return give_up(error);
+  if (::fsync(out.number()) != 0) return give_up(errno);
   if (!out.close()) return give_up(errno);
   if (::rename(temporary.c_str(), file.c_str()) != 0) return give_up(errno);
   return std::monostate{};

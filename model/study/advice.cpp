@@ -8,6 +8,7 @@
 #include "model/body/part_rules.hpp"
 #include "model/core/version.hpp"
 #include "model/geometry/polygon.hpp"
+#include "model/plan/as_written.hpp"
 #include "model/study/run_lines.hpp"
 #include "model/study/staged_progress.hpp"
 

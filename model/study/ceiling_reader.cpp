@@ -1,8 +1,7 @@
 #include <nlohmann/json.hpp>
 
-#include "model/core/json_object.hpp"
-#include "model/core/version.hpp"
 #include "model/study/ceiling_report.hpp"
+#include "model/study/study_file.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -22,18 +21,9 @@ std::optional<std::vector<std::string>> texts(const nlohmann::json& json, const 
 }  // namespace
 
 Result<CeilingAnswer> read_ceiling(const std::filesystem::path& file, const std::string& inputs_hash) {
-  const auto json = read_json(file);
+  const auto json = read_study(file, {"ceiling", "give the file written with its --out"}, inputs_hash);
   if (!json) return json.problem();
   const std::string name = file.filename().string();
-  const auto says = [&](const char* key, const nlohmann::json& expected) {
-    return json->is_object() && json->contains(key) && (*json)[key] == expected;
-  };
-  if (!says("wrapgauge-ceiling", 1))
-    return bad_input(name + " is not an answer of wrapgauge ceiling: give the file written with its --out.");
-  if (!says("inputs_hash", inputs_hash) || !says("program", std::string(program_version())))
-    return bad_input(name +
-                     " was made from other inputs or by another version of the program, so it is stale; "
-                     "run wrapgauge ceiling again.");
   const auto words = texts(*json, "words"), brief = texts(*json, "brief");
   if (!words || !brief)
     return bad_input(name + " lacks its words, so it is damaged; run wrapgauge ceiling again.");

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "model/plan/as_written.hpp"
 #include "model/study/ceiling_report.hpp"
 #include "model/study/run_lines.hpp"
 
@@ -109,6 +110,7 @@ class ChangeSolver {
     const bool same_wear = change_.kind == ChangeKind::kInflation || change_.kind == ChangeKind::kTime ||
                            change_.kind == ChangeKind::kValves;
     if (how_.as_planned && same_wear) return how_.as_planned->with_inflation_of(plan);
+    // It is judged as its maker will have it in hand.
     const auto written = as_written(plan);
     if (!written) return written.problem();
     return StudyCase::make(*written, body_, resources_, how_.mesh);

@@ -13,19 +13,13 @@
 #include <unordered_map>
 
 #include "model/core/in_parallel.hpp"
+#include "model/core/time_text.hpp"
 #include "model/study/run_lines.hpp"
 
 namespace wrapgauge {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-// One figure: it is a guess.
-std::string time_left(double seconds) {
-  if (seconds < 60.0) return std::to_string(std::max(1L, std::lround(seconds))) + " s left";
-  if (seconds < 5400.0) return std::to_string(std::lround(seconds / 60.0)) + " min left";
-  return std::to_string(std::lround(seconds / 3600.0)) + " h left";
-}
 
 // Runs are solved side by side: only their number and the time left are told. Whatever ends one of them
 // stops the others.
@@ -41,7 +35,8 @@ class RunsProgress : public Progress {
     cost_done_ += cost;
     const double spent = std::chrono::duration<double>(Clock::now() - begun_).count();
     std::string stage = "runs " + std::to_string(done_) + " of " + std::to_string(wanted_);
-    if (done_ < wanted_) stage += ", about " + time_left(spent * (cost_ - cost_done_) / cost_done_);
+    if (done_ < wanted_)
+      stage += ", about " + rough_time_text(spent * (cost_ - cost_done_) / cost_done_ * second) + " left";
     outer_.report(stage, cost_done_ / cost_);
   }
 

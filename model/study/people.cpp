@@ -8,6 +8,7 @@
 #include "model/core/number_text.hpp"
 #include "model/core/version.hpp"
 #include "model/plan/plan_to_json.hpp"
+#include "model/study/even_mesh.hpp"
 #include "model/study/person_answer.hpp"
 #include "model/study/person_json.hpp"
 #include "model/study/run_lines.hpp"
@@ -47,13 +48,6 @@ std::optional<Problem> take_row(const PeopleJob& job, const Body& theirs, Plan& 
       job.options.rows[best_row(job.options.rows, girth / (1.0 + *stretch))];
   plan.layout.closure->stretch.reset();
   return std::nullopt;
-}
-
-void take_mesh(Length edge, Plan& plan) {
-  if (plan.mesh_edge >= edge) return;
-  plan.mesh_edge = edge;
-  plan.mesh_seam_edge.reset();
-  plan.mesh_seam_band.reset();
 }
 
 Json identity_start(const PeopleJob& job, const char* study, Length edge) {
@@ -152,8 +146,7 @@ Result<std::string> answer_of_person(const PeopleJob& job, const PersonTried& pe
 }
 
 Result<std::string> answer_as_planned(const PeopleJob& job, Length edge, Progress& progress) {
-  Plan plan = job.plan;
-  take_mesh(edge, plan);
+  const Plan plan = no_finer_than(job.plan, edge);
   const auto answer =
       person_answer(plan, job.body, job.resources, {false, 1.0, mesh_of_plan(plan)}, progress);
   if (!answer) return answer.problem();
@@ -224,8 +217,7 @@ Result<Plan> plan_on(const PeopleJob& job, const PersonTried& person, const Body
       between->to = between->to * longer;
     }
   if (auto problem = take_row(job, theirs, plan)) return *problem;
-  take_mesh(job.options.edge, plan);
-  return plan;
+  return no_finer_than(std::move(plan), job.options.edge);
 }
 
 Result<std::optional<People>> try_people(const PeopleJob& job, const RunFolders& folders, const RunPart& part,

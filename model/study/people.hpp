@@ -10,7 +10,7 @@
 
 #include "model/pipeline/resources.hpp"
 #include "model/plan/plan.hpp"
-#include "model/study/ceiling_search.hpp"
+#include "model/study/ceiling.hpp"
 #include "model/study/many_runs.hpp"
 
 namespace wrapgauge {
@@ -40,16 +40,10 @@ struct PeopleJob {
   PeopleOptions options;
 };
 
-struct InletSetting {
-  std::string inlet;
-  Pressure gauge;
-  Volume volume;
-};
-
 struct PersonCeiling {
   CeilingStop stop = CeilingStop::kLimit;
   double inflation = 0.0;  // of the plan's; 0: nothing may be inflated
-  std::vector<InletSetting> settings;
+  std::vector<CeilingInlet> settings;
   std::string where;  // what stops it
 };
 

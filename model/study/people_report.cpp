@@ -5,13 +5,13 @@
 #include <nlohmann/json.hpp>
 
 #include "model/core/csv_text.hpp"
-#include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/rounded_down.hpp"
 #include "model/core/version.hpp"
 #include "model/study/ceiling_report.hpp"
 #include "model/study/person_json.hpp"
+#include "model/study/study_file.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -45,7 +45,7 @@ const char* verdict_text(PersonVerdict verdict) {
 
 std::string settings_text(const PersonCeiling& ceiling) {
   std::string text;
-  for (const InletSetting& setting : ceiling.settings)
+  for (const CeilingInlet& setting : ceiling.settings)
     text += (text.empty() ? "'" : ", '") + setting.inlet + "' " + setting_text(setting.gauge) + " holding " +
             fixed_text(rounded_down(setting.volume / mL, 0.1), 1) + " mL";
   return text;
@@ -156,7 +156,7 @@ std::vector<std::string> inlets_of(const People& people) {
   std::vector<std::string> inlets;
   for (const PersonRow& row : people.people)
     if (row.answer.ceiling)
-      for (const InletSetting& setting : row.answer.ceiling->settings)
+      for (const CeilingInlet& setting : row.answer.ceiling->settings)
         if (std::find(inlets.begin(), inlets.end(), setting.inlet) == inlets.end())
           inlets.push_back(setting.inlet);
   std::sort(inlets.begin(), inlets.end());
@@ -166,9 +166,9 @@ std::vector<std::string> inlets_of(const People& people) {
 std::string setting_cells(const PersonAnswer& answer, const std::vector<std::string>& inlets) {
   std::string cells;
   for (const std::string& inlet : inlets) {
-    const InletSetting* found = nullptr;
+    const CeilingInlet* found = nullptr;
     if (answer.ceiling)
-      for (const InletSetting& setting : answer.ceiling->settings)
+      for (const CeilingInlet& setting : answer.ceiling->settings)
         if (setting.inlet == inlet) found = &setting;
     cells += cell(found ? rounded_down(found->gauge / kPa, 0.1) : 0.0, 1, found) +
              cell(found ? rounded_down(found->volume / mL, 0.1) : 0.0, 1, found);
@@ -293,18 +293,9 @@ std::string people_json(const People& people) {
 }
 
 Result<std::string> read_people_brief(const std::filesystem::path& file, const std::string& inputs_hash) {
-  const auto json = read_json(file);
+  const auto json = read_study(file, {"people", "give the folder written with its --out"}, inputs_hash);
   if (!json) return json.problem();
   const std::string name = file.filename().string();
-  const auto says = [&](const char* key, const nlohmann::json& expected) {
-    return json->is_object() && json->contains(key) && (*json)[key] == expected;
-  };
-  if (!says("wrapgauge-people", 1))
-    return bad_input(name + " is not an answer of wrapgauge people: give the folder written with its --out.");
-  if (!says("inputs_hash", inputs_hash) || !says("program", std::string(program_version())))
-    return bad_input(name +
-                     " was made from other inputs or by another version of the program, so it is stale; "
-                     "run wrapgauge people again.");
   if (!json->contains("brief") || !(*json)["brief"].is_string())
     return bad_input(name + " lacks its words, so it is damaged; run wrapgauge people again.");
   return (*json)["brief"].get<std::string>();

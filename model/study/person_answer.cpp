@@ -2,6 +2,7 @@
 
 #include "model/body/girth.hpp"
 #include "model/study/ceiling.hpp"
+#include "model/study/estimate_reading.hpp"
 #include "model/study/limit_point_words.hpp"
 #include "model/study/study_case.hpp"
 
@@ -33,19 +34,10 @@ void take_reading(const StateReading& reading, PersonAnswer& answer) {
   answer.sentence = reading.nearest.sentence;
   answer.peak = reading.figures.peak_anywhere;
   answer.above = reading.nearest.above();
-  if (answer.above || reading.judgement.worst() < Severity::kAboveLimit) return;
-  answer.above = true;
-  for (const Finding& finding : reading.judgement.findings) {
-    if (finding.severity < Severity::kAboveLimit) continue;
-    answer.where = finding.where;
-    answer.sentence = english(finding.sentence);
-    return;
-  }
-  for (const Hazard& hazard : reading.judgement.hazards) {
-    if (hazard.severity < Severity::kAboveLimit) continue;
-    answer.where = english(hazard.name);
-    answer.sentence = english(hazard.sentence);
-    return;
+  if (const Hazard* valve = valve_above_limit(reading)) {
+    answer.above = true;
+    answer.where = english(valve->name);
+    answer.sentence = english(valve->sentence);
   }
 }
 
@@ -56,8 +48,7 @@ PersonCeiling ceiling_of(const InletCeiling& together) {
     ceiling.where = together.above->nearest.where;
   if (together.inlets.empty()) return ceiling;
   ceiling.inflation = together.at.inflation;
-  for (const CeilingInlet& inlet : together.inlets)
-    ceiling.settings.push_back({inlet.inlet, inlet.gauge, inlet.volume});
+  ceiling.settings = together.inlets;
   return ceiling;
 }
 
@@ -83,23 +74,23 @@ Result<PersonAnswer> person_answer(const Plan& plan, const Body& body, const Res
                                    const PersonSolve& how, Progress& progress) {
   PersonAnswer answer;
   measure(plan, body, answer);
-  const auto failed = [&answer](std::string why) {
-    answer.failed = std::move(why);
+  // Why there are no figures; what tells nothing of the person ends the study instead.
+  const auto unanswered = [&answer](const Problem& problem) -> Result<PersonAnswer> {
+    if (is_no_answer(problem.kind)) return problem;
+    answer.failed = problem.message;
     return answer;
   };
   const auto ready = body_of_plan(plan, body);
-  if (!ready) return failed(ready.problem().message);
+  if (!ready) return unanswered(ready.problem());
   const auto study = StudyCase::make(plan, *ready, resources, how.mesh);
-  if (!study && is_no_answer(study.problem().kind)) return study.problem();
-  if (!study) return failed(study.problem().message);
+  if (!study) return unanswered(study.problem());
   measure_closure(plan, *ready, answer);
   const auto path = study->inflate_to(study->targets(), progress);
-  if (!path && is_no_answer(path.problem().kind)) return path.problem();
-  if (!path) return failed(path.problem().message);
+  if (!path) return unanswered(path.problem());
   if (path->limit_point) {
-    failed(limit_point_words(*path->limit_point));
+    answer.failed = limit_point_words(*path->limit_point);
   } else {
-    const auto reading = study->read_with_relief(*path, progress);
+    const auto reading = read_as_estimate(*study, *path, progress);
     if (!reading) return reading.problem();
     take_reading(*reading, answer);
   }

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "model/study/ceiling_settings.hpp"
 #include "model/study/run_lines.hpp"
 
 namespace wrapgauge {
@@ -10,26 +11,15 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 Json ceiling_to_json(const PersonCeiling& ceiling) {
-  Json json{{"stop", static_cast<int>(ceiling.stop)},
-            {"inflation", ceiling.inflation},
-            {"where", ceiling.where},
-            {"settings", Json::array()}};
-  for (const InletSetting& setting : ceiling.settings)
-    json["settings"].push_back(
-        {{"inlet", setting.inlet}, {"gauge_kPa", setting.gauge / kPa}, {"volume_mL", setting.volume / mL}});
-  return json;
+  return {{"stop", static_cast<int>(ceiling.stop)},
+          {"inflation", ceiling.inflation},
+          {"where", ceiling.where},
+          {"settings", settings_json(ceiling.settings)}};
 }
 
 PersonCeiling ceiling_of(const nlohmann::json& json) {
-  PersonCeiling ceiling{static_cast<CeilingStop>(json.at("stop").get<int>()),
-                        json.at("inflation").get<double>(),
-                        {},
-                        json.at("where").get<std::string>()};
-  for (const auto& setting : json.at("settings"))
-    ceiling.settings.push_back({setting.at("inlet").get<std::string>(),
-                                setting.at("gauge_kPa").get<double>() * kPa,
-                                setting.at("volume_mL").get<double>() * mL});
-  return ceiling;
+  return {static_cast<CeilingStop>(json.at("stop").get<int>()), json.at("inflation").get<double>(),
+          settings_from(json.at("settings")), json.at("where").get<std::string>()};
 }
 
 Json length_or_null(const std::optional<Length>& length) {

@@ -2,15 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <nlohmann/json.hpp>
 #include <numbers>
 
 #include "model/body/girth.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/rounded_down.hpp"
 #include "model/core/time_text.hpp"
-#include "model/plan/plan_from_json.hpp"
-#include "model/plan/plan_to_json.hpp"
 #include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
@@ -392,10 +389,6 @@ std::vector<InletRelief> valves_above(const Supply& supply, const std::vector<In
 
 void lower_valves(Supply& supply, const std::vector<InletRelief>& lowered) {
   for (const InletRelief& valve : lowered) supply.inlet_relief[valve.inlet] = valve.highest;
-}
-
-Result<Plan> as_written(const Plan& plan) {
-  return plan_from_json(plan_to_json(plan), plan.folder, "the changed plan");
 }
 
 }  // namespace wrapgauge

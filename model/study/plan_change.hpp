@@ -50,11 +50,6 @@ struct ChangeBasis {
 // sheets, times. A change that prepare() refuses is still in the list: it is refused when it is solved.
 PlanChanges single_changes(const ChangeBasis& basis);
 
-// What is read when the plan is written and read again: the layout's numbers are rounded there, and a mesh
-// may come out another for the last digit. A change is judged on the plan that its maker will have in hand.
-// Problems: a file that the plan names cannot be read.
-Result<Plan> as_written(const Plan& plan);
-
 // The plan without valves that open above `highest`; which ones those are.
 std::vector<InletRelief> valves_above(const Supply& supply, const std::vector<InletRelief>& highest);
 void lower_valves(Supply& supply, const std::vector<InletRelief>& lowered);

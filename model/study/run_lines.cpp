@@ -9,22 +9,14 @@
 #include <system_error>
 #include <utility>
 
+#include "model/core/write_all.hpp"
+
 namespace wrapgauge {
 namespace {
 
 Problem cannot_keep(const std::filesystem::path& file, int error) {
   return bad_input("Cannot keep runs in " + file.string() + ": " + std::generic_category().message(error) +
                    ".");
-}
-
-int write_all(int descriptor, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written <= 0) return written < 0 ? errno : EIO;
-    bytes.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return 0;
 }
 
 // Whether the last line lacks its end: the program was killed while it wrote.

@@ -6,18 +6,10 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
+#include "model/core/time_text.hpp"
 #include "model/pipeline/solve_forecast.hpp"
 
 namespace wrapgauge {
-namespace {
-
-std::string rough_time_words(double seconds) {
-  if (seconds < 90.0) return std::to_string(std::max(1L, std::lround(seconds))) + " s";
-  if (seconds < 5400.0) return std::to_string(std::lround(seconds / 60.0)) + " min";
-  return std::to_string(std::lround(seconds / 3600.0)) + " h";
-}
-
-}  // namespace
 
 RunsForecast forecast_runs(std::size_t runs, bool ceiling, const Plan& first, const Prepared& prepared) {
   constexpr double kBeside_s = 1.3;  // laying it on and reading every state, beside solving; docs/09-vary.md
@@ -35,7 +27,7 @@ RunsForecast forecast_runs(std::size_t runs, bool ceiling, const Plan& first, co
 
 std::string forecast_words(const RunsForecast& forecast, const std::string& what) {
   return "time: " + std::to_string(forecast.runs) + " " + what + " to solve take of the order of " +
-         rough_time_words(forecast.time.si()) + " on " + std::to_string(forecast.threads) +
+         rough_time_text(forecast.time) + " on " + std::to_string(forecast.threads) +
          (forecast.threads == 1 ? " core" : " cores") + " and " +
          fixed_text(10.0 * std::ceil(forecast.memory_mb / 10.0), 0) +
          " MB of memory; Ctrl-C stops it and keeps what is solved.";

@@ -25,6 +25,12 @@ SpreadOutcome failed(std::string why) {
   return {std::move(why), {}};
 }
 
+// Why there are no figures; what tells nothing of the run ends the study instead.
+Result<SpreadOutcome> unanswered_run(const Problem& problem) {
+  if (is_no_answer(problem.kind)) return problem;
+  return failed(problem.message);
+}
+
 bool numbers_from(const nlohmann::json& list, std::size_t count, std::vector<double>& out) {
   if (!list.is_array() || list.size() != count) return false;
   for (const auto& value : list) {
@@ -51,14 +57,13 @@ Result<SpreadOutcome> solve_run(const SpreadRun& run, const Plan& plan, const Bo
   std::vector<UncertainInput> drawn = inputs;
   drawn.resize(run.values.size());
   const auto varied = varied_plan(plan, body, resources, drawn, run.values);
-  if (!varied) return failed(varied.problem().message);
+  if (!varied) return unanswered_run(varied.problem());
   FlatMeshOptions mesh{.edge = run.edge, .seam_edge = run.edge};
   if (run.edge == plan.mesh_edge) mesh = mesh_of_plan(plan);
   const auto study = StudyCase::make(varied->plan, varied->body, varied->resources, mesh);
-  if (!study) return failed(study.problem().message);
+  if (!study) return unanswered_run(study.problem());
   const auto path = study->inflate_to(study->targets(), progress);
-  if (!path && is_no_answer(path.problem().kind)) return path.problem();
-  if (!path) return failed(path.problem().message);
+  if (!path) return unanswered_run(path.problem());
   if (path->limit_point) return failed(limit_point_words(*path->limit_point));
   SpreadOutcome outcome{std::nullopt, run_figures(study->read(*path))};
   if (!all_finite(outcome.figures)) return failed("A figure is not a finite number.");

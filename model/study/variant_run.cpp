@@ -7,11 +7,14 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
-#include "model/core/pressure_text.hpp"
 #include "model/core/rounded_down.hpp"
 #include "model/core/version.hpp"
 #include "model/plan/plan_to_json.hpp"
 #include "model/study/ceiling_report.hpp"
+#include "model/study/ceiling_settings.hpp"
+#include "model/study/estimate_reading.hpp"
+#include "model/study/even_mesh.hpp"
+#include "model/study/limit_point_words.hpp"
 #include "model/study/random_stream.hpp"
 #include "model/study/run_lines.hpp"
 
@@ -35,7 +38,9 @@ int exit_code_of_severity(Severity worst) {
   return worst == Severity::kAboveLimit ? 4 : 0;
 }
 
-VariantAnswer failed_answer(const Problem& problem) {
+// Why there are no figures; what tells nothing of the variant ends the study instead.
+Result<VariantAnswer> unanswered_variant(const Problem& problem) {
+  if (is_no_answer(problem.kind)) return problem;
   VariantAnswer answer;
   answer.failed = problem.message;
   answer.exit_code = problem.kind == ProblemKind::kNotConverged ? 3 : 2;
@@ -52,19 +57,6 @@ bool is_finite(const VariantAnswer& answer) {
         if (!std::isfinite(value)) return false;
   return std::all_of(answer.figures.whole.begin(), answer.figures.whole.end(), finite) &&
          std::isfinite(answer.share);
-}
-
-std::string held_words(const LimitPoint& point) {
-  const std::string above = " above " + pressure_text(point.pressure) + ", below what is asked for";
-  switch (point.kind) {
-    case LimitKind::kOverstretched:
-      return "A sheet is stretched further than its material is known for" + above + ".";
-    case LimitKind::kFolds:
-      return "A sheet folds" + above + ".";
-    case LimitKind::kRunsAway:
-      break;
-  }
-  return "A chamber runs away" + above + ".";
 }
 
 void add_points(const StudyCase& study, const LoadPath& path, const EquilibriumState& state,
@@ -91,26 +83,16 @@ VariantMap map_of(const StudyCase& study, const LoadPath& path, const MappedCont
   return map;
 }
 
-// The setting of the relief valves may only make a verdict worse, and no worse than above a limit: what is
-// there already is not solved once more.
-Result<StateReading> judged_reading(const StudyCase& study, const LoadPath& path, Progress& progress) {
-  StateReading reading = study.read(path);
-  if (reading.judgement.worst() >= Severity::kAboveLimit) return reading;
-  return study.read_with_relief(path, progress);
-}
-
 void take_reading(const StateReading& reading, VariantAnswer& answer) {
   answer.exit_code = exit_code_of_severity(reading.judgement.worst());
   answer.share = reading.nearest.share;
   answer.where = reading.nearest.where;
   answer.sentence = reading.nearest.sentence;
   answer.figures = run_figures(reading);
-  if (answer.exit_code == 0 || reading.nearest.above()) return;
-  for (const Hazard& hazard : reading.judgement.hazards)
-    if (hazard.severity >= Severity::kAboveLimit) {
-      answer.valve = english(hazard.name);
-      answer.sentence = english(hazard.sentence);
-    }
+  if (const Hazard* valve = valve_above_limit(reading)) {
+    answer.valve = english(valve->name);
+    answer.sentence = english(valve->sentence);
+  }
 }
 
 std::vector<std::string> not_the_shipped_tables(const Resources& resources) {
@@ -141,12 +123,7 @@ Result<VariantCeiling> ceiling_of(const Plan& plan, const Body& body, const Reso
 }
 
 OrderedJson ceiling_to_json(const VariantCeiling& ceiling) {
-  OrderedJson json{{"none", ceiling.none}, {"words", ceiling.words}, {"inlets", OrderedJson::array()}};
-  for (const CeilingInlet& inlet : ceiling.inlets)
-    json["inlets"].push_back({{"inlet", inlet.inlet},
-                              {"gauge_kPa", short_number(inlet.gauge / kPa)},
-                              {"volume_mL", short_number(inlet.volume / mL)}});
-  return json;
+  return {{"none", ceiling.none}, {"words", ceiling.words}, {"inlets", settings_json(ceiling.inlets)}};
 }
 
 OrderedJson curve_to_json(const ChamberCurve& curve) {
@@ -168,15 +145,7 @@ ChamberCurve curve_from(const nlohmann::json& json) {
 }
 
 VariantCeiling ceiling_from(const nlohmann::json& json) {
-  VariantCeiling ceiling{json.at("none").get<bool>(), json.at("words").get<std::string>(), {}};
-  for (const auto& item : json.at("inlets")) {
-    CeilingInlet inlet;
-    inlet.inlet = item.at("inlet").get<std::string>();
-    inlet.gauge = item.at("gauge_kPa").get<double>() * kPa;
-    inlet.volume = item.at("volume_mL").get<double>() * mL;
-    ceiling.inlets.push_back(std::move(inlet));
-  }
-  return ceiling;
+  return {json.at("none").get<bool>(), json.at("words").get<std::string>(), settings_from(json.at("inlets"))};
 }
 
 VariantAnswer answer_from(const nlohmann::json& json) {
@@ -216,11 +185,7 @@ bool has_all_figures(const VariantAnswer& answer) {
 }  // namespace
 
 Plan meshed(Plan plan, const VariantMesh& mesh) {
-  if (!mesh.edge) return plan;
-  plan.mesh_edge = *mesh.edge;
-  plan.mesh_seam_edge.reset();
-  plan.mesh_seam_band.reset();
-  return plan;
+  return mesh.edge ? on_even_mesh(std::move(plan), *mesh.edge) : plan;
 }
 
 std::string mesh_words(const VariantMesh& mesh) {
@@ -246,20 +211,18 @@ Length bulge_height(const InflationSetup& setup, const SheetMesh& sheet, const E
 Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, const Resources& resources,
                                     bool with_ceiling, Progress& progress, DistanceBlocks* distances) {
   const auto ready = body_of_plan(meshed_plan, body);
-  if (!ready) return failed_answer(ready.problem());
+  if (!ready) return unanswered_variant(ready.problem());
   KnownBefore known;
   known.distances = distances;
   const auto study = StudyCase::make(meshed_plan, *ready, resources, mesh_of_plan(meshed_plan), known);
-  if (!study) return failed_answer(study.problem());
+  if (!study) return unanswered_variant(study.problem());
   const auto path = study->inflate_to(study->targets(), progress);
-  if (!path && is_no_answer(path.problem().kind)) return path.problem();
-  if (!path) return failed_answer(path.problem());
-  const auto reading = judged_reading(*study, *path, progress);
-  if (!reading && is_no_answer(reading.problem().kind)) return reading.problem();
-  if (!reading) return failed_answer(reading.problem());
+  if (!path) return unanswered_variant(path.problem());
+  const auto reading = read_as_estimate(*study, *path, progress);
+  if (!reading) return unanswered_variant(reading.problem());
 
   VariantAnswer answer;
-  if (path->limit_point) answer.held = held_words(*path->limit_point);
+  if (path->limit_point) answer.held = limit_point_words(*path->limit_point);
   answer.model_factor = resources.limits.model_factor;
   answer.limits_words = not_the_shipped_tables(resources);
   take_reading(*reading, answer);
@@ -269,7 +232,7 @@ Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, c
     if (s + 1 == path->states.size()) answer.map = map_of(*study, *path, contact);
   }
   if (!is_finite(answer))
-    return failed_answer({ProblemKind::kNotConverged, "A figure is not a finite number.", {}});
+    return unanswered_variant({ProblemKind::kNotConverged, "A figure is not a finite number.", {}});
   if (!with_ceiling) return answer;
   auto ceiling = ceiling_of(meshed_plan, body, resources, progress);
   if (!ceiling) return ceiling.problem();

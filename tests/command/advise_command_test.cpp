@@ -4,40 +4,18 @@
 
 #include "app/command/wrapped_text.hpp"
 #include "tests/command/command_test.hpp"
+#include "tests/command/small_band_plan.hpp"
 
 namespace wrapgauge {
 namespace {
 
 class AdviseCommands : public CommandTest {
  protected:
-  // A closed band with one chamber; solves in a blink.
   std::string plan(double pressure_kpa, const char* part = "forearm") const {
-    const auto box = [](double x, double y, double width, double height) {
-      return nlohmann::json{{"rectangle", {{"x", x}, {"y", y}, {"width", width}, {"height", height}}}};
-    };
-    nlohmann::json chamber = box(60, 10, 50, 30);
-    chamber["name"] = "pad";
-    const nlohmann::json plan = {
-        {"wrapgauge-plan", 1},
-        {"name", "small band"},
-        {"body", {{"form", "cylinder"}, {"part", part}}},
-        {"tissue", {{"site", "forearm relaxed"}}},
-        {"layout",
-         {{"wrapgauge-layout", 1},
-          {"name", "band"},
-          {"outline", box(0, 0, 270, 50)},
-          {"chambers", {chamber}},
-          {"inlets", {{{"name", "valve"}, {"point", {85, 25}}}}},
-          {"skin_sheet", {{"material", "00-30"}, {"thickness", 1.5}}},
-          {"outer_sheet", {{"material", "A10"}, {"thickness", 2}}},
-          {"backing", {{"along", 1.5}, {"across", 1}}},
-          {"closure", {{"from_x", 0}, {"stretch", -0.02}}}}},
-        {"wear", {{"anchor", {{"station_mm", 120}, {"angle_deg", 90}}}, {"layout_point_mm", {85, 25}}}},
-        {"inflation", {{{"inlet", "valve"}, {"pressure_kpa", pressure_kpa}}}},
-        {"limits", {{"use", "short hold"}}},
-        {"supply", {{"relief_kpa", 8}}},
-        {"mesh", {{"edge_mm", 14}}},
-        {"solver", {{"steps", 2}}}};
+    nlohmann::json plan = small_band_plan(pressure_kpa);
+    plan["body"]["part"] = part;
+    plan["layout"]["chambers"][0]["rectangle"].erase("corner_radius");
+    plan["supply"] = {{"relief_kpa", 8}};
     return write("plan.json", plan.dump());
   }
 };

@@ -8,39 +8,14 @@
 
 #include "app/command/wrapped_text.hpp"
 #include "tests/command/command_test.hpp"
+#include "tests/command/small_band_plan.hpp"
 
 namespace wrapgauge {
 namespace {
 
 class VaryCommands : public CommandTest {
  protected:
-  // A closed band with one chamber; solves in a blink.
-  std::string plan() const {
-    const nlohmann::json plan = {
-        {"wrapgauge-plan", 1},
-        {"name", "small band"},
-        {"body", {{"form", "cylinder"}, {"part", "forearm"}}},
-        {"tissue", {{"site", "forearm relaxed"}}},
-        {"layout",
-         {{"wrapgauge-layout", 1},
-          {"name", "band"},
-          {"outline",
-           {{"rectangle", {{"x", 0}, {"y", 0}, {"width", 270}, {"height", 50}, {"corner_radius", 0}}}}},
-          {"chambers",
-           {{{"name", "pad"},
-             {"rectangle", {{"x", 60}, {"y", 10}, {"width", 50}, {"height", 30}, {"corner_radius", 8}}}}}},
-          {"inlets", {{{"name", "valve"}, {"point", {85, 25}}}}},
-          {"skin_sheet", {{"material", "00-30"}, {"thickness", 1.5}}},
-          {"outer_sheet", {{"material", "A10"}, {"thickness", 2}}},
-          {"backing", {{"along", 1.5}, {"across", 1}}},
-          {"closure", {{"from_x", 0}, {"stretch", -0.02}}}}},
-        {"wear", {{"anchor", {{"station_mm", 120}, {"angle_deg", 90}}}, {"layout_point_mm", {85, 25}}}},
-        {"inflation", {{{"inlet", "valve"}, {"pressure_kpa", 2}}}},
-        {"limits", {{"use", "short hold"}}},
-        {"mesh", {{"edge_mm", 14}}},
-        {"solver", {{"steps", 2}}}};
-    return write("plan.json", plan.dump());
-  }
+  std::string plan() const { return write("plan.json", small_band_plan(2.0).dump()); }
   Answer vary(const std::string& out, std::vector<std::string> more) const {
     std::vector<std::string> all{"vary", plan(), "--out", path(out)};
     all.insert(all.end(), more.begin(), more.end());

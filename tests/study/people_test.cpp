@@ -139,7 +139,8 @@ TEST(People, AnAnswerIsReadBackWhole) {
   answer.row = 2;
   answer.share = 0.875;
   answer.where = "pad";
-  answer.ceiling = PersonCeiling{CeilingStop::kLimitPoint, 0.5, {{"valve", 1.5 * kPa, 12.0 * mL}}, "'pad'"};
+  answer.ceiling = PersonCeiling{
+      CeilingStop::kLimitPoint, 0.5, {{"valve", false, std::nullopt, 1.5 * kPa, 12.0 * mL}}, "'pad'"};
   const auto back = person_from(person_json(answer));
   ASSERT_TRUE(back);
   EXPECT_EQ(person_json(*back), person_json(answer));
