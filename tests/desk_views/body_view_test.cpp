@@ -2,11 +2,13 @@
 
 #include "app/desk/views/body_view.hpp"
 
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
 #include <set>
 
+#include "app/desk/views/body_overlay.hpp"
 #include "app/desk/views/probe_panel.hpp"
 #include "small_estimate.hpp"
 
@@ -87,7 +89,8 @@ TEST(BodyView, ArrowKeysTurnTheBodyAndHomeShowsAllOfIt) {
 TEST(BodyView, ItsButtonsStandInOneRowWhileTheyFitAtAll) {
   WithBodyView with;
   with.open();
-  const auto buttons = with.view.findChildren<QToolButton*>();
+  auto buttons = with.view.findChildren<QToolButton*>();
+  buttons.removeIf([](const QToolButton* button) { return button->objectName() == "look"; });
   int words = 0;
   for (const QToolButton* button : buttons) words += button->sizeHint().width();
   const auto rows_at = [&](int width) {
@@ -107,6 +110,60 @@ TEST(BodyView, ItsButtonsStandInOneRowWhileTheyFitAtAll) {
   EXPECT_EQ(rows_at(words + 16 + 2 * between), 1U);
   EXPECT_EQ(rows_at(words + 16), 2U);
   EXPECT_EQ(rows_at(500), 1U);
+}
+
+TEST(BodyView, TurnsToAChamberThatIsChosenElsewhereWhileItIsHidden) {
+  WithBodyView with;
+  with.open();
+  const ScenePart part = contact_part(with.shown, with.selection.state());
+  for (const int chamber : {0, 1}) {
+    const Vec3 outward = part.labels[static_cast<std::size_t>(chamber)].normal;
+    with.view.look_from(ViewSide::kFront);
+    if (with.view.turntable().towards_eye().dot(outward) > 0.0) with.view.look_from(ViewSide::kBack);
+    ASSERT_LT(with.view.turntable().towards_eye().dot(outward), 0.0) << "it is not hidden";
+    with.selection.select_chamber(ChamberId(chamber));
+    EXPECT_GT(with.view.turntable().towards_eye().dot(outward), 0.7) << chamber;
+  }
+  const Vec3 eye = with.view.turntable().towards_eye();
+  with.selection.select_chamber(ChamberId(0));
+  EXPECT_EQ(with.view.turntable().towards_eye(), eye) << "what is in sight turns nothing";
+}
+
+TEST(BodyView, TurnsToAPlaceAndStillCallsTheSameSideTheFront) {
+  WithBodyView with;
+  with.open();
+  with.view.look_from(ViewSide::kFront);
+  const Vec3 front = with.view.turntable().towards_eye();
+  const SkinSurface& skin = *with.shown.skin();
+  const Vec3 behind =
+      with.shown.body()->axis.origin_m - 1.0 * front + 0.1 * with.shown.body()->axis.direction;
+  const SkinPoint place = skin.at(behind);
+  with.view.show_place(place.point_m);
+  EXPECT_GT(with.view.turntable().towards_eye().dot(place.normal), 0.95);
+  with.view.look_from(ViewSide::kFront);
+  EXPECT_LT((with.view.turntable().towards_eye() - front).norm(), 1e-12);
+}
+
+TEST(BodyView, PutsNoNameOnTheSpotThatIsPressedMost) {
+  WithBodyView with;
+  with.open();
+  const ScenePart part = contact_part(with.shown, with.selection.state(), BodyLook::kDevice);
+  ASSERT_TRUE(part.hottest);
+  const auto* overlay = with.view.findChild<BodyOverlay*>();
+  ASSERT_NE(overlay, nullptr);
+  int seen = 0;
+  for (int turn = 0; turn < 24; ++turn) {
+    QTest::keyClick(&with.view, Qt::Key_Right);
+    const LimbView& view = with.view.turntable().view();
+    if (view.rows.row(2).dot(part.hottest->normal) < 0.2) continue;
+    ++seen;
+    const RasterPoint at = view.project(part.hottest->point_m);
+    QImage paper(with.view.size(), QImage::Format_RGB32);
+    QPainter painter(&paper);
+    for (const QRectF& name : overlay->draw(painter).names)
+      EXPECT_FALSE(name.contains(QPointF(at.x, at.y))) << "turned by " << 15 * (turn + 1);
+  }
+  EXPECT_GE(seen, 6);
 }
 
 TEST(ProbePanel, SaysPressureLimitAndTissueDepthOfThePickedPlace) {

@@ -5,7 +5,9 @@
 #include <QToolButton>
 #include <algorithm>
 
+#include "app/desk/words/phrase_text.hpp"
 #include "app/picture/whole_body.hpp"
+#include "model/body/place_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -17,6 +19,12 @@ constexpr double kLineWidth = 4.0;     // pixels, of the boldest line on the ski
 bool same_view(const LimbView& a, const LimbView& b) {
   return a.rows == b.rows && a.centre_m == b.centre_m && a.pixels_per_m == b.pixels_per_m &&
          a.width == b.width && a.height == b.height;
+}
+
+std::optional<Length> air_line(const BodyScene& scene) {
+  for (const auto& part : scene.parts)
+    if (part->air_line) return part->air_line;
+  return std::nullopt;
 }
 
 QStringList names(const BodyScene& scene) {
@@ -39,7 +47,7 @@ void BodyOverlay::show_over(std::shared_ptr<const BodyScene> scene, const LimbVi
   const bool pressed = scene && scene->worn() && scene->worn()->pressure_pa.size() > 0;
   const bool same = scene_ && scene && scene_->skin == scene->skin && same_view(view, view_) &&
                     hint == hint_ && no_body_ == shown_.no_body() && pressed == pressed_ &&
-                    names(*scene) == names(*scene_);
+                    names(*scene) == names(*scene_) && air_line(*scene) == air_line(*scene_);
   scene_ = std::move(scene);
   view_ = view;
   hint_ = hint;
@@ -77,6 +85,9 @@ OverlayPlaces BodyOverlay::draw(QPainter& painter) const {
   if (pressed_) taken.push_back(draw_pressure_legend(painter, rect(), shown_.scale(), look));
   const QRectF scale = draw_length_scale(painter, rect(), view_.pixels_per_m, look);
   taken.push_back(draw_words_above(painter, look));
+  const auto below = draw_words_below(painter, look, scale);
+  if (below) taken.push_back(*below);
+  if (const auto spot = hottest_spot()) taken.push_back(*spot);
   OverlayPlaces places;
   InsetRoom room{QRectF(rect()).adjusted(kInsetRim, kInsetRim, -kInsetRim, -kInsetRim), taken, {}, {}};
   room.taken.push_back(scale);
@@ -150,17 +161,54 @@ std::optional<QRectF> BodyOverlay::draw_whole(QPainter& painter, const LegendLoo
 QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) const {
   QStringList lines;
   if (!hint_.isEmpty()) lines += hint_;
+  if (hint_.isEmpty() && !side_words().isEmpty()) lines += side_words();
   if (!shown_.stale().isEmpty()) lines += shown_.stale();
   if (lines.isEmpty()) return {};
   const QFontMetricsF metrics(look.font);
   const double room = width() - 24.0;
   const QString words = lines.join('\n');
   const QRectF needed = metrics.boundingRect(QRectF(0, 0, room - 20, height()), Qt::TextWordWrap, words);
-  const QRectF plate(8, 8, needed.width() + 20, needed.height() + 8);
+  QRectF plate(8, 8, needed.width() + 20, needed.height() + 8);
+  for (const QRectF& button : buttons())
+    if (button.intersects(plate)) plate.moveTop(button.bottom() + 4.0);
   draw_bare_plate(painter, plate, look.colours);
   painter.setFont(look.font);
   painter.drawText(plate.adjusted(10, 4, -10, -4), Qt::TextWordWrap, words);
   return plate;
+}
+
+// How far apart the lines on the outer sheet are.
+std::optional<QRectF> BodyOverlay::draw_words_below(QPainter& painter, const LegendLook& look,
+                                                    const QRectF& scale) const {
+  const auto step = air_line(*scene_);
+  if (!step) return std::nullopt;
+  const QString words = tr("a line each %1 mm of air").arg(*step / mm);
+  const QSizeF size = plate_size(words, QFontMetricsF(look.font));
+  const QPointF centre(scale.right() + 8.0 + 0.5 * size.width(), scale.center().y());
+  return draw_plate(painter, centre, words, look);
+}
+
+// No name is to stand on it.
+std::optional<QRectF> BodyOverlay::hottest_spot() const {
+  constexpr double kAcross = 26.0;  // pixels
+  for (const auto& part : scene_->parts) {
+    if (!part->hottest || part->hottest->normal.dot(view_.rows.row(2)) < kLeastFacing) continue;
+    const RasterPoint at = view_.project(part->hottest->point_m);
+    return QRectF(at.x - 0.5 * kAcross, at.y - 0.5 * kAcross, kAcross, kAcross);
+  }
+  return std::nullopt;
+}
+
+// "Seen: the inner side", by the person's body; empty where the plan does not say how it lies.
+QString BodyOverlay::side_words() const {
+  if (!shown_.body()) return {};
+  const auto facing = facing_of(*shown_.body(), view_.rows.row(2));
+  return facing ? tr("Seen: %1").arg(text(facing_words(*facing))) : QString();
+}
+
+bool BodyOverlay::is_in_sight(const SceneLabel& label) const {
+  const auto points = static_cast<std::size_t>(label.area.points_m.rows());
+  return 2 * seen_points(label.area).size() > points;
 }
 
 std::vector<QPointF> BodyOverlay::seen_points(const SkinPoints& area) const {

@@ -27,6 +27,8 @@ class BodyOverlay : public QWidget {
   // are scrubbed are not worth a frame.
   void show_over(std::shared_ptr<const BodyScene> scene, const LimbView& view, const QString& hint);
   OverlayPlaces draw(QPainter& painter) const;
+  // Most of what the label names faces the eye and lies within the view.
+  bool is_in_sight(const SceneLabel& label) const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -42,6 +44,10 @@ class BodyOverlay : public QWidget {
   std::vector<QPointF> seen_points(const SkinPoints& area) const;
   std::vector<QPointF> seen_hatching() const;
   QRectF draw_words_above(QPainter& painter, const LegendLook& look) const;
+  std::optional<QRectF> draw_words_below(QPainter& painter, const LegendLook& look,
+                                         const QRectF& scale) const;
+  std::optional<QRectF> hottest_spot() const;
+  QString side_words() const;
 
   const ShownPlan& shown_;
   const Selection& selection_;

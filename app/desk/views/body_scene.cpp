@@ -7,6 +7,7 @@
 #include <set>
 
 #include "app/desk/views/flat_items.hpp"
+#include "app/desk/views/moment.hpp"
 #include "app/picture/colour_map.hpp"
 #include "app/picture/layout_lines.hpp"
 #include "model/body/part_rules.hpp"
@@ -15,9 +16,10 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kSurfaceLift_m = 0.8e-3;                                           // off the skin
+constexpr double kSurfaceLift_m = 0.8e-3;  // off the skin
+constexpr double kOuterLift_m = 0.4e-3;    // off the skin's side where they are one, towards the eye
 constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-3;  // towards the eye
-const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200);
+const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200), kAirLine(70, 62, 92);
 
 // Gathers pieces from point to point.
 class LineMaker {
@@ -48,6 +50,21 @@ Points3 on_sheet(const SkinSurface& skin) {
 }
 
 enum class Ring { kWhole, kDashed };
+
+// The face of the device that lines and colours lie on.
+struct DrawnFace {
+  Points3 points_m, normals;
+  double lift_m = 0.0;
+};
+
+DrawnFace at_rest(const SkinPoints& on_skin) {
+  return {on_sheet(on_skin), on_skin.normals, 0.0};
+}
+
+// As solved it lies below the skin at rest by what it presses that in.
+DrawnFace as_solved(const DeviceFaces& faces, Length lowered) {
+  return {faces.skin_m, faces.skin_normals, kSurfaceLift_m + lowered.si()};
+}
 
 // A closed line on the skin round a place.
 void add_ring(const SkinSurface& skin, const Vec3& centre_m, double radius_m, const QColor& colour,
@@ -99,9 +116,9 @@ void add_no_go(const ShownPlan& shown, ScenePart& part) {
   }
 }
 
-void add_edges(const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
-  const Points3 at = on_sheet(on_skin);
-  LineMaker rim(2.0, kWornRim, kLineLift_m), inner(1.2, kWornEdge, kLineLift_m);
+void add_edges(const FlatMesh& flat, const DrawnFace& face, ScenePart& part) {
+  const Points3& at = face.points_m;
+  LineMaker rim(2.0, kWornRim, face.lift_m + kLineLift_m), inner(1.2, kWornEdge, face.lift_m + kLineLift_m);
   for (const LayoutEdge& edge : layout_edges(flat))
     (edge.rim ? rim : inner).add(at.row(edge.from), at.row(edge.to));
   inner.put_into(part);
@@ -122,9 +139,9 @@ FlatMesh chamber_alone(const FlatMesh& flat, int chamber) {
   return alone;
 }
 
-void add_chosen_chamber(const FlatMesh& flat, int chamber, const SkinPoints& on_skin, ScenePart& part) {
-  const Points3 at = on_sheet(on_skin);
-  LineMaker lines(4.0, kPicked, kMarkLift_m);
+void add_chosen_chamber(const FlatMesh& flat, int chamber, const DrawnFace& face, ScenePart& part) {
+  const Points3& at = face.points_m;
+  LineMaker lines(4.0, kPicked, face.lift_m + kMarkLift_m);
   for (const LayoutEdge& edge : layout_edges(chamber_alone(flat, chamber)))
     lines.add(at.row(edge.from), at.row(edge.to));
   lines.put_into(part);
@@ -151,27 +168,24 @@ void add_chamber_labels(const Layout& layout, const FlatMesh& flat, const SkinPo
   }
 }
 
-void add_layout(const Layout& layout, const FlatMesh& flat, const SkinPoints& on_skin, ScenePart& part) {
-  add_edges(flat, on_skin, part);
-  add_chamber_labels(layout, flat, on_skin, part);
-}
-
-void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa, ScenePart& part) {
+void add_limit(const FlatMesh& flat, const Moment& moment, const DrawnFace& face, double top_pa,
+               ScenePart& part) {
   constexpr double kHatch_m = 3.0e-3;
-  const Eigen::VectorXd& load = contact.share_of_limit;
-  const Points3 at = on_sheet(contact.on_skin);
-  LineMaker on_dark(1.6, hatch_colour(true), kLineLift_m), on_pale(1.6, hatch_colour(false), kLineLift_m),
-      halo(5.0, kLimitHalo, kHaloLift_m), contour(2.2, kLimitLine, kMarkLift_m);
+  const Eigen::VectorXd& load = moment.share_of_limit;
+  const Points3& at = face.points_m;
+  const double line_m = face.lift_m + kLineLift_m, halo_m = face.lift_m + kHaloLift_m;
+  LineMaker on_dark(1.6, hatch_colour(true), line_m), on_pale(1.6, hatch_colour(false), line_m),
+      halo(5.0, kLimitHalo, halo_m), contour(2.2, kLimitLine, face.lift_m + kMarkLift_m);
   const auto hatching = hatch_lines(flat.triangles, flat.vertices_m, load, kHatch_m);
   const auto pieces = static_cast<Eigen::Index>(hatching.size());
   part.hatched = {Points3(pieces, 3), Points3(pieces, 3)};
   for (Eigen::Index k = 0; k < pieces; ++k) {
     const LayoutLine& line = hatching[static_cast<std::size_t>(k)];
     part.hatched.points_m.row(k) = 0.5 * (line[0].on(at) + line[1].on(at));
-    part.hatched.normals.row(k) = line[0].on(contact.on_skin.normals);
+    part.hatched.normals.row(k) = line[0].on(face.normals);
   }
   for (const LayoutLine& line : hatching) {
-    const double share = line[0].on(contact.map.on_layout_pa)[0] / top_pa;
+    const double share = line[0].on(moment.pressure_pa)[0] / top_pa;
     (map_is_dark(share) ? on_dark : on_pale).add(line[0].on(at), line[1].on(at));
   }
   for (const LayoutLine& line : level_lines(flat.triangles, load, 1.0)) {
@@ -182,6 +196,40 @@ void add_limit(const FlatMesh& flat, const StateContact& contact, double top_pa,
   on_pale.put_into(part);
   halo.put_into(part);
   contour.put_into(part);
+}
+
+void add_hottest(const Moment& moment, const DrawnFace& face, ScenePart& part) {
+  Eigen::Index most = 0;
+  if (moment.pressure_pa.size() == 0 || moment.pressure_pa.maxCoeff(&most) <= 0.0) return;
+  part.hottest = {face.points_m.row(most), face.normals.row(most)};
+}
+
+// Millimetres of air between two lines: the least round number that leaves six lines on the fullest chamber
+// of the last state, so that it stays the same while the device fills.
+std::optional<double> air_step_mm(const ShownPlan& shown) {
+  constexpr double kMostLines = 6.0;
+  const Estimate& estimate = *shown.estimate();
+  const LoadPath& path = estimate.path;
+  const double most_mm =
+      1e3 * device_faces(estimate.setup, path.sheet, path.states.back().positions_m).air_m.maxCoeff();
+  for (const double step_mm : {1.0, 2.0, 5.0, 10.0, 20.0})
+    if (most_mm > step_mm && most_mm <= kMostLines * step_mm) return step_mm;
+  return std::nullopt;
+}
+
+// The outer sheet, with lines of equal height over the skin's side: they show how far it bulges from any
+// side.
+void add_outer(const ShownPlan& shown, const DeviceFaces& faces, double lift_m, ScenePart& part) {
+  const Triangles& triangles = shown.estimate()->setup.flat.triangles;
+  part.outer = OuterSheet{faces.outer_m, faces.outer_normals, triangles, lift_m + kOuterLift_m};
+  const auto step_mm = air_step_mm(shown);
+  if (!step_mm) return;
+  LineMaker lines(1.0, kAirLine, lift_m + kOuterLift_m + kLineLift_m);
+  for (double level_m = 1e-3 * *step_mm; level_m < faces.air_m.maxCoeff(); level_m += 1e-3 * *step_mm)
+    for (const LayoutLine& line : level_lines(triangles, faces.air_m, level_m))
+      lines.add(line[0].on(faces.outer_m), line[1].on(faces.outer_m));
+  lines.put_into(part);
+  part.air_line = *step_mm * mm;
 }
 
 bool lies_alike(const Prepared& worn, const Estimate& estimate) {
@@ -206,11 +254,21 @@ void add_marks(const ShownPlan& shown, ScenePart& part) {
   lines.put_into(part);
 }
 
-// On which points of the skin the layout is shown now; none: nowhere.
-std::optional<SkinPoints> shown_on(const ShownPlan& shown, int state) {
-  if (shows_contact(shown, state)) return shown.contact(state)->on_skin;
+DrawnFace face_of(const Moment& moment, const DeviceFaces& faces, BodyLook look) {
+  return look == BodyLook::kDevice ? as_solved(faces, moment.lowered) : at_rest(moment.on_skin);
+}
+
+DeviceFaces faces_at(const ShownPlan& shown, const Moment& moment) {
+  return device_faces(shown.estimate()->setup, shown.estimate()->path.sheet, moment.positions_m);
+}
+
+// Where the layout is shown now; none: nowhere.
+std::optional<DrawnFace> shown_on(const ShownPlan& shown, const Selection& selection, BodyLook look) {
+  const auto moment = moment_at(shown, selection.filling());
+  if (shows_contact(shown, selection.state()) && moment)
+    return face_of(*moment, faces_at(shown, *moment), look);
   if (!shown.worn()) return std::nullopt;
-  return SkinPoints{shown.worn()->wrap.worn_m, shown.worn()->wrap.outward_at_worn};
+  return at_rest({shown.worn()->wrap.worn_m, shown.worn()->wrap.outward_at_worn});
 }
 
 }  // namespace
@@ -229,19 +287,27 @@ bool shows_contact(const ShownPlan& shown, int state) {
   return lies_alike(*shown.worn(), *shown.estimate());
 }
 
-ScenePart contact_part(const ShownPlan& shown, int state) {
+ScenePart contact_part(const ShownPlan& shown, double filling, BodyLook look) {
   const InflationSetup& setup = shown.estimate()->setup;
-  const StateContact& contact = *shown.contact(state);
   const double top_pa = shown.scale().top_pa;
   ScenePart part;
-  part.surface = WornSurface{on_sheet(contact.on_skin),
-                             contact.on_skin.normals,
+  const auto moment = moment_at(shown, filling);
+  if (!moment) return part;
+  const DeviceFaces faces = faces_at(shown, *moment);
+  const DrawnFace face = face_of(*moment, faces, look);
+  part.surface = WornSurface{face.points_m,
+                             face.normals,
                              setup.flat.triangles,
-                             contact.map.on_layout_pa,
+                             moment->pressure_pa,
                              top_pa,
-                             !shown.stale().isEmpty()};
-  add_limit(setup.flat, contact, top_pa, part);
-  add_layout(setup.layout, setup.flat, contact.on_skin, part);
+                             !shown.stale().isEmpty(),
+                             {},
+                             face.lift_m};
+  add_limit(setup.flat, *moment, face, top_pa, part);
+  add_edges(setup.flat, face, part);
+  add_hottest(*moment, face, part);
+  if (look == BodyLook::kDevice) add_outer(shown, faces, face.lift_m, part);
+  add_chamber_labels(setup.layout, setup.flat, moment->on_skin, part);
   return part;
 }
 
@@ -250,19 +316,21 @@ ScenePart layout_part(const ShownPlan& shown) {
   if (!shown.skin() || !shown.worn()) return part;
   const Prepared& worn = *shown.worn();
   const SkinPoints on_skin{worn.wrap.worn_m, worn.wrap.outward_at_worn};
-  part.surface = WornSurface{on_sheet(on_skin), on_skin.normals, worn.setup.flat.triangles, {}};
-  add_layout(worn.setup.layout, worn.setup.flat, on_skin, part);
+  const DrawnFace face = at_rest(on_skin);
+  part.surface = WornSurface{face.points_m, face.normals, worn.setup.flat.triangles, {}};
+  add_edges(worn.setup.flat, face, part);
+  add_chamber_labels(worn.setup.layout, worn.setup.flat, on_skin, part);
   return part;
 }
 
-ScenePart picked_part(const ShownPlan& shown, const Selection& selection) {
+ScenePart picked_part(const ShownPlan& shown, const Selection& selection, BodyLook look) {
   ScenePart part;
   if (!shown.skin()) return part;
-  const int state = selection.state();
-  if (const auto on_skin = shown_on(shown, state); on_skin && selection.chamber()) {
-    const FlatMesh& flat =
-        shows_contact(shown, state) ? shown.estimate()->setup.flat : shown.worn()->setup.flat;
-    add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), *on_skin, part);
+  const auto face = selection.chamber() ? shown_on(shown, selection, look) : std::nullopt;
+  if (face) {
+    const bool solved = shows_contact(shown, selection.state()) && moment_at(shown, selection.filling());
+    const FlatMesh& flat = solved ? shown.estimate()->setup.flat : shown.worn()->setup.flat;
+    add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), *face, part);
   }
   if (selection.place_m()) add_ring(*shown.skin(), *selection.place_m(), 2.5e-3, kPicked, part);
   if (!shown.marks().empty()) add_marks(shown, part);

@@ -5,13 +5,16 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QScopedValueRollback>
 #include <QToolButton>
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "app/desk/views/body_overlay.hpp"
+#include "app/desk/views/moment.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_keys.hpp"
@@ -48,27 +51,56 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
     if (state == selection_.state()) rebuild_scene();
   });
-  for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::stateChanged})
+  for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::fillingChanged})
     connect(&selection_, signal, this, &BodyView::rebuild_scene);
+  connect(&selection_, &Selection::chamberChanged, this, &BodyView::chamber_chosen);
   connect(&selection_, &Selection::unitChanged, overlay_, qOverload<>(&QWidget::update));
   connect(&shown_, &ShownPlan::staleChanged, overlay_, qOverload<>(&QWidget::update));
   connect(&shown_, &ShownPlan::estimateChanged, overlay_, qOverload<>(&QWidget::update));
   body_changed();
 }
 
+QToolButton* BodyView::small_button(const QString& words, const QString& help) {
+  auto* button = new QToolButton(this);
+  button->setText(words);
+  button->setToolTip(help);
+  button->setAccessibleName(help);
+  return button;
+}
+
+void BodyView::add_look_buttons(QHBoxLayout& line) {
+  line.setSpacing(0);
+  const auto add = [&](BodyLook look, const QString& words, const QString& help) {
+    QToolButton* button = look_buttons_[look] = small_button(words, help);
+    button->setCheckable(true);
+    button->setChecked(look == look_);
+    button->setObjectName(QStringLiteral("look"));
+    connect(button, &QToolButton::clicked, this, [this, look] { show_look(look); });
+    line.addWidget(button);
+  };
+  add(BodyLook::kDevice, tr("Device"),
+      tr("Show the device as it was solved: the outer sheet seen through, the skin side in colours"));
+  add(BodyLook::kSkin, tr("Skin"), tr("Show the pressure on the skin, in the very colours of the legend"));
+  line.addStretch();
+}
+
+void BodyView::show_look(BodyLook look) {
+  for (const auto& [of, button] : look_buttons_) button->setChecked(of == look);
+  if (look == look_) return;
+  look_ = look;
+  forget_states();
+}
+
 void BodyView::add_buttons() {
   row_ = new QGridLayout;
   row_->setSpacing(6);
   const auto add = [&](const QString& words, const QString& help, auto act) {
-    auto* button = new QToolButton(this);
-    button->setText(words);
-    button->setToolTip(help);
-    button->setAccessibleName(help);
+    QToolButton* button = small_button(words, help);
     connect(button, &QToolButton::clicked, this, act);
     buttons_.push_back(button);
     return button;
   };
-  add(tr("Front"), tr("Look at the anchor"), [this] { look_from(ViewSide::kFront); });
+  front_button_ = add(tr("Front"), tr("Look at the anchor"), [this] { look_from(ViewSide::kFront); });
   add(tr("Back"), tr("Look from the opposite side"), [this] { look_from(ViewSide::kBack); });
   add(tr("Proximal"), tr("Look from the end towards the trunk"), [this] { look_from(ViewSide::kProximal); });
   add(tr("Distal"), tr("Look from the end away from the trunk"), [this] { look_from(ViewSide::kDistal); });
@@ -80,6 +112,9 @@ void BodyView::add_buttons() {
   place_button_->setCheckable(true);
   auto* box = new QVBoxLayout(this);
   box->setContentsMargins(8, 8, 8, 44);
+  auto* looks = new QHBoxLayout;
+  add_look_buttons(*looks);
+  box->addLayout(looks);
   box->addStretch();
   auto* line = new QHBoxLayout;
   line->addLayout(row_);
@@ -139,24 +174,78 @@ Points3 BodyView::points_to_fit() const {
   return both;
 }
 
-// A new body is looked at from its front; later changes leave the eye where it is.
-void BodyView::rebuild_scene() {
+// Recorded states are kept; what lies between two of them is seen for a moment only.
+std::shared_ptr<const ScenePart> BodyView::layout_shown() {
   const int state = selection_.state();
   const bool contact = shows_contact(shown_, state);
-  auto& layout = states_[contact ? state : kNoState];
-  if (!layout)
-    layout = std::make_shared<const ScenePart>(contact ? contact_part(shown_, state) : layout_part(shown_));
-  BodyScene scene{shown_.skin(), {sites_, layout}};
-  scene.parts.push_back(std::make_shared<const ScenePart>(picked_part(shown_, selection_)));
+  const double filling = selection_.filling();
+  if (contact && filling != state && moment_at(shown_, filling))
+    return std::make_shared<const ScenePart>(contact_part(shown_, filling, look_));
+  auto& kept = states_[contact ? state : kNoState];
+  if (!kept)
+    kept =
+        std::make_shared<const ScenePart>(contact ? contact_part(shown_, state, look_) : layout_part(shown_));
+  return kept;
+}
+
+// Later changes leave the eye where it is.
+void BodyView::rebuild_scene() {
+  BodyScene scene{shown_.skin(), {sites_, layout_shown()}};
+  scene.parts.push_back(std::make_shared<const ScenePart>(picked_part(shown_, selection_, look_)));
   scene_ = std::make_shared<const BodyScene>(std::move(scene));
   canvas_->show_scene(scene_);
   if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn() && !framed_worn_))) {
-    framed_ = shown_.skin();
+    const auto framed_before = std::exchange(framed_, shown_.skin());
+    eye_is_ours_ |= shown_.skin() != framed_before;
     framed_worn_ = scene_->worn() != nullptr;
-    turntable_.set_body(shown_.body()->axis, wrap() ? wrap()->outward : Vec3(Vec3::UnitX()));
-    turntable_.fit(points_to_fit());
+    look_at_layout();
   }
+  look_at_worst();
   take_size();  // the legend comes and goes with the pressures
+  show_view();
+}
+
+// Front is the person's own where that is known, else where the layout is anchored.
+void BodyView::look_at_layout() {
+  const Body& body = *shown_.body();
+  const Vec3 outward = wrap() ? wrap()->outward : body.front.value_or(Vec3::UnitX());
+  turntable_.set_body(body.axis, body.front.value_or(outward));
+  turntable_.fit(points_to_fit());
+  turntable_.face(outward);
+  const QString help = body.front ? tr("Look at the front of the person") : tr("Look at the anchor");
+  front_button_->setToolTip(help);
+  front_button_->setAccessibleName(help);
+}
+
+// The first that is seen of a result is its worst place: findings are sorted.
+void BodyView::look_at_worst() {
+  if (!eye_is_ours_ || !scene_->skin || !shown_.estimate() || !shows_contact(shown_, selection_.state()))
+    return;
+  const auto& findings = shown_.estimate()->findings;
+  const auto worst = std::find_if(findings.begin(), findings.end(),
+                                  [](const Finding& finding) { return finding.at_m && finding.measured; });
+  if (worst == findings.end()) return;
+  turntable_.face(scene_->skin->at(*worst->at_m).normal);
+  eye_is_ours_ = false;
+}
+
+// What was chosen elsewhere, in a list or in the flat layout, comes into sight.
+void BodyView::chamber_chosen() {
+  if (clicked_here_ || !selection_.chamber() || !scene_ || !scene_->skin) return;
+  const Layout* layout = shown_.layout().get();
+  const std::size_t chosen = index_of(*selection_.chamber());
+  if (!layout || chosen >= layout->chambers.size()) return;
+  const QString name = QString::fromStdString(layout->chambers[chosen].name);
+  for (const auto& part : scene_->parts)
+    for (const SceneLabel& label : part->labels)
+      if (label.words == name && label.area.points_m.rows() > 0 && !overlay_->is_in_sight(label))
+        return turn_to(label.point_m, label.normal);
+}
+
+void BodyView::turn_to(const Vec3& place_m, const Vec3& outward) {
+  eye_is_ours_ = false;
+  turntable_.face(outward);
+  bring_clear(place_m);
   show_view();
 }
 
@@ -170,6 +259,7 @@ void BodyView::show_view() {
 }
 
 void BodyView::look_from(ViewSide side) {
+  eye_is_ours_ = false;
   turntable_.look_from(side);
   show_view();
 }
@@ -181,12 +271,8 @@ void BodyView::show_all() {
 
 void BodyView::show_place(const Vec3& place_m) {
   if (!shown_.body()) return;
-  const Vec3 offset = place_m - shown_.body()->axis.origin_m;
-  turntable_.set_body(shown_.body()->axis, offset);
-  turntable_.look_from(ViewSide::kFront);
-  bring_clear(place_m);
+  turn_to(place_m, shown_.skin()->at(place_m).normal);
   selection_.pick_place(place_m);
-  show_view();
 }
 
 // Off the words above and the buttons below, which would hide it or take its click.
@@ -238,6 +324,7 @@ void BodyView::changeEvent(QEvent* event) {
 
 bool BodyView::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Wheel) {
+    eye_is_ours_ = false;
     turntable_.zoom(zoom_of(*static_cast<QWheelEvent*>(event)));
     show_view();
     return true;
@@ -266,6 +353,7 @@ void BodyView::move(QMouseEvent* event) {
   const QPointF by = event->position() - last_at_;
   if ((event->position() - pressed_at_).manhattanLength() > 4.0) moved_ = true;
   if (drag_ == Drag::kNone || !moved_) return;
+  eye_is_ours_ = false;
   last_at_ = event->position();
   if (drag_ == Drag::kTurnTable) turntable_.turn(-kDegreesPerPixel * by.x(), kDegreesPerPixel * by.y());
   if (drag_ == Drag::kShift) turntable_.pan(by.x(), by.y());
@@ -289,6 +377,7 @@ std::optional<Vec3> BodyView::place_under(const QPointF& at) const {
 // The place that was clicked is read, and the chamber over it chosen.
 void BodyView::click(const QPointF& at) {
   if (!shown_.skin()) return;
+  const QScopedValueRollback here(clicked_here_, true);
   const auto place = place_under(at);
   selection_.pick_place(place);
   if (!place) return selection_.select_chamber(std::nullopt);
@@ -324,6 +413,7 @@ void BodyView::keyPressEvent(QKeyEvent* event) {
   const auto arrow = arrow_of(*event);
   const auto zoom = zoom_of(*event);
   if (!arrow && !zoom) return QWidget::keyPressEvent(event);
+  eye_is_ours_ = false;
   if (zoom)
     turntable_.zoom(*zoom);
   else if (event->modifiers() & Qt::ShiftModifier)

@@ -12,6 +12,7 @@
 #include "app/desk/views/turntable.hpp"
 
 class QGridLayout;
+class QHBoxLayout;
 class QToolButton;
 
 namespace wrapgauge {
@@ -30,6 +31,10 @@ class BodyView : public QWidget {
 
   // Until a place of the body is clicked or Esc is pressed, `hint` stands over the body; empty ends it.
   void ask_for_click(const QString& hint);
+
+  // Only a solved state has a device to show; without one the layout lies on the skin in either look.
+  void show_look(BodyLook look);
+  BodyLook look() const { return look_; }
 
   void look_from(ViewSide side);
   void show_all();
@@ -57,6 +62,12 @@ class BodyView : public QWidget {
   enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout };
 
   void add_buttons();
+  void add_look_buttons(QHBoxLayout& line);
+  QToolButton* small_button(const QString& words, const QString& help);
+  void look_at_layout();
+  void look_at_worst();
+  void chamber_chosen();
+  std::shared_ptr<const ScenePart> layout_shown();
   void take_size();
   void body_changed();
   void forget_states();
@@ -66,6 +77,7 @@ class BodyView : public QWidget {
   void move(QMouseEvent* event);
   void release(QMouseEvent* event);
   void click(const QPointF& at);
+  void turn_to(const Vec3& place_m, const Vec3& outward);
   void bring_clear(const Vec3& place_m);
   void give_click(const Vec3& place_m);
   std::optional<Vec3> place_under(const QPointF& at) const;
@@ -79,19 +91,23 @@ class BodyView : public QWidget {
   BodyCanvas* canvas_;
   BodyOverlay* overlay_;
   std::vector<QToolButton*> buttons_;
-  QToolButton* place_button_ = nullptr;
+  QToolButton *place_button_ = nullptr, *front_button_ = nullptr;
+  std::map<BodyLook, QToolButton*> look_buttons_;
+  BodyLook look_ = BodyLook::kDevice;
   QGridLayout* row_ = nullptr;
   Turntable turntable_;
   std::shared_ptr<const BodyScene> scene_;
   std::shared_ptr<const ScenePart> sites_;
-  std::map<int, std::shared_ptr<const ScenePart>> states_;  // shown before; -1: the layout alone
+  std::map<int, std::shared_ptr<const ScenePart>> states_;  // recorded ones; -1: the layout alone
   std::shared_ptr<const SkinSurface> framed_;               // whom the eye was last set for
   bool framed_worn_ = false;
+  bool eye_is_ours_ = true;  // nobody has turned to anything yet
   bool placing_ = false;
   QString asked_;  // hint of the click that is asked for; empty: none is
   Drag drag_ = Drag::kNone;
   QPointF pressed_at_, last_at_;
   bool moved_ = false;
+  bool clicked_here_ = false;  // what is chosen was chosen on the body itself
 };
 
 }  // namespace wrapgauge

@@ -4,12 +4,14 @@
 #include <QEvent>
 #include <QGraphicsLayout>
 #include <QGraphicsSimpleTextItem>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLegend>
 #include <QLineSeries>
 #include <QScatterSeries>
 #include <QSignalBlocker>
 #include <QSlider>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <QValueAxis>
 #include <algorithm>
@@ -27,6 +29,9 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kShownDot = 15.0;  // across, pixels
+constexpr int kBetween = 24;        // steps of the slider from one recorded state to the next
+constexpr int kFrame_ms = 30;
+constexpr double kWhole_s = 3.0;  // that the filling takes when it is played
 
 // What stands beside a line of the chart.
 QGraphicsSimpleTextItem* words_on(QChart* chart) {
@@ -47,6 +52,7 @@ PathStrip::PathStrip(const ShownPlan& shown, Selection& selection, QWidget* pare
       shown_(shown),
       selection_(selection),
       slider_(new QSlider(Qt::Horizontal, this)),
+      play_(new QToolButton(this)),
       words_(new QLabel(this)),
       view_(new QChartView(this)),
       curve_(new QLineSeries(this)),
@@ -57,16 +63,32 @@ PathStrip::PathStrip(const ShownPlan& shown, Selection& selection, QWidget* pare
       inside_(new QValueAxis(this)),
       peak_(new QValueAxis(this)) {
   slider_->setAccessibleName(tr("Recorded states of the inflation"));
-  slider_->setPageStep(1);
+  slider_->setSingleStep(kBetween);
+  slider_->setPageStep(kBetween);
+  play_->setCheckable(true);
+  play_->setText(tr("Fill"));
+  play_->setToolTip(tr("Play the filling from deflated to the plan's inflation"));
+  play_->setAccessibleName(play_->toolTip());
+  player_.setInterval(kFrame_ms);
   words_->setWordWrap(true);
   make_chart();
   auto* box = new QVBoxLayout(this);
   box->setContentsMargins(4, 4, 4, 4);
   box->addWidget(words_);
-  box->addWidget(slider_);
+  auto* pump = new QHBoxLayout;
+  pump->setSpacing(8);
+  pump->addWidget(play_);
+  pump->addWidget(slider_, 1);
+  box->addLayout(pump);
   box->addWidget(view_, 1);
   offer_picture(this, tr("inflation curve"), [this] { return picture(); });
-  connect(slider_, &QSlider::valueChanged, &selection_, &Selection::show_state);
+  connect(slider_, &QSlider::valueChanged, this,
+          [this](int value) { selection_.show_filling(static_cast<double>(value) / kBetween); });
+  connect(slider_, &QSlider::sliderPressed, this, [this] { play(false); });
+  connect(slider_, &QSlider::sliderReleased, this, &PathStrip::come_to_rest);
+  connect(play_, &QToolButton::clicked, this, &PathStrip::play);
+  connect(&player_, &QTimer::timeout, this, &PathStrip::play_on);
+  connect(&selection_, &Selection::fillingChanged, this, &PathStrip::show_filling);
   connect(&selection_, &Selection::stateChanged, this, &PathStrip::show_state);
   connect(&selection_, &Selection::unitChanged, this, &PathStrip::draw_curve);
   connect(&shown_, &ShownPlan::estimateChanged, this, &PathStrip::estimate_changed);
@@ -143,9 +165,11 @@ void PathStrip::estimate_changed() {
   const int count = shown_.state_count();
   {
     const QSignalBlocker quiet(slider_);
-    slider_->setRange(0, std::max(0, count - 1));
+    slider_->setRange(0, kBetween * std::max(0, count - 1));
     slider_->setEnabled(count > 1);
   }
+  play_->setEnabled(count > 1);
+  play(false);
   draw_curve();
 }
 
@@ -226,10 +250,54 @@ void PathStrip::name_lines() {
                        plot.bottom() - holds.height() - 1.0);
 }
 
+// From where it stands, or from the beginning where it has come to the end.
+void PathStrip::play(bool on) {
+  play_->setChecked(on);
+  if (on == player_.isActive()) return;
+  if (!on) {
+    player_.stop();
+    return come_to_rest();
+  }
+  const double last = shown_.state_count() - 1;
+  played_from_ = selection_.filling() < last ? selection_.filling() : 0.0;
+  selection_.show_filling(played_from_);
+  since_.start();
+  player_.start();
+}
+
+void PathStrip::play_on() {
+  const double last = shown_.state_count() - 1;
+  const double filling = played_from_ + last * (1e-3 * static_cast<double>(since_.elapsed()) / kWhole_s);
+  selection_.show_filling(std::min(filling, last));
+  if (filling >= last) play(false);
+}
+
+// Figures are those of recorded states, so it stays at one.
+void PathStrip::come_to_rest() {
+  selection_.show_state(selection_.state());
+}
+
+QPointF PathStrip::on_curve(double filling) const {
+  const auto points = curve_->points();
+  const auto lower = static_cast<qsizetype>(filling);
+  if (lower + 1 >= points.size()) return points.isEmpty() ? QPointF() : points.back();
+  const double share = filling - static_cast<double>(lower);
+  return (1.0 - share) * points[lower] + share * points[lower + 1];
+}
+
+void PathStrip::show_filling() {
+  {
+    const QSignalBlocker quiet(slider_);
+    slider_->setValue(static_cast<int>(std::lround(kBetween * selection_.filling())));
+  }
+  if (curve_->count() == shown_.state_count() && now_->count() > 0)
+    now_->replace(QList<QPointF>{on_curve(selection_.filling())});
+}
+
 void PathStrip::show_state() {
   {
     const QSignalBlocker quiet(slider_);
-    slider_->setValue(selection_.state());
+    slider_->setValue(static_cast<int>(std::lround(kBetween * selection_.filling())));
   }
   now_->clear();
   const int count = shown_.state_count();
@@ -250,7 +318,9 @@ void PathStrip::show_state() {
   const QString stale = shown_.stale().isEmpty() ? QString() : ". " + shown_.stale();
   say(state + tr(": inside %1, peak over 1 cm² on the skin %2").arg(inside, peak) + stale,
       state + tr(": inside %1, peak %2").arg(inside, peak));
-  now_->append(in_unit(contact->inside), in_unit(contact->figures.peak_anywhere));
+  now_->append(curve_->count() == count
+                   ? on_curve(selection_.filling())
+                   : QPointF(in_unit(contact->inside), in_unit(contact->figures.peak_anywhere)));
 }
 
 // In brief where they would take more lines than the curve can spare. Their lines are kept free at any state,

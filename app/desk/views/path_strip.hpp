@@ -2,6 +2,8 @@
 // The inflation strip: a slider over the recorded states and the curve of the peak contact pressure over
 // them, with the limit and the highest pressure the layout can hold.
 
+#include <QElapsedTimer>
+#include <QTimer>
 #include <QWidget>
 
 #include "app/desk/views/shown_plan.hpp"
@@ -13,6 +15,7 @@ class QLabel;
 class QLineSeries;
 class QScatterSeries;
 class QSlider;
+class QToolButton;
 class QValueAxis;
 
 namespace wrapgauge {
@@ -22,7 +25,10 @@ class PathStrip : public QWidget {
  public:
   PathStrip(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
 
+  // In steps of which several lie between two recorded states; let go, it comes to rest at one of those.
   QSlider* slider() { return slider_; }
+  void play(bool on);
+  bool plays() const { return player_.isActive(); }
   QImage picture();
 
  protected:
@@ -34,6 +40,10 @@ class PathStrip : public QWidget {
   void estimate_changed();
   void draw_curve();
   void show_state();
+  void show_filling();
+  void play_on();
+  void come_to_rest();
+  QPointF on_curve(double filling) const;
   void fit_words();
   void take_colours();
   void fit_axes();
@@ -44,6 +54,10 @@ class PathStrip : public QWidget {
   const ShownPlan& shown_;
   Selection& selection_;
   QSlider* slider_;
+  QToolButton* play_;
+  QTimer player_;
+  QElapsedTimer since_;
+  double played_from_ = 0.0;
   QLabel* words_;
   QString all_words_, brief_words_;
   QChartView* view_;

@@ -18,7 +18,7 @@
 namespace wrapgauge {
 namespace {
 
-const QColor kLayoutAlone(214, 208, 226);
+const QColor kLayoutAlone(214, 208, 226), kSilicone(118, 108, 136);
 
 vtkNew<vtkFloatArray> array_of(const Points3& rows) {
   using Floats = Eigen::Matrix<float, Eigen::Dynamic, 3, Eigen::RowMajor>;
@@ -67,6 +67,7 @@ vtkNew<vtkLookupTable> colours(double top_pa, bool dimmed) {
 
 void fill_worn(const WornSurface& worn, SceneActor& made) {
   fill_surface(worn.points_m, worn.normals, worn.triangles, kLayoutAlone, made);
+  made.lift_m = worn.lift_m;
   if (worn.pressure_pa.size() == 0) return;
   vtkNew<vtkDoubleArray> pressure;
   pressure->SetNumberOfValues(worn.pressure_pa.size());
@@ -76,6 +77,20 @@ void fill_worn(const WornSurface& worn, SceneActor& made) {
   made.mapper->InterpolateScalarsBeforeMappingOn();
   made.mapper->UseLookupTableScalarRangeOn();
   made.mapper->SetLookupTable(colours(worn.top_pa, worn.dimmed));
+}
+
+// It hides little: what matters lies below it. Darker than the colours of low pressures, so that none of them
+// looks lower through it.
+void fill_outer(const OuterSheet& outer, SceneActor& made) {
+  fill_surface(outer.points_m, outer.normals, outer.triangles, kSilicone, made);
+  made.lift_m = outer.lift_m;
+  vtkProperty* property = made.actor->GetProperty();
+  property->SetAmbient(0.35);
+  property->SetDiffuse(0.65);
+  property->SetSpecular(0.5);
+  property->SetSpecularPower(18.0);
+  property->SetOpacity(kOuterOpacity);
+  property->BackfaceCullingOn();
 }
 
 void fill_lines(const SceneLines& lines, double pixel_ratio, SceneActor& made) {
@@ -144,7 +159,16 @@ void SceneActors::add_part(std::shared_ptr<const ScenePart> part, double pixel_r
     renderer_->AddActor(kept.actors.back()->actor);
     return *kept.actors.back();
   };
-  if (part->surface) fill_worn(*part->surface, added());
+  if (part->surface) {
+    SceneActor& made = added();
+    fill_worn(*part->surface, made);
+    lift(made);
+  }
+  if (part->outer) {
+    SceneActor& made = added();
+    fill_outer(*part->outer, made);
+    lift(made);
+  }
   for (const SceneLines& lines : part->lines) {
     SceneActor& made = added();
     fill_lines(lines, pixel_ratio, made);

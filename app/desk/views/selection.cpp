@@ -1,5 +1,8 @@
 #include "app/desk/views/selection.hpp"
 
+#include <cmath>
+#include <utility>
+
 namespace wrapgauge {
 
 void Selection::select_chamber(std::optional<ChamberId> chamber) {
@@ -15,9 +18,16 @@ void Selection::pick_place(std::optional<Vec3> place_m) {
 }
 
 void Selection::show_state(int state) {
-  if (state == state_) return;
-  state_ = state;
-  emit stateChanged();
+  show_filling(state);
+}
+
+void Selection::show_filling(double filling) {
+  if (filling == filling_) return;
+  filling_ = filling;
+  const int nearest = static_cast<int>(std::lround(filling));
+  const bool other = std::exchange(state_, nearest) != nearest;
+  emit fillingChanged();
+  if (other) emit stateChanged();
 }
 
 void Selection::show_unit(PressureUnit unit) {

@@ -20,6 +20,8 @@ class Selection : public QObject {
   std::optional<ChamberId> chamber() const { return chamber_; }
   std::optional<Vec3> place_m() const { return place_m_; }  // on the skin at rest
   int state() const { return state_; }                      // index into LoadPath::states
+  // Where the filling stands, counted in states; between two of them `state` is the nearer one.
+  double filling() const { return filling_; }
   PressureUnit unit() const { return unit_; }
 
  public slots:
@@ -27,11 +29,13 @@ class Selection : public QObject {
   void select_chamber(std::optional<ChamberId> chamber);
   void pick_place(std::optional<Vec3> place_m);
   void show_state(int state);
+  void show_filling(double filling);
   void show_unit(PressureUnit unit);
 
  signals:
   void chamberChanged();
   void placeChanged();
+  void fillingChanged();  // before stateChanged, where that changes too
   void stateChanged();
   void unitChanged();
 
@@ -39,6 +43,7 @@ class Selection : public QObject {
   std::optional<ChamberId> chamber_;
   std::optional<Vec3> place_m_;
   int state_ = 0;
+  double filling_ = 0.0;
   PressureUnit unit_ = PressureUnit::kKilopascal;
 };
 

@@ -54,6 +54,15 @@ void Turntable::look_from(ViewSide side) {
   refit();
 }
 
+void Turntable::face(const Vec3& outward) {
+  const Vec3 across = outward - outward.dot(up_) * up_;
+  if (across.norm() > 1e-9)
+    right_deg_ = std::atan2(up_.dot(front_.cross(across)), front_.dot(across)) / kDegree;
+  up_deg_ = 0.0;
+  aim();
+  refit();
+}
+
 void Turntable::turn(double right_deg, double up_deg) {
   right_deg_ = std::remainder(right_deg_ + right_deg, 360.0);
   up_deg_ = std::clamp(up_deg_ + up_deg, -90.0, 90.0);

@@ -19,6 +19,7 @@ class Turntable {
   void fit(const Points3& points_m);
 
   void look_from(ViewSide side);
+  void face(const Vec3& outward);  // the eye comes round to where this points; what is the front stays
   void turn(double right_deg, double up_deg);  // the eye goes right and up; up stops at the ends of the axis
   void pan(double right_pixels, double down_pixels);
   void zoom(double factor);
