@@ -598,6 +598,14 @@
             <source>needs the part of the person</source>
             <translation>braucht den Körperteil</translation>
         </message>
+        <message>
+            <source>needs an inflation that is reached</source>
+            <translation>braucht eine Füllung, die erreicht wird</translation>
+        </message>
+        <message>
+            <source>needs a part that is worn</source>
+            <translation>braucht einen Körperteil, der etwas trägt</translation>
+        </message>
     </context>
     <context>
         <name>ViewLegend</name>
@@ -654,6 +662,34 @@
         <message>
             <source>whole body</source>
             <translation>ganzer Körper</translation>
+        </message>
+        <message>
+            <source>a line each %1 mm of air</source>
+            <translation>je %1 mm Luft eine Linie</translation>
+        </message>
+        <message>
+            <source>Seen: the front</source>
+            <translation>Zu sehen: die Vorderseite</translation>
+        </message>
+        <message>
+            <source>Seen: the back</source>
+            <translation>Zu sehen: die Rückseite</translation>
+        </message>
+        <message>
+            <source>Seen: the inner side</source>
+            <translation>Zu sehen: die Innenseite</translation>
+        </message>
+        <message>
+            <source>Seen: the outer side</source>
+            <translation>Zu sehen: die Außenseite</translation>
+        </message>
+        <message>
+            <source>Seen: the right side</source>
+            <translation>Zu sehen: die rechte Seite</translation>
+        </message>
+        <message>
+            <source>Seen: the left side</source>
+            <translation>Zu sehen: die linke Seite</translation>
         </message>
     </context>
     <context>
@@ -844,6 +880,26 @@
         <message>
             <source>Drawn without graphics system: %1.</source>
             <translation>Ohne Grafiksystem gezeichnet: %1.</translation>
+        </message>
+        <message>
+            <source>Device</source>
+            <translation>Gerät</translation>
+        </message>
+        <message>
+            <source>Show the device as it was solved: the outer sheet seen through, the skin side in colours</source>
+            <translation>Das Gerät zeigen, wie es berechnet wurde: die Außenlage durchscheinend, die Hautseite in Farben</translation>
+        </message>
+        <message>
+            <source>Skin</source>
+            <translation>Haut</translation>
+        </message>
+        <message>
+            <source>Show the pressure on the skin, in the very colours of the legend</source>
+            <translation>Den Druck auf der Haut zeigen, genau in den Farben der Legende</translation>
+        </message>
+        <message>
+            <source>Look at the front of the person</source>
+            <translation>Auf die Vorderseite der Person schauen</translation>
         </message>
     </context>
     <context>
@@ -1735,6 +1791,30 @@ Nur Vorhersagen: kein Medizinprodukt; vor dem Tragen ärztlichen Rat einholen.
 
 Lizenz: GPL-3.0-or-later.</translation>
         </message>
+        <message>
+            <source>Another window has this plan open. What is saved there is not overwritten from here: save under another name, or close one of the two.</source>
+            <translation>Ein anderes Fenster hat diesen Plan offen. Was dort gespeichert wird, wird von hier nicht überschrieben: unter einem anderen Namen speichern oder eines der beiden schließen.</translation>
+        </message>
+        <message>
+            <source>A file of the plan is missing</source>
+            <translation>Eine Datei des Plans fehlt</translation>
+        </message>
+        <message>
+            <source>%1 names %2, which is not there. Show where it is now.</source>
+            <translation>%1 nennt %2, das nicht da ist. Zeigen, wo es jetzt liegt.</translation>
+        </message>
+        <message>
+            <source>Find it…</source>
+            <translation>Suchen…</translation>
+        </message>
+        <message>
+            <source>Where is %1?</source>
+            <translation>Wo ist %1?</translation>
+        </message>
+        <message>
+            <source>%1;;All files (*)</source>
+            <translation>%1;;Alle Dateien (*)</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::MeasuresPanel</name>
@@ -1869,12 +1949,12 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Diese Meldung schließen</translation>
         </message>
         <message>
-            <source>Please mend</source>
-            <translation>Bitte ausbessern</translation>
-        </message>
-        <message>
             <source>Note</source>
             <translation>Hinweis</translation>
+        </message>
+        <message>
+            <source>Please correct</source>
+            <translation>Bitte berichtigen</translation>
         </message>
     </context>
     <context>
@@ -2057,12 +2137,24 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>peak, %1</source>
             <translation>Spitze, %1</translation>
         </message>
+        <message>
+            <source>Fill</source>
+            <translation>Füllen</translation>
+        </message>
+        <message>
+            <source>Play the filling from deflated to the plan&apos;s inflation</source>
+            <translation>Das Füllen abspielen, von leer bis zur Füllung des Plans</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PlanColumn</name>
         <message>
             <source>Steps of the plan</source>
             <translation>Schritte des Plans</translation>
+        </message>
+        <message>
+            <source>Fields of the step that is open</source>
+            <translation>Felder des offenen Schritts</translation>
         </message>
     </context>
     <context>
@@ -2121,6 +2213,22 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Cancel what is being worked out</source>
             <translation>Laufende Rechnung abbrechen</translation>
+        </message>
+        <message>
+            <source>all inlets together</source>
+            <translation>alle Einlässe zusammen</translation>
+        </message>
+        <message>
+            <source>as drawn</source>
+            <translation>wie gezeichnet</translation>
+        </message>
+        <message>
+            <source>chambers fed apart</source>
+            <translation>Kammern getrennt gespeist</translation>
+        </message>
+        <message>
+            <source>inlet &apos;%1&apos; alone</source>
+            <translation>Einlass „%1“ allein</translation>
         </message>
     </context>
     <context>
@@ -2340,10 +2448,6 @@ Lizenz: GPL-3.0-or-later.</translation>
     <context>
         <name>wrapgauge::ViewArea</name>
         <message>
-            <source>Estimate on the standard mesh</source>
-            <translation>Auf dem Standardnetz schätzen</translation>
-        </message>
-        <message>
             <source>Body with the layout on it</source>
             <translation>Körper mit dem Layout darauf</translation>
         </message>
@@ -2370,26 +2474,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Move %1</source>
             <translation>%1 verschieben</translation>
-        </message>
-        <message>
-            <source>Older than the last change of %1.</source>
-            <translation>Älter als die letzte Änderung an %1.</translation>
-        </message>
-        <message>
-            <source>Nothing estimated yet.</source>
-            <translation>Noch nichts geschätzt.</translation>
-        </message>
-        <message>
-            <source>Preview on a coarse mesh of %1.</source>
-            <translation>Vorschau auf grobem Netz von %1.</translation>
-        </message>
-        <message>
-            <source>Estimate on the standard mesh of %1.</source>
-            <translation>Schätzung auf dem Standardnetz von %1.</translation>
-        </message>
-        <message>
-            <source>Not reached: %1</source>
-            <translation>Nicht erreicht: %1</translation>
         </message>
         <message>
             <source>Move the layout</source>
@@ -2432,8 +2516,8 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Im Schritt Körper eine andere Datei öffnen.</translation>
         </message>
         <message>
-            <source>Estimate on the plan&apos;s mesh of %1, as coarse as a preview&apos;s.</source>
-            <translation>Schätzung auf dem Netz des Plans von %1, so grob wie das einer Vorschau.</translation>
+            <source>The body is being read…</source>
+            <translation>Der Körper wird gelesen…</translation>
         </message>
     </context>
     <context>
@@ -5768,6 +5852,130 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1 cells of the note are still to be filled here.</source>
             <translation>%1 Felder des Berichts sind hier noch auszufüllen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ResultWords</name>
+        <message>
+            <source>Preview on a coarse mesh of %1.</source>
+            <translation>Vorschau auf einem groben Netz von %1.</translation>
+        </message>
+        <message>
+            <source>Estimate on the plan&apos;s mesh of %1, as coarse as a preview&apos;s.</source>
+            <translation>Schätzung auf dem Netz des Plans von %1, so grob wie das einer Vorschau.</translation>
+        </message>
+        <message>
+            <source>Estimate on the standard mesh of %1.</source>
+            <translation>Schätzung auf dem Standardnetz von %1.</translation>
+        </message>
+        <message>
+            <source>Out of date: %1 changed.</source>
+            <translation>Veraltet, weil an %1 etwas geändert wurde.</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>Nicht erreicht: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>VerdictLine</name>
+        <message>
+            <source>Open %1</source>
+            <translation>%1 öffnen</translation>
+        </message>
+        <message>
+            <source>Nothing to judge yet: %1 %2.</source>
+            <translation>Noch nichts zu beurteilen: %1 %2.</translation>
+        </message>
+        <message>
+            <source>No result: %1</source>
+            <translation>Kein Ergebnis: %1</translation>
+        </message>
+        <message>
+            <source>Being calculated: there is no result yet.</source>
+            <translation>Wird berechnet: Noch gibt es kein Ergebnis.</translation>
+        </message>
+        <message>
+            <source>none: above a limit while deflated</source>
+            <translation>keine: schon leer über einem Grenzwert</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>no limit met up to %1 of the plan</source>
+            <translation>bis %1 des Plans kein Grenzwert erreicht</translation>
+        </message>
+        <message>
+            <source>%1: %2 of the plan</source>
+            <translation>%1: %2 des Plans</translation>
+        </message>
+        <message>
+            <source>%1, not confirmed</source>
+            <translation>%1, nicht bestätigt</translation>
+        </message>
+        <message>
+            <source>See why</source>
+            <translation>Warum?</translation>
+        </message>
+        <message>
+            <source>being looked for: %1 %</source>
+            <translation>wird gesucht: %1 %</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Set it</source>
+            <translation>Einstellen</translation>
+        </message>
+        <message>
+            <source>%1: the plan is set to it</source>
+            <translation>%1: so ist der Plan eingestellt</translation>
+        </message>
+        <message>
+            <source>not looked for yet</source>
+            <translation>noch nicht gesucht</translation>
+        </message>
+        <message>
+            <source>Find the highest</source>
+            <translation>Höchste suchen</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::VerdictBar</name>
+        <message>
+            <source>of the limit</source>
+            <translation>des Grenzwerts</translation>
+        </message>
+        <message>
+            <source>Highest inflation within the limits</source>
+            <translation>Höchste Füllung innerhalb der Grenzwerte</translation>
+        </message>
+        <message>
+            <source>Find the highest</source>
+            <translation>Höchste suchen</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Set to the highest inflation within the limits</source>
+            <translation>Auf die höchste Füllung innerhalb der Grenzwerte einstellen</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::NumberField</name>
+        <message>
+            <source>%1 is above %2, the most that can be entered here; it stays %3.</source>
+            <translation>%1 liegt über %2, dem Höchsten, was hier eingegeben werden kann; es bleibt bei %3.</translation>
+        </message>
+        <message>
+            <source>%1 is below %2, the least that can be entered here; it stays %3.</source>
+            <translation>%1 liegt unter %2, dem Geringsten, was hier eingegeben werden kann; es bleibt bei %3.</translation>
         </message>
     </context>
 </TS>

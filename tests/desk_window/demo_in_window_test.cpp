@@ -3,6 +3,7 @@
 #include <QGraphicsView>
 #include <QSlider>
 
+#include "app/desk/window/verdict_bar.hpp"
 #include "tests/desk_window/window_fixture.hpp"
 
 namespace wrapgauge {
@@ -43,7 +44,7 @@ TEST_F(WindowTest, TheSliderGoesThroughStoredStatesAndAnEditFollowsInAPreview) {
   auto* pressure = named<QDoubleSpinBox>(QStringLiteral("pressure of lean left"));
   ASSERT_NE(pressure, nullptr);
   pressure->setValue(1.0);
-  EXPECT_TRUE(window_.views().result_words().contains(QStringLiteral("the inflation")));
+  EXPECT_TRUE(window_.verdict().line().made_of.contains(QStringLiteral("the inflation")));
   ASSERT_TRUE(wait_until([&] { return window_.session().solved() != before; }));
   EXPECT_TRUE(window_.session().stale().empty());
   window_.session().undo_stack().undo();

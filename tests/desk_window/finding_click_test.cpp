@@ -44,6 +44,7 @@ class FindingClick : public JobTest {
 
 TEST_F(FindingClick, LandsInTheHatchOfThatFinding) {
   open_pad(8.0 * kPa);
+  constexpr double kReadOff = 0.02;   // mixed between the corners of a triangle
   constexpr double kWithin_mm = 2.0;  // lines lie 3 mm apart, 0.8 mm off the skin
   const auto listed = listed_findings(*window_.session().solved()->estimate);
   auto* cards = named<QListWidget>(QStringLiteral("findings"));
@@ -60,6 +61,8 @@ TEST_F(FindingClick, LandsInTheHatchOfThatFinding) {
     ASSERT_TRUE(reading && reading->share) << finding.sentence.toStdString();
     EXPECT_LT(from_hatch_mm(reading->point_m), kWithin_mm) << finding.sentence.toStdString();
     EXPECT_GE(*reading->share, 1.0) << finding.sentence.toStdString();
+    ASSERT_TRUE(finding.card && finding.card->share);
+    EXPECT_NEAR(*reading->share, *finding.card->share, kReadOff) << finding.sentence.toStdString();
     if (++clicked == 1) picture(QStringLiteral("finding-in-its-hatch"));
   }
   EXPECT_GE(clicked, 1) << "nothing above a limit points anywhere";

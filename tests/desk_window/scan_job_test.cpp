@@ -4,6 +4,7 @@
 #include <QTableWidget>
 
 #include "app/desk/window/drawing_dialog.hpp"
+#include "app/desk/window/verdict_bar.hpp"
 #include "bodyforms/form.hpp"
 #include "model/io/writers/mesh_writer.hpp"
 #include "tests/body/scan_like.hpp"
@@ -115,7 +116,7 @@ TEST_F(ScanJob, AForearmCuffGoesFromARawScanAndADrawingToANote) {
   inflate_it();
   read_findings();
   estimate_on(QStringLiteral("9"));
-  EXPECT_TRUE(window_.views().result_words().contains(QStringLiteral("9 mm, as coarse as a preview's")));
+  EXPECT_TRUE(window_.verdict().line().made_of.contains(QStringLiteral("9 mm, as coarse as a preview's")));
   picture(QStringLiteral("walk-7-note"));
   EXPECT_EQ(named<QTextBrowser>(QStringLiteral("note preview"))->verticalScrollBar()->maximum(), 0)
       << "the note scrolls inside the column that scrolls";

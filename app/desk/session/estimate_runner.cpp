@@ -8,6 +8,7 @@
 #include <mutex>
 #include <new>
 
+#include "app/desk/session/forward_progress.hpp"
 #include "model/core/thrown.hpp"
 
 namespace wrapgauge {
@@ -50,6 +51,10 @@ class EstimateRunner::Reporter : public Progress {
 };
 
 namespace {
+
+// Judgement: of what is left, what one solve takes. An estimate on the standard mesh makes two to four of
+// them, a search ten to thirty.
+constexpr double kPartOfEstimate = 0.5, kPartOfSearch = 0.08;
 
 // What went wrong is said even where there is no memory left to say it, as long as somebody wants to know:
 // the window frees some before long.
@@ -152,13 +157,14 @@ std::shared_ptr<const CheckedPlan> EstimateRunner::check_now(const std::shared_p
 void EstimateRunner::solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter) {
   const Plan plan = fineness == Fineness::kPreview ? preview_plan(*checked.plan) : *checked.plan;
   const bool whole = fineness == Fineness::kStandard;
+  ForwardProgress forward(reporter, kPartOfEstimate);
   auto result = wrapgauge::estimate(plan, checked.job->body, checked.job->resources,
                                     {.mesh_error = whole,
                                      .relief = whole,
                                      .comparisons = whole,
                                      .prepared = whole ? nullptr : checked.prepared,
                                      .inputs = checked.job->inputs},
-                                    reporter);
+                                    forward);
   if (!result) return deliver(reporter, result.problem());
   auto solved = std::make_shared<SolvedPlan>();
   solved->plan = checked.plan;
@@ -183,7 +189,8 @@ void EstimateRunner::estimate_standard(std::shared_ptr<const Plan> plan) {
 
 void EstimateRunner::find_ceiling(std::shared_ptr<const Plan> plan) {
   start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
-    auto found = wrapgauge::find_ceiling(*known.plan, known.job->body, known.job->resources, {}, reporter);
+    ForwardProgress forward(reporter, kPartOfSearch);
+    auto found = wrapgauge::find_ceiling(*known.plan, known.job->body, known.job->resources, {}, forward);
     if (!found) return deliver(reporter, found.problem());
     deliver(reporter, FoundCeiling{known.plan, std::make_shared<const Ceiling>(std::move(found).value())});
   });
@@ -191,7 +198,8 @@ void EstimateRunner::find_ceiling(std::shared_ptr<const Plan> plan) {
 
 void EstimateRunner::find_aim(std::shared_ptr<const Plan> plan, std::vector<AimTarget> targets) {
   start(std::move(plan), [this, targets = std::move(targets)](const CheckedPlan& known, Reporter& reporter) {
-    auto found = aim(*known.plan, known.job->body, known.job->resources, targets, reporter);
+    ForwardProgress forward(reporter, kPartOfSearch);
+    auto found = aim(*known.plan, known.job->body, known.job->resources, targets, forward);
     if (!found) return deliver(reporter, found.problem());
     deliver(reporter, FoundAim{known.plan, std::make_shared<const Aim>(std::move(found).value())});
   });

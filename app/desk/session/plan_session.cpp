@@ -92,6 +92,11 @@ void take_note_words(const std::shared_ptr<const Plan>& plan, SessionState& next
   if (says_the_same(next.newest_aim.plan)) next.newest_aim.plan = plan;
 }
 
+std::shared_ptr<const std::string> text_of(const std::filesystem::path& file) {
+  auto text = read_file(file);
+  return text ? std::make_shared<const std::string>(std::move(text).value()) : nullptr;
+}
+
 Plan empty_plan() {
   Plan plan;
   plan.name = QObject::tr("new plan").toStdString();
@@ -115,17 +120,17 @@ PlanSession::PlanSession(std::filesystem::path recovery_folder, QObject* parent)
   edited_.setInterval(kAfterEdit_ms);
   autosave_.setSingleShot(true);
   autosave_.setInterval(kAutosave_ms);
-  connect(&edited_, &QTimer::timeout, this, [this] { runner_.check_and_preview(now_.plan); });
+  connect(&edited_, &QTimer::timeout, this, &PlanSession::preview);
   connect(&autosave_, &QTimer::timeout, this, &PlanSession::keep_for_recovery);
   connect(&undo_, &QUndoStack::indexChanged, this, &PlanSession::take_step);
   connect(&runner_, &EstimateRunner::found, this, &PlanSession::take);
   connect(&runner_, &EstimateRunner::busyChanged, this, [this](bool busy) {
     replace([&](SessionState& next) {
-      next.running = busy ? std::optional(Running{QStringLiteral("checking"), 0.0}) : std::nullopt;
+      next.running = busy ? std::optional(Running{QStringLiteral("checking"), 0.0, run_kind_}) : std::nullopt;
     });
   });
   connect(&runner_, &EstimateRunner::progressed, this, [this](const QString& stage, double fraction) {
-    replace([&](SessionState& next) { next.running = Running{stage, fraction}; });
+    replace([&](SessionState& next) { next.running = Running{stage, fraction, run_kind_}; });
   });
 }
 
@@ -176,6 +181,7 @@ void PlanSession::take_step() {
     next.plan = plan;
     next.modified = !undo_.isClean();
     next.running.reset();
+    next.problem.reset();  // it was about the plan before
   });
   if (!words_alone) runner_.cancel();
 }
@@ -202,23 +208,51 @@ void PlanSession::reset(SessionState fresh) {
   recovery_->remove();
   replace([&](SessionState& next) { next = std::move(fresh); });
   undo_.clear();
+  preview();
+}
+
+void PlanSession::preview() {
+  run_kind_ = RunKind::kPreview;
   runner_.check_and_preview(now_.plan);
 }
 
 void PlanSession::start_new() {
   SessionState fresh;
   fresh.plan = std::make_shared<const Plan>(empty_plan());
+  claim({});
   reset(std::move(fresh));
 }
 
-Result<std::monostate> PlanSession::open(const std::filesystem::path& file) {
-  auto plan = read_plan(std::filesystem::absolute(file));
-  if (!plan) return plan.problem();
+// Whether no other window has it. Another file is given up for it.
+bool PlanSession::claim(const std::filesystem::path& file) {
+  claim_.reset();
+  if (file.empty()) return true;
+  claim_ = std::make_unique<PlanClaim>(recovery_folder_.parent_path() / "open-plans", file);
+  return claim_->is_ours();
+}
+
+Result<std::monostate> PlanSession::show_read(Result<Plan> read, const std::filesystem::path& file,
+                                              bool as_it_is) {
+  if (!read) return read.problem();
   SessionState fresh;
-  fresh.plan = fresh.saved = std::make_shared<const Plan>(std::move(plan).value());
+  fresh.plan = std::make_shared<const Plan>(std::move(read).value());
+  if (as_it_is) fresh.saved = fresh.plan;
   fresh.file = std::filesystem::absolute(file);
+  fresh.on_disk = text_of(fresh.file);
+  fresh.modified = !as_it_is;
+  fresh.open_elsewhere = !claim(fresh.file);
   reset(std::move(fresh));
+  if (!as_it_is) undo_.resetClean();
   return std::monostate{};
+}
+
+Result<std::monostate> PlanSession::open(const std::filesystem::path& file) {
+  return show_read(read_plan(std::filesystem::absolute(file)), file, true);
+}
+
+Result<std::monostate> PlanSession::open_with(const std::filesystem::path& file,
+                                              const std::map<std::string, std::filesystem::path>& found) {
+  return show_read(read_plan_with(std::filesystem::absolute(file), found), file, false);
 }
 
 void PlanSession::recover(RecoveredPlan recovered) {
@@ -226,9 +260,20 @@ void PlanSession::recover(RecoveredPlan recovered) {
   fresh.plan = std::make_shared<const Plan>(std::move(recovered.plan));
   fresh.file = std::move(recovered.file);
   fresh.modified = true;
+  fresh.on_disk = text_of(fresh.file);
+  fresh.open_elsewhere = !claim(fresh.file);
   reset(std::move(fresh));
   undo_.resetClean();
   keep_for_recovery();
+}
+
+std::optional<Problem> PlanSession::saved_by_someone_else(const std::filesystem::path& to) const {
+  if (to != now_.file || !now_.on_disk) return std::nullopt;
+  const auto there = read_file(to);
+  if (!there || *there == *now_.on_disk) return std::nullopt;  // a file that is gone is written anew
+  return bad_input("plan '" + to.filename().string() +
+                   "' was saved from another window or program since it was opened here, so it was not "
+                   "overwritten: save under another name, or open it again.");
 }
 
 Result<std::monostate> PlanSession::save(const std::filesystem::path& file) {
@@ -236,14 +281,18 @@ Result<std::monostate> PlanSession::save(const std::filesystem::path& file) {
     return bad_input(
         "a plan file holds a body and a layout, and one of them is still missing: add it, then save.");
   const auto to = std::filesystem::absolute(file);
-  if (auto written = write_plan(plan(), to); !written) return written.problem();
+  if (auto problem = saved_by_someone_else(to)) return *problem;
+  const Plan kept = with_files_seen_from(plan(), to.parent_path());
+  if (auto written = write_plan(kept, to); !written) return written.problem();
   auto read = read_plan(to);
   if (!read) return read.problem();
   autosave_.stop();
   writer_->waitForDone();
   recovery_->remove();
   replace([&](SessionState& next) {
+    next.open_elsewhere = to == next.file ? next.open_elsewhere : !claim(to);
     next.file = to;
+    next.on_disk = text_of(to);
     next.saved = std::make_shared<const Plan>(std::move(read).value());
     next.modified = false;
   });
@@ -265,16 +314,19 @@ void PlanSession::keep_for_recovery() {
 
 void PlanSession::estimate_standard() {
   edited_.stop();
+  run_kind_ = RunKind::kEstimate;
   runner_.estimate_standard(now_.plan);
 }
 
 void PlanSession::find_ceiling() {
   edited_.stop();
+  run_kind_ = RunKind::kCeiling;
   runner_.find_ceiling(now_.plan);
 }
 
 void PlanSession::find_aim(std::vector<AimTarget> targets) {
   edited_.stop();
+  run_kind_ = RunKind::kAim;
   runner_.find_aim(now_.plan, std::move(targets));
 }
 

@@ -9,6 +9,7 @@
 #include <memory>
 
 #include "app/desk/session/estimate_runner.hpp"
+#include "app/desk/session/plan_files.hpp"
 #include "app/desk/session/recovery_file.hpp"
 #include "app/desk/session/session_state.hpp"
 #include "app/desk/session/step_state.hpp"
@@ -39,8 +40,12 @@ class PlanSession : public QObject {
 
   void start_new();  // no body and no layout yet
   Result<std::monostate> open(const std::filesystem::path& file);
+  // The same with files found elsewhere than the plan says (plan_files.hpp); they are an edit, to be saved.
+  Result<std::monostate> open_with(const std::filesystem::path& file,
+                                   const std::map<std::string, std::filesystem::path>& found);
   void recover(RecoveredPlan recovered);
-  // Problem: body or layout is missing, or the file could not be written; the plan stays as it was.
+  // Problem: body or layout is missing, the file was saved by someone else since it was read here, or it
+  // could not be written; the plan stays as it was.
   Result<std::monostate> save(const std::filesystem::path& file);
 
   void estimate_standard();
@@ -80,14 +85,20 @@ class PlanSession : public QObject {
   void take_step();
   void take(const RunResult& result);
   void keep_for_recovery();
+  Result<std::monostate> show_read(Result<Plan> read, const std::filesystem::path& file, bool as_it_is);
+  std::optional<Problem> saved_by_someone_else(const std::filesystem::path& to) const;
+  bool claim(const std::filesystem::path& file);
+  void preview();
 
   SessionState now_;
   QUndoStack undo_;
   std::shared_ptr<const Plan> stepped_to_;  // by the command that undo just ran; null: by none
   int merge_round_ = 0;
+  RunKind run_kind_ = RunKind::kPreview;  // of the newest run
   EstimateRunner runner_;
   std::filesystem::path recovery_folder_;
   std::unique_ptr<RecoveryFile> recovery_;
+  std::unique_ptr<PlanClaim> claim_;     // null: no file
   std::unique_ptr<QThreadPool> writer_;  // one thread: flushing a file may take a while
   QTimer edited_, autosave_;
 };

@@ -13,18 +13,23 @@
 
 namespace wrapgauge {
 
+enum class RunKind { kPreview, kEstimate, kCeiling, kAim };
+
 // How far what is being calculated is.
 struct Running {
   QString stage;
   double fraction = 0.0;
+  RunKind kind = RunKind::kPreview;
   bool operator==(const Running&) const = default;
 };
 
 struct SessionState {
-  std::shared_ptr<const Plan> plan;          // never null
-  std::filesystem::path file;                // of the plan; empty: never saved
-  std::shared_ptr<const Plan> saved;         // as the file holds it; null: never saved
-  bool modified = false;                     // edited since it was opened or saved
+  std::shared_ptr<const Plan> plan;            // never null
+  std::filesystem::path file;                  // of the plan; empty: never saved
+  std::shared_ptr<const Plan> saved;           // as the file holds it; null: never saved
+  std::shared_ptr<const std::string> on_disk;  // the text of the file when it was last read or written here
+  bool open_elsewhere = false;                 // another window has the same file
+  bool modified = false;                       // edited since it was opened or saved
   std::shared_ptr<const CheckedPlan> check;  // of the plan or the one before it; null: none was ever checked
   std::shared_ptr<const SolvedPlan> solved;  // the newest result; null: none
   std::vector<PlanPart> stale;               // inputs of the plan changed since `solved`

@@ -5,6 +5,7 @@
 #include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/text.hpp"
 #include "app/desk/words/phrase_text.hpp"
+#include "model/body/part_rules.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -109,6 +110,10 @@ StepState limits_state(const SessionState& in) {
 StepState note_state(const SessionState& in) {
   if (!in.solved || in.solved->fineness != Fineness::kStandard || !in.stale.empty())
     return needs(Words::tr("needs an estimate on the standard mesh"));
+  const Summary& summary = *in.solved->summary;
+  if (summary.limit_point)
+    return needs(Words::tr("needs an inflation that is reached"), {text(*summary.limit_point)});
+  if (summary.part && !is_worn(*summary.part)) return needs(Words::tr("needs a part that is worn"));
   return ready();
 }
 

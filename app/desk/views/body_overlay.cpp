@@ -5,7 +5,6 @@
 #include <QToolButton>
 #include <algorithm>
 
-#include "app/desk/words/phrase_text.hpp"
 #include "app/picture/whole_body.hpp"
 #include "model/body/place_words.hpp"
 
@@ -199,11 +198,13 @@ std::optional<QRectF> BodyOverlay::hottest_spot() const {
   return std::nullopt;
 }
 
-// "Seen: the inner side", by the person's body; empty where the plan does not say how it lies.
+// By the person's body; empty where the plan does not say how it lies.
 QString BodyOverlay::side_words() const {
-  if (!shown_.body()) return {};
-  const auto facing = facing_of(*shown_.body(), view_.rows.row(2));
-  return facing ? tr("Seen: %1").arg(text(facing_words(*facing))) : QString();
+  const auto facing = shown_.body() ? facing_of(*shown_.body(), view_.rows.row(2)) : std::nullopt;
+  if (!facing) return {};
+  const QString words[] = {tr("Seen: the front"),      tr("Seen: the back"),       tr("Seen: the inner side"),
+                           tr("Seen: the outer side"), tr("Seen: the right side"), tr("Seen: the left side")};
+  return words[static_cast<std::size_t>(*facing)];
 }
 
 bool BodyOverlay::is_in_sight(const SceneLabel& label) const {

@@ -73,7 +73,6 @@ void BodyView::add_look_buttons(QHBoxLayout& line) {
   const auto add = [&](BodyLook look, const QString& words, const QString& help) {
     QToolButton* button = look_buttons_[look] = small_button(words, help);
     button->setCheckable(true);
-    button->setChecked(look == look_);
     button->setObjectName(QStringLiteral("look"));
     connect(button, &QToolButton::clicked, this, [this, look] { show_look(look); });
     line.addWidget(button);
@@ -82,10 +81,21 @@ void BodyView::add_look_buttons(QHBoxLayout& line) {
       tr("Show the device as it was solved: the outer sheet seen through, the skin side in colours"));
   add(BodyLook::kSkin, tr("Skin"), tr("Show the pressure on the skin, in the very colours of the legend"));
   line.addStretch();
+  mark_look(look_);
+}
+
+// In bold too: some styles show a button that is down hardly otherwise.
+void BodyView::mark_look(BodyLook look) {
+  for (const auto& [of, button] : look_buttons_) {
+    button->setChecked(of == look);
+    QFont words = font();
+    words.setBold(of == look);
+    button->setFont(words);
+  }
 }
 
 void BodyView::show_look(BodyLook look) {
-  for (const auto& [of, button] : look_buttons_) button->setChecked(of == look);
+  mark_look(look);
   if (look == look_) return;
   look_ = look;
   forget_states();

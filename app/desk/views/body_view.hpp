@@ -62,6 +62,7 @@ class BodyView : public QWidget {
   enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout };
 
   void add_buttons();
+  void mark_look(BodyLook look);
   void add_look_buttons(QHBoxLayout& line);
   QToolButton* small_button(const QString& words, const QString& help);
   void look_at_layout();

@@ -13,6 +13,7 @@
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
+#include "model/io/readers/mesh_reader.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -176,7 +177,10 @@ void BodyStep::ask_for_mesh() {
   if (!file.isEmpty()) open_mesh(file.toStdString());
 }
 
+// A file that holds no mesh takes nothing away: the body before stays.
 void BodyStep::open_mesh(const std::filesystem::path& file) {
+  if (now().body())
+    if (const auto mesh = read_mesh(file); !mesh) return void(emit problemMet(mesh.problem()));
   change(tr("Open a mesh"), {}, [&](Plan& plan) {
     plan.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}, {}, {}};
     forget_places(plan);

@@ -53,6 +53,29 @@ QString remark(const ShapeRow& row) {
                         : text(row.as.why);
 }
 
+// What was said of this file before holds again; of another one, how the layout closes.
+DrawingMap known_map(const std::filesystem::path& file, const Plan& plan) {
+  DrawingMap map;
+  map.channel_width = 4.0 * mm;
+  map.inset_width = 3.0 * mm;
+  map.details.strap_stiffness = 20.0 * N_per_mm;
+  map.details.strap_thickness = 1.0 * mm;
+  map.details.closure = plan.layout.closure;
+  const auto& before = plan.layout_drawing;
+  if (!before) return map;
+  const auto* said = std::get_if<DrawingMap>(&before->map);
+  std::error_code error;
+  if (!said || !std::filesystem::equivalent(plan.folder / before->file, file, error)) return map;
+  map.reading = said->reading;
+  map.rules = said->rules;
+  map.guess = said->guess;
+  if (said->channel_width) map.channel_width = said->channel_width;
+  if (said->inset_width) map.inset_width = said->inset_width;
+  if (said->details.strap_stiffness) map.details.strap_stiffness = said->details.strap_stiffness;
+  if (said->details.strap_thickness) map.details.strap_thickness = said->details.strap_thickness;
+  return map;
+}
+
 }  // namespace
 
 DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidget* parent)
@@ -77,10 +100,7 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidg
   resize(1000, 640);
   arrange();
   add_fields();
-  map_.channel_width = 4.0 * mm;
-  map_.inset_width = 3.0 * mm;
-  map_.details.strap_stiffness = 20.0 * N_per_mm;
-  map_.details.strap_thickness = 1.0 * mm;
+  map_ = known_map(file_, plan);
   take_sheets();
   fields_.show(map_);
   sheets_.show(sheets_of_);

@@ -3,19 +3,13 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "app/desk/window/share_bar.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/beside_limit.hpp"
 #include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
-
-// Colours that read on a pale and on a dark ground.
-QColor severity_colour(Severity severity) {
-  const QColor colours[] = {QColor(0x7a, 0x76, 0x84), QColor(0xb0, 0x7a, 0x10), QColor(0xc2, 0x3b, 0x22),
-                            QColor(0x9c, 0x12, 0x4a)};
-  return colours[static_cast<std::size_t>(severity)];
-}
 
 // Where the parts of a card lie; drawn and measured by the same walk down.
 class CardLayout {
@@ -50,7 +44,6 @@ class CardLayout {
 
  private:
   static constexpr int kStripe = 5, kGap = 6, kBar = 8;
-  static constexpr double kBarEnd = 1.5;  // share of the limit at the bar's end
 
   QString head() const { return card_.label + QStringLiteral(": ") + card_.place; }
   int share_width() const { return QFontMetrics(font_).horizontalAdvance(card_.share_words) + 2 * kGap; }
@@ -68,15 +61,8 @@ class CardLayout {
     painter.drawText(at.adjusted(0, 0, 4, 4), Qt::TextWordWrap, words);
   }
 
-  // The limit is a line across the bar; beyond the bar's end it is full.
   void draw_bar(QPainter& painter, const QPalette& palette, const QColor& mark, const QColor& ink) const {
-    painter.fillRect(bar_, palette.color(QPalette::Midlight));
-    QRect filled = bar_;
-    filled.setWidth(static_cast<int>(bar_.width() * std::clamp(*card_.share / kBarEnd, 0.0, 1.0)));
-    painter.fillRect(filled, mark);
-    const int limit = bar_.left() + static_cast<int>(bar_.width() / kBarEnd);
-    painter.setPen(QPen(ink, 2));
-    painter.drawLine(limit, bar_.top() - 2, limit, bar_.bottom() + 2);
+    draw_share_bar(painter, bar_, *card_.share, mark, ink, palette);
     painter.setFont(font_);
     painter.setPen(ink);
     const int line = QFontMetrics(font_).height();

@@ -5,11 +5,14 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
+#include <QScreen>
 #include <QSettings>
 #include <QSplitter>
 #include <QStatusBar>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <map>
 
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/inflation_step.hpp"
@@ -21,6 +24,7 @@
 #include "app/desk/window/plan_column.hpp"
 #include "app/desk/window/recent_plans.hpp"
 #include "app/desk/window/run_bar.hpp"
+#include "app/desk/window/verdict_bar.hpp"
 #include "app/desk/window/view_area.hpp"
 #include "app/desk/window/wear_step.hpp"
 #include "app/job/demo_files.hpp"
@@ -33,6 +37,7 @@ MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent
     : QMainWindow(parent),
       data_folder_(data_folder),
       session_(data_folder / "recovery"),
+      verdict_(new VerdictBar(session_, this)),
       splitter_(new QSplitter(Qt::Horizontal, this)),
       column_(new PlanColumn(session_, this)),
       views_(new ViewArea(session_, this)),
@@ -49,6 +54,7 @@ MainWindow::MainWindow(const std::filesystem::path& data_folder, QWidget* parent
   new MenuKeys(this);
   connect(&session_, &PlanSession::changed, this, [this](const SessionState& before) {
     const SessionState& now = session_.now();
+    if (now.plan != before.plan) message_->take_back_problem();
     if (now.problem && now.problem != before.problem) say(*now.problem);
     if (now.differs_in_work(before)) show_title();
   });
@@ -71,8 +77,15 @@ void MainWindow::arrange() {
   splitter_->addWidget(right);
   splitter_->setStretchFactor(1, 1);
   splitter_->setChildrenCollapsible(false);
-  splitter_->setSizes({340, 1060});
-  setCentralWidget(splitter_);
+  splitter_->setSizes({400, 1000});
+  auto* all = new QWidget(this);
+  auto* below_one_another = new QVBoxLayout(all);
+  below_one_another->setContentsMargins(0, 0, 0, 0);
+  below_one_another->setSpacing(0);
+  below_one_another->addWidget(verdict_);
+  below_one_another->addWidget(splitter_, 1);
+  setCentralWidget(all);
+  connect(verdict_, &VerdictBar::stepAsked, column_, &PlanColumn::open_step);
   auto* caution =
       new QLabel(tr("Predicted by an uncalibrated model. Not a medical device; ask a clinician before "
                     "anyone wears it."),
@@ -81,7 +94,7 @@ void MainWindow::arrange() {
   statusBar()->addWidget(caution, 1);
   statusBar()->addPermanentWidget(new RunBar(session_, this));
   statusBar()->setSizeGripEnabled(false);
-  resize(1400, 900);
+  resize(QSize(1400, 900).boundedTo(screen()->availableSize()));
 }
 
 void MainWindow::add_steps() {
@@ -155,11 +168,47 @@ void MainWindow::open_demo() {
 
 bool MainWindow::open_plan(const std::filesystem::path& file) {
   if (!may_leave()) return false;
+  if (!missing_files(file).empty()) return locate_and_open(file);
   const auto opened = session_.open(file);
   say(opened);
   if (!opened) return false;
+  opened_well();
+  return true;
+}
+
+void MainWindow::opened_well() {
   message_->hide();
   remember_plan();
+  if (session_.now().open_elsewhere)
+    message_->say_news(
+        tr("Another window has this plan open. What is saved there is not overwritten from here: save under "
+           "another name, or close one of the two."));
+}
+
+// Each file that is not where the plan says is asked for; what is found is an edit of the plan.
+bool MainWindow::locate_and_open(const std::filesystem::path& file) {
+  std::map<std::string, std::filesystem::path> found;
+  for (const MissingFile& missing : missing_files(file)) {
+    const QString name = QString::fromStdString(missing.named.filename().string());
+    QMessageBox ask(QMessageBox::Question, tr("A file of the plan is missing"),
+                    tr("%1 names %2, which is not there. Show where it is now.")
+                        .arg(QString::fromStdString(file.filename().string()),
+                             QString::fromStdString(missing.named.string())),
+                    QMessageBox::Cancel, this);
+    const QPushButton* locate = ask.addButton(tr("Find it…"), QMessageBox::AcceptRole);
+    ask.exec();
+    if (ask.clickedButton() != locate) break;
+    const QString now = QFileDialog::getOpenFileName(
+        this, tr("Where is %1?").arg(name), QString::fromStdString(file.parent_path().string()),
+        tr("%1;;All files (*)")
+            .arg(QStringLiteral("*%1").arg(QString::fromStdString(missing.named.extension().string()))));
+    if (now.isEmpty()) break;
+    found[missing.key] = std::filesystem::absolute(now.toStdString());
+  }
+  const auto opened = found.empty() ? session_.open(file) : session_.open_with(file, found);
+  say(opened);
+  if (!opened) return false;
+  opened_well();
   return true;
 }
 

@@ -18,6 +18,7 @@ class MessageBar;
 class NoteStep;
 class PlanColumn;
 class StepForm;
+class VerdictBar;
 class ViewArea;
 class WearStep;
 
@@ -41,6 +42,7 @@ class MainWindow : public QMainWindow {
   LayoutStep& layout_step() { return *layout_; }
   BodyStep& body_step() { return *body_; }
   MessageBar& message() { return *message_; }
+  VerdictBar& verdict() { return *verdict_; }
 
  protected:
   void dragEnterEvent(QDragEnterEvent* event) override;
@@ -63,6 +65,8 @@ class MainWindow : public QMainWindow {
   void say(const Problem& problem);
   void say(const Result<std::monostate>& done);
   void show_title();
+  void opened_well();
+  bool locate_and_open(const std::filesystem::path& file);
   bool save();
   bool save_as();
   void save_results();
@@ -73,6 +77,7 @@ class MainWindow : public QMainWindow {
 
   std::filesystem::path data_folder_;
   PlanSession session_;
+  VerdictBar* verdict_;
   QSplitter* splitter_;
   PlanColumn* column_;
   ViewArea* views_;

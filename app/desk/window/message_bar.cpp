@@ -35,7 +35,12 @@ MessageBar::MessageBar(QWidget* parent) : QFrame(parent), title_(new QLabel(this
 }
 
 void MessageBar::say_problem(const QString& words) {
-  say(tr("Please mend"), words);
+  say(tr("Please correct"), words);
+  problem_ = true;
+}
+
+void MessageBar::take_back_problem() {
+  if (problem_) hide();
 }
 
 void MessageBar::say_news(const QString& words) {
@@ -43,6 +48,7 @@ void MessageBar::say_news(const QString& words) {
 }
 
 void MessageBar::say(const QString& title, const QString& words) {
+  problem_ = false;
   title_->setText(title);
   words_->setText(words);
   setAccessibleName(title + QStringLiteral(": ") + words);

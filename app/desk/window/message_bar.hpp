@@ -13,11 +13,13 @@ class MessageBar : public QFrame {
 
   void say_problem(const QString& words);
   void say_news(const QString& words);
+  void take_back_problem();  // what it was about has changed; news stay
   QString words() const { return isVisible() ? words_->text() : QString(); }
 
  private:
   void say(const QString& title, const QString& words);
   QLabel *title_, *words_;
+  bool problem_ = false;
 };
 
 }  // namespace wrapgauge

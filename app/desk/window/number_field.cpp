@@ -4,6 +4,9 @@
 #include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QWheelEvent>
+#include <utility>
+
+#include "app/desk/window/field_remark.hpp"
 
 namespace wrapgauge {
 
@@ -18,6 +21,7 @@ NumberField::NumberField(const QString& name, const QString& unit, const Range& 
   setGroupSeparatorShown(false);
   setFocusPolicy(Qt::StrongFocus);
   connect(this, &QDoubleSpinBox::valueChanged, this, &NumberField::edited);
+  connect(this, &QDoubleSpinBox::editingFinished, this, &NumberField::say_refused);
 }
 
 void NumberField::show_value(double value) {
@@ -36,7 +40,35 @@ double NumberField::value() const {
 QValidator::State NumberField::validate(QString& input, int& position) const {
   const QString mark = locale().decimalPoint();
   input.replace(QChar('.'), mark).replace(QChar(','), mark);
-  return QDoubleSpinBox::validate(input, position);
+  const QValidator::State state = QDoubleSpinBox::validate(input, position);
+  const auto number = state == QValidator::Invalid ? typed(input) : std::nullopt;
+  return number && (*number < minimum() || *number > maximum()) ? QValidator::Intermediate : state;
+}
+
+std::optional<double> NumberField::typed(const QString& input) const {
+  QString words = input;
+  if (words.endsWith(suffix())) words.chop(suffix().size());
+  bool is_number = false;
+  const double number = locale().toDouble(words.trimmed(), &is_number);
+  return is_number ? std::optional(number) : std::nullopt;
+}
+
+void NumberField::fixup(QString& input) const {
+  const auto number = typed(input);
+  if (number && (*number < minimum() || *number > maximum())) refused_ = number;
+  QDoubleSpinBox::fixup(input);
+}
+
+void NumberField::say_refused() {
+  const auto refused = std::exchange(refused_, std::nullopt);
+  if (!refused) return;
+  const bool above = *refused > maximum();
+  const auto with_unit = [this](double number) {
+    return locale().toString(number, 'f', decimals()) + suffix();
+  };
+  FieldRemark::say(*this, (above ? tr("%1 is above %2, the most that can be entered here; it stays %3.")
+                                 : tr("%1 is below %2, the least that can be entered here; it stays %3."))
+                              .arg(with_unit(*refused), with_unit(above ? maximum() : minimum()), text()));
 }
 
 void NumberField::say_source(const QString& source) {

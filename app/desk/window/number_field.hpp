@@ -2,6 +2,7 @@
 // Numbers with their unit, edited one at a time; each finished edit is told once.
 
 #include <QDoubleSpinBox>
+#include <optional>
 
 #include "model/core/quantity.hpp"
 
@@ -24,7 +25,9 @@ class NumberField : public QDoubleSpinBox {
   void say_source(const QString& source);
 
   // A point or a comma, whichever the language writes: no thousands are marked here.
+  // A number out of range can be typed; it is refused when it is finished, with words beside the field.
   QValidator::State validate(QString& input, int& position) const override;
+  void fixup(QString& input) const override;
 
  signals:
   void edited(double value);
@@ -34,7 +37,11 @@ class NumberField : public QDoubleSpinBox {
   void wheelEvent(QWheelEvent* event) override;   // a column that is scrolled changes no number
 
  private:
+  std::optional<double> typed(const QString& input) const;
+  void say_refused();
+
   double exact_ = 0.0, as_shown_ = 0.0;
+  mutable std::optional<double> refused_;  // the number that was typed last and lies out of range
 };
 
 // A pressure in kPa and mmHg side by side; either can be edited.

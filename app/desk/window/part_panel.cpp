@@ -1,5 +1,7 @@
 #include "app/desk/window/part_panel.hpp"
 
+#include <algorithm>
+
 #include "app/desk/session/marked_sites.hpp"
 #include "model/body/part_rules.hpp"
 
@@ -29,6 +31,13 @@ std::vector<ChoiceEntry> entries() {
   return entries;
 }
 
+// One that was chosen for this part stays; a part without a row of its own keeps what there is.
+void take_tissue_of(BodyPart part, Plan& plan) {
+  const auto rows = tissue_rows_of(part);
+  if (!rows.empty() && std::find(rows.begin(), rows.end(), plan.tissue_site) == rows.end())
+    plan.tissue_site = rows.front();
+}
+
 }  // namespace
 
 PartPanel::PartPanel(PlanSession& session, QWidget* parent)
@@ -38,7 +47,9 @@ PartPanel::PartPanel(PlanSession& session, QWidget* parent)
       entries(), [](const Plan& plan) { return plan.part ? static_cast<int>(*plan.part) : -1; },
       [](Plan& plan, const QVariant& value) {
         plan.part.reset();
-        if (value.toInt() >= 0) plan.part = static_cast<BodyPart>(value.toInt());
+        if (value.toInt() < 0) return;
+        plan.part = static_cast<BodyPart>(value.toInt());
+        take_tissue_of(*plan.part, plan);
       });
   add_side();
   rows_.layout().addRow(words_);

@@ -1,17 +1,18 @@
 #include "app/desk/window/plan_column.hpp"
 
-#include <QEvent>
+#include <QHBoxLayout>
 #include <QPainter>
 #include <QStyleOption>
-#include <QTimer>
-#include <QVBoxLayout>
+
+#include "app/desk/window/brief_label.hpp"
 
 namespace wrapgauge {
 namespace {
 
-constexpr int kIndent = 26, kMargin = 7;
+constexpr double kMark = 11.0;  // pixels, across
+constexpr int kStateLines = 2;
 
-// Beside the words, a shape that differs for each state: filled disc, ring with a gap, triangle, ring.
+// A shape that differs for each state: filled disc, ring with a gap, triangle, ring.
 void draw_mark(QPainter& painter, const QRectF& box, StepState::Kind kind, const QColor& ink) {
   painter.setPen(QPen(ink, 1.8));
   painter.setBrush(Qt::NoBrush);
@@ -34,115 +35,154 @@ void draw_mark(QPainter& painter, const QRectF& box, StepState::Kind kind, const
 
 }  // namespace
 
-StepHeader::StepHeader(PlanStep step, QWidget* parent) : QAbstractButton(parent), name_(step_name(step)) {
+StepMark::StepMark(PlanStep step, QWidget* parent)
+    : QAbstractButton(parent), step_(step), name_(step_name(step)) {
   setCheckable(true);
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::PointingHandCursor);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
   setAttribute(Qt::WA_Hover);
 }
 
-void StepHeader::show_state(const StepState& state) {
+void StepMark::show_state(const StepState& state) {
   state_ = state;
   setText(name_ + QStringLiteral(": ") + state.words);  // what a screen reader says
-  setToolTip(state.findings.join(QStringLiteral("\n")));
-  updateGeometry();
+  setToolTip((QStringList{text()} + state.findings).join(QStringLiteral("\n")));
   update();
 }
 
-QRect StepHeader::words_rect(int width) const {
-  const QRect room(0, 0, width - kIndent - kMargin, 1000);
-  return fontMetrics().boundingRect(room, Qt::TextWordWrap, state_.words);
+QSize StepMark::sizeHint() const {
+  QFont bold = font();
+  bold.setBold(true);
+  const int width = QFontMetrics(bold).horizontalAdvance(name_) + 20;
+  return {std::max(76, width), 2 * fontMetrics().height() + 30};
 }
 
-int StepHeader::heightForWidth(int width) const {
-  return fontMetrics().height() + words_rect(width).height() + 2 * kMargin;
+QSize StepMark::minimumSizeHint() const {
+  return {sizeHint().width(), fontMetrics().height() + static_cast<int>(kMark) + 8};
 }
 
-QSize StepHeader::sizeHint() const {
-  return {220, heightForWidth(width() > 100 ? width() : 300)};
+QRectF StepMark::mark_box() const {
+  const double middle = 0.5 * (height() - fontMetrics().height()) - 1.0;
+  return {0.5 * (width() - kMark), middle - 0.5 * kMark, kMark, kMark};
 }
 
-bool StepHeader::event(QEvent* event) {
-  if (event->type() == QEvent::Resize) updateGeometry();
-  return QAbstractButton::event(event);
+// The steps hang on one thread, in the order of work.
+void StepMark::draw_thread(QPainter& painter, const QColor& ink) const {
+  constexpr double kGap = 4.0;
+  const QRectF box = mark_box();
+  QColor faint = ink;
+  faint.setAlpha(90);
+  painter.setPen(QPen(faint, 1.5));
+  const double x = box.center().x();
+  if (step_ != kPlanSteps.front()) painter.drawLine(QPointF(x, 0.0), QPointF(x, box.top() - kGap));
+  if (step_ != kPlanSteps.back() && height() - box.bottom() > fontMetrics().height() + 2 * kGap)
+    painter.drawLine(QPointF(x, box.bottom() + kGap + fontMetrics().height()), QPointF(x, height()));
 }
 
-void StepHeader::paintEvent(QPaintEvent*) {
+void StepMark::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   const QPalette& look = palette();
-  QColor ground = isChecked() ? look.color(QPalette::Highlight) : look.color(QPalette::Button);
-  const QColor ink = isChecked() ? look.color(QPalette::HighlightedText) : look.color(QPalette::ButtonText);
-  if (underMouse() && !isChecked()) ground = ground.lighter(ground.lightness() < 128 ? 130 : 104);
+  const bool open = isChecked();
+  const QColor ink = look.color(open ? QPalette::HighlightedText : QPalette::WindowText);
+  draw_thread(painter, look.color(QPalette::WindowText));
   painter.setPen(Qt::NoPen);
-  painter.setBrush(ground);
-  painter.drawRoundedRect(rect().adjusted(0, 1, 0, -1), 4, 4);
-  const int line = fontMetrics().height();
-  draw_mark(painter, QRectF(8, kMargin + 0.5 * line - 5, 10, 10), state_.kind, ink);
+  if (open || underMouse()) {
+    painter.setBrush(look.color(open ? QPalette::Highlight : QPalette::Button));
+    const QRectF box = mark_box();
+    const QRectF ground(3.0, box.top() - 6.0, width() - 6.0, box.height() + fontMetrics().height() + 13.0);
+    painter.drawRoundedRect(ground, 8.0, 8.0);
+  }
+  draw_mark(painter, mark_box(), state_.kind, ink);
   painter.setPen(ink);
-  QFont bold = font();
-  bold.setBold(true);
-  painter.setFont(bold);
-  painter.drawText(QRect(kIndent, kMargin, width() - kIndent, line), Qt::AlignVCenter, name_);
-  painter.setFont(font());
-  painter.drawText(QRect(kIndent, kMargin + line, width() - kIndent - kMargin, height()), Qt::TextWordWrap,
-                   state_.words);
+  QFont words = font();
+  words.setBold(open);
+  painter.setFont(words);
+  painter.drawText(QRectF(0.0, mark_box().bottom() + 2.0, width(), fontMetrics().height()), Qt::AlignCenter,
+                   name_);
   if (!hasFocus()) return;
   QStyleOptionFocusRect focus;
   focus.initFrom(this);
-  focus.rect = rect().adjusted(2, 3, -2, -3);
+  focus.rect = rect().adjusted(4, 2, -4, -2);
   style()->drawPrimitive(QStyle::PE_FrameFocusRect, &focus, &painter, this);
 }
 
-PlanColumn::PlanColumn(PlanSession& session, QWidget* parent) : QScrollArea(parent), session_(session) {
-  setWidgetResizable(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setFrameShape(QFrame::NoFrame);
+PlanColumn::PlanColumn(PlanSession& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      rail_(new QWidget(this)),
+      name_(heading_label({}, this)),
+      words_(new BriefLabel(kStateLines, this)),
+      scroll_(new HeldScroll(this)) {
   setAccessibleName(tr("Steps of the plan"));
+  auto* rail = new QVBoxLayout(rail_);
+  rail->setContentsMargins(0, 4, 0, 4);
+  rail->setSpacing(0);
+  rail->addStretch(1);
   auto* inside = new QWidget(this);
-  auto* column = new QVBoxLayout(inside);
-  column->setContentsMargins(6, 6, 6, 6);
-  column->setSpacing(3);
-  column->addStretch(1);
-  setWidget(inside);
-  setMinimumWidth(300);
+  auto* forms = new QVBoxLayout(inside);
+  forms->setContentsMargins(0, 0, 0, 0);
+  forms->addStretch(1);
+  scroll_->setWidget(inside);
+  auto* side = new QVBoxLayout;
+  side->setContentsMargins(4, 8, 0, 4);
+  side->setSpacing(2);
+  name_->setContentsMargins(10, 0, 4, 0);
+  words_->setContentsMargins(10, 0, 4, 0);
+  side->addWidget(name_);
+  side->addWidget(words_);
+  side->addWidget(scroll_, 1);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(0);
+  row->addWidget(rail_);
+  row->addLayout(side, 1);
+  setFocusProxy(scroll_);
+  scroll_->setAccessibleName(tr("Fields of the step that is open"));
+  scroll_->setMinimumWidth(290);
   connect(&session, &PlanSession::changed, this, [this](const SessionState& before) {
     if (session_.now().differs_in_work(before)) show_states();
   });
 }
 
+QVBoxLayout* PlanColumn::rail_layout() {
+  return static_cast<QVBoxLayout*>(rail_->layout());
+}
+
 void PlanColumn::add_step(PlanStep step, StepForm* form) {
-  auto* column = static_cast<QVBoxLayout*>(widget()->layout());
-  auto* header = new StepHeader(step, widget());
-  form->setParent(widget());
+  auto* forms = static_cast<QVBoxLayout*>(scroll_->widget()->layout());
+  auto* mark = new StepMark(step, rail_);
+  form->setParent(scroll_->widget());
   form->hide();
   form->layout()->setContentsMargins(10, 4, 4, 10);
   form->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  column->insertWidget(column->count() - 1, header);
-  column->insertWidget(column->count() - 1, form);
-  steps_[step] = {header, form};
-  connect(header, &QAbstractButton::clicked, this, [this, step] { open_step(step); });
+  rail_layout()->insertWidget(rail_layout()->count() - 1, mark, 0, Qt::AlignHCenter);
+  forms->insertWidget(forms->count() - 1, form);
+  steps_[step] = {mark, form};
+  connect(mark, &QAbstractButton::clicked, this, [this, step] { open_step(step); });
 }
 
 void PlanColumn::open_step(PlanStep step) {
+  if (step != opened_) scroll_->let_go();
   opened_ = step;
   for (const auto& [other, parts] : steps_) {
     parts.form->setVisible(other == step);
-    parts.header->setChecked(other == step);
+    parts.mark->setChecked(other == step);
   }
   show_states();
-  // After the column has been laid out anew.
-  QTimer::singleShot(0, this, [this, step] {
-    const Step& parts = steps_.at(step);
-    ensureWidgetVisible(parts.form, 0, 0);
-    ensureWidgetVisible(parts.header, 0, 0);
-  });
   emit stepOpened(step);
 }
 
 void PlanColumn::show_states() {
-  for (const auto& [step, parts] : steps_) parts.header->show_state(session_.state(step));
+  for (const auto& [step, parts] : steps_) {
+    const StepState state = session_.state(step);
+    parts.mark->show_state(state);
+    if (step != opened_) continue;
+    name_->setText(step_name(step));
+    words_->setText(state.words);
+    words_->setToolTip(state.findings.join(QStringLiteral("\n")));
+  }
 }
 
 }  // namespace wrapgauge

@@ -1,36 +1,38 @@
 #pragma once
-// The steps of the work one below the other, each with its state in words; one of them is open.
+// The steps of the work in a rail, all of them always seen, each with a mark of where it stands; beside it
+// the form of the one that is open, which scrolls by itself.
 
 #include <QAbstractButton>
-#include <QScrollArea>
+#include <QLabel>
 #include <map>
 
+#include "app/desk/window/held_scroll.hpp"
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
 
-class StepHeader : public QAbstractButton {
+// One stop of the rail. The words of where it stands are its hint and what a screen reader says.
+class StepMark : public QAbstractButton {
   Q_OBJECT
  public:
-  StepHeader(PlanStep step, QWidget* parent = nullptr);
+  StepMark(PlanStep step, QWidget* parent = nullptr);
   void show_state(const StepState& state);
   QSize sizeHint() const override;
-  QSize minimumSizeHint() const override { return sizeHint(); }
-  bool hasHeightForWidth() const override { return true; }
-  int heightForWidth(int width) const override;
+  QSize minimumSizeHint() const override;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
-  bool event(QEvent* event) override;
 
  private:
-  QRect words_rect(int width) const;
+  QRectF mark_box() const;
+  void draw_thread(QPainter& painter, const QColor& ink) const;
 
+  PlanStep step_;
   QString name_;
   StepState state_;
 };
 
-class PlanColumn : public QScrollArea {
+class PlanColumn : public QWidget {
   Q_OBJECT
  public:
   explicit PlanColumn(PlanSession& session, QWidget* parent = nullptr);
@@ -38,18 +40,23 @@ class PlanColumn : public QScrollArea {
   void add_step(PlanStep step, StepForm* form);
   void open_step(PlanStep step);
   PlanStep opened() const { return opened_; }
+  QString state_words() const { return words_->text(); }  // of the step that is open
 
  signals:
   void stepOpened(PlanStep step);
 
  private:
   struct Step {
-    StepHeader* header;
+    StepMark* mark;
     StepForm* form;
   };
   void show_states();
+  QVBoxLayout* rail_layout();
 
   PlanSession& session_;
+  QWidget* rail_;
+  QLabel *name_, *words_;
+  HeldScroll* scroll_;
   std::map<PlanStep, Step> steps_;
   PlanStep opened_ = PlanStep::kNote;
 };

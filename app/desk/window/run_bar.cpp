@@ -10,9 +10,7 @@ namespace {
 // a step of its solver.
 constexpr int kBetweenChanges_ms = 150;
 
-}  // namespace
-
-QString stage_words(const QString& stage) {
+QString one_stage(const QString& stage) {
   const std::map<QString, QString> known{
       {QStringLiteral("checking"), RunBar::tr("checking")},
       {QStringLiteral("putting it on"), RunBar::tr("putting it on")},
@@ -21,9 +19,24 @@ QString stage_words(const QString& stage) {
       {QStringLiteral("reading the contact"), RunBar::tr("reading the contact")},
       {QStringLiteral("once more on a coarser mesh"), RunBar::tr("once more on a coarser mesh")},
       {QStringLiteral("once more for comparison"), RunBar::tr("once more for comparison")},
+      {QStringLiteral("all inlets together"), RunBar::tr("all inlets together")},
+      {QStringLiteral("as drawn"), RunBar::tr("as drawn")},
+      {QStringLiteral("chambers fed apart"), RunBar::tr("chambers fed apart")},
       {QStringLiteral("done"), RunBar::tr("done")}};
   const auto found = known.find(stage);
-  return found == known.end() ? stage : found->second;
+  if (found != known.end()) return found->second;
+  const QString before = QStringLiteral("inlet '"), after = QStringLiteral("' alone");
+  if (!stage.startsWith(before) || !stage.endsWith(after)) return stage;
+  return RunBar::tr("inlet '%1' alone").arg(stage.sliced(before.size()).chopped(after.size()));
+}
+
+}  // namespace
+
+// "all inlets together: inflating": each part is a stage of its own.
+QString stage_words(const QString& stage) {
+  QStringList parts = stage.split(QStringLiteral(": "));
+  for (QString& part : parts) part = one_stage(part);
+  return parts.join(QStringLiteral(": "));
 }
 
 RunBar::RunBar(PlanSession& session, QWidget* parent)

@@ -1,33 +1,17 @@
 #include "app/desk/window/view_area.hpp"
 
 #include <QDataStream>
-#include <QHBoxLayout>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "app/desk/session/mend_words.hpp"
+#include "app/desk/session/result_words.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "model/core/number_text.hpp"
 #include "model/layout/part_edits.hpp"
 
 namespace wrapgauge {
 namespace {
-
-QString mm_words(Length length) {
-  return figures_text(number_text(length / mm, 3)) + QStringLiteral(" mm");
-}
-
-// The plan's own mesh is the standard one; it may be as coarse as a preview's.
-QString mesh_words(const SolvedPlan& solved) {
-  const Length preview = preview_edge(*solved.plan), standard = solved.plan->mesh_edge;
-  if (solved.fineness == Fineness::kPreview)
-    return ViewArea::tr("Preview on a coarse mesh of %1.").arg(mm_words(preview));
-  if (standard >= preview)
-    return ViewArea::tr("Estimate on the plan's mesh of %1, as coarse as a preview's.")
-        .arg(mm_words(standard));
-  return ViewArea::tr("Estimate on the standard mesh of %1.").arg(mm_words(standard));
-}
 
 QString what_helps(BodyNeed need) {
   switch (need) {
@@ -64,8 +48,6 @@ ViewArea::ViewArea(PlanSession& session, QWidget* parent)
       body_(new BodyView(shown_, selection_, this)),
       flat_(new FlatView(shown_, selection_, this)),
       strip_(new PathStrip(shown_, selection_, this)),
-      result_(new QLabel(this)),
-      estimate_(new QPushButton(tr("Estimate on the standard mesh"), this)),
       across_(new QSplitter(Qt::Horizontal, this)),
       down_(new QSplitter(Qt::Vertical, this)),
       below_(new QSplitter(Qt::Horizontal, this)) {
@@ -73,7 +55,6 @@ ViewArea::ViewArea(PlanSession& session, QWidget* parent)
   connect_edits();
   connect(&session, &PlanSession::changed, this,
           [this](const SessionState& before) { show_state(session_.now(), before); });
-  connect(estimate_, &QPushButton::clicked, &session, &PlanSession::estimate_standard);
   show_result(session.now(), {});
 }
 
@@ -105,19 +86,22 @@ void ViewArea::arrange() {
   down_->setChildrenCollapsible(false);
   across_->setSizes({560, 480});
   below_->setSizes({320, 720});
-  result_->setWordWrap(true);
-  auto* line = new QHBoxLayout;
-  line->setContentsMargins(8, 2, 4, 2);
-  line->addWidget(result_, 1);
-  line->addWidget(estimate_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(2);
-  column->addLayout(line);
   column->addWidget(down_, 1);
 }
 
+// Another plan was opened: nothing of the one before is to be seen while its body is read.
+void ViewArea::forget_plan() {
+  shown_.show_worn(nullptr);
+  shown_.show_body(nullptr);
+  shown_.mark({});
+  shown_.say_no_body(tr("The body is being read…"));
+}
+
 void ViewArea::show_state(const SessionState& now, const SessionState& before) {
+  if (before.check && !now.check) forget_plan();
   if (now.plan != before.plan) show_plan(*now.plan);
   if (now.check != before.check && now.check) show_checked(*now.check);
   if (now.differs_in_work(before)) show_result(now, before);
@@ -125,7 +109,10 @@ void ViewArea::show_state(const SessionState& now, const SessionState& before) {
 
 void ViewArea::show_plan(const Plan& plan) {
   shown_.show_layout(has_layout(plan) ? std::make_shared<const Layout>(plan.layout) : nullptr);
-  if (has_body(plan)) return;
+  if (has_body(plan)) {
+    if (!shown_.body() && shown_.no_body().isEmpty()) shown_.say_no_body(tr("The body is being read…"));
+    return;
+  }
   shown_.show_body(nullptr);
   shown_.say_no_body({});
 }
@@ -175,17 +162,7 @@ void ViewArea::show_result(const SessionState& now, const SessionState& before) 
   // Another result may be the same estimate under another name.
   const auto estimate = now.solved ? now.solved->estimate : nullptr;
   if (estimate != (before.solved ? before.solved->estimate : nullptr)) shown_.show_estimate(estimate);
-  estimate_->setEnabled(now.can_be_solved());
-  const QString parts = parts_words(now.stale);
-  const QString stale = parts.isEmpty() ? QString() : tr("Older than the last change of %1.").arg(parts);
-  shown_.show_stale(stale);
-  if (!now.solved) return result_->setText(tr("Nothing estimated yet."));
-  const QString made = mesh_words(*now.solved);
-  QString words = stale.isEmpty() ? made : stale + QChar(' ') + made;
-  if (now.solved->summary->limit_point)
-    words +=
-        QChar(' ') + tr("Not reached: %1").arg(QString::fromStdString(*now.solved->summary->limit_point));
-  result_->setText(words);
+  shown_.show_stale(out_of_date_words(now));
 }
 
 void ViewArea::take_anchor(const AnchorAtStation& anchor, const Vec3&, bool finished) {

@@ -2,8 +2,6 @@
 // Body, flat layout and inflation strip side by side; hands the session's values to them and their edits
 // back.
 
-#include <QLabel>
-#include <QPushButton>
 #include <QSplitter>
 
 #include "app/desk/session/plan_session.hpp"
@@ -27,7 +25,6 @@ class ViewArea : public QWidget {
   BodyView& body() { return *body_; }
   FlatView& flat() { return *flat_; }
   PathStrip& strip() { return *strip_; }
-  QString result_words() const { return result_->text(); }
 
   void show_chamber(int chamber);
   void show_place(const Vec3& place_m);
@@ -40,6 +37,7 @@ class ViewArea : public QWidget {
   void take_grip(const LayoutGrip& grip, const Layout& changed);
   void move_part(const LayoutPart& part, const Vec2& by_m);
   void show_state(const SessionState& now, const SessionState& before);
+  void forget_plan();
   void show_plan(const Plan& plan);
   void show_checked(const CheckedPlan& checked);
   void show_result(const SessionState& now, const SessionState& before);
@@ -52,8 +50,6 @@ class ViewArea : public QWidget {
   BodyView* body_;
   FlatView* flat_;
   PathStrip* strip_;
-  QLabel* result_;
-  QPushButton* estimate_;
   QSplitter *across_, *down_, *below_;
   std::optional<double> turn_before_;
 };

@@ -182,5 +182,29 @@ void scrubbed_frame(benchmark::State& state) {
 }
 BENCHMARK(scrubbed_frame)->UseRealTime()->Iterations(60)->Unit(benchmark::kMillisecond);
 
+// The filling as it is played: between recorded states each frame is a shape of its own. `look`: 0 the
+// device, 1 the skin.
+void played_frame(benchmark::State& state) {
+  DemoWindow demo;
+  if (!demo.ready(state)) return;
+  demo.window.views().body().show_look(state.range(0) == 0 ? BodyLook::kDevice : BodyLook::kSkin);
+  const ShownPlan& shown = demo.window.views().shown();
+  const double last = shown.state_count() - 1;
+  const auto all_read = [&] {
+    for (int k = 0; k < shown.state_count(); ++k)
+      if (!shown.contact(k)) return false;
+    return true;
+  };
+  if (!wait_until(all_read)) return state.SkipWithError("the states were not read");
+  int frame = 0;
+  constexpr int kFrames = 100;
+  for (auto _ : state) {
+    demo.window.views().selection().show_filling(last * (++frame % kFrames) / kFrames);
+    demo.window.repaint();
+    QCoreApplication::processEvents();
+  }
+}
+BENCHMARK(played_frame)->Arg(0)->Arg(1)->UseRealTime()->Iterations(100)->Unit(benchmark::kMillisecond);
+
 }  // namespace
 }  // namespace wrapgauge

@@ -1,0 +1,46 @@
+#include "app/desk/session/result_words.hpp"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "app/desk/words/phrase_text.hpp"
+#include "model/core/number_text.hpp"
+
+namespace wrapgauge {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(ResultWords)
+};
+
+QString mm_words(Length length) {
+  return figures_text(number_text(length / mm, 3)) + QStringLiteral(" mm");
+}
+
+// The plan's own mesh is the standard one; it may be as coarse as a preview's.
+QString mesh_words(const SolvedPlan& solved) {
+  const Length preview = preview_edge(*solved.plan), standard = solved.plan->mesh_edge;
+  if (solved.fineness == Fineness::kPreview)
+    return Words::tr("Preview on a coarse mesh of %1.").arg(mm_words(preview));
+  if (standard >= preview)
+    return Words::tr("Estimate on the plan's mesh of %1, as coarse as a preview's.").arg(mm_words(standard));
+  return Words::tr("Estimate on the standard mesh of %1.").arg(mm_words(standard));
+}
+
+}  // namespace
+
+QString out_of_date_words(const SessionState& state) {
+  const QString parts = parts_words(state.stale);
+  return parts.isEmpty() ? QString() : Words::tr("Out of date: %1 changed.").arg(parts);
+}
+
+QString made_of_words(const SessionState& state) {
+  if (!state.solved) return {};
+  QStringList words{out_of_date_words(state), mesh_words(*state.solved)};
+  if (const auto& met = state.solved->summary->limit_point)
+    words.push_back(Words::tr("Not reached: %1").arg(QString::fromStdString(*met)));
+  words.removeAll(QString());
+  return words.join(QChar(' '));
+}
+
+}  // namespace wrapgauge
