@@ -233,8 +233,12 @@ void ChamberTable::resizeEvent(QResizeEvent* event) {
   fit_findings();
 }
 
+// Where there is no room for even a word of them the findings are left out: they stand in the step Limits.
 void ChamberTable::fit_findings() {
-  constexpr int kSentenceLetters = 18;
+  constexpr int kSentenceLetters = 18, kLeastLetters = 9;
+  int left = viewport()->width();
+  for (int c = ChamberTableModel::kChamber; c < ChamberTableModel::kFinding; ++c) left -= columnWidth(c);
+  setColumnHidden(ChamberTableModel::kFinding, left < kLeastLetters * fontMetrics().averageCharWidth());
   const int room = columnWidth(ChamberTableModel::kFinding);
   model_.show_findings_short(room < kSentenceLetters * fontMetrics().averageCharWidth());
   fit_rows();

@@ -12,6 +12,7 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <map>
 
 #include "app/desk/window/body_step.hpp"
@@ -77,7 +78,6 @@ void MainWindow::arrange() {
   splitter_->addWidget(right);
   splitter_->setStretchFactor(1, 1);
   splitter_->setChildrenCollapsible(false);
-  splitter_->setSizes({400, 1000});
   auto* all = new QWidget(this);
   auto* below_one_another = new QVBoxLayout(all);
   below_one_another->setContentsMargins(0, 0, 0, 0);
@@ -95,6 +95,8 @@ void MainWindow::arrange() {
   statusBar()->addPermanentWidget(new RunBar(session_, this));
   statusBar()->setSizeGripEnabled(false);
   resize(QSize(1400, 900).boundedTo(screen()->availableSize()));
+  const int for_the_plan = std::clamp(width() / 3, 366, 400);
+  splitter_->setSizes({for_the_plan, width() - for_the_plan});
 }
 
 void MainWindow::add_steps() {
