@@ -28,7 +28,8 @@ Result<std::string> with_differences(const Summary& summary, Result<std::string>
 }
 
 Result<std::string> body_surface(const Estimate& estimate) {
-  return vtp_bytes(estimate.map.skin, {{"contact_kPa", estimate.map.on_skin_pa / 1e3}});
+  const SkinMap map = skin_map(estimate.body, estimate.setup, estimate.path, estimate.path.states.back());
+  return vtp_bytes(map.skin, {{"contact_kPa", map.pressure_pa / 1e3}});
 }
 
 // Zeros when the plan gives no session.

@@ -22,7 +22,7 @@ VariantJobs::VariantJobs(Job base)
     : base_(std::move(base)), base_hash_(inputs_hash(base_)), base_key_(key_of(base_.plan)) {
   base_inputs_ = {std::make_shared<const Body>(base_.body),
                   std::make_shared<const Resources>(base_.resources), base_hash_,
-                  std::make_shared<DistancePool>()};
+                  std::make_shared<DistancePool>(), std::make_shared<WornCases>()};
 }
 
 VariantJobs::Shared VariantJobs::made_for(const Plan& variant) const {
@@ -32,10 +32,10 @@ VariantJobs::Shared VariantJobs::made_for(const Plan& variant) const {
   if (!made) return {VariantInputs{}, made.problem()};
   Job job = std::move(made).value();
   const std::string hash = base_hash_ + inputs_hash(job);
-  return {
-      {std::make_shared<const Body>(std::move(job.body)),
-       std::make_shared<const Resources>(std::move(job.resources)), hash, std::make_shared<DistancePool>()},
-      std::nullopt};
+  return {{std::make_shared<const Body>(std::move(job.body)),
+           std::make_shared<const Resources>(std::move(job.resources)), hash,
+           std::make_shared<DistancePool>(), std::make_shared<WornCases>()},
+          std::nullopt};
 }
 
 Result<VariantInputs> VariantJobs::of(const Plan& variant) {

@@ -5,7 +5,6 @@
 #include "model/contact/area_average.hpp"
 #include "model/contact/skin_refinement.hpp"
 #include "model/contact/skin_side.hpp"
-#include "model/core/both_at_once.hpp"
 #include "model/geometry/mesh_topology.hpp"
 #include "model/geometry/nearest_point.hpp"
 
@@ -39,28 +38,25 @@ Eigen::VectorXd pressure_on_skin(const TriangleMesh& skin, const TriangleMesh& s
   return on_skin;
 }
 
-// The body's surface, fine where the sheet lies near, with the pressure on it.
-void put_on_skin(const TriangleMesh& body, const TriangleMesh& side, double reach, ContactMap& map) {
-  if (side.faces.rows() == 0 || body.faces.rows() == 0) {
-    map.skin = body;
-    map.on_skin_pa = Eigen::VectorXd::Zero(body.vertices_m.rows());
-    return;
-  }
-  const NearestPoint nearest(side);
-  map.skin = refined_where(
-      body, [&](const Vec3& centre, double radius) { return nearest.is_within(centre, radius + reach); });
-  map.on_skin_pa = pressure_on_skin(map.skin, side, nearest, map.on_layout_pa, reach);
-}
-
 }  // namespace
 
-ContactMap contact_map(const Body& body, const InflationSetup& setup, const LoadPath& path,
-                       const EquilibriumState& state) {
-  ContactMap map;
-  map.on_layout_pa = state.contact_pressure_pa;
+ContactMap contact_map(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state) {
   const TriangleMesh side = skin_side(setup, path.sheet, state.positions_m);
-  both_at_once([&] { put_on_skin(body.surface, side, reach_m(state), map); },
-               [&] { map.mean_1cm2_pa = disc_average_pa(side, map.on_layout_pa); });
+  return {state.contact_pressure_pa, disc_average_pa(side, state.contact_pressure_pa)};
+}
+
+SkinMap skin_map(const Body& body, const InflationSetup& setup, const LoadPath& path,
+                 const EquilibriumState& state) {
+  const TriangleMesh side = skin_side(setup, path.sheet, state.positions_m);
+  if (side.faces.rows() == 0 || body.surface.faces.rows() == 0)
+    return {body.surface, Eigen::VectorXd::Zero(body.surface.vertices_m.rows())};
+  const NearestPoint nearest(side);
+  const double reach = reach_m(state);
+  SkinMap map;
+  map.skin = refined_where(body.surface, [&](const Vec3& centre, double radius) {
+    return nearest.is_within(centre, radius + reach);
+  });
+  map.pressure_pa = pressure_on_skin(map.skin, side, nearest, state.contact_pressure_pa, reach);
   return map;
 }
 

@@ -12,15 +12,20 @@
 
 namespace wrapgauge {
 
-struct ContactMap {
-  Eigen::VectorXd on_layout_pa;  // a flat vertex each
-  TriangleMesh skin;             // body surface, refined where the layout lies so that the map is smooth
-  Eigen::VectorXd on_skin_pa;    // a vertex of `skin` each; 0 where nothing touches
-  Eigen::VectorXd mean_1cm2_pa;  // a flat vertex each: contact pressure averaged over 1 cm2 around it
+struct ContactMap {  // a flat vertex each
+  Eigen::VectorXd on_layout_pa;
+  Eigen::VectorXd mean_1cm2_pa;  // averaged over 1 cm2 around it
 };
 
-ContactMap contact_map(const Body& body, const InflationSetup& setup, const LoadPath& path,
-                       const EquilibriumState& state);
+ContactMap contact_map(const InflationSetup& setup, const LoadPath& path, const EquilibriumState& state);
+
+struct SkinMap {
+  TriangleMesh skin;            // body surface, refined where the layout lies so that the map is smooth
+  Eigen::VectorXd pressure_pa;  // a vertex of `skin` each; 0 where nothing touches
+};
+
+SkinMap skin_map(const Body& body, const InflationSetup& setup, const LoadPath& path,
+                 const EquilibriumState& state);
 
 struct ChamberFigures {
   std::string chamber;

@@ -4,6 +4,7 @@
 #include <sched.h>
 #endif
 
+#include <algorithm>
 #include <atomic>
 #include <chrono>
 #include <exception>
@@ -22,12 +23,19 @@ void stay_awake_until(const Condition& condition) {
   while (!condition() && std::chrono::steady_clock::now() < end) std::this_thread::yield();
 }
 
-bool has_one_processor() {
+int processors() {
 #if defined(__linux__)
   cpu_set_t allowed;
-  if (sched_getaffinity(0, sizeof allowed, &allowed) == 0) return CPU_COUNT(&allowed) == 1;
+  if (sched_getaffinity(0, sizeof allowed, &allowed) == 0) return CPU_COUNT(&allowed);
 #endif
-  return std::thread::hardware_concurrency() == 1;
+  return static_cast<int>(std::thread::hardware_concurrency());  // 0: not known
+}
+
+std::atomic<int> large_works = 0;
+
+bool all_busy() {
+  static const int of = processors();
+  return of > 0 && large_works.load(std::memory_order_relaxed) >= std::max(2, of);
 }
 
 // Nothing that a piece of work throws leaves it before the other one has ended.
@@ -64,7 +72,7 @@ class Bell {
 class Helper {
  public:
   Helper() noexcept {
-    if (has_one_processor()) return;
+    if (processors() == 1) return;
     try {
       thread_ = std::thread([this] { run(); });
     } catch (const std::exception&) {
@@ -129,6 +137,11 @@ class Helper {
 }  // namespace
 
 void both_at_once(const std::function<void()>& one, const std::function<void()>& other) {
+  if (all_busy()) {
+    const std::exception_ptr of_one = thrown_by(one), of_other = thrown_by(other);
+    if (of_one || of_other) std::rethrow_exception(of_one ? of_one : of_other);
+    return;
+  }
   static Helper helper;
   Task task{other};
   const bool offered = helper.offer(task);
@@ -139,6 +152,14 @@ void both_at_once(const std::function<void()>& one, const std::function<void()>&
     helper.wait_for(task);
   if (thrown) std::rethrow_exception(thrown);
   if (task.thrown) std::rethrow_exception(task.thrown);
+}
+
+LargeWork::LargeWork() {
+  ++large_works;
+}
+
+LargeWork::~LargeWork() {
+  --large_works;
 }
 
 void in_halves(std::size_t count, const std::function<void(std::size_t from, std::size_t to)>& work) {

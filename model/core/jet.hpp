@@ -46,11 +46,16 @@ struct Jet {
                   b.gradient * a.gradient.transpose();
     return jet;
   }
-  friend Jet operator/(const Jet& a, const Jet& b) { return a * pow(b, -1.0); }
+  friend Jet operator/(const Jet& a, const Jet& b) { return a * inverse(b); }
 
+  friend Jet inverse(const Jet& a) {
+    const double f = 1.0 / a.value;
+    return a.mapped(f, -f * f, 2.0 * f * f * f);
+  }
+  // Of a value above zero.
   friend Jet pow(const Jet& a, double exponent) {
-    const double curvature = exponent * (exponent - 1.0) * std::pow(a.value, exponent - 2.0);
-    return a.mapped(std::pow(a.value, exponent), exponent * std::pow(a.value, exponent - 1.0), curvature);
+    const double f = std::pow(a.value, exponent), slope = exponent * f / a.value;
+    return a.mapped(f, slope, (exponent - 1.0) * slope / a.value);
   }
   friend Jet sqrt(const Jet& a) {
     const double root = std::sqrt(a.value);

@@ -68,21 +68,23 @@ Result<std::shared_ptr<const SignedDistance>> DistanceBlocks::over(const Triangl
     auto distance = make_mesh_distance(surface);
     if (!distance) return distance.problem();
     blocks_.clear();
+    last_.reset();
     surface_ = surface;
     distance_.emplace(std::move(distance).value());
   }
   if (blocks_.size() > kMostBlocks) blocks_.clear();
 
-  Place low, first, count;  // in lattice points, in blocks, of blocks
+  Place low, high, first, count;  // in lattice points, in blocks, of blocks
   Vec3 grown_low, grown_high;
   for (int axis = 0; axis < 3; ++axis) {
     low[axis] = static_cast<int>(std::floor(box_min_m[axis] / spacing));
-    const int high = static_cast<int>(std::ceil(box_max_m[axis] / spacing));
+    high[axis] = static_cast<int>(std::ceil(box_max_m[axis] / spacing));
     first[axis] = block_of(low[axis]);
-    count[axis] = block_of(high) - first[axis] + 1;
+    count[axis] = block_of(high[axis]) - first[axis] + 1;
     grown_low[axis] = spacing * low[axis];
-    grown_high[axis] = spacing * high;
+    grown_high[axis] = spacing * high[axis];
   }
+  if (last_ && low == last_low_ && high == last_high_) return last_;
   std::vector<Place> places;
   for (int i = 0; i < count[0]; ++i)
     for (int j = 0; j < count[1]; ++j)
@@ -91,7 +93,7 @@ Result<std::shared_ptr<const SignedDistance>> DistanceBlocks::over(const Triangl
   std::vector<const double*> values;
   for (const Place& place : places) values.push_back(blocks_.at(place).data());
 
-  return make_grid_distance(
+  auto made = make_grid_distance(
       [&](const Vec3& point_m) {
         Place lattice, block;
         for (int axis = 0; axis < 3; ++axis) {
@@ -103,6 +105,9 @@ Result<std::shared_ptr<const SignedDistance>> DistanceBlocks::over(const Triangl
         return values[static_cast<std::size_t>(at)][within(lattice, block)];
       },
       grown_low, grown_high);
+  if (!made) return made.problem();
+  last_low_ = low, last_high_ = high, last_ = *made;
+  return last_;
 }
 
 }  // namespace wrapgauge

@@ -13,7 +13,7 @@ namespace wrapgauge {
 // As make_grid_distance at kDistanceSpacing, but on a lattice that is fixed in space: the box grows to whole
 // cells of it (by less than one spacing on every side), and distances at lattice points are kept in blocks.
 // A block's values depend on the surface and the block's place alone, so a result is the same bits whatever
-// was asked before. For one thread at a time.
+// was asked before; the same box once more is the same object. For one thread at a time.
 class DistanceBlocks {
  public:
   // A surface other than the last one, compared coordinate by coordinate, starts afresh. Problems: as
@@ -31,6 +31,8 @@ class DistanceBlocks {
   TriangleMesh surface_;
   std::optional<MeshDistance> distance_;
   std::map<Place, std::vector<double>> blocks_;
+  Place last_low_{}, last_high_{};  // in lattice points, of the last box asked for
+  std::shared_ptr<const SignedDistance> last_;
 };
 
 }  // namespace wrapgauge

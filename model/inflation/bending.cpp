@@ -42,34 +42,6 @@ bool bend_together(SheetLayer a, SheetLayer b) {
 // Share of its flat area below which a triangle is crushed to nothing: it is refused elsewhere.
 constexpr double kLeastArea = 1e-6;
 
-// Below this share of its rest area a triangle counts as crushed by the step that is tried, not as a sheet
-// that grew thick: its stiffness goes on as a parabola instead of to infinity.
-constexpr double kCrushed = 0.6;
-
-// A law may soften so much when stretched that bending would give energy back; it keeps this share of the
-// stiffness it began with.
-constexpr double kLeastShare = 0.02;
-
-// l^2 W11 - l W1, kept above zero; Pa.
-template <int N>
-Jet<N> bending_modulus(const HyperelasticLaw& law, const StretchPull<Jet<N>>& pull, const Jet<N>& across) {
-  const Jet<N> modulus = across * across * pull.w11 - across * pull.w1;
-  const double least = kLeastShare * 4.0 * initial_shear_modulus(law).si();
-  return 0.5 * (modulus + sqrt(modulus * modulus + least * least));
-}
-
-// D over its value at rest, of a sheet stretched equally both ways to `area_ratio` times its area.
-Jet<1> relative_stiffness(const HyperelasticLaw& law, const Jet<1>& area_ratio) {
-  using Number = Jet<1>;
-  const double known = std::max(area_ratio.value, kCrushed), beyond = area_ratio.value - known;
-  const Number ratio = Number::variable(known, 0), stretch = sqrt(ratio);
-  const Number modulus = bending_modulus(law, stretch_pull(law, stretch, stretch), stretch);
-  const Number at = modulus * pow(ratio, -3.0) / (4.0 * initial_shear_modulus(law).si());
-  const double slope = at.gradient(0), curvature = at.hessian(0, 0);
-  return area_ratio.mapped(at.value + beyond * (slope + 0.5 * beyond * curvature), slope + beyond * curvature,
-                           curvature);
-}
-
 // Of a flat triangle pair laid on the parabola of that curvature along x, its vertex at the edge.
 double rest_angle(const FlatMesh& flat, const SheetMesh& sheet, const std::array<int, 4>& nodes,
                   double curvature_per_m) {
@@ -139,7 +111,9 @@ PlateFlexibility plate_flexibility(const SheetElement& element, double area_m2) 
   for (int k = 0; k < element.layer_count; ++k) {
     const SheetLayerRest& layer = element.layers[k];
     stiffness =
-        stiffness + layer.bending_stiffness_nm * relative_stiffness(*layer.law, area / layer.rest_area_m2);
+        stiffness + layer.bending_stiffness_nm *
+                        (layer.stretched ? layer.stretched->at(area / layer.rest_area_m2)
+                                         : stretched_stiffness(*layer.law, area / layer.rest_area_m2));
   }
   const Jet<1> flexibility = area / stiffness;
   return {flexibility.value, flexibility.gradient(0), flexibility.hessian(0, 0)};
@@ -190,27 +164,53 @@ Jet<N> only_pulling(const Jet<N>& pull, double onset) {
   return pull * pull * pull / (pull * pull + onset * onset);
 }
 
+// What a weld's layer does as it is pulled, by length and area of the open triangle over their rest sizes.
+struct WeldLayer {
+  Jet<2> stiffness, curved, held;  // D, what a turn adds to it, Ne
+};
+
+// E = 8 L sqrt(Dc Ne) sin^2(angle/4), Dc = D + curved sin^2(angle/2), the angle's derivatives by hand: one
+// variable less is half the work.
+DihedralEnergy turned(const WeldLayer& layer, double angle, const Weld& weld) {
+  const Jet<1> a = Jet<1>::variable(angle, 0), half = sin(0.5 * a), quarter = sin(0.25 * a);
+  const Jet<1> curving = half * half, turn = 8.0 * weld.rest_length_m * quarter * quarter;
+  const Jet<2> inside = (layer.stiffness + layer.curved * curving.value) * layer.held;
+  const Jet<2> root = sqrt(inside);
+  // The same by the angle: with s = sin^2(angle/2), d root/ds = curved held / (2 root).
+  const Jet<2> by_curving = 0.5 * (layer.curved * layer.held) / root;
+  const double twice = -by_curving.value * by_curving.value / root.value;
+  const double slope = by_curving.value * curving.gradient(0);
+  const double curvature =
+      by_curving.value * curving.hessian(0, 0) + twice * std::pow(curving.gradient(0), 2);
+  const Eigen::Vector2d sizes(1.0 / weld.rest_length_m, 1.0 / weld.rest_area_m2);
+  DihedralEnergy energy;
+  energy.value = turn.value * root.value;
+  energy.slope(0) = turn.gradient(0) * root.value + turn.value * slope;
+  energy.slope.segment<2>(1) = turn.value * root.gradient.cwiseProduct(sizes);
+  energy.curvature(0, 0) =
+      turn.hessian(0, 0) * root.value + 2.0 * turn.gradient(0) * slope + turn.value * curvature;
+  const Eigen::Vector2d mixed =
+      turn.gradient(0) * root.gradient + turn.value * curving.gradient(0) * by_curving.gradient;
+  energy.curvature.block<2, 1>(1, 0) = mixed.cwiseProduct(sizes);
+  energy.curvature.block<1, 2>(0, 1) = energy.curvature.block<2, 1>(1, 0).transpose();
+  energy.curvature.block<2, 2>(1, 1) = turn.value * sizes.asDiagonal() * root.hessian * sizes.asDiagonal();
+  return energy;
+}
+
 }  // namespace
 
 DihedralEnergy weld_energy(const Weld& weld, const Dihedral::Measures& at) {
-  using Number = Jet<3>;  // angle, length, area
-  const Number angle = Number::variable(at(Dihedral::kAngle), 0) - weld.rest_angle;
-  const Number along = Number::variable(at(Dihedral::kLength), 1) / weld.rest_length_m;
-  const Number across = Number::variable(at(Dihedral::kArea1), 2) / weld.rest_area_m2 / along;
+  using Number = Jet<2>;  // length, area
+  const Number along = Number::variable(at(Dihedral::kLength) / weld.rest_length_m, 0);
+  const Number area = Number::variable(at(Dihedral::kArea1) / weld.rest_area_m2, 1);
+  const Number across = area / along;
   const double t = weld.thickness_m;
   const StretchPull<Number> stress = stretch_pull(*weld.law, across, along);
-  const Number stiffness = t * t * t / 12.0 * bending_modulus(*weld.law, stress, across) /
-                           (across * across * across * along * along);
+  const Number stiffness =
+      t * t * t / 12.0 * bending_modulus(*weld.law, stress, across) / (across * area * area);
   const Number pull = only_pulling(t * stress.w1, kOnset * weld.hinge_pull_n_per_m);
   const Number held = sqrt(pull * pull + weld.hinge_pull_n_per_m * weld.hinge_pull_n_per_m);
-  const Number half = sin(0.5 * angle), quarter = sin(0.25 * angle);
-  const Number as_curved = stiffness + t * t / 6.0 * pull * half * half;
-  const Number energy = 8.0 * weld.rest_length_m * sqrt(as_curved * held) * quarter * quarter;
-  DihedralEnergy result;
-  result.value = energy.value;
-  result.slope.head<3>() = energy.gradient;
-  result.curvature.topLeftCorner<3, 3>() = energy.hessian;
-  return result;
+  return turned({stiffness, t * t / 6.0 * pull, held}, at(Dihedral::kAngle) - weld.rest_angle, weld);
 }
 
 DihedralEnergy edge_energy(const BendingEdges& edges, std::size_t k, const Dihedral::Measures& at,

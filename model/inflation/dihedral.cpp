@@ -52,13 +52,14 @@ Dihedral::Dihedral(const std::array<Vec3, 4>& nodes) : nodes_(nodes) {
       std::atan2(normals_[1].cross(normals_[0]).dot(edge_) / length, normals_[0].dot(normals_[1]));
 }
 
+// Between the edge's end and the two corners; what the start takes part in follows from them.
 struct DihedralHessian {
   const Dihedral& at;
   std::array<Mat3, 10> blocks;
 
   // By the chain rule through the gradients of the measures.
   void add_curvature(const Eigen::Matrix4d& curvature) {
-    for (int j = 0; j < 4; ++j) {
+    for (int j = 1; j < 4; ++j) {
       const Eigen::Matrix<double, 3, 4> column = at.gradients[j] * curvature;
       for (int i = j; i < 4; ++i) blocks[slot(i, j)] = at.gradients[i] * column.transpose();
     }
@@ -66,30 +67,19 @@ struct DihedralHessian {
 
   void add_length(double slope) {
     const Vec3 along = at.gradients[1].col(Dihedral::kLength);
-    const Mat3 block =
+    blocks[slot(1, 1)] +=
         slope / at.measures(Dihedral::kLength) * (Mat3::Identity() - along * along.transpose());
-    blocks[slot(0, 0)] += block;
-    blocks[slot(1, 0)] -= block;
-    blocks[slot(1, 1)] += block;
   }
 
   void add_area(int side, double slope) {
-    const int* c = kCorners[side];
+    const int corner = 2 + side;
     const Vec3& normal = at.normals_[side];
     const Mat3 outward = slope / (4.0 * at.measures(Dihedral::kArea1 + side)) * normal * normal.transpose();
     const Mat3 turn = 0.5 * slope * cross_matrix(normal);
-    const auto opposite = [&](int k) -> Vec3 {
-      return at.nodes_[c[(k + 2) % 3]] - at.nodes_[c[(k + 1) % 3]];
-    };
-    for (int k = 0; k < 3; ++k) {
-      blocks[slot(c[k], c[k])] += opposite(k).squaredNorm() * outward;
-      const int next = (k + 1) % 3;
-      const double product = opposite(k).dot(opposite(next));
-      if (c[k] > c[next])
-        blocks[slot(c[k], c[next])] += product * outward - turn;
-      else
-        blocks[slot(c[next], c[k])] += product * outward + turn;
-    }
+    const Vec3 way = at.nodes_[corner] - at.nodes_[0];
+    blocks[slot(1, 1)] += way.squaredNorm() * outward;
+    blocks[slot(corner, corner)] += at.edge_.squaredNorm() * outward;
+    blocks[slot(corner, 1)] += (side == 0 ? turn : -turn) - way.dot(at.edge_) * outward;
   }
 
   // Derivative of an opposite corner's gradient of the angle, n l / 2a, with respect to a node.
@@ -102,30 +92,28 @@ struct DihedralHessian {
            length / (2.0 * area * area) * (outer + outer.transpose());
   }
 
-  // The edge's end turns with both corners, the start against the three others: moved as a whole the pair
-  // keeps its angle.
   void add_angle(double slope) {
     const double squared = at.edge_.squaredNorm() + kLeastM * kLeastM;
-    Mat3 end_end = Mat3::Zero(), end_start = Mat3::Zero(), start_start = Mat3::Zero();
     for (int side = 0; side < 2; ++side) {
       const int corner = 2 + side;
-      const Mat3 self = slope * corner_block(side, corner), to_end = slope * corner_block(side, 1),
-                 to_start = slope * corner_block(side, 0);
-      blocks[slot(corner, corner)] += self;
+      const Mat3 to_end = slope * corner_block(side, 1);
+      blocks[slot(corner, corner)] += slope * corner_block(side, corner);
       blocks[slot(corner, 1)] += to_end;
-      blocks[slot(corner, 0)] += to_start;
       const Vec3 way = at.nodes_[corner] - at.nodes_[0];
       const double foot = way.dot(at.edge_) / squared;
       const Vec3 foot_by_end = (way - 2.0 * foot * at.edge_) / squared;
       const Vec3 turn = at.gradients[corner].col(Dihedral::kAngle);
-      const Mat3 of_end = -foot * to_end - slope * turn * foot_by_end.transpose();
-      end_end += of_end;
-      end_start -= of_end + to_end.transpose();
-      start_start -= to_start;
+      blocks[slot(1, 1)] -= foot * to_end + slope * turn * foot_by_end.transpose();
     }
-    blocks[slot(1, 1)] += end_end;
-    blocks[slot(1, 0)] += end_start;
-    blocks[slot(0, 0)] += start_start - end_start;
+  }
+
+  // Moved as a whole, the pair meets no resistance.
+  void add_start() {
+    blocks[slot(1, 0)] =
+        -(blocks[slot(1, 1)] + blocks[slot(2, 1)].transpose() + blocks[slot(3, 1)].transpose());
+    blocks[slot(2, 0)] = -(blocks[slot(2, 1)] + blocks[slot(2, 2)] + blocks[slot(3, 2)].transpose());
+    blocks[slot(3, 0)] = -(blocks[slot(3, 1)] + blocks[slot(3, 2)] + blocks[slot(3, 3)]);
+    blocks[slot(0, 0)] = -(blocks[slot(1, 0)] + blocks[slot(2, 0)] + blocks[slot(3, 0)]);
   }
 };
 
@@ -135,6 +123,7 @@ std::array<Mat3, 10> node_hessian(const Dihedral& at, const DihedralEnergy& ener
   hessian.add_angle(energy.slope(Dihedral::kAngle));
   hessian.add_length(energy.slope(Dihedral::kLength));
   for (int side = 0; side < 2; ++side) hessian.add_area(side, energy.slope(Dihedral::kArea1 + side));
+  hessian.add_start();
   return hessian.blocks;
 }
 
@@ -143,6 +132,7 @@ std::array<Mat3, 10> positive_node_hessian(const Dihedral& at, const DihedralEne
   Eigen::Matrix4d kept = Eigen::Matrix4d::Zero();
   kept(0, 0) = std::max(0.0, energy.curvature(Dihedral::kAngle, Dihedral::kAngle));
   hessian.add_curvature(kept);
+  hessian.add_start();
   return hessian.blocks;
 }
 

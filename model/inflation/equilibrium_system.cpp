@@ -79,6 +79,7 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
     for (int corner = 0; corner < 3; ++corner)
       node_area_m2_(sheet_.triangles(t, corner)) += elements_[t].flat_area_m2 / 3.0;
   terms_.resize(sheet_.layer.size());
+  if (options.bending) tabulate_stiffness(elements_);
   bind_stencils();
 }
 

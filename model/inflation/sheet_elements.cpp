@@ -1,6 +1,7 @@
 #include "model/inflation/sheet_elements.hpp"
 
 #include <Eigen/LU>
+#include <map>
 
 namespace wrapgauge {
 namespace {
@@ -87,6 +88,16 @@ std::vector<SheetElement> sheet_elements(const InflationSetup& setup, const Shee
     set_bending_stiffness(element);
   }
   return elements;
+}
+
+void tabulate_stiffness(std::vector<SheetElement>& elements) {
+  std::map<const HyperelasticLaw*, std::shared_ptr<const StretchedStiffness>> tables;
+  for (SheetElement& element : elements)
+    for (int k = 0; k < element.layer_count; ++k) {
+      auto& table = tables[element.layers[k].law];
+      if (!table) table = std::make_shared<StretchedStiffness>(*element.layers[k].law);
+      element.layers[k].stretched = table;
+    }
 }
 
 }  // namespace wrapgauge

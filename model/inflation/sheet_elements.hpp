@@ -1,10 +1,12 @@
 #pragma once
 // What each sheet triangle is made of: its rest shape and its layers.
 
+#include <memory>
 #include <vector>
 
 #include "model/inflation/load_path.hpp"
 #include "model/inflation/membrane.hpp"
+#include "model/inflation/stretched_stiffness.hpp"
 
 namespace wrapgauge {
 
@@ -16,6 +18,7 @@ struct SheetLayerRest {
   double rest_area_m2 = 0.0;
   Eigen::Matrix<double, 3, 2> shape;
   double bending_stiffness_nm = 0.0;  // its share of the stack's D, as the sheet is unstretched
+  std::shared_ptr<const StretchedStiffness> stretched;  // of `law`; none: the law is asked each time
 };
 
 struct SheetElement {
@@ -30,6 +33,9 @@ struct SheetElement {
 // Laws are referred to, not copied: `setup` and `strap_laws` outlive the elements.
 std::vector<SheetElement> sheet_elements(const InflationSetup& setup, const SheetMesh& sheet,
                                          const std::vector<HyperelasticLaw>& strap_laws);
+
+// For a solve, which asks for their stiffness over and over.
+void tabulate_stiffness(std::vector<SheetElement>& elements);
 
 // Straps are cloth: threads along x, and a weak isotropic ground, a share of the threads, that keeps them in
 // shape.

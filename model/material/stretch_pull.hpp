@@ -53,4 +53,17 @@ StretchPull<Number> stretch_pull(const HyperelasticLaw& law, const Number& l1, c
   return std::visit([&](const auto& l) { return stretch_pull(l, l1, l2); }, law);
 }
 
+// A law may soften so much when stretched that bending would give energy back; it keeps this share of the
+// stiffness it began with.
+inline constexpr double kLeastBendingShare = 0.02;
+
+// l^2 W11 - l W1 across the bend, kept above zero; Pa.
+template <class Number>
+Number bending_modulus(const HyperelasticLaw& law, const StretchPull<Number>& pull, const Number& across) {
+  using std::sqrt;
+  const Number modulus = across * across * pull.w11 - across * pull.w1;
+  const double least = kLeastBendingShare * 4.0 * initial_shear_modulus(law).si();
+  return 0.5 * (modulus + sqrt(modulus * modulus + least * least));
+}
+
 }  // namespace wrapgauge

@@ -41,7 +41,7 @@ Estimate taken_over(const Body& body, const Prepared& worn, LoadPath path) {
 
 void read_last_state(Estimate& estimate) {
   const EquilibriumState& last = estimate.path.states.back();
-  estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
+  estimate.map = contact_map(estimate.setup, estimate.path, last);
   const auto read_figures = [&] {
     estimate.figures = contact_figures(estimate.body, estimate.setup, figure_inputs(estimate), estimate.path,
                                        last, estimate.map);

@@ -36,7 +36,7 @@ std::vector<InflationTarget> targets_of(const Prepared& worn, const std::vector<
 double highest_share(const ReliefJob& job, const LoadPath& path) {
   const EquilibriumState& last = path.states.back();
   const InflationSetup& setup = job.worn.setup;
-  const ContactMap map = contact_map(job.body, setup, path, last);
+  const ContactMap map = contact_map(setup, path, last);
   const ContactFigures figures = contact_figures(job.body, setup, {}, path, last, map);
   const Eigen::VectorXd share =
       share_of_limit(job.limits, job.inputs, setup, last, path.sheet, figures, map.mean_1cm2_pa);

@@ -12,6 +12,7 @@
 #include <numeric>
 #include <unordered_map>
 
+#include "model/core/both_at_once.hpp"
 #include "model/core/in_parallel.hpp"
 #include "model/core/time_text.hpp"
 #include "model/study/run_lines.hpp"
@@ -96,6 +97,7 @@ class RunKeeper {
 
   void solve(std::size_t run) {
     if (progress_.cancelled()) return;
+    const LargeWork one_of_many;
     const auto answer = answer_(run, progress_);
     if (!answer) return end_with(answer.problem());
     const std::string line = run_line(orders_[run].name, orders_[run].identity, *answer);

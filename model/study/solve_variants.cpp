@@ -51,7 +51,7 @@ Result<RunAnswers> solve_variants(const VaryJob& job, const std::vector<RunOrder
     if (!inputs) return inputs.problem();
     auto distances = inputs->distances->borrow();
     const auto solved = solve_variant(meshed(*plan, job.mesh), *inputs->body, *inputs->resources,
-                                      job.with_ceiling, inner, distances.get());
+                                      job.with_ceiling, inner, {distances.get(), inputs->worn.get()});
     inputs->distances->give_back(std::move(distances));
     if (!solved) return solved.problem();
     return variant_json(*solved);

@@ -15,6 +15,7 @@ struct VariantInputs {
   std::shared_ptr<const Resources> resources;
   std::string inputs_hash;  // of all files they and the plan came from
   std::shared_ptr<DistancePool> distances = std::make_shared<DistancePool>();  // to that body
+  std::shared_ptr<WornCases> worn = std::make_shared<WornCases>();             // on it, with those tables
 };
 // Called from several threads at once.
 using InputsOfVariant = std::function<Result<VariantInputs>(const Plan&)>;

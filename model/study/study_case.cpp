@@ -111,9 +111,10 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
   }
   const InflationSetup& setup = prepared_.setup;
   MappedContact found = contact(path, state);
+  reading.map = std::move(found.map);
   reading.figures = std::move(found.figures);
   const Audit balance = audit(body_, setup, path, state);
-  reading.judgement = judged({setup, path, found.map, reading.figures, balance},
+  reading.judgement = judged({setup, path, reading.map, reading.figures, balance},
                              {limits_, comparisons_, limit_inputs_, supply, filling_, std::move(relief)});
   reading.nearest = nearest_limit(reading.judgement);
   return reading;
@@ -122,7 +123,7 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
 MappedContact StudyCase::contact(const LoadPath& path, const EquilibriumState& state) const {
   const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
                             prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
-  ContactMap map = contact_map(body_, prepared_.setup, path, state);
+  ContactMap map = contact_map(prepared_.setup, path, state);
   ContactFigures figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
   return {std::move(map), std::move(figures)};
 }

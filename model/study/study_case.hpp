@@ -22,6 +22,7 @@ struct LimitShare {
 struct StateReading {
   std::vector<Pressure> gauge;  // a group each
   std::vector<Volume> volume;   // a group each
+  ContactMap map;
   ContactFigures figures;
   Judgement judgement;  // as an estimate of the plan at this inflation comes to
   LimitShare nearest;

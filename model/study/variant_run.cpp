@@ -122,6 +122,20 @@ Result<VariantCeiling> ceiling_of(const Plan& plan, const Body& body, const Reso
   return VariantCeiling{true, brief.empty() ? "None." : brief.front(), {}};
 }
 
+Result<StudyCase> worn_case(const Plan& plan, const Body& body, const Resources& resources,
+                            const LeftByRuns& left) {
+  if (left.worn)
+    if (auto alike = left.worn->as_worn(plan)) return std::move(*alike);
+  const auto ready = body_of_plan(plan, body);
+  if (!ready) return ready.problem();
+  DistanceBlocks own;
+  KnownBefore known;
+  known.distances = left.distances ? left.distances : &own;
+  auto made = StudyCase::make(plan, *ready, resources, mesh_of_plan(plan), known);
+  if (made && left.worn) left.worn->keep(plan, *made);
+  return made;
+}
+
 OrderedJson ceiling_to_json(const VariantCeiling& ceiling) {
   return {{"none", ceiling.none}, {"words", ceiling.words}, {"inlets", settings_json(ceiling.inlets)}};
 }
@@ -209,12 +223,8 @@ Length bulge_height(const InflationSetup& setup, const SheetMesh& sheet, const E
 }
 
 Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, const Resources& resources,
-                                    bool with_ceiling, Progress& progress, DistanceBlocks* distances) {
-  const auto ready = body_of_plan(meshed_plan, body);
-  if (!ready) return unanswered_variant(ready.problem());
-  KnownBefore known;
-  known.distances = distances;
-  const auto study = StudyCase::make(meshed_plan, *ready, resources, mesh_of_plan(meshed_plan), known);
+                                    bool with_ceiling, Progress& progress, const LeftByRuns& left) {
+  const auto study = worn_case(meshed_plan, body, resources, left);
   if (!study) return unanswered_variant(study.problem());
   const auto path = study->inflate_to(study->targets(), progress);
   if (!path) return unanswered_variant(path.problem());
@@ -226,11 +236,10 @@ Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, c
   answer.model_factor = resources.limits.model_factor;
   answer.limits_words = not_the_shipped_tables(resources);
   take_reading(*reading, answer);
-  for (std::size_t s = 0; s < path->states.size(); ++s) {
-    const MappedContact contact = study->contact(*path, path->states[s]);
-    add_points(*study, *path, path->states[s], contact.figures, answer.curves);
-    if (s + 1 == path->states.size()) answer.map = map_of(*study, *path, contact);
-  }
+  for (std::size_t s = 0; s + 1 < path->states.size(); ++s)
+    add_points(*study, *path, path->states[s], study->contact(*path, path->states[s]).figures, answer.curves);
+  add_points(*study, *path, path->states.back(), reading->figures, answer.curves);
+  answer.map = map_of(*study, *path, {reading->map, reading->figures});
   if (!is_finite(answer))
     return unanswered_variant({ProblemKind::kNotConverged, "A figure is not a finite number.", {}});
   if (!with_ceiling) return answer;

@@ -12,6 +12,7 @@
 #include "model/study/many_runs.hpp"
 #include "model/study/run_figures.hpp"
 #include "model/study/variants.hpp"
+#include "model/study/worn_cases.hpp"
 
 namespace wrapgauge {
 
@@ -64,12 +65,19 @@ struct VariantMesh {
 Plan meshed(Plan plan, const VariantMesh& mesh);
 std::string mesh_words(const VariantMesh& mesh);  // "mesh edge 8 mm", "the mesh of each plan"
 
+// What runs on one body and one set of tables leave to each other; the answer is the same bits with it and
+// without.
+struct LeftByRuns {
+  DistanceBlocks* distances = nullptr;  // to this body, for one thread at a time
+  WornCases* worn = nullptr;
+};
+
 // Solves it. A variant that cannot be laid on or finds no equilibrium is a failed answer; only what
-// is_no_answer() is a Problem. `distances`: to this body, of which the calculation reads what was measured
-// before (for one thread at a time); without them it measures its own, on a lattice of its own.
+// is_no_answer() is a Problem. Distances are read on the lattice of DistanceBlocks, own or left by other
+// runs.
 Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, const Resources& resources,
                                     bool with_ceiling, Progress& progress = silent_progress(),
-                                    DistanceBlocks* distances = nullptr);
+                                    const LeftByRuns& left = {});
 
 // What the answer depends on beside the files that `inputs_hash` is of. `plan`: as `meshed` gives it.
 std::string variant_identity(const Variants& variants, std::size_t variant, const Plan& plan,

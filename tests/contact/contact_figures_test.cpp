@@ -11,7 +11,7 @@ FigureInputs inputs_for(const hand_made::Worn& worn, double depth_m) {
 
 ContactFigures figures_of(const hand_made::Worn& worn, double depth_m = 0.02) {
   const EquilibriumState& state = worn.path.states.back();
-  const ContactMap map = contact_map(worn.body, worn.setup, worn.path, state);
+  const ContactMap map = contact_map(worn.setup, worn.path, state);
   return contact_figures(worn.body, worn.setup, inputs_for(worn, depth_m), worn.path, state, map);
 }
 

@@ -3,9 +3,11 @@
 #include <gtest/gtest.h>
 #include <pthread.h>
 
+#include <algorithm>
 #include <atomic>
 #include <chrono>
 #include <cstdlib>
+#include <memory>
 #include <new>
 #include <stdexcept>
 #include <string>
@@ -42,6 +44,18 @@ TEST(BothAtOnce, HasDoneBothWhenItReturns) {
                });
   EXPECT_EQ(one, 1);
   EXPECT_EQ(other, 2);
+}
+
+TEST(BothAtOnce, StaysOnItsThreadWhereLargerWorkKeepsAllBusy) {
+  std::vector<std::unique_ptr<LargeWork>> busy;
+  for (unsigned k = 0; k < std::max(2u, std::thread::hardware_concurrency()); ++k)
+    busy.push_back(std::make_unique<LargeWork>());
+  std::thread::id other;
+  both_at_once([] { std::this_thread::sleep_for(20ms); },  // long enough for a helper to begin
+               [&] { other = std::this_thread::get_id(); });
+  EXPECT_EQ(other, std::this_thread::get_id());
+  EXPECT_EQ(what_is_thrown_by([] { both_at_once([] { throw 1; }, [] { throw std::bad_alloc(); }); }),
+            "the number 1");
 }
 
 TEST(BothAtOnce, HandsOnWhatOneSideThrowsOnceTheOtherHasEnded) {

@@ -19,7 +19,7 @@ struct CardCase {
 
   std::vector<Finding> found() const {
     const EquilibriumState& last = worn.path.states.back();
-    const ContactMap map = contact_map(worn.body, worn.setup, worn.path, last);
+    const ContactMap map = contact_map(worn.setup, worn.path, last);
     return pressure_findings(limits, inputs, pressed_state(worn.setup, worn.path, last, map, figures));
   }
 };

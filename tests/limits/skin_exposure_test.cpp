@@ -17,7 +17,7 @@ struct ExposureCase {
   ContactFigures figures;
 
   std::optional<SkinExposure> exposed() const {
-    const ContactMap map = contact_map({}, worn.setup, worn.path, worn.path.states.back());
+    const ContactMap map = contact_map(worn.setup, worn.path, worn.path.states.back());
     return skin_exposure(limits, inputs, worn.setup, worn.path, map, figures);
   }
 };

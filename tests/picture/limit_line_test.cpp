@@ -24,7 +24,7 @@ Estimate evenly_pressed(double kpa) {
   estimate.body = worn.body;
   estimate.setup = worn.setup;
   estimate.path = worn.path;
-  estimate.map = contact_map(worn.body, worn.setup, worn.path, worn.path.states.back());
+  estimate.map = contact_map(worn.setup, worn.path, worn.path.states.back());
   ChamberFigures chamber;
   chamber.chamber = "middle";
   chamber.peak = chamber.mean = kpa * kPa;
@@ -69,7 +69,7 @@ TEST(LimitLine, IsThatOfTheMeanOverASquareCentimetre) {
   const Eigen::Index needle = last.contact_pressure_pa.size() / 2;
   const auto press = [&](double needle_kpa) {
     last.contact_pressure_pa[needle] = 1e3 * needle_kpa;
-    estimate.map = contact_map(estimate.body, estimate.setup, estimate.path, last);
+    estimate.map = contact_map(estimate.setup, estimate.path, last);
     estimate.figures = contact_figures(estimate.body, estimate.setup, {}, estimate.path, last, estimate.map);
     estimate.findings = findings(estimate.limits, estimate.limit_inputs, estimate.setup, estimate.path, last,
                                  estimate.map, estimate.figures, {});

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <cctype>
+#include <functional>
 #include <nlohmann/json.hpp>
 
 #include "model/core/file.hpp"
@@ -46,7 +47,8 @@ VaryJob band_job(const std::vector<std::string>& texts, VariantOrder order = Var
   static const auto resources = std::make_shared<const Resources>(small_band::resources());
   const auto inputs = [](const Plan&) -> Result<VariantInputs> {
     static const auto distances = std::make_shared<DistancePool>();
-    return VariantInputs{body, resources, "hash", distances};
+    static const auto worn = std::make_shared<WornCases>();
+    return VariantInputs{body, resources, "hash", distances, worn};
   };
   return {"small band", band_variants(texts, order), {14.0 * mm}, false, inputs};
 }
@@ -184,6 +186,45 @@ TEST(SolveVariant, AReliefValveThatOpensTooHighIsAboveTheLimit) {
   EXPECT_EQ(above.exit_code, 4) << above.sentence;
   EXPECT_EQ(above.valve, "A valve or pump that sticks");
   EXPECT_LE(above.share, 1.0);
+}
+
+TEST(SolveVariant, IsTheSameBitsWhateverWasSolvedBefore) {
+  const Body body = small_band::body();
+  const Resources resources = small_band::resources();
+  Plan first = small_band::plan(1.0 * kPa), second = small_band::plan(2.0 * kPa);
+  second.supply.relief = 2.5 * kPa;
+  DistanceBlocks distances;
+  WornCases worn;
+  const LeftByRuns left{&distances, &worn};
+  ASSERT_TRUE(solve_variant(first, body, resources, false, silent_progress(), left).ok());
+  ASSERT_TRUE(worn.as_worn(second));
+  const auto after = solve_variant(second, body, resources, false, silent_progress(), left).value();
+  EXPECT_EQ(variant_json(after), variant_json(solve_variant(second, body, resources, false).value()));
+}
+
+TEST(WornCases, AreOnlyOfPlansThatDifferInInflationSessionAndSupply) {
+  const Plan plan = small_band::plan(1.0 * kPa);
+  WornCases worn;
+  worn.keep(plan,
+            StudyCase::make(plan, small_band::body(), small_band::resources(), mesh_of_plan(plan)).value());
+  EXPECT_TRUE(worn.as_worn(plan));
+  const std::vector<std::function<void(Plan&)>> changes = {
+      [](Plan& p) { p.friction = 0.4; },
+      [](Plan& p) { p.tissue_stiffness_factor = 1.1; },
+      [](Plan& p) { p.layout.skin_sheet.thickness = 1.1 * mm; },
+      [](Plan& p) { p.layout.skin_sheet.material += "x"; },
+      [](Plan& p) { p.layout.closure->stretch = 0.011; },
+      [](Plan& p) { p.placement.turn_deg += 1.0; },
+      [](Plan& p) { p.mesh_edge = p.mesh_edge + 1.0 * mm; },
+      [](Plan& p) { p.solver.steps += 1; },
+      [](Plan& p) { p.use = UsePattern::kPulse; },
+      [](Plan& p) { p.filling.medium = Medium::kWater; },
+      [](Plan& p) { p.part = BodyPart::kWrist; }};
+  for (std::size_t k = 0; k < changes.size(); ++k) {
+    Plan other = plan;
+    changes[k](other);
+    EXPECT_FALSE(worn.as_worn(other)) << "change " << k;
+  }
 }
 
 TEST(SolveVariant, ASmallChangeMovesAFigureInProportion) {

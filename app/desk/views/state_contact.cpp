@@ -10,7 +10,7 @@ namespace wrapgauge {
 namespace {
 
 void read_state(const Estimate& estimate, const EquilibriumState& at, StateContact& contact) {
-  contact.map = contact_map(estimate.body, estimate.setup, estimate.path, at);
+  contact.map = contact_map(estimate.setup, estimate.path, at);
   contact.figures = contact_figures(estimate.body, estimate.setup,
                                     {estimate.skin_grade.elongation_at_break,
                                      estimate.outer_grade.elongation_at_break, estimate.tissue_depth_m},
