@@ -32,6 +32,36 @@ std::optional<ReliefCheck> relief_of(const StudyCase& study, const StateReading&
                      valve_too_high(plan.judgement)};
 }
 
+// `to_plan`: the path to what the plan asks for, where it is known.
+Result<Ceiling> ceiling_of_case(const Plan& plan, const Resources& resources, const StudyCase& study,
+                                const LoadPath* to_plan, const CeilingOptions& options, Progress& progress) {
+  Ceiling ceiling;
+  ceiling.edge = plan.mesh_edge;
+  ceiling.model_factor = resources.limits.model_factor;
+  ceiling.spread_factor = options.spread_factor;
+  ceiling.limits_override = english(resources.limits.override_words);
+
+  StagedProgress all_progress(progress, "all inlets together: ");
+  CeilingFinder finder(study, std::nullopt, options, all_progress, to_plan);
+  auto together = finder.find();
+  if (!together) return together.problem();
+  ceiling.together = std::move(together).value();
+  if (const auto& reading = finder.plan_reading())
+    ceiling.plan_within = reading->judgement.worst() < Severity::kAboveLimit &&
+                          reading->nearest.share * options.spread_factor <= 1.0;
+  if (ceiling.together.stop != CeilingStop::kAlreadyAbove && finder.plan_reading())
+    ceiling.relief = relief_of(study, *finder.plan_reading());
+  if (!options.alone || study.groups() < 2) return ceiling;
+  for (std::size_t g = 0; g < study.groups(); ++g) {
+    if (!InletScale(study, g).scales(g)) continue;
+    StagedProgress one_progress(progress, "inlet '" + study.inlet_of(g) + "' alone: ");
+    auto alone = CeilingFinder(study, g, options, one_progress).find();
+    if (!alone) return alone.problem();
+    ceiling.alone.push_back(std::move(alone).value());
+  }
+  return ceiling;
+}
+
 }  // namespace
 
 bool InletCeiling::confirmed() const {
@@ -45,31 +75,14 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
   if (auto problem = not_of_a_test_object(ready->part, "ceiling")) return *problem;
   const auto study = StudyCase::make(plan, *ready, resources, mesh_of_plan(plan));
   if (!study) return study.problem();
-  Ceiling ceiling;
-  ceiling.edge = plan.mesh_edge;
-  ceiling.model_factor = resources.limits.model_factor;
-  ceiling.spread_factor = options.spread_factor;
-  ceiling.limits_override = english(resources.limits.override_words);
+  return ceiling_of_case(plan, resources, *study, nullptr, options, progress);
+}
 
-  StagedProgress all_progress(progress, "all inlets together: ");
-  CeilingFinder finder(*study, std::nullopt, options, all_progress);
-  auto together = finder.find();
-  if (!together) return together.problem();
-  ceiling.together = std::move(together).value();
-  if (const auto& reading = finder.plan_reading())
-    ceiling.plan_within = reading->judgement.worst() < Severity::kAboveLimit &&
-                          reading->nearest.share * options.spread_factor <= 1.0;
-  if (ceiling.together.stop != CeilingStop::kAlreadyAbove && finder.plan_reading())
-    ceiling.relief = relief_of(*study, *finder.plan_reading());
-  if (!options.alone || study->groups() < 2) return ceiling;
-  for (std::size_t g = 0; g < study->groups(); ++g) {
-    if (!InletScale(*study, g).scales(g)) continue;
-    StagedProgress one_progress(progress, "inlet '" + study->inlet_of(g) + "' alone: ");
-    auto alone = CeilingFinder(*study, g, options, one_progress).find();
-    if (!alone) return alone.problem();
-    ceiling.alone.push_back(std::move(alone).value());
-  }
-  return ceiling;
+Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources& resources,
+                             const InflatedPlan& inflated, const CeilingOptions& options,
+                             Progress& progress) {
+  if (auto problem = not_of_a_test_object(body.part, "ceiling")) return *problem;
+  return ceiling_of_case(plan, resources, inflated.study, &inflated.path, options, progress);
 }
 
 std::optional<Plan> plan_at_ceiling(const Plan& plan, const InletCeiling& together) {

@@ -76,6 +76,16 @@ struct CeilingOptions {
 Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources& resources,
                              const CeilingOptions& options, Progress& progress = silent_progress());
 
+// A plan that was laid on and solved before, on its own mesh.
+struct InflatedPlan {
+  const StudyCase& study;
+  const LoadPath& path;  // to study.targets()
+};
+// The same to the same bits, without doing that again. `body` as body_of_plan gives it.
+Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources& resources,
+                             const InflatedPlan& inflated, const CeilingOptions& options,
+                             Progress& progress = silent_progress());
+
 // The plan set to its ceiling: every inlet asks for its setting, and no relief valve opens above what an
 // estimate of that plan allows. None: nothing may be inflated.
 std::optional<Plan> plan_at_ceiling(const Plan& plan, const InletCeiling& together);

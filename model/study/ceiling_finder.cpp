@@ -13,8 +13,13 @@ constexpr double kAbove = 1.05;  // where the answer is checked from above
 }  // namespace
 
 CeilingFinder::CeilingFinder(const StudyCase& study, std::optional<std::size_t> only,
-                             const CeilingOptions& options, Progress& progress)
-    : study_(study), only_(only), options_(options), progress_(progress), scale_(study, only) {}
+                             const CeilingOptions& options, Progress& progress, const LoadPath* to_plan)
+    : study_(study),
+      only_(only),
+      options_(options),
+      progress_(progress),
+      to_plan_(to_plan),
+      scale_(study, only) {}
 
 Result<InletCeiling> CeilingFinder::find() {
   if (auto problem = scale_.problem()) return *problem;
@@ -86,8 +91,14 @@ Result<CeilingCheck> CeilingFinder::solved_check(double inflation) {
   return check_at(inflation);
 }
 
+Result<LoadPath> CeilingFinder::path_to(double inflation) {
+  const std::vector<InflationTarget> targets = scale_.at(inflation);
+  if (to_plan_ && targets == study_.targets()) return *to_plan_;
+  return study_.inflate_to(targets, progress_);
+}
+
 Result<SharePath> CeilingFinder::solve(double inflation, double known_within) {
-  const auto path = study_.inflate_to(scale_.at(inflation), progress_);
+  const auto path = path_to(inflation);
   if (!path) return path.problem();
   scale_.closed_at(path->states.front());
   if (auto problem = scale_.problem()) return *problem;

@@ -11,9 +11,10 @@ namespace wrapgauge {
 
 class CeilingFinder {
  public:
-  // `only`: one group, the others open; none: all of them. All references outlive it.
+  // `only`: one group, the others open; none: all of them. `to_plan`: the path of all of them to what the
+  // plan asks for, where it is known. All references outlive it.
   CeilingFinder(const StudyCase& study, std::optional<std::size_t> only, const CeilingOptions& options,
-                Progress& progress);
+                Progress& progress, const LoadPath* to_plan = nullptr);
 
   Result<InletCeiling> find();
   // What an estimate of the plan itself reads, relief valves included; none: no equilibrium was found on the
@@ -21,6 +22,7 @@ class CeilingFinder {
   const std::optional<StateReading>& plan_reading() const { return plan_reading_; }
 
  private:
+  Result<LoadPath> path_to(double inflation);
   Result<SharePath> solve(double inflation, double known_within);
   Result<StateReading> judged(const LoadPath& path);
   SharePath shares_of(const LoadPath& path, double inflation, double known_within);
@@ -37,6 +39,7 @@ class CeilingFinder {
   std::optional<std::size_t> only_;
   const CeilingOptions& options_;
   Progress& progress_;
+  const LoadPath* to_plan_;
   InletScale scale_;
   std::map<double, StateReading> read_;
   std::set<double> gone_;  // no equilibrium there

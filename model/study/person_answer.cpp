@@ -53,13 +53,14 @@ PersonCeiling ceiling_of(const InletCeiling& together) {
 }
 
 std::optional<Problem> look_for_ceiling(const Plan& plan, const Body& body, const Resources& resources,
-                                        double mesh_factor, PersonAnswer& answer, Progress& progress) {
+                                        const InflatedPlan& inflated, double mesh_factor,
+                                        PersonAnswer& answer, Progress& progress) {
   CeilingOptions options;
   options.spread_factor = mesh_factor;
   options.alone = false;
   options.relief = false;
   options.search.tolerance = kCeilingWidth;
-  const auto found = find_ceiling(plan, body, resources, options, progress);
+  const auto found = find_ceiling(plan, body, resources, inflated, options, progress);
   if (!found && is_no_answer(found.problem().kind)) return found.problem();
   if (!found)
     answer.no_ceiling = found.problem().message;
@@ -95,7 +96,8 @@ Result<PersonAnswer> person_answer(const Plan& plan, const Body& body, const Res
     take_reading(*reading, answer);
   }
   if (how.ceiling)
-    if (auto problem = look_for_ceiling(plan, body, resources, how.mesh_factor, answer, progress))
+    if (auto problem =
+            look_for_ceiling(plan, *ready, resources, {*study, *path}, how.mesh_factor, answer, progress))
       return *problem;
   return answer;
 }

@@ -110,10 +110,12 @@ std::string short_ceiling(const std::vector<CeilingInlet>& inlets) {
 }
 
 Result<VariantCeiling> ceiling_of(const Plan& plan, const Body& body, const Resources& resources,
-                                  Progress& progress) {
+                                  const InflatedPlan& inflated, Progress& progress) {
+  const auto ready = body_of_plan(plan, body);
+  if (!ready) return ready.problem();
   CeilingOptions options;
   options.alone = false;
-  const auto found = find_ceiling(plan, body, resources, options, progress);
+  const auto found = find_ceiling(plan, *ready, resources, inflated, options, progress);
   if (!found && is_no_answer(found.problem().kind)) return found.problem();
   if (!found) return VariantCeiling{true, found.problem().message, {}};
   const std::vector<CeilingInlet>& inlets = found->together.inlets;
@@ -243,7 +245,7 @@ Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, c
   if (!is_finite(answer))
     return unanswered_variant({ProblemKind::kNotConverged, "A figure is not a finite number.", {}});
   if (!with_ceiling) return answer;
-  auto ceiling = ceiling_of(meshed_plan, body, resources, progress);
+  auto ceiling = ceiling_of(meshed_plan, body, resources, {*study, *path}, progress);
   if (!ceiling) return ceiling.problem();
   answer.ceiling = std::move(ceiling).value();
   return answer;

@@ -31,6 +31,20 @@ double share_at(const Plan& plan, InflationTarget target) {
   return study.read(path).nearest.share;
 }
 
+TEST(Ceiling, OfAPlanThatWasSolvedBeforeIsTheSame) {
+  const Plan plan = small_band::plan(6.0 * kPa);
+  const Body body = body_of_plan(plan, small_band::body()).value();
+  const auto study = StudyCase::make(plan, body, small_band::resources(), mesh_of_plan(plan)).value();
+  const auto path = study.inflate_to(study.targets(), silent_progress()).value();
+  const auto after = find_ceiling(plan, body, small_band::resources(), {study, path}, {}).value();
+  const Ceiling& apart = ceiling_of_six_kpa().value();
+  ASSERT_EQ(after.together.inlets.size(), 1u);
+  EXPECT_EQ(after.together.inlets[0].gauge, apart.together.inlets[0].gauge);
+  EXPECT_EQ(after.together.at.nearest.share, apart.together.at.nearest.share);
+  EXPECT_EQ(after.together.solves, apart.together.solves);
+  EXPECT_EQ(after.plan_within, apart.plan_within);
+}
+
 TEST(Ceiling, IsWithinTheLimitsAndFivePercentAboveItIsNot) {
   const Plan plan = small_band::plan(6.0 * kPa);
   const auto& ceiling = ceiling_of_six_kpa();
