@@ -22,7 +22,8 @@ QSize BriefLabel::minimumSizeHint() const {
 }
 
 QStringList BriefLabel::broken() const {
-  const QString words = text();
+  // A number and its sign stay on one line.
+  const QString words = text().replace(QStringLiteral(" %"), QString(QChar(QChar::Nbsp)) + QChar('%'));
   QTextLayout layout(words, font());
   QStringList lines;
   layout.beginLayout();

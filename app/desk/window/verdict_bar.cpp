@@ -22,7 +22,8 @@ QFont bold_font(QFont font) {
 class VerdictBar::Bar : public QWidget {
  public:
   Bar(const VerdictLine& line, QWidget* parent) : QWidget(parent), line_(line) {
-    setFixedWidth(150);
+    const int number = QFontMetrics(large_font()).horizontalAdvance(QStringLiteral("000.0 %"));
+    setFixedWidth(number + kBeside + fontMetrics().horizontalAdvance(VerdictBar::tr("of the limit")) + 4);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
   }
 
@@ -34,21 +35,28 @@ class VerdictBar::Bar : public QWidget {
         palette().color(line_.out_of_date ? QPalette::Disabled : QPalette::Active, QPalette::WindowText);
     QColor mark = severity_colour(*line_.severity);
     if (line_.out_of_date) mark.setAlpha(110);
-    QFont large = bold_font(font());
-    large.setPointSizeF(1.5 * font().pointSizeF());
+    const QFont large = large_font();
     painter.setFont(large);
     painter.setPen(ink);
     const QString number = line_.share_words;
     const int line = QFontMetrics(large).height();
     painter.drawText(QRect(0, 0, width(), line), Qt::AlignLeft | Qt::AlignVCenter, number);
     painter.setFont(font());
-    const int after = QFontMetrics(large).horizontalAdvance(number) + 6;
+    const int after = QFontMetrics(large).horizontalAdvance(number) + kBeside;
     painter.drawText(QRect(after, 0, width() - after, line), Qt::AlignLeft | Qt::AlignVCenter,
                      VerdictBar::tr("of the limit"));
     draw_share_bar(painter, QRect(0, line + 6, width() - 4, 9), *line_.share, mark, ink, palette());
   }
 
  private:
+  static constexpr int kBeside = 6;
+
+  QFont large_font() const {
+    QFont large = bold_font(font());
+    large.setPointSizeF(1.5 * font().pointSizeF());
+    return large;
+  }
+
   const VerdictLine& line_;
 };
 
