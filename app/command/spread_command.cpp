@@ -10,6 +10,8 @@
 #include "app/job/study_inputs.hpp"
 #include "model/core/file.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/study/even_mesh.hpp"
+#include "model/study/runs_forecast.hpp"
 #include "model/study/spread_report.hpp"
 
 namespace wrapgauge {
@@ -61,6 +63,20 @@ int write_spread(const Spread& spread, const SpreadCommand& command, Streams str
   return spread.whole.back().high > 1.0 ? kExitAboveLimit : kExitDone;
 }
 
+// What lies before the first run, said on standard error. Problems: those of the plan and of the kept runs.
+std::optional<Problem> say_forecast(const SpreadJob& job, const RunFolders& folders, const RunPart& part,
+                                    Streams streams) {
+  const auto missing = missing_spread_runs(job, folders);
+  if (!missing) return missing.problem();
+  const Plan first = no_finer_than(job.plan, job.table.preview_edge);
+  const auto prepared = prepare(first, job.body, job.resources, mesh_of_plan(first));
+  if (!prepared) return prepared.problem();
+  const auto runs = static_cast<std::size_t>(*missing / part.parts);
+  if (runs > 0)
+    streams.err << wrapped(forecast_words(forecast_runs(runs, false, first, *prepared), "runs"), 2);
+  return std::nullopt;
+}
+
 int run_spread(const SpreadCommand& command, Streams streams) {
   const auto part = run_part_of(command.runs_in.part);
   if (!part) return say_problem(part.problem(), streams);
@@ -74,6 +90,8 @@ int run_spread(const SpreadCommand& command, Streams streams) {
   const RunFolders folders = run_folders(command.runs_in);
   if (const auto ready = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan)); !ready)
     return say_problem(ready.problem(), streams);
+  if (const auto problem = say_forecast(wanted, folders, *part, streams))
+    return say_problem(*problem, streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   std::optional<Result<SpreadRuns>> runs;
   {

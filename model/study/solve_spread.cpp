@@ -34,6 +34,15 @@ std::vector<RunOrder> orders_of(const SpreadRuns& all) {
   return orders;
 }
 
+Result<SpreadRuns> wanted_runs(const SpreadJob& job) {
+  auto inputs = inputs_of_plan(job.table, job.plan, job.resources);
+  if (!inputs) return inputs.problem();
+  SpreadRuns all;
+  all.inputs = std::move(inputs).value();
+  all.runs = runs_of(job, all.inputs, all.nominals);
+  return all;
+}
+
 void take_answers(const RunAnswers& answers, SpreadRuns& all) {
   for (const auto& answer : answers) all.outcomes.push_back(answer ? outcome_from(*answer) : std::nullopt);
 }
@@ -45,13 +54,19 @@ int SpreadRuns::missing() const {
       std::count_if(outcomes.begin(), outcomes.end(), [](const auto& outcome) { return !outcome; }));
 }
 
+Result<int> missing_spread_runs(const SpreadJob& job, const RunFolders& folders) {
+  const auto all = wanted_runs(job);
+  if (!all) return all.problem();
+  const auto kept = kept_runs(orders_of(*all), folders);
+  if (!kept) return kept.problem();
+  return missing_runs(*kept);
+}
+
 Result<SpreadRuns> solve_spread(const SpreadJob& job, const RunFolders& folders, const RunPart& part,
                                 Progress& progress) {
-  auto inputs = inputs_of_plan(job.table, job.plan, job.resources);
-  if (!inputs) return inputs.problem();
-  SpreadRuns all;
-  all.inputs = std::move(inputs).value();
-  all.runs = runs_of(job, all.inputs, all.nominals);
+  auto wanted = wanted_runs(job);
+  if (!wanted) return wanted.problem();
+  SpreadRuns all = std::move(wanted).value();
   const auto body = body_of_plan(job.plan, job.body);
   if (!body) return body.problem();
   if (auto problem = part_missing(body->name, body->part)) return *problem;

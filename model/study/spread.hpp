@@ -28,6 +28,9 @@ struct SpreadRuns {
   int missing() const;
 };
 
+// How many runs the folders still lack. Problems: those of solve_spread before its first run.
+Result<int> missing_spread_runs(const SpreadJob& job, const RunFolders& folders);
+
 // Solves what the part still lacks and keeps each run as soon as it is done (many_runs.hpp). Problems: those
 // of solve_runs; a body of which no part of a person is known.
 Result<SpreadRuns> solve_spread(const SpreadJob& job, const RunFolders& folders, const RunPart& part,

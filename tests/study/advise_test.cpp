@@ -1,9 +1,11 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <set>
 
 #include "model/pipeline/pipeline.hpp"
+#include "model/plan/as_written.hpp"
 #include "model/study/advice_report.hpp"
 #include "model/study/run_lines.hpp"
 #include "model/wrap/station_angle.hpp"
@@ -224,6 +226,31 @@ TEST(Drift, IsTheRootMeanSquareWeightedByArea) {
   after.mean = {1.0 * kPa, 4.0 * kPa};
   EXPECT_NEAR(drift(before, after, {3.0 * cm2, 1.0 * cm2}) / kPa, 1.0, 1e-12);
   EXPECT_NEAR(drift(before, before, {3.0 * cm2, 1.0 * cm2}) / kPa, 0.0, 1e-12);
+}
+
+Pressure mean_of(const Plan& plan) {
+  const Body body = body_of_plan(plan, small_band::body()).value();
+  const auto study = StudyCase::make(plan, body, small_band::resources(), mesh_of_plan(plan)).value();
+  const LoadPath path = study.inflate_to(study.targets(), silent_progress()).value();
+  return study.read(path).figures.chambers[0].mean;
+}
+
+// A file rounds to a millionth of a millimetre: what is advised is what its maker will have in hand.
+TEST(SolveChange, IsSolvedAsItsPlanIsWritten) {
+  Plan plan = small_band::plan(2.0 * kPa);
+  plan.body = BodyForm{"cylinder", {}, {}};
+  for (Vec2& point : plan.layout.chambers[0].boundary_m) point += Vec2(0.4e-9, -0.3e-9);
+  const auto all = changes_of(plan).changes;
+  const auto looser =
+      std::find_if(all.begin(), all.end(), [](const auto& c) { return c.name == "fastening 3 % looser"; });
+  ASSERT_NE(looser, all.end());
+  ChangeSolve how{.mesh = mesh_of_plan(plan), .search = false};
+  const Body body = body_of_plan(plan, small_band::body()).value();
+  const auto outcome = solve_change(*looser, how, body, small_band::resources(), silent_progress()).value();
+  ASSERT_FALSE(outcome.failed) << *outcome.failed;
+  const Plan changed = looser->plan_at(outcome.rung);
+  EXPECT_EQ(outcome.mean[0], mean_of(as_written(changed).value()));
+  EXPECT_NE(outcome.mean[0], mean_of(changed));
 }
 
 TEST(Advise, WhatIsAdvisedEndsAsAnEstimateWithNothingAboveALimit) {
