@@ -122,7 +122,7 @@ void add_indentation(const Pressed& pressed, ChamberId chamber, ChamberFigures& 
   }
 }
 
-ChamberFigures chamber_figures(const Pressed& pressed, ChamberId chamber) {
+ChamberFigures brief_figures(const Pressed& pressed, ChamberId chamber) {
   const Chamber& drawn = pressed.setup.layout.chambers[index_of(chamber)];
   const auto group = static_cast<Eigen::Index>(index_of(pressed.setup.flat.chamber_group[index_of(chamber)]));
   ChamberFigures figures;
@@ -131,10 +131,28 @@ ChamberFigures chamber_figures(const Pressed& pressed, ChamberId chamber) {
   figures.drawn_area = Area(std::abs(signed_area_m2(drawn.boundary_m)));
   add_force_and_areas(pressed, chamber, figures);
   add_peak(pressed, chamber, figures);
-  figures.p95 = percentile95(pressed, chamber);
   add_stretch(pressed, chamber, figures);
-  add_indentation(pressed, chamber, figures);
   return figures;
+}
+
+std::vector<ChamberFigures> brief_figures(const Pressed& pressed, const LoadPath& path) {
+  const std::vector<Volume> volumes = chamber_volumes(pressed.setup, path.sheet, pressed.state);
+  std::vector<ChamberFigures> all;
+  for (std::size_t c = 0; c < volumes.size(); ++c) {
+    all.push_back(brief_figures(pressed, ChamberId(static_cast<int>(c))));
+    all.back().volume = volumes[c];
+  }
+  return all;
+}
+
+Pressed pressed_of(const InflationSetup& setup, const FigureInputs& inputs, const LoadPath& path,
+                   const EquilibriumState& state, const ContactMap& map) {
+  Pressed pressed{setup, inputs, path.sheet, state, map, skin_side(setup, path.sheet, state.positions_m),
+                  {},    {},     {},         {}};
+  pressed.areas_m2 = triangle_areas_m2(pressed.side);
+  pressed.chamber = chamber_of_triangles(setup.layout, setup.flat);
+  pressed.stress = sheet_stress(setup, path.sheet, state.positions_m);
+  return pressed;
 }
 
 // The part a flat vertex lies in; where several parts meet, a chamber comes before a strap before a seam.
@@ -164,20 +182,23 @@ void add_peak_anywhere(const Pressed& pressed, ContactFigures& figures) {
 
 }  // namespace
 
+std::vector<ChamberFigures> brief_chamber_figures(const InflationSetup& setup, const FigureInputs& inputs,
+                                                  const LoadPath& path, const EquilibriumState& state,
+                                                  const ContactMap& map) {
+  return brief_figures(pressed_of(setup, inputs, path, state, map), path);
+}
+
 ContactFigures contact_figures(const Body& body, const InflationSetup& setup, const FigureInputs& inputs,
                                const LoadPath& path, const EquilibriumState& state, const ContactMap& map) {
-  Pressed pressed{setup, inputs, path.sheet, state, map, skin_side(setup, path.sheet, state.positions_m),
-                  {},    {},     {},         {}};
-  pressed.areas_m2 = triangle_areas_m2(pressed.side);
-  pressed.chamber = chamber_of_triangles(setup.layout, setup.flat);
+  Pressed pressed = pressed_of(setup, inputs, path, state, map);
   pressed.samples = pressure_samples(pressed.side, map.on_layout_pa);
-  pressed.stress = sheet_stress(setup, path.sheet, state.positions_m);
 
   ContactFigures figures;
-  const std::vector<Volume> volumes = chamber_volumes(setup, path.sheet, state);
-  for (std::size_t c = 0; c < setup.layout.chambers.size(); ++c) {
-    figures.chambers.push_back(chamber_figures(pressed, ChamberId(static_cast<int>(c))));
-    figures.chambers.back().volume = volumes[c];
+  figures.chambers = brief_figures(pressed, path);
+  for (std::size_t c = 0; c < figures.chambers.size(); ++c) {
+    const auto chamber = ChamberId(static_cast<int>(c));
+    figures.chambers[c].p95 = percentile95(pressed, chamber);
+    add_indentation(pressed, chamber, figures.chambers[c]);
   }
   add_peak_anywhere(pressed, figures);
   figures.share_of_girth = pressed_share_of_girth(body, pressed.samples);

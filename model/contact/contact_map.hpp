@@ -62,6 +62,12 @@ struct FigureInputs {
   Eigen::VectorXd tissue_depth_m;  // a flat vertex each
 };
 
+// Of each chamber: gauge, volume, force, areas, mean, peak and stretch, for one state of many. What takes
+// long is left out: p95, indentation, and all that is of the whole device.
+std::vector<ChamberFigures> brief_chamber_figures(const InflationSetup& setup, const FigureInputs& inputs,
+                                                  const LoadPath& path, const EquilibriumState& state,
+                                                  const ContactMap& map);
+
 ContactFigures contact_figures(const Body& body, const InflationSetup& setup, const FigureInputs& inputs,
                                const LoadPath& path, const EquilibriumState& state, const ContactMap& map);
 

@@ -120,9 +120,19 @@ StateReading StudyCase::read(const LoadPath& path, const Supply& supply,
   return reading;
 }
 
+FigureInputs StudyCase::figure_inputs() const {
+  return {prepared_.skin_grade.elongation_at_break, prepared_.outer_grade.elongation_at_break,
+          prepared_.bed.depth_m};
+}
+
+std::vector<ChamberFigures> StudyCase::brief_figures(const LoadPath& path,
+                                                     const EquilibriumState& state) const {
+  return brief_chamber_figures(prepared_.setup, figure_inputs(), path, state,
+                               contact_map(prepared_.setup, path, state));
+}
+
 MappedContact StudyCase::contact(const LoadPath& path, const EquilibriumState& state) const {
-  const FigureInputs inputs{prepared_.skin_grade.elongation_at_break,
-                            prepared_.outer_grade.elongation_at_break, prepared_.bed.depth_m};
+  const FigureInputs inputs = figure_inputs();
   ContactMap map = contact_map(prepared_.setup, path, state);
   ContactFigures figures = contact_figures(body_, prepared_.setup, inputs, path, state, map);
   return {std::move(map), std::move(figures)};

@@ -61,6 +61,7 @@ class StudyCase {
   // One state, judged as if no more than that had been asked for.
   StateReading read(const LoadPath& path, std::size_t state) const;
   MappedContact contact(const LoadPath& path, const EquilibriumState& state) const;
+  std::vector<ChamberFigures> brief_figures(const LoadPath& path, const EquilibriumState& state) const;
   // A flat vertex each, of the last state: what share of its limit each place takes (limit_share.hpp), and
   // the limit of the row that holds there, Pa.
   Eigen::VectorXd share_on_layout(const LoadPath& path, const MappedContact& contact) const;
@@ -75,6 +76,7 @@ class StudyCase {
   std::string inlet_of(std::size_t group) const;
 
  private:
+  FigureInputs figure_inputs() const;
   StateReading read(const LoadPath& path, const Supply& supply,
                     std::optional<std::vector<InletRelief>> relief) const;
 

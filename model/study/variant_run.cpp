@@ -60,10 +60,10 @@ bool is_finite(const VariantAnswer& answer) {
 }
 
 void add_points(const StudyCase& study, const LoadPath& path, const EquilibriumState& state,
-                const ContactFigures& figures, std::vector<ChamberCurve>& curves) {
-  curves.resize(figures.chambers.size());
+                const std::vector<ChamberFigures>& chambers, std::vector<ChamberCurve>& curves) {
+  curves.resize(chambers.size());
   for (std::size_t c = 0; c < curves.size(); ++c) {
-    const ChamberFigures& chamber = figures.chambers[c];
+    const ChamberFigures& chamber = chambers[c];
     curves[c].chamber = chamber.chamber;
     const Length bulge = bulge_height(study.setup(), path.sheet, state, ChamberId(static_cast<int>(c)));
     curves[c].points.push_back({chamber.gauge / kPa, chamber.volume / mL, chamber.mean / kPa,
@@ -239,8 +239,8 @@ Result<VariantAnswer> solve_variant(const Plan& meshed_plan, const Body& body, c
   answer.limits_words = not_the_shipped_tables(resources);
   take_reading(*reading, answer);
   for (std::size_t s = 0; s + 1 < path->states.size(); ++s)
-    add_points(*study, *path, path->states[s], study->contact(*path, path->states[s]).figures, answer.curves);
-  add_points(*study, *path, path->states.back(), reading->figures, answer.curves);
+    add_points(*study, *path, path->states[s], study->brief_figures(*path, path->states[s]), answer.curves);
+  add_points(*study, *path, path->states.back(), reading->figures.chambers, answer.curves);
   answer.map = map_of(*study, *path, {reading->map, reading->figures});
   if (!is_finite(answer))
     return unanswered_variant({ProblemKind::kNotConverged, "A figure is not a finite number.", {}});

@@ -2668,7 +2668,22 @@ Lizenz: GPL-3.0-or-later.</translation>
         </message>
     </context>
     <context>
+        <name>wrapgauge::FineSettings</name>
+        <message>
+            <source>Fine settings</source>
+            <translation>Feineinstellungen</translation>
+        </message>
+        <message>
+            <source>Fine settings: %1</source>
+            <translation>Feineinstellungen: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>wrapgauge::TissuePanel</name>
+        <message>
+            <source>How tissue gives way, and friction</source>
+            <translation>Wie Gewebe nachgibt, und Reibung</translation>
+        </message>
         <message>
             <source>Tissue</source>
             <translation>Gewebe</translation>

@@ -104,9 +104,9 @@ TEST_F(SaidInSession, EveryEditIsOneStepAndSurvivesSaving) {
 
 // The rule asks for a clinician on chest, abdomen, back and head alone, and only all round.
 TEST_F(SaidInSession, AClinicianIsAskedForWhereTheRuleStopsTheDevice) {
-  open_band(BodyPart::kThigh);
+  ASSERT_NO_FATAL_FAILURE(open_band(BodyPart::kThigh));
   EXPECT_FALSE(asks_for_clearance(session.now()));
-  open_band(BodyPart::kChest);
+  ASSERT_NO_FATAL_FAILURE(open_band(BodyPart::kChest));
   EXPECT_TRUE(asks_for_clearance(session.now()));
   EXPECT_EQ(worst(), Severity::kStop);
   session.edit("clinician", with_clearance(session.plan(), {"B", "physician", "2026-11-21"}).value());

@@ -25,8 +25,14 @@ void JobTest::place_by_click() {
   EXPECT_FALSE(window_.views().body().placing());
 }
 
+void JobTest::open_fine_settings(const QString& of_what) {
+  const QString name = QStringLiteral("Fine settings: ") + of_what;
+  if (!hand::button(window_, name)->isChecked()) hand::press(window_, name);
+}
+
 void JobTest::estimate_on(const QString& edge_mm) {
   open(PlanStep::kNote);
+  open_fine_settings(QStringLiteral("Mesh and solving"));
   hand::type(window_, QStringLiteral("Edge of the standard mesh"), edge_mm);
   ASSERT_TRUE(wait_for_checks());
   hand::key(window_, Qt::Key_E, Qt::ControlModifier);

@@ -27,6 +27,7 @@ class JobTest : public WindowTest {
 
   // An anchor by a click on the middle of the body as it is seen now.
   void place_by_click();
+  void open_fine_settings(const QString& of_what);
   void estimate_on(const QString& edge_mm);
   // Saves the plan when asked, then the note as PDF, and looks into both.
   void save_note(const std::string& plan_name);

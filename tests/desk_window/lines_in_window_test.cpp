@@ -11,6 +11,7 @@
 #include <QToolButton>
 #include <set>
 
+#include "app/desk/window/fine_settings.hpp"
 #include "app/desk/window/run_bar.hpp"
 #include "tests/desk_window/window_fixture.hpp"
 
@@ -75,6 +76,7 @@ TEST_F(WindowTest, TickedLabelsStandOnTheLineOfTheirFields) {
   for (const auto& [step, least] :
        {std::pair(PlanStep::kBody, 2), {PlanStep::kInflation, 8}, {PlanStep::kNote, 2}}) {
     window_.column().open_step(step);
+    for (FineSettings* drawer : window_.findChildren<FineSettings*>()) drawer->open();
     ASSERT_TRUE(wait_until_at_rest(window_));
     EXPECT_GE(ticked_rows(window_), least) << step_name(step).toStdString();
   }

@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QTest>
+#include <algorithm>
 
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/choice.hpp"
@@ -92,6 +93,7 @@ class DemoFieldsTest : public JobTest {
 
 TEST_F(DemoFieldsTest, EachSolverBoxChangesItsOwnSettingAndUndoTakesItBack) {
   open(PlanStep::kNote);
+  open_fine_settings(QStringLiteral("Mesh and solving"));
   const InflationOptions before = plan().solver;
   tick(QStringLiteral("Sheets resist bending"), [&] { return plan().solver.bending; });
   tick(QStringLiteral("Sheets carry no compression"), [&] { return plan().solver.relaxed_compression; });
@@ -104,6 +106,7 @@ TEST_F(DemoFieldsTest, EachSolverBoxChangesItsOwnSettingAndUndoTakesItBack) {
 
 TEST_F(DemoFieldsTest, TheEdgeBesideSeamsIsAtMostTheMeshEdgeAndBringsItsBand) {
   open(PlanStep::kNote);
+  open_fine_settings(QStringLiteral("Mesh and solving"));
   const auto before = plan().mesh_seam_edge;
   if (!before) hand::press(window_, QStringLiteral("Beside seams"));
   ASSERT_TRUE(plan().mesh_seam_edge);
@@ -118,6 +121,23 @@ TEST_F(DemoFieldsTest, TheEdgeBesideSeamsIsAtMostTheMeshEdgeAndBringsItsBand) {
   hand::press(window_, QStringLiteral("Beside seams"));
   EXPECT_FALSE(plan().mesh_seam_edge);
   EXPECT_FALSE(plan().mesh_seam_band) << "a band without an edge cannot be read back";
+}
+
+TEST_F(DemoFieldsTest, FineSettingsAreShutUntilTheyAreAskedFor) {
+  open(PlanStep::kBody);
+  const QList<QDoubleSpinBox*> all = window_.findChildren<QDoubleSpinBox*>();
+  const auto friction = std::find_if(all.begin(), all.end(), [](const QDoubleSpinBox* field) {
+    return field->accessibleName().startsWith(QStringLiteral("Friction"));
+  });
+  ASSERT_NE(friction, all.end());
+  EXPECT_FALSE((*friction)->isVisible());
+  open_fine_settings(QStringLiteral("How tissue gives way, and friction"));
+  EXPECT_TRUE((*friction)->isVisible());
+  hand::type(window_, QStringLiteral("Friction"), QStringLiteral("0.4"));
+  EXPECT_EQ(plan().friction, 0.4);
+  hand::press(window_, QStringLiteral("Fine settings"));
+  EXPECT_FALSE((*friction)->isVisible());
+  EXPECT_EQ(plan().friction, 0.4);
 }
 
 TEST_F(DemoFieldsTest, PrestretchOfEachSheetIsTypedInPercent) {

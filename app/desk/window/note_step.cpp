@@ -6,6 +6,7 @@
 #include <QScrollBar>
 #include <cmath>
 
+#include "app/desk/window/fine_settings.hpp"
 #include "app/desk/window/solving_panel.hpp"
 #include "app/desk/window/wearers_panel.hpp"
 #include "app/job/note_files.hpp"
@@ -79,8 +80,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
   column->addLayout(&name_.layout());
   column->addWidget(heading_label(tr("Who wears it"), this));
   column->addWidget(new WearersPanel(session, this));
-  column->addWidget(heading_label(tr("Mesh and solving"), this));
-  column->addWidget(new SolvingPanel(session, this));
+  column->addWidget(new FineSettings(new SolvingPanel(session, this), tr("Mesh and solving"), this));
   column->addWidget(estimate_);
   add_row(*column, {save_, open_});
   column->addWidget(preview_);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/desk/session/text.hpp"
+#include "app/desk/window/fine_settings.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "model/core/number_text.hpp"
@@ -17,10 +18,13 @@ std::vector<TissueSite> tissue_table() {
   return sites ? std::move(sites).value() : std::vector<TissueSite>{};
 }
 
+QString brief_values_of(const TissueSite& site) {
+  return TissuePanel::tr("Modulus %1 kPa, skin to bone %2 mm")
+      .arg(figures_text(number_text(site.young / kPa, 3)), figures_text(number_text(site.depth / mm, 3)));
+}
+
 QString values_of(const TissueSite& site) {
-  QString words =
-      TissuePanel::tr("Modulus %1 kPa, skin to bone %2 mm")
-          .arg(figures_text(number_text(site.young / kPa, 3)), figures_text(number_text(site.depth / mm, 3)));
+  QString words = brief_values_of(site);
   if (site.poisson > 0.0)
     words += TissuePanel::tr(", Poisson's ratio %1").arg(figures_text(number_text(site.poisson, 3)));
   return words + QChar('.');
@@ -43,9 +47,12 @@ TissuePanel::TissuePanel(PlanSession& session, QWidget* parent)
       values_(words_label({}, this)),
       depths_(words_label({}, this)),
       fit_depths_(action_button(this, {}, [this] { take_depths_over(); })),
-      rows_(plan_rows(column_form(this))) {
+      rows_(plan_rows(column_form(this))),
+      fine_(new QWidget(this)),
+      fine_rows_(plan_rows(column_form(fine_))) {
   add_choices();
   add_numbers();
+  add_fine_settings();
 }
 
 void TissuePanel::add_choices() {
@@ -73,28 +80,16 @@ void TissuePanel::add_choices() {
         plan.posture.reset();
         if (value.toInt() >= 0) plan.posture = static_cast<Posture>(value.toInt());
       });
-  rows_.choice(FieldText(tr("Gives way"), tr("How tissue gives way"), {}, "tissue model"),
-               {{tr("each place by itself"), int(TissueModel::kFoundation),
-                 tr("Elastic foundation: a place sinks under its own pressure only.")},
-                {tr("together with its surroundings"), int(TissueModel::kCoupled),
-                 tr("Coupled layer: a pressed place lowers its surroundings too; takes longer.")}},
-               [](auto& plan) { return &plan.tissue_model; });
 }
 
 void TissuePanel::add_numbers() {
   const FieldText stiffness(tr("Stiffness"), tr("Stiffness factor of the tissue"),
                             tr("Times the modulus of the tissue chosen; 1 as it stands."));
-  const FieldText poisson(
-      tr("Poisson's ratio"), {},
-      tr("Instead of the table's; 0.45 to 0.49 hardly squeezes. 0: the modulus holds the confinement."),
-      "poisson");
   const FieldText depth(
       tr("Depth"), {},
       tr("Skin to bone over the whole body, instead of the table's; bony sites and regions keep their own. "
          "Measure it, for example with ultrasound, or take it from the literature."),
       "tissue depth");
-  const FieldText friction(tr("Friction"), tr("Friction of skin on silicone"),
-                           tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
   rows_.number_by(
       stiffness, kTimes.words, {0.05, 20.0, 2, 0.1},
       [](const Plan& plan) { return std::optional(plan.tissue_stiffness_factor.value_or(1.0)); },
@@ -102,8 +97,6 @@ void TissuePanel::add_numbers() {
         plan.tissue_stiffness_factor.reset();
         if (value != 1.0) plan.tissue_stiffness_factor = value;
       });
-  poisson_ = rows_.optional(
-      poisson, kPlain, {0.0, 0.49, 3, 0.01}, [](auto& plan) { return &plan.tissue_poisson; }, 0.0);
   depth_ = rows_.optional_by(
       depth, kInMm.words, {0.5, 300.0, 1, 1.0}, [](const Plan& plan) { return least_depth_mm(plan); },
       [](Plan& plan, std::optional<double> value) {
@@ -113,7 +106,25 @@ void TissuePanel::add_numbers() {
       20.0);
   rows_.layout().addRow(depths_);
   rows_.layout().addRow(fit_depths_);
-  rows_.number(friction, kPlain, {0.0, 3.0, 2, 0.05}, [](auto& plan) { return &plan.friction; });
+}
+
+void TissuePanel::add_fine_settings() {
+  const FieldText poisson(
+      tr("Poisson's ratio"), {},
+      tr("Instead of the table's; 0.45 to 0.49 hardly squeezes. 0: the modulus holds the confinement."),
+      "poisson");
+  const FieldText friction(tr("Friction"), tr("Friction of skin on silicone"),
+                           tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
+  fine_rows_.choice(FieldText(tr("Gives way"), tr("How tissue gives way"), {}, "tissue model"),
+                    {{tr("each place by itself"), int(TissueModel::kFoundation),
+                      tr("Elastic foundation: a place sinks under its own pressure only.")},
+                     {tr("together with its surroundings"), int(TissueModel::kCoupled),
+                      tr("Coupled layer: a pressed place lowers its surroundings too; takes longer.")}},
+                    [](auto& plan) { return &plan.tissue_model; });
+  poisson_ = fine_rows_.optional(
+      poisson, kPlain, {0.0, 0.49, 3, 0.01}, [](auto& plan) { return &plan.tissue_poisson; }, 0.0);
+  fine_rows_.number(friction, kPlain, {0.0, 3.0, 2, 0.05}, [](auto& plan) { return &plan.friction; });
+  rows_.layout().addRow(new FineSettings(fine_, tr("How tissue gives way, and friction"), this));
 }
 
 std::size_t TissuePanel::body_points() const {
@@ -167,13 +178,14 @@ void TissuePanel::show_several_depths() {
 
 void TissuePanel::show_state(const SessionState& now, const SessionState&) {
   rows_.show(*now.plan);
+  fine_rows_.show(*now.plan);
   const bool of_form = now.plan->tissue_site.empty() && now.body();
   const auto site = find_tissue(sites_, of_form ? now.body()->tissue_site : now.plan->tissue_site);
   poisson_.offer(site ? site->poisson : 0.0);
   depth_.offer(site ? site->depth / mm : 20.0);
   values_->setVisible(site.ok());
-  values_->setText(site ? values_of(*site) : QString());
-  values_->setToolTip(site ? source_of(*site) : QString());
+  values_->setText(site ? brief_values_of(*site) + QChar('.') : QString());
+  values_->setToolTip(site ? values_of(*site) + QChar('\n') + source_of(*site) : QString());
   show_depths();
 }
 

@@ -17,6 +17,7 @@ class TissuePanel : public StepForm {
  private:
   void add_choices();
   void add_numbers();
+  void add_fine_settings();
   std::size_t body_points() const;  // 0: the body is not known yet
   void take_depths_over();
   void show_depths();
@@ -27,6 +28,8 @@ class TissuePanel : public StepForm {
   QLabel *values_, *depths_;
   QPushButton* fit_depths_;
   FieldForm<Plan> rows_;
+  QWidget* fine_;
+  FieldForm<Plan> fine_rows_;  // on it
 };
 
 }  // namespace wrapgauge

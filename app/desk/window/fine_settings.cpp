@@ -1,0 +1,28 @@
+#include "app/desk/window/fine_settings.hpp"
+
+#include <QVBoxLayout>
+
+namespace wrapgauge {
+
+FineSettings::FineSettings(QWidget* inside, const QString& of_what, QWidget* parent)
+    : QWidget(parent), handle_(new QToolButton(this)) {
+  handle_->setText(tr("Fine settings"));
+  handle_->setAccessibleName(tr("Fine settings: %1").arg(of_what));
+  handle_->setToolTip(of_what);
+  handle_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  handle_->setArrowType(Qt::RightArrow);
+  handle_->setAutoRaise(true);
+  handle_->setCheckable(true);
+  handle_->setFocusPolicy(Qt::StrongFocus);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins({});
+  column->addWidget(handle_);
+  column->addWidget(inside);
+  inside->setVisible(false);
+  connect(handle_, &QToolButton::toggled, this, [this, inside](bool open) {
+    handle_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    inside->setVisible(open);
+  });
+}
+
+}  // namespace wrapgauge

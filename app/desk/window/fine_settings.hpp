@@ -1,0 +1,22 @@
+#pragma once
+// A drawer, closed at first: what most plans leave as it is.
+
+#include <QToolButton>
+#include <QWidget>
+
+namespace wrapgauge {
+
+class FineSettings : public QWidget {
+  Q_OBJECT
+ public:
+  // Takes `inside`. `of_what`: said to a screen reader, "mesh and solving".
+  FineSettings(QWidget* inside, const QString& of_what, QWidget* parent = nullptr);
+
+  bool is_open() const { return handle_->isChecked(); }
+  void open() { handle_->setChecked(true); }
+
+ private:
+  QToolButton* handle_;
+};
+
+}  // namespace wrapgauge
