@@ -43,6 +43,7 @@ TEST_F(Answering, TheNotesPreviewIsMadeWhileTheWindowAnswers) {
   window_.start({});
   ASSERT_TRUE(wait_for_result());
   open(PlanStep::kNote);
+  open_fine_settings(QStringLiteral("Mesh and solving"));
   hand::type(window_, QStringLiteral("Edge of the standard mesh"), QStringLiteral("9"));
   ASSERT_TRUE(wait_for_result());
   auto* preview = named<QTextBrowser>(QStringLiteral("note preview"));
