@@ -6,28 +6,9 @@
 
 #include <cstddef>
 
-#if defined(__SANITIZE_THREAD__)
-#include <sanitizer/tsan_interface.h>
-#endif
+#include "model/core/passage.hpp"
 
 namespace wrapgauge {
-
-// A place that threads pass on the way into a loop or out of it. TBB is not built for the sanitizer of data
-// races, which therefore cannot see that what was done before a loop is done before its turns, and these
-// before what comes after it; here it is told. Without that sanitizer nothing happens.
-class Passage {
- public:
-  void leave_behind() {
-#if defined(__SANITIZE_THREAD__)
-    __tsan_release(this);
-#endif
-  }
-  void pick_up() {
-#if defined(__SANITIZE_THREAD__)
-    __tsan_acquire(this);
-#endif
-  }
-};
 
 // Calls `work` with parts of `range` (a tbb range) until all of it is done. What `work` throws comes out
 // here. `partitioner`: one of tbb's, if another than its usual one is wanted.

@@ -9,6 +9,7 @@
 #include <new>
 
 #include "app/desk/session/forward_progress.hpp"
+#include "model/core/passage.hpp"
 #include "model/core/thrown.hpp"
 
 namespace wrapgauge {
@@ -36,10 +37,13 @@ class EstimateRunner::Reporter : public Progress {
   // Runs on the window's thread unless something newer was asked for in between.
   template <class Action>
   void post(Action action) const {
+    static Passage queue;
     EstimateRunner* runner = &runner_;
+    queue.leave_behind();
     QMetaObject::invokeMethod(
         runner,
         [runner, number = number_, action] {
+          queue.pick_up();
           if (runner->shared_->newest.load() == number) action(*runner);
         },
         Qt::QueuedConnection);
