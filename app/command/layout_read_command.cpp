@@ -128,7 +128,7 @@ int list(const Drawing& drawing, const DrawingMap& map, bool json, Streams strea
 
 // What someone who looks at the layout alone would not know.
 void say_how_it_was_read(const Drawing& drawing, const DrawingMap& map, Streams streams) {
-  for (const std::string& note : drawing.notes) streams.out << "note: " << note << "\n";
+  for (const DrawnNote& note : drawing.notes) streams.out << "note: " << note_text(note) << "\n";
   for (const std::string& sentence : idle_rule_sentences(drawing, map))
     streams.out << "note: " << sentence << "\n";
   const std::vector<DrawnAs> parts = drawn_parts(drawing, map);
@@ -192,7 +192,7 @@ int run_layout_read(const LayoutReadCommand& command, Streams streams) {
 void add_mapping_options(CLI::App& command, LayoutReadCommand& wanted) {
   command
       .add_option("--map", wanted.rules,
-                  "Name, fill:COLOUR or stroke:COLOUR = part [width in mm]; may be repeated")
+                  "Name, fill:COLOUR, stroke:COLOUR or shape:SHAPE = part [width in mm]; may be repeated")
       ->allow_extra_args(false)
       ->type_name("KEY=PART");
   command.add_option("--map-file", wanted.map_file, "Mapping and details from a JSON file")

@@ -51,8 +51,8 @@ std::size_t shapes_left_out(const std::vector<ShapeRow>& rows) {
 }
 
 std::string becomes(const ShapeRow& row) {
-  if (!row.as.part) return "left out (" + row.as.why + ")";
-  const std::string why = (row.as.guessed ? "guess: " : "") + row.as.why;
+  if (!row.as.part) return "left out (" + english(row.as.why) + ")";
+  const std::string why = (row.as.guessed ? "guess: " : "") + english(row.as.why);
   std::string text = *row.as.part == DrawnPart::kIgnore ? "left out" : part_name(*row.as.part);
   if (row.shape.paths.size() > 1) text += ", " + std::to_string(row.shape.paths.size()) + " paths";
   if (row.as.width) text += " " + number_text(*row.as.width / mm) + " mm wide";
@@ -115,7 +115,7 @@ Json row_json(const ShapeRow& row) {
                        tidy(row.box_mm.high.y())};
   json["part"] = row.as.part ? Json(part_name(*row.as.part)) : Json(nullptr);
   json["guessed"] = row.as.guessed;
-  json["why"] = row.as.why;
+  json["why"] = english(row.as.why);
   json["width_mm"] = row.as.width ? optional_json(*row.as.width / mm) : Json(nullptr);
   json["trouble"] = row.trouble;
   json["remark"] = row.shape.remark;
@@ -133,7 +133,7 @@ std::vector<ShapeRow> shape_rows(const Drawing& drawing, const std::vector<Drawn
 void say_drawing(const Drawing& drawing, const std::vector<ShapeRow>& rows, std::ostream& out) {
   out << drawing.file << ": " << rows.size() << (rows.size() == 1 ? " shape, " : " shapes, ")
       << left_out_words(shapes_left_out(rows), drawing.left_out.size()) << "\n";
-  for (const std::string& note : drawing.notes) out << "note: " << note << "\n";
+  for (const DrawnNote& note : drawing.notes) out << "note: " << note_text(note) << "\n";
   for (std::size_t i = 0; i < std::min(rows.size(), kMostRows); ++i) {
     const ShapeRow& row = rows[i];
     out << "  " << place_text(row.shape) << ": " << becomes(row) << figures(row);
@@ -191,7 +191,8 @@ std::string left_out_sentence(const Drawing& drawing, const std::vector<DrawnAs>
 
 std::string drawing_json(const Drawing& drawing, const std::vector<ShapeRow>& rows,
                          const std::vector<std::string>& overlaps) {
-  Json json{{"wrapgauge-drawing", 1}, {"file", drawing.file}, {"notes", drawing.notes}};
+  Json json{{"wrapgauge-drawing", 1}, {"file", drawing.file}, {"notes", Json::array()}};
+  for (const DrawnNote& note : drawing.notes) json["notes"].push_back(note_text(note));
   json["shapes"] = Json::array();
   for (std::size_t i = 0; i < std::min(rows.size(), kMostRows); ++i)
     json["shapes"].push_back(row_json(rows[i]));

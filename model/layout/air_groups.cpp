@@ -7,6 +7,7 @@
 namespace wrapgauge {
 namespace {
 
+const std::string kUnreached = "No inlet reaches chamber '";
 constexpr double kInletReach = 1e-3;  // an inlet drawn on a chamber's edge still feeds it
 
 // Open regions as numbers: chambers first, then channels.
@@ -108,10 +109,14 @@ FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const Ai
   }
   for (int i = 0; i < static_cast<int>(layout.chambers.size()); ++i)
     if (!out.fed_by[index_of(groups.chamber_group[i])])
-      out.problems.push_back(bad_input("No inlet reaches chamber '" + layout.chambers[i].name +
-                                           "'; add an inlet, or a channel from a chamber that has one.",
-                                       {{ProblemPlace::Kind::kChamber, i}}));
+      out.problems.push_back(bad_input(
+          kUnreached + layout.chambers[i].name + "'; add an inlet, or a channel from a chamber that has one.",
+          {{ProblemPlace::Kind::kChamber, i}}));
   return out;
+}
+
+bool says_unreached(const Problem& problem) {
+  return problem.message.starts_with(kUnreached);
 }
 
 std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes,

@@ -23,6 +23,9 @@ struct FedGroups {
 };
 FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const AirGroups& groups);
 
+// The last of them; its place is the chamber.
+bool says_unreached(const Problem& problem);
+
 // Fills chamber_group, channel_group and group_inlet of a mesh: open regions on the two sides of a line are
 // joined. The first of the problems above, or a channel without chamber and inlet.
 std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes,

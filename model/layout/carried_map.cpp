@@ -30,7 +30,8 @@ void take_carried(std::string_view text, Drawing& drawing) {
   if (map)
     drawing.carried = *map;
   else
-    drawing.notes.push_back("Sheets and closure are not read: " + map.problem().message);
+    drawing.notes.push_back(
+        {Phrase::worded("Sheets and closure are not read: %1", {name_of(map.problem().message)})});
 }
 
 }  // namespace wrapgauge

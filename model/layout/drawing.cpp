@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/core/number_text.hpp"
 #include "model/geometry/polygon_checks.hpp"
 
 namespace wrapgauge {
@@ -29,6 +30,21 @@ int winding_outside(const DrawnShape& shape, std::size_t self) {
 
 bool filled(int winding, FillRule rule) {
   return rule == FillRule::kNonZero ? winding != 0 : winding % 2 != 0;
+}
+
+std::string drawn_so(const DrawnShape& shape) {
+  if (shape.paths.empty()) return shape.kind + " at line " + std::to_string(shape.line);
+  const Bounds2 box = bounds(shape);
+  const auto tenths = [](double metres) { return fixed_text(std::round(metres * 1e4) / 10.0 + 0.0, 1); };
+  const Vec2 size = box.high - box.low, middle = 0.5 * (box.low + box.high);
+  std::string key =
+      shape.kind;  // one piece after the other: a chain of + trips a false warning of the compiler
+  for (const auto& [between, metres] : {std::pair(" of ", size.x()), std::pair(" x ", size.y()),
+                                        std::pair(" mm at (", middle.x()), std::pair(", ", middle.y())}) {
+    key += between;
+    key += tenths(metres);
+  }
+  return key += ")";
 }
 
 }  // namespace
@@ -83,6 +99,21 @@ std::string faults_sentence(const std::string& file, const std::vector<std::stri
     text += " (" + std::to_string(i + 1) + ") " + faults[i];
   if (faults.size() > kMostFaults) text += " And " + std::to_string(faults.size() - kMostFaults) + " more.";
   return text;
+}
+
+std::string note_text(const DrawnNote& note) {
+  return english(note.words) + (note.by_option.empty() ? "" : " " + note.by_option);
+}
+
+std::vector<std::string> shape_keys(const DrawnShape& shape) {
+  std::vector<std::string> keys;
+  const auto add_name = [&](const std::string& name) {
+    if (!name.empty()) keys.push_back(shape.kind + " '" + name + "'");
+  };
+  for (const std::string& name : shape.names) add_name(name);
+  add_name(shape.name);
+  keys.push_back(drawn_so(shape));
+  return keys;
 }
 
 std::string shown_name(const std::string& name) {

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "model/core/phrase.hpp"
 #include "model/core/quantity.hpp"
 #include "model/geometry/polygon.hpp"
 #include "model/layout/drawing_map.hpp"
@@ -57,11 +58,19 @@ struct DrawnRemark {
   std::string kind, why;
 };
 
+// What is worth knowing of the whole drawing: whole sentences, and the option of the command line that
+// changes it.
+struct DrawnNote {
+  Phrase words;
+  std::string by_option = {};
+};
+std::string note_text(const DrawnNote& note);  // as the command line says it
+
 struct Drawing {
   std::string file;
   std::vector<DrawnShape> shapes;
   std::vector<DrawnRemark> left_out;
-  std::vector<std::string> notes;  // whole sentences: unit, page
+  std::vector<DrawnNote> notes;  // unit, page
   bool y_down = false;
   std::vector<DrawnWords> words;
   std::optional<DrawingMap> carried;  // what a drawing of ours says of itself (carried_map.hpp)
@@ -87,6 +96,10 @@ std::string place_text(const DrawnShape& shape);  // "rect 'pad' at line 4"
 // The faults of a drawing as one message, for a maker who goes back to it once; empty for none. Twelve are
 // told.
 std::string faults_sentence(const std::string& file, const std::vector<std::string>& faults);
+
+// What one shape is known by: "rect 'left'" for each name of its own, and last how it is drawn, in the
+// drawing's own frame: "rect of 80.0 x 54.0 mm at (70.0, 39.0)". Others may share a key.
+std::vector<std::string> shape_keys(const DrawnShape& shape);
 
 // A name as lists show it: at most 60 bytes of it.
 std::string shown_name(const std::string& name);

@@ -30,7 +30,8 @@ class Guess {
  public:
   Guess(const Drawing& drawing, std::vector<DrawnAs>& parts) : drawing_(drawing), parts_(parts) {
     for (const DrawnAs& as : parts)
-      if (as.part) said_[static_cast<std::size_t>(*as.part)] = true;
+      if (as.part && (!as.alone || *as.part == DrawnPart::kOutline))
+        said_[static_cast<std::size_t>(*as.part)] = true;
   }
 
   void guess() {
@@ -47,10 +48,10 @@ class Guess {
  private:
   bool is_said(DrawnPart part) const { return said_[static_cast<std::size_t>(part)]; }
 
-  void take(std::size_t shape, DrawnPart part, const char* why) {
+  void take(std::size_t shape, DrawnPart part, Phrase why) {
     if (is_said(part)) return;
     parts_[shape].part = part;
-    parts_[shape].why = why;
+    parts_[shape].why = std::move(why);
     parts_[shape].guessed = true;
   }
 
@@ -106,7 +107,7 @@ class Guess {
           if (outline_ && *outline_ != k) return outline_.reset();  // two such: nothing is guessed
           outline_ = k;
         }
-    if (outline_) take(loops_[*outline_].shape, DrawnPart::kOutline, "encloses the others");
+    if (outline_) take(loops_[*outline_].shape, DrawnPart::kOutline, Phrase::worded("encloses the others"));
   }
 
   bool lies_in_outline(const Vec2& point) const { return contains(*loops_[*outline_].points_m, point); }
@@ -125,7 +126,7 @@ class Guess {
       const auto circle = circle_of(i);
       const bool point = s.paths[0].points_m.size() == 1;
       if ((point || (circle && circle->radius_m <= kLargestDot)) && lies_in_outline(middle_m(s)))
-        take(i, DrawnPart::kInlet, point ? "a point" : "a small circle");
+        take(i, DrawnPart::kInlet, point ? Phrase::worded("a point") : Phrase::worded("a small circle"));
     }
   }
 
@@ -142,9 +143,10 @@ class Guess {
       if (parts_[loop.shape].part || !depth) continue;
       const DrawnShape& shape = drawing_.shapes[loop.shape];
       if (*depth % 2 == 1)
-        take(loop.shape, DrawnPart::kChamber, *depth == 1 ? "closed, inside the outline" : "inside a hole");
+        take(loop.shape, DrawnPart::kChamber,
+             *depth == 1 ? Phrase::worded("closed, inside the outline") : Phrase::worded("inside a hole"));
       else if (shape.paths.size() == 1 && (circle_of(loop.shape) || as_strip(shape.paths[0])))
-        take(loop.shape, DrawnPart::kInsetSeam, "inside a chamber");
+        take(loop.shape, DrawnPart::kInsetSeam, Phrase::worded("inside a chamber"));
     }
   }
 
@@ -180,7 +182,7 @@ class Guess {
         return other.chamber == one.chamber && std::abs(other.radius_m - one.radius_m) < 1e-6;
       });
       if (one.chamber && static_cast<std::size_t>(alike) >= kFewestSpots)
-        take(one.shape, DrawnPart::kInsetSeam, "one of several circles alike in a chamber");
+        take(one.shape, DrawnPart::kInsetSeam, Phrase::worded("one of several circles alike in a chamber"));
     }
   }
 
@@ -201,9 +203,9 @@ class Guess {
       const Vec2 &from = path.points_m.front(), &to = path.points_m.back();
       const auto one = chamber_near(from, kNear), other = chamber_near(to, kNear);
       if (one && other && *one == *other)
-        take(i, DrawnPart::kInsetSeam, "a line inside a chamber");
+        take(i, DrawnPart::kInsetSeam, Phrase::worded("a line inside a chamber"));
       else if ((one || ends_at_inlet(from)) && (other || ends_at_inlet(to)))
-        take(i, DrawnPart::kChannel, "a line from part to part");
+        take(i, DrawnPart::kChannel, Phrase::worded("a line from part to part"));
     }
   }
 

@@ -1,7 +1,8 @@
 #pragma once
 // Guesses what a shape is that neither a rule nor a name says, from how the shapes lie to one another.
 //
-// A part is guessed only when nothing in the drawing is said to be that part:
+// A part is guessed only when nothing in the drawing is said to be that part; what is said of one single
+// shape does not count, but for the outline:
 // - the one shape that lies in no other and encloses some is the outline;
 // - a closed shape inside it is a chamber; a circle or rectangle inside a chamber is an inset seam; what such
 //   a hole encloses is a chamber again (a ring with a chamber in its hole);

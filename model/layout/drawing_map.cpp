@@ -22,6 +22,14 @@ std::string_view trimmed(std::string_view text) {
   return text;
 }
 
+struct KeyKind {
+  DrawingRule::Of of;
+  const char* start;
+};
+constexpr KeyKind kKeyKinds[] = {{DrawingRule::Of::kFill, "fill:"},
+                                 {DrawingRule::Of::kStroke, "stroke:"},
+                                 {DrawingRule::Of::kShape, "shape:"}};
+
 // Splits "channel 4" into the part's name and its width.
 std::optional<Length> take_width(std::string_view& part) {
   const std::size_t space = part.rfind(' ');
@@ -72,9 +80,9 @@ std::optional<DrawnPart> part_from_numbered_name(std::string_view name) {
 }
 
 std::string rule_text(const DrawingRule& rule) {
-  const char* of = rule.of == DrawingRule::Of::kFill     ? "fill:"
-                   : rule.of == DrawingRule::Of::kStroke ? "stroke:"
-                                                         : "";
+  std::string of;
+  for (const KeyKind& kind : kKeyKinds)
+    if (kind.of == rule.of) of = kind.start;
   return of + rule.pattern + "=" + part_name(rule.part);
 }
 
@@ -98,6 +106,7 @@ DrawingMap with_carried(DrawingMap said, const DrawingMap& carried) {
   if (!top.closure) top.closure = below.closure;
   top.rim_bonded = top.rim_bonded || below.rim_bonded;
   if (top.corner_m == Vec2::Zero()) top.corner_m = below.corner_m;
+  if (top.inlets.empty()) top.inlets = below.inlets;
   return said;
 }
 
@@ -127,11 +136,10 @@ Result<DrawingRule> rule_from_text(std::string_view text) {
   std::string_view key = trimmed(text.substr(0, sign)), part = trimmed(text.substr(sign + 1));
   DrawingRule rule;
   rule.width = take_width(part);
-  for (const auto& [start, of] :
-       {std::pair("fill:", DrawingRule::Of::kFill), std::pair("stroke:", DrawingRule::Of::kStroke)})
-    if (key.starts_with(start)) {
-      rule.of = of;
-      key = trimmed(key.substr(std::string_view(start).size()));
+  for (const KeyKind& kind : kKeyKinds)
+    if (key.starts_with(kind.start)) {
+      rule.of = kind.of;
+      key = trimmed(key.substr(std::string_view(kind.start).size()));
       break;
     }
   rule.pattern = key;

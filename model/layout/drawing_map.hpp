@@ -19,9 +19,10 @@ std::optional<DrawnPart> part_from_name(std::string_view name);
 // The same for a name that a number may follow, as drawing programs count copies: "chamber-0", "Chamber 2".
 std::optional<DrawnPart> part_from_numbered_name(std::string_view name);
 
-// Shapes called so, in a group or layer called so, or of this colour, become this part.
+// Shapes called so, in a group or layer called so, or of this colour, become this part; or one single shape
+// (shape_keys).
 struct DrawingRule {
-  enum class Of { kName, kFill, kStroke };
+  enum class Of { kName, kFill, kStroke, kShape };
   Of of = Of::kName;
   std::string pattern;  // any case of letters; * stands for any letters
   DrawnPart part = DrawnPart::kIgnore;
@@ -29,7 +30,7 @@ struct DrawingRule {
   bool operator==(const DrawingRule&) const = default;
 };
 
-// "KEY=PART" or "KEY=PART WIDTH" (mm); KEY is a name, "fill:COLOUR" or "stroke:COLOUR".
+// "KEY=PART" or "KEY=PART WIDTH" (mm); KEY is a name, "fill:COLOUR", "stroke:COLOUR" or "shape:SHAPE".
 Result<DrawingRule> rule_from_text(std::string_view text);
 std::string rule_text(const DrawingRule& rule);  // "fill:#ff0000=chamber"
 bool matches(std::string_view pattern, std::string_view text);
@@ -59,7 +60,8 @@ struct LayoutDetails {
   std::vector<StrapCloth> strap_cloths;  // of single straps; the others have the one above
   std::optional<Closure> closure;
   bool rim_bonded = false;
-  Vec2 corner_m = Vec2::Zero();  // where the outline's lower left corner lies in the layout's frame
+  Vec2 corner_m = Vec2::Zero();    // where the outline's lower left corner lies in the layout's frame
+  std::vector<Inlet> inlets = {};  // that the drawing does not show, in the layout's frame
   bool operator==(const LayoutDetails&) const = default;
 };
 

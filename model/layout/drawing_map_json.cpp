@@ -19,13 +19,24 @@ constexpr NumberRange kScaleRange{1e-6, 1e6, ""};
 constexpr std::array<std::pair<const char*, double>, 6> kUnits = {
     {{"px", 0.0254 / 96.0}, {"pt", 0.0254 / 72.0}, {"mm", 1e-3}, {"cm", 1e-2}, {"m", 1.0}, {"in", 0.0254}}};
 
+constexpr std::array<std::pair<const char*, DrawingRule::Of>, 4> kKeys = {
+    {{"name", DrawingRule::Of::kName},
+     {"fill", DrawingRule::Of::kFill},
+     {"stroke", DrawingRule::Of::kStroke},
+     {"shape", DrawingRule::Of::kShape}}};
+
 DrawingRule rule_from(JsonObject& object) {
   DrawingRule rule;
-  const bool name = object.has("name"), fill = object.has("fill"), stroke = object.has("stroke");
-  if (!object.failed() && name + fill + stroke != 1)
-    object.fail("give exactly one of name, fill and stroke.");
-  rule.of = fill ? DrawingRule::Of::kFill : stroke ? DrawingRule::Of::kStroke : DrawingRule::Of::kName;
-  rule.pattern = object.text(fill ? "fill" : stroke ? "stroke" : "name");
+  const char* said = "name";
+  int count = 0;
+  for (const auto& [key, of] : kKeys) {
+    if (!object.has(key)) continue;
+    said = key;
+    rule.of = of;
+    ++count;
+  }
+  if (!object.failed() && count != 1) object.fail("give exactly one of name, fill, stroke and shape.");
+  rule.pattern = object.text(said);
   const std::string part = object.text("part");
   if (const auto known = part_from_name(part))
     rule.part = *known;
@@ -62,6 +73,17 @@ void read_strap_cloths(JsonObject& object, LayoutDetails& details) {
   }
 }
 
+void read_inlets(JsonObject& object, LayoutDetails& details) {
+  int number = 0;
+  for (const json& value : object.list_or_empty("inlets")) {
+    JsonObject item(value, object.place("inlets") + " " + std::to_string(++number));
+    const std::string name = item.text("name");
+    const std::vector<double> point = item.numbers("point", 2, kCoordinateRange);
+    if (auto problem = item.finish()) return object.fail(std::move(*problem));
+    details.inlets.push_back({name, Vec2(point[0], point[1]) * 1e-3});
+  }
+}
+
 void read_details(JsonObject& object, LayoutDetails& details) {
   details.name = object.text_or("layout_name", "");
   if (object.has("skin_sheet")) details.skin_sheet = sheet_from(object, "skin_sheet");
@@ -74,14 +96,15 @@ void read_details(JsonObject& object, LayoutDetails& details) {
     const std::vector<double> corner = object.numbers("corner", 2, kCoordinateRange);
     details.corner_m = Vec2(corner[0], corner[1]) * 1e-3;
   }
+  read_inlets(object, details);
   details.rim_bonded = object.flag_or("rim_bonded", false);
 }
 
 ordered_json rule_json(const DrawingRule& rule) {
-  const char* of = rule.of == DrawingRule::Of::kFill     ? "fill"
-                   : rule.of == DrawingRule::Of::kStroke ? "stroke"
-                                                         : "name";
-  ordered_json out{{of, rule.pattern}, {"part", part_name(rule.part)}};
+  ordered_json out;
+  for (const auto& [key, of] : kKeys)
+    if (of == rule.of) out[key] = rule.pattern;
+  out["part"] = part_name(rule.part);
   if (rule.width) out["width"] = rounded_mm(rule.width->si());
   return out;
 }
@@ -101,6 +124,9 @@ void write_details(const LayoutDetails& details, ordered_json& out) {
   if (details.closure) out["closure"] = closure_json(*details.closure);
   if (details.corner_m != Vec2::Zero())
     out["corner"] = {rounded_mm(details.corner_m.x()), rounded_mm(details.corner_m.y())};
+  for (const Inlet& inlet : details.inlets)
+    out["inlets"].push_back(
+        {{"name", inlet.name}, {"point", {rounded_mm(inlet.point_m.x()), rounded_mm(inlet.point_m.y())}}});
   out["rim_bonded"] = details.rim_bonded;
 }
 

@@ -13,16 +13,25 @@ namespace {
 constexpr std::size_t kMostOverlapPoints = 20000;  // that are looked through for overlaps
 constexpr double kOverlap = 1e-8;                  // m2: 0.01 mm2
 
-const std::string* match_of(const DrawingRule& rule, const DrawnShape& shape) {
+// What of the shape the rule fits.
+std::optional<std::string> match_of(const DrawingRule& rule, const DrawnShape& shape) {
+  const auto fitting = [&](const std::string& pattern, const std::string& said) {
+    return matches(pattern, said) ? std::optional(said) : std::nullopt;
+  };
+  if (rule.of == DrawingRule::Of::kShape) {
+    for (const std::string& key : shape_keys(shape))
+      if (matches(rule.pattern, key)) return key;
+    return std::nullopt;
+  }
   if (rule.of != DrawingRule::Of::kName) {
     const std::string& colour = rule.of == DrawingRule::Of::kFill ? shape.fill : shape.stroke;
-    return matches(plain_colour(rule.pattern), colour) ? &colour : nullptr;
+    return fitting(plain_colour(rule.pattern), colour);
   }
-  if (!shape.name.empty() && matches(rule.pattern, shape.name)) return &shape.name;
+  if (!shape.name.empty() && matches(rule.pattern, shape.name)) return shape.name;
   for (const auto* names : {&shape.names, &shape.groups})
     for (const std::string& name : *names)
-      if (matches(rule.pattern, name)) return &name;
-  return nullptr;
+      if (matches(rule.pattern, name)) return name;
+  return std::nullopt;
 }
 
 // A title is the part's name, so it does not say which part it is.
@@ -30,18 +39,29 @@ DrawnAs by_own_name(const DrawnShape& shape) {
   for (const auto* names : {&shape.names, &shape.groups})
     for (const std::string& name : *names)
       if (const auto part = part_from_numbered_name(name))
-        return {part, "called '" + shown_name(name) + "'", {}, false};
-  return {std::nullopt, "no rule fits it", {}, false};
+        return {part, Phrase::worded("called '%1'", {name_of(shown_name(name))}), {}};
+  return {std::nullopt, Phrase::worded("no rule fits it"), {}};
+}
+
+Phrase why_it_fits(const DrawingRule& rule, const Phrase& fits) {
+  switch (rule.of) {
+    case DrawingRule::Of::kFill:
+      return Phrase::worded("fill '%1'", {fits});
+    case DrawingRule::Of::kStroke:
+      return Phrase::worded("stroke '%1'", {fits});
+    case DrawingRule::Of::kShape:
+      return Phrase::worded("said of this shape");
+    case DrawingRule::Of::kName:
+      break;
+  }
+  return Phrase::worded("called '%1'", {fits});
 }
 
 DrawnAs part_of(const DrawnShape& shape, const DrawingMap& map) {
   for (const DrawingRule& rule : map.rules)
-    if (const std::string* text = match_of(rule, shape)) {
-      const char* of = rule.of == DrawingRule::Of::kFill     ? "fill "
-                       : rule.of == DrawingRule::Of::kStroke ? "stroke "
-                                                             : "called ";
-      return {rule.part, of + ("'" + shown_name(*text) + "'"), rule.width, false};
-    }
+    if (const auto fits = match_of(rule, shape))
+      return {rule.part, why_it_fits(rule, name_of(shown_name(*fits))), rule.width,
+              rule.of == DrawingRule::Of::kShape};
   return by_own_name(shape);
 }
 
@@ -73,6 +93,26 @@ bool boxes_meet(const DrawnShape& a, const DrawnShape& b) {
 
 }  // namespace
 
+Phrase part_words(DrawnPart part) {
+  switch (part) {
+    case DrawnPart::kOutline:
+      return Phrase::worded("outline");
+    case DrawnPart::kChamber:
+      return Phrase::worded("chamber");
+    case DrawnPart::kInsetSeam:
+      return Phrase::worded("inset seam");
+    case DrawnPart::kChannel:
+      return Phrase::worded("channel");
+    case DrawnPart::kInlet:
+      return Phrase::worded("inlet");
+    case DrawnPart::kStrap:
+      return Phrase::worded("strap");
+    case DrawnPart::kIgnore:
+      break;
+  }
+  return Phrase::worded("left out");
+}
+
 DrawingMap whole_map(const Drawing& drawing, const DrawingMap& said) {
   return drawing.carried ? with_carried(said, *drawing.carried) : said;
 }
@@ -102,7 +142,15 @@ std::vector<std::string> keys_of(const DrawnShape& shape) {
     for (const std::string& name : *names) add(name);
   if (!shape.fill.empty() && shape.fill != "none") add("fill:" + shape.fill);
   if (!shape.stroke.empty() && shape.stroke != "none") add("stroke:" + shape.stroke);
+  if (keys.empty()) add("shape:" + shape_keys(shape).back());
   return keys;
+}
+
+std::vector<std::size_t> shapes_that_fit(const Drawing& drawing, const DrawingRule& rule) {
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < drawing.shapes.size(); ++i)
+    if (match_of(rule, drawing.shapes[i])) out.push_back(i);
+  return out;
 }
 
 std::vector<std::string> idle_rule_sentences(const Drawing& drawing, const DrawingMap& map) {

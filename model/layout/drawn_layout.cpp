@@ -32,17 +32,35 @@ class LayoutMaker {
     for_each(DrawnPart::kChannel, [&](const DrawnShape& s) { channels(s); });
     for_each(DrawnPart::kInsetSeam, [&](const DrawnShape& s) { inset_seams(s); });
     for_each(DrawnPart::kInlet, [&](const DrawnShape& s) {
-      layout_.inlets.push_back({name_of(s, "inlet", layout_.inlets.size()), moved(middle_m(s))});
+      layout_.inlets.push_back({part_called(s, "inlet", layout_.inlets.size()), moved(middle_m(s))});
     });
+    for (const Inlet& inlet : map_.details.inlets) added_inlet(inlet);
     check_size();
-    if (!faults_.empty()) return bad_input(faults_sentence(drawing_.file, faults_));
-    return std::move(layout_);
+    if (faults_.empty()) return std::move(layout_);
+    std::vector<std::string> texts;
+    for (const DrawnFault& fault : faults_) texts.push_back(fault_text(drawing_, fault));
+    return bad_input(faults_sentence(drawing_.file, texts));
   }
+  std::vector<DrawnFault> take_faults() { return std::move(faults_); }
 
  private:
-  void fail(const std::string& message) { faults_.push_back(message); }
-  void fail(const DrawnShape& shape, const std::string& message) {
-    fail("the " + place_text(shape) + " " + message);
+  void fail(Phrase words, Phrase remedy, std::string by_option = {}) {
+    faults_.push_back({{}, std::move(words), std::move(remedy), std::move(by_option)});
+  }
+  // About the shape that is being made; what comes back takes what else is known.
+  DrawnFault& fail_here(Phrase words, Phrase remedy, std::string by_option = {}) {
+    faults_.push_back({index_, std::move(words), std::move(remedy), std::move(by_option)});
+    return faults_.back();
+  }
+  Phrase part_here() const { return part_words(*parts_[index_].part); }
+  static Phrase place_words(const Vec2& point_m) { return figures_of(at_mm(point_m)); }
+  static Phrase leave_out() { return Phrase::worded("correct it in the drawing, or leave it out"); }
+
+  void added_inlet(const Inlet& inlet) {
+    std::string name = inlet.name;
+    for (std::size_t number = 2; !names_.emplace("inlet", name).second; ++number)
+      name = inlet.name + " " + std::to_string(number);
+    layout_.inlets.push_back({name, {tidy(inlet.point_m.x()), tidy(inlet.point_m.y())}});
   }
 
   template <class Make>
@@ -51,7 +69,7 @@ class LayoutMaker {
       const DrawnShape& shape = drawing_.shapes[index_];
       if (parts_[index_].part != part) continue;
       if (!shape.fault.empty())
-        fail(shape, shape.fault + "; correct it, or map it to ignore.");
+        fail_here(table_words(shape.fault), leave_out(), "correct it, or map it to ignore");
       else
         make(shape);
     }
@@ -67,9 +85,12 @@ class LayoutMaker {
     layout_.closure = said.closure;
     layout_.rim_bonded = said.rim_bonded;
     if (!said.skin_sheet || !said.outer_sheet)
-      return fail(std::string("a drawing does not say what the ") + (said.skin_sheet ? "outer" : "skin") +
-                  " sheet is: give --" + (said.skin_sheet ? "outer" : "skin") + " MATERIAL THICKNESS, or " +
-                  (said.skin_sheet ? "outer" : "skin") + "_sheet in the mapping file.");
+      return said.skin_sheet ? fail(Phrase::worded("a drawing does not say what the outer sheet is"),
+                                    Phrase::worded("say its silicone and thickness"),
+                                    "give --outer MATERIAL THICKNESS, or outer_sheet in the mapping file")
+                             : fail(Phrase::worded("a drawing does not say what the skin sheet is"),
+                                    Phrase::worded("say its silicone and thickness"),
+                                    "give --skin MATERIAL THICKNESS, or skin_sheet in the mapping file");
     layout_.skin_sheet = *said.skin_sheet;
     layout_.outer_sheet = *said.outer_sheet;
   }
@@ -79,22 +100,23 @@ class LayoutMaker {
     const DrawnShape* outline = nullptr;
     for_each(DrawnPart::kOutline, [&](const DrawnShape& shape) {
       if (outline)
-        return fail(shape, "is a second outline; the first is the " + place_text(*outline) +
-                               ", so map one of them to ignore.");
+        return void(fail_here(
+            Phrase::worded("is a second outline; the first is the %1", {name_of(place_text(*outline))}),
+            Phrase::worded("leave one of them out"), "map one of them to ignore"));
       outline = &shape;
       const Bounds2 box = bounds(shape);
       corner_ = drawing_.y_down ? Vec2(box.low.x(), box.high.y()) : box.low;
       if (shape.paths.size() != 1)
-        return fail(shape, "is the outline and has " + std::to_string(shape.paths.size()) +
-                               " paths; draw it as one closed path.");
-      layout_.outline_m = loop_of(shape, shape.paths[0]);
+        return void(fail_here(Phrase::worded("is the outline and has %1 paths",
+                                             {figures_of(static_cast<int>(shape.paths.size()))}),
+                              Phrase::worded("draw it as one closed path")));
+      layout_.outline_m = loop_of(shape.paths[0]);
     });
     const bool said = std::any_of(parts_.begin(), parts_.end(),
                                   [](const DrawnAs& as) { return as.part == DrawnPart::kOutline; });
     if (!said)
-      fail(
-          "no shape is the outline; map one, e.g. --map 'NAME=outline' (layout read without --out lists the "
-          "shapes).");
+      fail(Phrase::worded("no shape is the outline"), Phrase::worded("say which one is"),
+           "map one, e.g. --map 'NAME=outline' (layout read without --out lists the shapes)");
   }
 
   // To a millionth of a millimetre, as layout files are written: drawing and file give the same bytes.
@@ -114,8 +136,8 @@ class LayoutMaker {
   }
 
   // The shape's own name, else its kind and number. Copies of a shape have its name: they are numbered too.
-  std::string name_of(const DrawnShape& shape, const std::string& kind, std::size_t before,
-                      bool alone = true) {
+  std::string part_called(const DrawnShape& shape, const std::string& kind, std::size_t before,
+                          bool alone = true) {
     const bool own = alone && !shape.name.empty();
     std::string name = own ? shape.name : kind + " " + std::to_string(before + 1);
     for (std::size_t number = own ? 2 : before + 2; !names_.emplace(kind, name).second; ++number)
@@ -123,20 +145,28 @@ class LayoutMaker {
     return name;
   }
 
-  // What to do about a gap: joining is offered where it is small enough.
-  static std::string closing_advice(double gap_m) {
-    if (gap_m > kWidestJoin.si()) return "close it.";
-    return "close it, or read with --join-mm " + fixed_text(std::ceil(gap_m / 1e-4 - 1e-6) / 10.0, 1) + ".";
+  // Joining is offered where the gap is small enough.
+  void fail_open(const Vec2& from, const Vec2& to) {
+    const double gap_m = (to - from).norm();
+    DrawnFault& fault = fail_here(Phrase::worded("is to be the %1 but is open, from %2 to %3",
+                                                 {part_here(), place_words(from), place_words(to)}),
+                                  Phrase::worded("close it"));
+    fault.places_m = {from, to};
+    if (gap_m > kWidestJoin.si()) return;
+    const double join_mm = std::ceil(gap_m / 1e-4 - 1e-6) / 10.0;
+    fault.join = join_mm * mm;
+    fault.remedy =
+        Phrase::worded("close it, or join line ends up to %1 apart", {millimetres_of(*fault.join)});
+    fault.by_option = "close it, or read with --join-mm " + fixed_text(join_mm, 1);
   }
 
-  Polygon loop_of(const DrawnShape& shape, const DrawnPath& path) {
+  Polygon loop_of(const DrawnPath& path) {
     if (!path.closed) {
-      const Vec2 &from = path.points_m.front(), &to = path.points_m.back();
-      fail(shape, std::string("is to be the ") + part_name(*parts_[index_].part) + " but is open, from " +
-                      at_mm(from) + " to " + at_mm(to) + "; " + closing_advice((to - from).norm()));
+      fail_open(path.points_m.front(), path.points_m.back());
     } else if (const auto place = self_crossing(path.points_m)) {
-      fail(shape, "crosses or touches itself at " + at_mm(*place) +
-                      " of the drawing; redraw it as one simple loop.");
+      fail_here(Phrase::worded("crosses or touches itself at %1 of the drawing", {place_words(*place)}),
+                Phrase::worded("redraw it as one simple loop"))
+          .places_m = {*place};
     }
     return counter_clockwise(moved(path.points_m));
   }
@@ -146,8 +176,8 @@ class LayoutMaker {
     std::vector<const DrawnPath*> walls, holes;
     for (const DrawnPath& path : shape.paths) (lies_in_another(shape, path) ? holes : walls).push_back(&path);
     for (const DrawnPath* wall : walls)
-      layout_.chambers.push_back({name_of(shape, "chamber", layout_.chambers.size(), walls.size() == 1),
-                                  loop_of(shape, *wall),
+      layout_.chambers.push_back({part_called(shape, "chamber", layout_.chambers.size(), walls.size() == 1),
+                                  loop_of(*wall),
                                   {},
                                   {}});
     for (const DrawnPath* path : holes) hole(shape, *path);
@@ -155,19 +185,25 @@ class LayoutMaker {
 
   // A hole is fused, so a round or rectangular one is an inset seam.
   void hole(const DrawnShape& shape, const DrawnPath& path) {
-    const std::string what = "has a path at " + at_mm(path.points_m.front()) + " inside another";
-    if (!is_hole(shape, path))
-      return fail(shape,
-                  what + " that is no hole by its fill rule; take it out, or set the rule to evenodd.");
-    if (const auto circle = as_circle(path)) return spot(shape, *circle);
+    const Phrase at = place_words(path.points_m.front());
+    if (!is_hole(shape, path)) {
+      fail_here(Phrase::worded("has a path at %1 inside another that is no hole by its fill rule", {at}),
+                Phrase::worded("take it out, or set the rule to evenodd"))
+          .places_m = {path.points_m.front()};
+      return;
+    }
+    if (const auto circle = as_circle(path)) return spot(*circle);
     auto line = as_strip(path);
-    if (!line)
-      return fail(shape, what +
-                             ", a hole that is neither a circle nor a rectangle; inset seams are spots and "
-                             "lines of one width, so draw it as such.");
+    if (!line) {
+      fail_here(Phrase::worded(
+                    "has a path at %1 inside another, a hole that is neither a circle nor a rectangle", {at}),
+                Phrase::worded("inset seams are spots and lines of one width, so draw it as such"))
+          .places_m = {path.points_m.front()};
+      return;
+    }
     line->path_m = moved(line->path_m);
     line->width = tidy(line->width);
-    inset_line(shape, std::move(*line));
+    inset_line(std::move(*line));
   }
 
   std::optional<StrapCloth> cloth_of(const std::string& name) const {
@@ -180,25 +216,27 @@ class LayoutMaker {
 
   void straps(const DrawnShape& shape) {
     if (!cloth_of(shape.name))
-      return fail(shape,
-                  "is a strap, and a drawing does not say its cloth: give --strap STIFFNESS THICKNESS (N/mm, "
-                  "mm), or strap in the mapping file.");
+      return void(fail_here(Phrase::worded("is a strap, and a drawing does not say its cloth"),
+                            Phrase::worded("say its stiffness and thickness"),
+                            "give --strap STIFFNESS THICKNESS (N/mm, mm), or strap in the mapping file"));
     for (const DrawnPath& path : shape.paths) {
       if (lies_in_another(shape, path))
-        return fail(shape, "is a strap and has a hole at " + at_mm(path.points_m.front()) + "; fill it.");
+        return void(
+            fail_here(Phrase::worded("is a strap and has a hole at %1", {place_words(path.points_m.front())}),
+                      Phrase::worded("fill it")));
       const StrapCloth cloth = *cloth_of(shape.name);
-      layout_.straps.push_back({name_of(shape, "strap", layout_.straps.size(), shape.paths.size() == 1),
-                                loop_of(shape, path), cloth.stiffness, cloth.thickness});
+      layout_.straps.push_back({part_called(shape, "strap", layout_.straps.size(), shape.paths.size() == 1),
+                                loop_of(path), cloth.stiffness, cloth.thickness});
     }
   }
 
   // An open line with the width said, or a closed rectangle.
-  std::optional<InsetLine> strip(const DrawnShape& shape, const DrawnPath& path, const char* option) {
+  std::optional<InsetLine> strip(const DrawnPath& path, const char* option) {
     if (path.closed) {
       auto strip = as_strip(path);
       if (!strip) {
-        fail(shape, std::string("is closed and no rectangle, so it cannot be ") +
-                        part_name(*parts_[index_].part) + "; draw it as an open line.");
+        fail_here(Phrase::worded("is closed and no rectangle, so it cannot be %1", {part_here()}),
+                  Phrase::worded("draw it as an open line"));
         return std::nullopt;
       }
       strip->path_m = moved(strip->path_m);
@@ -206,11 +244,12 @@ class LayoutMaker {
       return strip;
     }
     if (!parts_[index_].width) {
-      fail(shape, std::string("is a line without a width; give ") + option + " MM.");
+      fail_here(Phrase::worded("is a line without a width"), Phrase::worded("say how wide such lines are"),
+                std::string("give ") + option + " MM");
       return std::nullopt;
     }
     if (path.points_m.size() < 2) {
-      fail(shape, "is a single point and no line; draw a line.");
+      fail_here(Phrase::worded("is a single point and no line"), Phrase::worded("draw a line"));
       return std::nullopt;
     }
     return InsetLine{moved(path.points_m), tidy(*parts_[index_].width)};
@@ -218,9 +257,9 @@ class LayoutMaker {
 
   void channels(const DrawnShape& shape) {
     for (const DrawnPath& path : shape.paths)
-      if (auto line = strip(shape, path, "--channel-width"))
+      if (auto line = strip(path, "--channel-width"))
         layout_.channels.push_back(
-            {name_of(shape, "channel", layout_.channels.size(), shape.paths.size() == 1),
+            {part_called(shape, "channel", layout_.channels.size(), shape.paths.size() == 1),
              std::move(line->path_m), line->width});
   }
 
@@ -228,29 +267,29 @@ class LayoutMaker {
     for (const DrawnPath& path : shape.paths) {
       const auto circle = shape.circle ? shape.circle : as_circle(path);
       if (circle)
-        spot(shape, *circle);
-      else if (auto line = strip(shape, path, "--inset-width"))
-        inset_line(shape, std::move(*line));
+        spot(*circle);
+      else if (auto line = strip(path, "--inset-width"))
+        inset_line(std::move(*line));
     }
   }
 
-  void spot(const DrawnShape& shape, const DrawnCircle& circle) {
+  void spot(const DrawnCircle& circle) {
     const Vec2 middle = moved(circle.centre_m), rim(circle.radius_m, 0.0);
-    if (Chamber* chamber = chamber_round(shape, middle, middle + rim))
+    if (Chamber* chamber = chamber_round(middle, middle + rim))
       chamber->inset_spots.push_back({middle, tidy(Length(circle.radius_m))});
     points_ += 12;  // as in layout files
   }
 
-  void inset_line(const DrawnShape& shape, InsetLine line) {
+  void inset_line(InsetLine line) {
     const Vec2 along = line.path_m[1] - line.path_m[0], middle = line.path_m[0] + 0.5 * along;
     const Vec2 left = Vec2(-along.y(), along.x()).normalized();
-    if (Chamber* chamber = chamber_round(shape, middle, middle + 0.5 * line.width.si() * left))
+    if (Chamber* chamber = chamber_round(middle, middle + 0.5 * line.width.si() * left))
       chamber->inset_lines.push_back(std::move(line));
   }
 
   // The innermost chamber that holds an inset seam's middle; before it one that holds its edge too, since a
   // ring's hole may hold a chamber of its own.
-  Chamber* chamber_round(const DrawnShape& shape, const Vec2& middle, const Vec2& edge) {
+  Chamber* chamber_round(const Vec2& middle, const Vec2& edge) {
     Chamber* found = nullptr;
     bool whole = false;
     for (Chamber& chamber : layout_.chambers) {
@@ -262,20 +301,24 @@ class LayoutMaker {
       whole = now_whole;
     }
     if (!found)
-      fail(shape, "is an inset seam and lies in no chamber, at " + at_mm(middle) +
-                      " of the layout; move it or map it anew.");
+      fail_here(Phrase::worded("is an inset seam and lies in no chamber, at %1 of the layout",
+                               {place_words(middle)}),
+                Phrase::worded("move it, or say that it is something else"), "move it or map it anew");
     return found;
   }
 
   void check_size() {
     if (!faults_.empty()) return;
     if (points_ > kMostLayoutPoints)
-      return fail("the parts have " + std::to_string(points_) +
-                  " points and 20 000 are read; simplify the curves.");
+      return fail(Phrase::worded("the parts have %1 points and 20 000 are read",
+                                 {figures_of(static_cast<int>(points_))}),
+                  Phrase::worded("simplify the curves"));
     Bounds2 box = bounds(layout_.outline_m);
     if (box.high.maxCoeff() > kFarthestPoint)
-      fail("the outline measures " + fixed_text(box.high.x() / 1e-3, 1) + " by " +
-           fixed_text(box.high.y() / 1e-3, 1) + " mm; check the unit (--unit).");
+      fail(Phrase::worded("the outline measures %1 by %2 mm",
+                          {figures_of(fixed_text(box.high.x() / 1e-3, 1)),
+                           figures_of(fixed_text(box.high.y() / 1e-3, 1))}),
+           Phrase::worded("check the unit"), "check the unit (--unit)");
   }
 
   const Drawing& drawing_;
@@ -286,7 +329,7 @@ class LayoutMaker {
   std::size_t points_ = 0;
   Layout layout_;
   std::set<std::pair<std::string, std::string>> names_;  // kind and name of parts
-  std::vector<std::string> faults_;                      // each ends a sentence that names the file
+  std::vector<DrawnFault> faults_;
 };
 
 // A whole layout, but for what is said otherwise.
@@ -297,6 +340,7 @@ Layout with_details(Layout layout, const LayoutDetails& said) {
   if (!(said.backing == Backing{})) layout.backing = said.backing;
   if (said.closure) layout.closure = said.closure;
   layout.rim_bonded = layout.rim_bonded || said.rim_bonded;
+  layout.inlets.insert(layout.inlets.end(), said.inlets.begin(), said.inlets.end());
   for (Strap& strap : layout.straps) {
     if (said.strap_stiffness) strap.stiffness = *said.strap_stiffness;
     if (said.strap_thickness) strap.thickness = *said.strap_thickness;
@@ -304,17 +348,36 @@ Layout with_details(Layout layout, const LayoutDetails& said) {
   return layout;
 }
 
+// Nothing said of a template: the layout that it carries holds, or nothing does.
+bool is_read_as_template(const Drawing& drawing, const DrawingMap& map) {
+  return map.rules.empty() && (drawing.changed_template || drawing.layout);
+}
+
+DrawnFault changed_since() {
+  return {
+      {},
+      Phrase::worded("the file is a template that another program saved since it was written, so its lines "
+                     "may differ from the layout it carries"),
+      Phrase::worded("edit the drawing of the layout instead, or say what each of its lines is"),
+      "edit the drawing that 'layout read LAYOUT --out X.svg' writes instead, or say with --map what its "
+      "lines are"};
+}
+
 }  // namespace
 
 Result<Layout> layout_from_drawing(const Drawing& drawing, const DrawingMap& map) {
-  if (map.rules.empty() && drawing.changed_template)
-    return bad_input(
-        drawing.file +
-        " is a template that another program saved since it was written, so its lines may differ "
-        "from the layout it carries. Edit the drawing that 'layout read LAYOUT --out X.svg' writes "
-        "instead, or say with --map what its lines are.");
-  if (map.rules.empty() && drawing.layout) return with_details(*drawing.layout, map.details);
-  return LayoutMaker(drawing, map).make();
+  if (!is_read_as_template(drawing, map)) return LayoutMaker(drawing, map).make();
+  if (drawing.changed_template)
+    return bad_input(faults_sentence(drawing.file, {fault_text(drawing, changed_since())}));
+  return with_details(*drawing.layout, map.details);
+}
+
+std::vector<DrawnFault> drawn_faults(const Drawing& drawing, const DrawingMap& map) {
+  if (is_read_as_template(drawing, map))
+    return drawing.changed_template ? std::vector{changed_since()} : std::vector<DrawnFault>{};
+  LayoutMaker maker(drawing, map);
+  if (maker.make()) return {};
+  return maker.take_faults();
 }
 
 }  // namespace wrapgauge

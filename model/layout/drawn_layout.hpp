@@ -6,6 +6,7 @@
 
 #include "model/layout/drawing.hpp"
 #include "model/layout/drawing_map.hpp"
+#include "model/layout/drawn_fault.hpp"
 
 namespace wrapgauge {
 
@@ -21,5 +22,8 @@ namespace wrapgauge {
 // chamber, sheets or strap cloth not said, more than 20 000 points, coordinates beyond 10 000 mm. Whether the
 // layout makes sense is for check_layout.
 Result<Layout> layout_from_drawing(const Drawing& drawing, const DrawingMap& map);
+
+// The same, each fault for itself; none: it becomes a layout.
+std::vector<DrawnFault> drawn_faults(const Drawing& drawing, const DrawingMap& map);
 
 }  // namespace wrapgauge

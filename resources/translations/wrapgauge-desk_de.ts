@@ -995,80 +995,8 @@
     <context>
         <name>wrapgauge::DrawingDialog</name>
         <message>
-            <source>Guessed, please check: %1</source>
-            <translation>Vermutet, bitte prüfen: %1</translation>
-        </message>
-        <message>
-            <source>outline</source>
-            <translation>Umriss</translation>
-        </message>
-        <message>
-            <source>chamber</source>
-            <translation>Kammer</translation>
-        </message>
-        <message>
-            <source>inset seam</source>
-            <translation>Innennaht</translation>
-        </message>
-        <message>
-            <source>channel</source>
-            <translation>Kanal</translation>
-        </message>
-        <message>
-            <source>inlet</source>
-            <translation>Einlass</translation>
-        </message>
-        <message>
-            <source>strap</source>
-            <translation>Gurt</translation>
-        </message>
-        <message>
-            <source>left out</source>
-            <translation>ausgelassen</translation>
-        </message>
-        <message>
-            <source>in %1</source>
-            <translation>in %1</translation>
-        </message>
-        <message>
-            <source>fill %1</source>
-            <translation>Füllung %1</translation>
-        </message>
-        <message>
             <source>Drawing: %1</source>
             <translation>Zeichnung: %1</translation>
-        </message>
-        <message>
-            <source>Say what each shape of the drawing is. Nothing is taken over until you press Take over.</source>
-            <translation>Sagen Sie, was jede Form der Zeichnung ist. Nichts wird übernommen, bis Sie Übernehmen drücken.</translation>
-        </message>
-        <message>
-            <source>Shapes of the drawing</source>
-            <translation>Formen der Zeichnung</translation>
-        </message>
-        <message>
-            <source>Shape</source>
-            <translation>Form</translation>
-        </message>
-        <message>
-            <source>Called</source>
-            <translation>Heißt</translation>
-        </message>
-        <message>
-            <source>Size</source>
-            <translation>Größe</translation>
-        </message>
-        <message>
-            <source>Becomes</source>
-            <translation>Wird</translation>
-        </message>
-        <message>
-            <source>Remark</source>
-            <translation>Bemerkung</translation>
-        </message>
-        <message>
-            <source>Take over</source>
-            <translation>Übernehmen</translation>
         </message>
         <message>
             <source>Unit of the drawing</source>
@@ -1127,24 +1055,44 @@
             <translation>Dehnung</translation>
         </message>
         <message>
-            <source>%1, line %2</source>
-            <translation>%1, Zeile %2</translation>
+            <source>Click a shape and say what it is. The plan stays as it is until you use the drawing.</source>
+            <translation>Form anklicken und sagen, was sie ist. Der Plan bleibt, wie er ist, bis die Zeichnung übernommen wird.</translation>
         </message>
         <message>
-            <source>Shape %1 becomes</source>
-            <translation>Form %1 wird</translation>
+            <source>Shapes</source>
+            <translation>Formen</translation>
         </message>
         <message>
-            <source>not said</source>
-            <translation>nicht gesagt</translation>
+            <source>Measures</source>
+            <translation>Maße</translation>
         </message>
         <message>
-            <source>To mend: %1</source>
-            <translation>Auszubessern: %1</translation>
+            <source>Sheets, closing</source>
+            <translation>Lagen, Schließen</translation>
         </message>
         <message>
-            <source>Chambers: %1, channels: %2, inlets: %3, straps: %4.</source>
-            <translation>Kammern: %1, Kanäle: %2, Einlässe: %3, Gurte: %4.</translation>
+            <source>Use this drawing</source>
+            <translation>Zeichnung übernehmen</translation>
+        </message>
+        <message>
+            <source>Join line ends</source>
+            <translation>Linienenden verbinden</translation>
+        </message>
+        <message>
+            <source>Join line ends that lie apart by at most</source>
+            <translation>Linienenden verbinden, die höchstens so weit auseinander liegen</translation>
+        </message>
+        <message>
+            <source>Ends as close as this are read as one. Left out: 0.1 mm in a DXF file, not joined in an SVG file.</source>
+            <translation>Enden, die so nah beieinander liegen, gelten als eines. Weggelassen: 0,1 mm in einer DXF-Datei, unverbunden in einer SVG-Datei.</translation>
+        </message>
+        <message>
+            <source>Say first which shape is the outline.</source>
+            <translation>Zuerst sagen, welche Form der Umriss ist.</translation>
+        </message>
+        <message>
+            <source>There is no chamber and no channel there. Click inside one.</source>
+            <translation>Dort ist keine Kammer und kein Kanal. Bitte in eine hineinklicken.</translation>
         </message>
     </context>
     <context>
@@ -5406,6 +5354,370 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>Correct how it fits first.</source>
             <translation>Zuerst den Sitz berichtigen.</translation>
         </message>
+        <message>
+            <source>Curves given only by points: %1 (SPLINE, the first at line %2). A smooth curve is laid through them, and another program may draw it a little differently between them.</source>
+            <translation>Kurven, die nur durch Punkte gegeben sind: %1 (SPLINE, die erste in Zeile %2). Eine glatte Kurve wird hindurchgelegt; ein anderes Programm zeichnet sie dazwischen vielleicht etwas anders.</translation>
+        </message>
+        <message>
+            <source>Blocks are clipped in this file (SPATIAL_FILTER), which is not read: what the clip hides is read too.</source>
+            <translation>Blöcke sind in dieser Datei beschnitten (SPATIAL_FILTER), was nicht gelesen wird: auch das Verdeckte wird gelesen.</translation>
+        </message>
+        <message>
+            <source>Nothing is drawn in model space, so paper space is read, at the size it has on paper: check a length.</source>
+            <translation>Im Modellbereich ist nichts gezeichnet, also wird der Papierbereich in seiner Größe auf dem Papier gelesen: eine Länge prüfen.</translation>
+        </message>
+        <message>
+            <source>Lines in blocks or on sheets that nothing puts into model space: %1. Put them there and save the file again.</source>
+            <translation>Linien in Blöcken oder auf Blättern, die nichts in den Modellbereich setzt: %1. Dort einsetzen und die Datei neu speichern.</translation>
+        </message>
+        <message>
+            <source>One unit of the drawing is %1, as told.</source>
+            <translation>Eine Einheit der Zeichnung ist %1, wie angegeben.</translation>
+        </message>
+        <message>
+            <source>One unit of the drawing is %1, from the file&apos;s header.</source>
+            <translation>Eine Einheit der Zeichnung ist %1, aus dem Kopf der Datei.</translation>
+        </message>
+        <message>
+            <source>One unit of the drawing is %1, assumed: the file names none.</source>
+            <translation>Eine Einheit der Zeichnung ist %1, angenommen: die Datei nennt keine.</translation>
+        </message>
+        <message>
+            <source>All of it is taken %1 times as large.</source>
+            <translation>Alles wird %1-mal so groß genommen.</translation>
+        </message>
+        <message>
+            <source>%1 line is drawn twice, one upon the other (at line %2 of the file): read once.</source>
+            <translation>%1 Linie ist doppelt gezeichnet, aufeinander (in Zeile %2 der Datei): einmal gelesen.</translation>
+        </message>
+        <message>
+            <source>%1 lines are drawn twice, one upon the other (first at line %2 of the file): read once.</source>
+            <translation>%1 Linien sind doppelt gezeichnet, aufeinander (zuerst in Zeile %2 der Datei): einmal gelesen.</translation>
+        </message>
+        <message>
+            <source>%1 line ends meet more than one other end, first at (%2, %3) mm; nothing was joined there: remove what is drawn twice or does not belong to the line.</source>
+            <translation>%1 Linienenden treffen mehr als ein anderes Ende, zuerst bei (%2; %3) mm; dort wurde nichts verbunden: Doppeltes oder Fremdes entfernen.</translation>
+        </message>
+        <message>
+            <source>%1 across and %2 down</source>
+            <translation>%1 quer und %2 hoch</translation>
+        </message>
+        <message>
+            <source>One unit of the page is %1, as told.</source>
+            <translation>Eine Einheit der Seite ist %1, wie angegeben.</translation>
+        </message>
+        <message>
+            <source>One unit of the page is %1: the file gives no size, so it is taken as 1 px (96 an inch).</source>
+            <translation>Eine Einheit der Seite ist %1: die Datei nennt keine Größe, also gilt 1 px (96 je Zoll).</translation>
+        </message>
+        <message>
+            <source>One unit of the page is %1, from the size of the page in the file, which is in px: 96 an inch are taken.</source>
+            <translation>Eine Einheit der Seite ist %1, nach der Seitengröße der Datei, die in px steht: 96 je Zoll angenommen.</translation>
+        </message>
+        <message>
+            <source>One unit of the page is %1, from the size of the page in the file.</source>
+            <translation>Eine Einheit der Seite ist %1, nach der Seitengröße der Datei.</translation>
+        </message>
+        <message>
+            <source>The page %1.</source>
+            <translation>Die Seite: %1.</translation>
+        </message>
+        <message>
+            <source>Of the file&apos;s style sheet %1 rule is not read (%2), only element, .class and #id are: fill and stroke may be missing.</source>
+            <translation>Vom Stylesheet der Datei wird %1 Regel nicht gelesen (%2), nur Element, .class und #id: Füllung und Strich können fehlen.</translation>
+        </message>
+        <message>
+            <source>Of the file&apos;s style sheet %1 rules are not read (%2, ...), only element, .class and #id are: fill and stroke may be missing.</source>
+            <translation>Vom Stylesheet der Datei werden %1 Regeln nicht gelesen (%2, ...), nur Element, .class und #id: Füllung und Strich können fehlen.</translation>
+        </message>
+        <message>
+            <source>A template: the layout that it carries is read, not its lines.</source>
+            <translation>Eine Schablone: gelesen wird das Layout, den sie mitführt, nicht ihre Linien.</translation>
+        </message>
+        <message>
+            <source>A template that another program saved since it was written.</source>
+            <translation>Eine Schablone, die seither ein anderes Programm gespeichert hat.</translation>
+        </message>
+        <message>
+            <source>Sheets and closure are not read: %1</source>
+            <translation>Lagen und Verschluss werden nicht gelesen: %1</translation>
+        </message>
+        <message>
+            <source>encloses the others</source>
+            <translation>umschließt die anderen</translation>
+        </message>
+        <message>
+            <source>a point</source>
+            <translation>ein Punkt</translation>
+        </message>
+        <message>
+            <source>a small circle</source>
+            <translation>ein kleiner Kreis</translation>
+        </message>
+        <message>
+            <source>closed, inside the outline</source>
+            <translation>geschlossen, im Umriss</translation>
+        </message>
+        <message>
+            <source>inside a hole</source>
+            <translation>in einem Loch</translation>
+        </message>
+        <message>
+            <source>inside a chamber</source>
+            <translation>in einer Kammer</translation>
+        </message>
+        <message>
+            <source>one of several circles alike in a chamber</source>
+            <translation>einer von mehreren gleichen Kreisen in einer Kammer</translation>
+        </message>
+        <message>
+            <source>a line inside a chamber</source>
+            <translation>eine Linie in einer Kammer</translation>
+        </message>
+        <message>
+            <source>a line from part to part</source>
+            <translation>eine Linie von Teil zu Teil</translation>
+        </message>
+        <message>
+            <source>called &apos;%1&apos;</source>
+            <translation>heißt &apos;%1&apos;</translation>
+        </message>
+        <message>
+            <source>no rule fits it</source>
+            <translation>keine Regel passt</translation>
+        </message>
+        <message>
+            <source>fill &apos;%1&apos;</source>
+            <translation>Füllung &apos;%1&apos;</translation>
+        </message>
+        <message>
+            <source>stroke &apos;%1&apos;</source>
+            <translation>Strich &apos;%1&apos;</translation>
+        </message>
+        <message>
+            <source>said of this shape</source>
+            <translation>von dieser Form gesagt</translation>
+        </message>
+        <message>
+            <source>chamber</source>
+            <translation>Kammer</translation>
+        </message>
+        <message>
+            <source>inset seam</source>
+            <translation>Innennaht</translation>
+        </message>
+        <message>
+            <source>channel</source>
+            <translation>Kanal</translation>
+        </message>
+        <message>
+            <source>inlet</source>
+            <translation>Einlass</translation>
+        </message>
+        <message>
+            <source>strap</source>
+            <translation>Gurt</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation>weggelassen</translation>
+        </message>
+        <message>
+            <source>correct it in the drawing, or leave it out</source>
+            <translation>in der Zeichnung korrigieren oder weglassen</translation>
+        </message>
+        <message>
+            <source>a drawing does not say what the outer sheet is</source>
+            <translation>eine Zeichnung sagt nicht, was die Außenlage ist</translation>
+        </message>
+        <message>
+            <source>say its silicone and thickness</source>
+            <translation>Silikon und Dicke angeben</translation>
+        </message>
+        <message>
+            <source>a drawing does not say what the skin sheet is</source>
+            <translation>eine Zeichnung sagt nicht, was die Hautlage ist</translation>
+        </message>
+        <message>
+            <source>is a second outline; the first is the %1</source>
+            <translation>ist ein zweiter Umriss; der erste ist %1</translation>
+        </message>
+        <message>
+            <source>leave one of them out</source>
+            <translation>einen davon weglassen</translation>
+        </message>
+        <message>
+            <source>is the outline and has %1 paths</source>
+            <translation>ist der Umriss und hat %1 Pfade</translation>
+        </message>
+        <message>
+            <source>draw it as one closed path</source>
+            <translation>als einen geschlossenen Pfad zeichnen</translation>
+        </message>
+        <message>
+            <source>no shape is the outline</source>
+            <translation>keine Form ist der Umriss</translation>
+        </message>
+        <message>
+            <source>say which one is</source>
+            <translation>sagen, welche es ist</translation>
+        </message>
+        <message>
+            <source>is to be the %1 but is open, from %2 to %3</source>
+            <translation>soll %1 sein, ist aber offen, von %2 bis %3</translation>
+        </message>
+        <message>
+            <source>close it</source>
+            <translation>schließen</translation>
+        </message>
+        <message>
+            <source>close it, or join line ends up to %1 apart</source>
+            <translation>schließen, oder Linienenden bis %1 Abstand verbinden</translation>
+        </message>
+        <message>
+            <source>crosses or touches itself at %1 of the drawing</source>
+            <translation>kreuzt oder berührt sich selbst bei %1 der Zeichnung</translation>
+        </message>
+        <message>
+            <source>redraw it as one simple loop</source>
+            <translation>als eine einfache Schleife neu zeichnen</translation>
+        </message>
+        <message>
+            <source>has a path at %1 inside another that is no hole by its fill rule</source>
+            <translation>hat bei %1 einen Pfad in einem anderen, der nach seiner Füllregel kein Loch ist</translation>
+        </message>
+        <message>
+            <source>take it out, or set the rule to evenodd</source>
+            <translation>herausnehmen oder die Regel auf evenodd stellen</translation>
+        </message>
+        <message>
+            <source>has a path at %1 inside another, a hole that is neither a circle nor a rectangle</source>
+            <translation>hat bei %1 einen Pfad in einem anderen, ein Loch, das weder Kreis noch Rechteck ist</translation>
+        </message>
+        <message>
+            <source>inset seams are spots and lines of one width, so draw it as such</source>
+            <translation>Innennähte sind Punkte und Linien einer Breite, also so zeichnen</translation>
+        </message>
+        <message>
+            <source>is a strap, and a drawing does not say its cloth</source>
+            <translation>ist ein Gurt, und eine Zeichnung nennt sein Gewebe nicht</translation>
+        </message>
+        <message>
+            <source>say its stiffness and thickness</source>
+            <translation>Steifigkeit und Dicke angeben</translation>
+        </message>
+        <message>
+            <source>is a strap and has a hole at %1</source>
+            <translation>ist ein Gurt und hat ein Loch bei %1</translation>
+        </message>
+        <message>
+            <source>fill it</source>
+            <translation>füllen</translation>
+        </message>
+        <message>
+            <source>is closed and no rectangle, so it cannot be %1</source>
+            <translation>ist geschlossen und kein Rechteck, kann also nicht %1 sein</translation>
+        </message>
+        <message>
+            <source>draw it as an open line</source>
+            <translation>als offene Linie zeichnen</translation>
+        </message>
+        <message>
+            <source>is a line without a width</source>
+            <translation>ist eine Linie ohne Breite</translation>
+        </message>
+        <message>
+            <source>say how wide such lines are</source>
+            <translation>sagen, wie breit solche Linien sind</translation>
+        </message>
+        <message>
+            <source>is a single point and no line</source>
+            <translation>ist ein einzelner Punkt und keine Linie</translation>
+        </message>
+        <message>
+            <source>draw a line</source>
+            <translation>eine Linie zeichnen</translation>
+        </message>
+        <message>
+            <source>is an inset seam and lies in no chamber, at %1 of the layout</source>
+            <translation>ist eine Innennaht und liegt in keiner Kammer, bei %1 des Layouts</translation>
+        </message>
+        <message>
+            <source>move it, or say that it is something else</source>
+            <translation>verschieben oder sagen, dass sie etwas anderes ist</translation>
+        </message>
+        <message>
+            <source>the parts have %1 points and 20 000 are read</source>
+            <translation>die Teile haben %1 Punkte, gelesen werden 20 000</translation>
+        </message>
+        <message>
+            <source>simplify the curves</source>
+            <translation>die Kurven vereinfachen</translation>
+        </message>
+        <message>
+            <source>the outline measures %1 by %2 mm</source>
+            <translation>der Umriss misst %1 mal %2 mm</translation>
+        </message>
+        <message>
+            <source>check the unit</source>
+            <translation>die Einheit prüfen</translation>
+        </message>
+        <message>
+            <source>the file is a template that another program saved since it was written, so its lines may differ from the layout it carries</source>
+            <translation>die Datei ist eine Schablone, die seither ein anderes Programm gespeichert hat, also können ihre Linien vom mitgeführten Layout abweichen</translation>
+        </message>
+        <message>
+            <source>edit the drawing of the layout instead, or say what each of its lines is</source>
+            <translation>stattdessen die Zeichnung des Layouts bearbeiten oder sagen, was jede ihrer Linien ist</translation>
+        </message>
+        <message>
+            <source>has points that are not pairs of numbers</source>
+            <translation>hat Punkte, die keine Zahlenpaare sind</translation>
+        </message>
+        <message>
+            <source>has path data that breaks off, or with a number too few or too many</source>
+            <translation>hat Pfaddaten, die abbrechen oder eine Zahl zu wenig oder zu viel haben</translation>
+        </message>
+        <message>
+            <source>has more than 2 MB of path data</source>
+            <translation>hat mehr als 2 MB Pfaddaten</translation>
+        </message>
+        <message>
+            <source>has its path in its style (d), which is not read; write it as an attribute</source>
+            <translation>hat ihren Pfad im Stil (d), der nicht gelesen wird; als Attribut schreiben</translation>
+        </message>
+        <message>
+            <source>has a curve that cannot be followed</source>
+            <translation>hat eine Kurve, der nicht zu folgen ist</translation>
+        </message>
+        <message>
+            <source>has more than 10 000 points</source>
+            <translation>hat mehr als 10 000 Punkte</translation>
+        </message>
+        <message>
+            <source>has a coordinate that is not a number or lies more than 100 m away</source>
+            <translation>hat eine Koordinate, die keine Zahl ist oder mehr als 100 m entfernt liegt</translation>
+        </message>
+        <message>
+            <source>is given by too few points on it to make a curve</source>
+            <translation>ist durch zu wenige Punkte gegeben, um eine Kurve zu sein</translation>
+        </message>
+        <message>
+            <source>has no points</source>
+            <translation>hat keine Punkte</translation>
+        </message>
+        <message>
+            <source>does not lie in the plane of the drawing</source>
+            <translation>liegt nicht in der Ebene der Zeichnung</translation>
+        </message>
+        <message>
+            <source>is a mesh, not a line</source>
+            <translation>ist ein Netz, keine Linie</translation>
+        </message>
+        <message>
+            <source>is drawn with a width that changes, so no width is taken from it</source>
+            <translation>ist mit wechselnder Breite gezeichnet, also wird keine Breite übernommen</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>
@@ -5991,6 +6303,179 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1 is below %2, the least that can be entered here; it stays %3.</source>
             <translation>%1 liegt unter %2, dem Geringsten, was hier eingegeben werden kann; es bleibt bei %3.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::DrawingOutcome</name>
+        <message>
+            <source>%1 (line %2) %3</source>
+            <translation>%1 (Zeile %2) %3</translation>
+        </message>
+        <message>
+            <source>%1; %2.</source>
+            <translation>%1; %2.</translation>
+        </message>
+        <message>
+            <source>Guessed, please check: %1.</source>
+            <translation>Geraten, bitte prüfen: %1.</translation>
+        </message>
+        <message>
+            <source>Left out, since nothing says what they are: %1.</source>
+            <translation>Weggelassen, weil nichts sagt, was sie sind: %1.</translation>
+        </message>
+        <message>
+            <source>What keeps the drawing from being used</source>
+            <translation>Was der Übernahme der Zeichnung im Weg steht</translation>
+        </message>
+        <message>
+            <source>No layout yet. To correct: %1.</source>
+            <translation>Noch kein Layout. Zu korrigieren: %1.</translation>
+        </message>
+        <message>
+            <source>Becomes a layout of %1 × %2 mm. Chambers: %3, channels: %4, inlets: %5, straps: %6.</source>
+            <translation>Wird ein Layout von %1 × %2 mm. Kammern: %3, Kanäle: %4, Einlässe: %5, Gurte: %6.</translation>
+        </message>
+        <message>
+            <source>Chamber “%1” has no inlet: add one in it, or a channel from a chamber that has one.</source>
+            <translation>Kammer „%1“ hat keinen Einlass: einen hinzufügen oder einen Kanal von einer Kammer, die einen hat.</translation>
+        </message>
+        <message>
+            <source>Other things to correct: %1. The step Layout lists them once the drawing is used.</source>
+            <translation>Weiteres zu korrigieren: %1. Der Schritt Layout nennt es, sobald die Zeichnung übernommen ist.</translation>
+        </message>
+        <message>
+            <source>Join line ends up to %1 mm apart</source>
+            <translation>Linienenden bis %1 mm Abstand verbinden</translation>
+        </message>
+        <message>
+            <source>%1 “%2”</source>
+            <translation>%1 „%2“</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::DrawingShapes</name>
+        <message>
+            <source>%1, line %2</source>
+            <translation>%1, Zeile %2</translation>
+        </message>
+        <message>
+            <source>%1 × %2 mm</source>
+            <translation>%1 × %2 mm</translation>
+        </message>
+        <message>
+            <source>not said yet</source>
+            <translation>noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>Nothing says what it is, so it is left out.</source>
+            <translation>Nichts sagt, was sie ist, also wird sie weggelassen.</translation>
+        </message>
+        <message>
+            <source>Guessed, please check: %1.</source>
+            <translation>Geraten, bitte prüfen: %1.</translation>
+        </message>
+        <message>
+            <source>Said: %1.</source>
+            <translation>Gesagt: %1.</translation>
+        </message>
+        <message>
+            <source>It %1.</source>
+            <translation>Die Form: %1.</translation>
+        </message>
+        <message>
+            <source>The chosen shape is</source>
+            <translation>Die gewählte Form ist</translation>
+        </message>
+        <message>
+            <source>The guesses are right</source>
+            <translation>Alles richtig geraten</translation>
+        </message>
+        <message>
+            <source>Add an inlet</source>
+            <translation>Einlass hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove this inlet</source>
+            <translation>Einlass entfernen</translation>
+        </message>
+        <message>
+            <source>Shapes of the drawing</source>
+            <translation>Formen der Zeichnung</translation>
+        </message>
+        <message>
+            <source>Shape</source>
+            <translation>Form</translation>
+        </message>
+        <message>
+            <source>Size</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>It is</source>
+            <translation>Sie ist</translation>
+        </message>
+        <message>
+            <source>Where the air goes in, when the drawing does not show it.</source>
+            <translation>Wo die Luft hineingeht, wenn die Zeichnung es nicht zeigt.</translation>
+        </message>
+        <message>
+            <source>%1 ?</source>
+            <translation>%1 ?</translation>
+        </message>
+        <message>
+            <source>added here</source>
+            <translation>hier hinzugefügt</translation>
+        </message>
+        <message>
+            <source>%1, added here</source>
+            <translation>%1, hier hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Click a shape</source>
+            <translation>Eine Form anklicken</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Others drawn alike too: %1</source>
+            <translation>Gleich gezeichnete auch: %1</translation>
+        </message>
+        <message>
+            <source>All of “%1” too: %2 more</source>
+            <translation>Alle aus „%1“ auch: %2 weitere</translation>
+        </message>
+        <message>
+            <source>Click a place in a chamber, or press Enter for the middle of the chosen one. Esc: no inlet.</source>
+            <translation>Eine Stelle in einer Kammer anklicken, oder Eingabetaste für die Mitte der gewählten. Esc: kein Einlass.</translation>
+        </message>
+        <message>
+            <source>Said here.</source>
+            <translation>Hier gesagt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::DrawingView</name>
+        <message>
+            <source>The drawing</source>
+            <translation>Die Zeichnung</translation>
+        </message>
+        <message>
+            <source>drawing</source>
+            <translation>Zeichnung</translation>
+        </message>
+        <message>
+            <source>not said yet</source>
+            <translation>noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>Click where the air goes in</source>
+            <translation>Anklicken, wo die Luft hineingeht</translation>
+        </message>
+        <message>
+            <source>no inlet</source>
+            <translation>kein Einlass</translation>
         </message>
     </context>
 </TS>

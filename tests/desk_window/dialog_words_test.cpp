@@ -77,7 +77,7 @@ void expect_words_whole(const QWidget& dialog) {
 TEST_F(GermanDialogs, CutOffNoWordOfADrawing) {
   for (const char* file : {"cuff.svg", "guess.svg", "faults.svg"}) {
     DrawingDialog dialog(std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "tests/data/drawing" / file,
-                         window_.session().plan(), &window_);
+                         window_.session().plan(), {}, &window_);
     dialog.show();
     take_picture(dialog,
                  QStringLiteral("german-drawing-") + QString::fromLatin1(file).section(QChar('.'), 0, 0));

@@ -1,6 +1,7 @@
 #include <QCheckBox>
 #include <QListWidget>
 #include <QScrollBar>
+#include <QTabBar>
 #include <QTableWidget>
 
 #include "app/desk/window/drawing_dialog.hpp"
@@ -45,24 +46,23 @@ class ScanJob : public JobTest {
     picture(QStringLiteral("walk-2-mended"));
   }
 
-  // Says what the shapes are that the window can only guess, each once for its group.
+  // Says what the shapes are that the window can only guess, once for their group.
   void bring_drawing() {
     const auto answer = [this](QDialog& dialog) {
-      const auto* shapes = dialog.findChild<QTableWidget*>();
-      int guessed = 0;
-      for (int row = 0; row < shapes->rowCount(); ++row) {
-        if (!shapes->item(row, 4)->text().startsWith(QStringLiteral("Guessed, please check"))) continue;
-        ++guessed;
-        for (const char* part : {"left out", "chamber"}) {
-          hand::choose(dialog, QStringLiteral("Shape %1 becomes").arg(row + 1), QString::fromLatin1(part));
-          wait_until_at_rest(dialog);  // the table is filled anew
-        }
-      }
-      EXPECT_EQ(guessed, 1);
+      auto& view = *dialog.findChild<DrawingView*>();
+      wait_until_at_rest(dialog);
+      hand::click(view, view.on_view({0.060, 0.020}).toPoint());
+      EXPECT_TRUE(hand::button(dialog, QStringLiteral("All of “cells” too: 1 more"))->isChecked());
+      hand::choose(dialog, QStringLiteral("The chosen shape is"), QStringLiteral("chamber"));
+      take_picture(dialog, QStringLiteral("walk-3-drawing"));
+      for (const QLabel* label : dialog.findChildren<QLabel*>())
+        EXPECT_FALSE(label->text().contains(QStringLiteral("Guessed, please check")));
+      auto& tabs = *dialog.findChild<QTabBar*>();
+      hand::click(tabs, tabs.tabRect(2).center());
+      wait_until_at_rest(dialog);
       hand::press(dialog, QStringLiteral("Goes round and closes, stretched by"));
       wait_until_at_rest(dialog);
-      take_picture(dialog, QStringLiteral("walk-3-drawing"));
-      hand::press(dialog, QStringLiteral("Take over"));
+      hand::press(dialog, QStringLiteral("Use this drawing"));
     };
     hand::with_answers(
         [this] {

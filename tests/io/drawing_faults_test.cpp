@@ -33,7 +33,7 @@ void expect_box(const DrawnShape& shape, double x0, double y0, double x1, double
 
 bool notes_say(const Drawing& drawing, const std::string& words) {
   return std::any_of(drawing.notes.begin(), drawing.notes.end(),
-                     [&](const std::string& note) { return note.find(words) != note.npos; });
+                     [&](const DrawnNote& note) { return note_text(note).find(words) != std::string::npos; });
 }
 
 // CSS Transforms 1 (W3C; from memory): px are user units, a turn is 360 degrees, the origin moves with it.
@@ -103,6 +103,36 @@ TEST(DrawingFaults, ASmallGapSaysHowToJoinIt) {
   EXPECT_NE(words.find("read with --join-mm 0.5"), std::string::npos) << words;
 }
 
+TEST(DrawingFaults, ASmallGapIsMarkedAtBothEndsWithTheJoinThatClosesIt) {
+  const Drawing drawing = test::drawing_of("faults.svg");
+  const auto faults = drawn_faults(drawing, test::two_sheets());
+  ASSERT_FALSE(faults.empty());
+  EXPECT_EQ(faults[0].shape, 1u);
+  ASSERT_EQ(faults[0].places_m.size(), 2u);
+  EXPECT_NEAR((faults[0].places_m[1] - Vec2(0.0104, 0.0103)).norm(), 0.0, 1e-9);
+  ASSERT_TRUE(faults[0].join);
+  EXPECT_NEAR(*faults[0].join / mm, 0.5, 1e-9);
+}
+
+// At a screen nobody types an option.
+TEST(DrawingFaults, AreSaidWithoutTheCommandLine) {
+  std::size_t said = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(test::drawing_file(""))) {
+    const auto drawing = read_drawing(entry.path(), {});
+    if (!drawing) continue;
+    for (const DrawingMap& map : {DrawingMap{}, test::two_sheets()})
+      for (const DrawnFault& fault : drawn_faults(*drawing, map)) {
+        ++said;
+        const std::string words = english(fault.words) + english(fault.remedy);
+        EXPECT_EQ(words.find("--"), words.npos) << entry.path() << words;
+        EXPECT_EQ(words.find(" map"), words.npos) << entry.path() << words;
+      }
+    for (const DrawnNote& note : drawing->notes)
+      EXPECT_EQ(english(note.words).find("--"), std::string::npos) << english(note.words);
+  }
+  EXPECT_GT(said, 20u);
+}
+
 TEST(DrawingFaults, AllOfAFileAreNamedAtOnce) {
   const std::string words = layout_from_drawing(test::drawing_of("faults.svg"), {}).problem().message;
   for (const char* part : {"faults.svg has 4 faults.", "(1) a drawing does not say", "path 'open'",
@@ -149,7 +179,8 @@ TEST(DrawingFaults, PaperSpaceIsReadWhenNothingElseIsThere) {
   EXPECT_NEAR(*area_m2(both.shapes[0]) / 1e-6, 1200.0, 1e-9);
   ASSERT_EQ(both.left_out.size(), 1u);
   EXPECT_NE(both.left_out[0].why.find("move it there"), std::string::npos);
-  EXPECT_TRUE(notes_say(test::drawing_of("only_blocks.dxf"), "1 line stands in blocks"));
+  EXPECT_TRUE(notes_say(test::drawing_of("only_blocks.dxf"),
+                        "blocks or on sheets that nothing puts into model space: 1"));
 }
 
 TEST(DrawingFaults, DoubledLinesAreReadOnce) {

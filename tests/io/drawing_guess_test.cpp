@@ -23,6 +23,19 @@ std::vector<DrawnAs> parts_of(const std::string& inside, const DrawingMap& map =
   return drawn_parts(*drawing, map);
 }
 
+// Or else the first of many chambers that someone says would cost all others.
+TEST(DrawingGuess, WhatIsSaidOfOneShapeSaysNothingOfOthers) {
+  DrawingMap map;
+  map.rules = {test::rule("shape:rect 'r2'=chamber")};
+  const auto parts = drawn_parts(test::drawing_of("guess.svg"), map);
+  EXPECT_EQ(parts[1].part, DrawnPart::kChamber);
+  EXPECT_FALSE(parts[1].guessed);
+  EXPECT_EQ(parts[2].part, DrawnPart::kChamber);
+  EXPECT_TRUE(parts[2].guessed);
+  map.rules = {test::rule("r2=chamber")};
+  EXPECT_FALSE(drawn_parts(test::drawing_of("guess.svg"), map)[2].part);
+}
+
 TEST(DrawingGuess, PartsFollowFromHowShapesLie) {
   const Drawing drawing = test::drawing_of("guess.svg");
   const auto parts = drawn_parts(drawing, {});

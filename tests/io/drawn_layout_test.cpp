@@ -13,6 +13,7 @@
 #include "model/layout/drawing_parts.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
+#include "model/layout/page_frame.hpp"
 #include "tests/io/drawings.hpp"
 #include "tests/layout/sample_layouts.hpp"
 
@@ -219,10 +220,29 @@ TEST(DrawingMap, IsWrittenAndReadAgain) {
   map.details.corner_m = Vec2(-0.02, 0.003);
   map.channel_width = 4.0 * mm;
   map.details.closure = Closure{0.0, std::nullopt, 0.05};
+  map.rules.push_back(test::rule("shape:rect 'left'=chamber"));
+  map.details.inlets = {{"pump", Vec2(0.125, 0.039)}};
   const auto written = drawing_map_to_json(map);
   const auto read = drawing_map_from_json(nlohmann::json(written), "map.json");
   ASSERT_TRUE(read) << read.problem().message;
   EXPECT_EQ(drawing_map_to_json(*read), written);
+  EXPECT_EQ(read->rules.back(), map.rules.back());
+  EXPECT_EQ(read->details.inlets, map.details.inlets);
+}
+
+TEST(DrawingMap, BringsInletsThatTheDrawingDoesNotShow) {
+  DrawingMap map = test::two_sheets();
+  const Drawing drawing = test::drawing_of("no_inlet.svg");
+  const auto place = in_layout_m(drawing, map, Vec2(0.031, 0.020));
+  ASSERT_TRUE(place);
+  EXPECT_NEAR((*place - Vec2(0.031, 0.040)).norm(), 0.0, 1e-9);  // the page's y goes down
+  EXPECT_NEAR((*in_drawing_m(drawing, map, *place) - Vec2(0.031, 0.020)).norm(), 0.0, 1e-12);
+  map.details.inlets = {{"pump", *place}, {"pump", Vec2(0.089, 0.030)}};
+  const auto layout = layout_from_drawing(drawing, map);
+  ASSERT_TRUE(layout) << layout.problem().message;
+  ASSERT_EQ(layout->inlets.size(), 2u);
+  EXPECT_EQ(layout->inlets[1].name, "pump 2");
+  EXPECT_TRUE(check_layout(*layout).empty()) << check_layout(*layout)[0].message;
 }
 
 TEST(DrawingMap, RefusesWhatItDoesNotKnow) {

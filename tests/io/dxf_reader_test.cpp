@@ -40,7 +40,7 @@ TEST(DxfReader, UnitsComeFromTheHeader) {
   EXPECT_NEAR(area(1), 100 * 0.0254 * 0.0254, 1e-10);
   const auto none = read(dxf(kSquare, ""));
   EXPECT_NEAR(*area_m2(none.shapes[0]), 100e-6, 1e-12);
-  EXPECT_NE(none.notes[0].find("assumed"), std::string::npos);
+  EXPECT_NE(note_text(none.notes[0]).find("assumed"), std::string::npos);
   EXPECT_NEAR(*area_m2(read(dxf(kSquare, ""), 1.0 * cm).shapes[0]), 100e-4, 1e-10);
   EXPECT_FALSE(read_dxf(dxf(kSquare, "9\n$INSUNITS\n70\n20\n"), "x.dxf"));  // parsec
 }
@@ -55,7 +55,7 @@ TEST(DxfReader, LinesAreJoinedOnlyWhereTwoEndsMeet) {
   EXPECT_EQ(shapes(line(0, 0, 10, 0, "A") + line(10, 0, 20, 0, "B"), 0.1), 2u);  // other layers
   const auto branch = read(dxf(line(0, 0, 10, 0) + line(10, 0, 20, 0) + line(10, 0, 10, 9)));
   EXPECT_EQ(branch.shapes.size(), 3u);
-  EXPECT_NE(branch.notes.back().find("3 line ends"), std::string::npos);
+  EXPECT_NE(note_text(branch.notes.back()).find("3 line ends"), std::string::npos);
 }
 
 TEST(DxfReader, ShortPiecesOfAFineLoopAreJoinedToo) {
@@ -212,7 +212,7 @@ TEST(DxfReader, SplinesGivenByPointsGoThroughThemAndConvergeToTheCurve) {
     for (int i = 0; i < count; ++i)
       points.push_back(50.0 * Vec2(std::cos(2 * kPi * i / count), std::sin(2 * kPi * i / count)));
     const auto drawing = read(dxf(fit_spline(points, 1)));
-    EXPECT_NE(drawing.notes.back().find("given only by points"), std::string::npos);
+    EXPECT_NE(note_text(drawing.notes.back()).find("given only by points"), std::string::npos);
     EXPECT_TRUE(all_closed(drawing.shapes.at(0)));
     double worst = 0.0;
     for (const Vec2& p : drawing.shapes[0].paths[0].points_m)

@@ -63,7 +63,7 @@ TEST(SvgReader, AspectIsKeptAsThePageSays) {
 TEST(SvgReader, APageWithoutASizeIsTakenInPxAndSaysSo) {
   const auto drawing = read(page("viewBox='0 0 100 100'", kUnitSquare));
   expect_box(drawing, 10 * 25.4 / 96, 20 * 25.4 / 96, 40 * 25.4 / 96, 60 * 25.4 / 96);
-  EXPECT_NE(drawing.notes[0].find("gives no size"), std::string::npos);
+  EXPECT_NE(note_text(drawing.notes[0]).find("gives no size"), std::string::npos);
   expect_box(read(page("viewBox='0 0 100 100'", kUnitSquare), 1.0 * mm), 10, 20, 40, 60);
 }
 
@@ -133,7 +133,7 @@ TEST(SvgReader, ColoursAndStrokeWidthsAreInheritedAndScaled) {
 std::string fill_under(const std::string& sheet, const std::string& rect, std::size_t notes = 1) {
   const auto drawing = read(page("width='100mm' height='100mm' viewBox='0 0 100 100'",
                                  "<style>" + sheet + "</style><rect width='5' height='5' " + rect + "/>"));
-  EXPECT_EQ(drawing.notes.size(), notes) << drawing.notes.back();
+  EXPECT_EQ(drawing.notes.size(), notes) << note_text(drawing.notes.back());
   return drawing.shapes.empty() ? "not drawn" : drawing.shapes[0].fill;
 }
 

@@ -1,165 +1,192 @@
 #include "app/desk/window/drawing_dialog.hpp"
 
-#include <QHeaderView>
+#include <QScreen>
+#include <QTabWidget>
+#include <algorithm>
+#include <limits>
 
+#include "app/desk/session/drawing_rules.hpp"
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/sheet_fields.hpp"
 #include "app/desk/words/phrase_text.hpp"
-#include "app/job/drawing_report.hpp"
-#include "model/core/number_text.hpp"
 #include "model/io/readers/drawing_reader.hpp"
+#include "model/layout/air_groups.hpp"
 #include "model/layout/drawing_map_json.hpp"
-#include "model/layout/drawn_layout.hpp"
+#include "model/layout/drawn_shape_forms.hpp"
 #include "model/layout/layout_check.hpp"
+#include "model/layout/page_frame.hpp"
 
 namespace wrapgauge {
 namespace {
 
-QString part_words(DrawnPart part) {
-  const QString words[] = {DrawingDialog::tr("outline"),    DrawingDialog::tr("chamber"),
-                           DrawingDialog::tr("inset seam"), DrawingDialog::tr("channel"),
-                           DrawingDialog::tr("inlet"),      DrawingDialog::tr("strap"),
-                           DrawingDialog::tr("left out")};
-  return words[static_cast<std::size_t>(part)];
+double distance_to_line(const Polyline& line_m, const Vec2& point_m) {
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t k = 0; k + 1 < line_m.size(); ++k)
+    least = std::min(least, distance_to_segment_m(point_m, line_m[k], line_m[k + 1]));
+  return least;
 }
 
-// A shape is known by its name, else by its group or layer, else by its colours.
-DrawingRule rule_for(const DrawnShape& shape, DrawnPart part) {
-  if (!shape.names.empty()) return {DrawingRule::Of::kName, shape.names.front(), part, {}};
-  if (!shape.groups.empty()) return {DrawingRule::Of::kName, shape.groups.front(), part, {}};
-  if (!shape.fill.empty() && shape.fill != "none") return {DrawingRule::Of::kFill, shape.fill, part, {}};
-  return {DrawingRule::Of::kStroke, shape.stroke, part, {}};
-}
-
-QString called(const DrawnShape& shape) {
-  QStringList words;
-  if (!shape.name.empty()) words.push_back(text(shape.name));
-  for (const std::string& group : shape.groups) words.push_back(DrawingDialog::tr("in %1").arg(text(group)));
-  if (!shape.fill.empty() && shape.fill != "none")
-    words.push_back(DrawingDialog::tr("fill %1").arg(text(shape.fill)));
-  return words.join(QStringLiteral(", "));
-}
-
-QString size_words(const Bounds2& box_mm) {
-  return QStringLiteral("%1 × %2 mm")
-      .arg(figures_text(fixed_text((box_mm.high - box_mm.low).x(), 1)),
-           figures_text(fixed_text((box_mm.high - box_mm.low).y(), 1)));
-}
-
-// A line that is meant to be open is no trouble.
-QString remark(const ShapeRow& row) {
-  if (row.wrong) return text(row.trouble);
-  return row.as.guessed ? DrawingDialog::tr("Guessed, please check: %1").arg(text(row.as.why))
-                        : text(row.as.why);
-}
-
-// What was said of this file before holds again; of another one, how the layout closes.
-DrawingMap known_map(const std::filesystem::path& file, const Plan& plan) {
-  DrawingMap map;
-  map.channel_width = 4.0 * mm;
-  map.inset_width = 3.0 * mm;
-  map.details.strap_stiffness = 20.0 * N_per_mm;
-  map.details.strap_thickness = 1.0 * mm;
-  map.details.closure = plan.layout.closure;
-  const auto& before = plan.layout_drawing;
-  if (!before) return map;
-  const auto* said = std::get_if<DrawingMap>(&before->map);
-  std::error_code error;
-  if (!said || !std::filesystem::equivalent(plan.folder / before->file, file, error)) return map;
-  map.reading = said->reading;
-  map.rules = said->rules;
-  map.guess = said->guess;
-  if (said->channel_width) map.channel_width = said->channel_width;
-  if (said->inset_width) map.inset_width = said->inset_width;
-  if (said->details.strap_stiffness) map.details.strap_stiffness = said->details.strap_stiffness;
-  if (said->details.strap_thickness) map.details.strap_thickness = said->details.strap_thickness;
-  return map;
+std::string free_inlet_name(const Drawing& drawing, const std::vector<Inlet>& added) {
+  for (int number = 1;; ++number) {
+    const std::string name = "inlet " + std::to_string(number);
+    const bool taken =
+        std::any_of(added.begin(), added.end(), [&](const Inlet& inlet) { return inlet.name == name; }) ||
+        std::any_of(drawing.shapes.begin(), drawing.shapes.end(),
+                    [&](const DrawnShape& shape) { return shape.name == name; });
+    if (!taken) return name;
+  }
 }
 
 }  // namespace
 
-DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan, QWidget* parent)
+DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan,
+                             const std::optional<DrawingMap>& remembered, QWidget* parent)
     : QDialog(parent),
       file_(std::move(file)),
+      drawing_(std::make_shared<const Drawing>()),
       sheets_of_(plan.layout),
-      field_box_(new QWidget(this)),
-      fields_(field_box_, column_form(field_box_),
-              [this](const QString&, const QString&, const auto& edit) {
-                edit(map_);
-                settle();
-              }),
-      sheets_(field_box_, &fields_.layout(),
+      view_(new DrawingView(this)),
+      shapes_(new DrawingShapes(this)),
+      measure_box_(new QWidget(this)),
+      sheet_box_(new QWidget(this)),
+      measures_(measure_box_, column_form(measure_box_),
+                [this](const QString&, const QString&, const auto& edit) {
+                  edit(map_);
+                  read_again();
+                }),
+      closing_(sheet_box_, column_form(sheet_box_),
+               [this](const QString&, const QString&, const auto& edit) {
+                 edit(map_);
+                 settle();
+               }),
+      sheets_(sheet_box_, &closing_.layout(),
               [this](const QString&, const QString&, const auto& edit) {
                 edit(sheets_of_);
                 settle();
               }),
-      shapes_(words_table(this, tr("Shapes of the drawing"),
-                          {tr("Shape"), tr("Called"), tr("Size"), tr("Becomes"), tr("Remark")})),
-      outcome_(words_label({}, this)) {
+      notes_(words_label({}, this)),
+      outcome_(new DrawingOutcome(this)) {
   setWindowTitle(tr("Drawing: %1").arg(text(file_.filename().string())));
-  resize(1000, 640);
+  resize(QSize(1080, 700).boundedTo(0.94 * screen()->availableSize()));
+  StartingMap start = starting_map(file_, plan, remembered);
+  map_ = std::move(start.map);
+  carried_taken_ = start.known;
+  if (start.known && !has_layout(plan)) {
+    if (map_.details.skin_sheet) sheets_of_.skin_sheet = *map_.details.skin_sheet;
+    if (map_.details.outer_sheet) sheets_of_.outer_sheet = *map_.details.outer_sheet;
+    sheets_of_.backing = map_.details.backing;
+    sheets_of_.rim_bonded = map_.details.rim_bonded;
+  }
+  add_measures();
+  add_closing();
+  add_sheet_rows(sheets_);
   arrange();
-  add_fields();
-  map_ = known_map(file_, plan);
+  connect_parts();
   take_sheets();
-  fields_.show(map_);
-  sheets_.show(sheets_of_);
   read_again();
 }
 
 void DrawingDialog::arrange() {
   auto* lead = words_label(
-      tr("Say what each shape of the drawing is. Nothing is taken over until you press Take over."), this);
-  lead->setWordWrap(false);
-  shapes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  shapes_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  for (const int wordy : {1, 4})
-    shapes_->horizontalHeader()->setSectionResizeMode(wordy, QHeaderView::Stretch);
-  shapes_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+      tr("Click a shape and say what it is. The plan stays as it is until you use the drawing."), this);
+  auto* tabs = new QTabWidget(this);
+  tabs->addTab(shapes_, tr("Shapes"));
+  tabs->addTab(measures_page(), tr("Measures"));
+  tabs->addTab(sheets_page(), tr("Sheets, closing"));
+  tabs->setMinimumWidth(360);
+  tabs->setMaximumWidth(440);
+  tabs->setDocumentMode(true);
   auto* row = new QHBoxLayout;
-  row->addWidget(shapes_, 5);
-  row->addWidget(in_scroll(field_box_, this), 3);
+  row->addWidget(view_, 1);
+  row->addWidget(tabs);
   auto* column = new QVBoxLayout(this);
   column->addWidget(lead);
   column->addLayout(row, 1);
   column->addWidget(outcome_);
-  take_ = add_dialog_buttons(*this, *column, tr("Take over"));
+  take_ = add_dialog_buttons(*this, *column, tr("Use this drawing"));
 }
 
-void DrawingDialog::add_fields() {
+void DrawingDialog::connect_parts() {
+  connect(view_, &DrawingView::shapeChosen, this, &DrawingDialog::choose);
+  connect(shapes_, &DrawingShapes::shapeChosen, this, &DrawingDialog::choose);
+  connect(view_, &DrawingView::placeGiven, this, &DrawingDialog::add_inlet);
+  connect(view_, &DrawingView::placeGivenUp, this, [this] { ask_for_inlet(false); });
+  connect(shapes_, &DrawingShapes::partSaid, this, &DrawingDialog::say);
+  connect(shapes_, &DrawingShapes::guessesConfirmed, this, &DrawingDialog::confirm_guesses);
+  connect(shapes_, &DrawingShapes::inletWanted, this, &DrawingDialog::ask_for_inlet);
+  connect(shapes_, &DrawingShapes::inletTaken, this, [this](std::size_t added) {
+    map_.details.inlets.erase(map_.details.inlets.begin() + static_cast<std::ptrdiff_t>(added));
+    marks_.chosen.reset();
+    try_out();
+  });
+  connect(outcome_, &DrawingOutcome::shapeAsked, this, &DrawingDialog::choose);
+  connect(outcome_, &DrawingOutcome::joinAsked, this, [this](Length join) {
+    map_.reading.join = join;
+    read_again();
+  });
+}
+
+QWidget* DrawingDialog::measures_page() {
+  auto* page = new QWidget(this);
+  auto* column = new QVBoxLayout(page);
+  column->addWidget(measure_box_);
+  column->addWidget(notes_);
+  column->addStretch();
+  return in_scroll(page, this);
+}
+
+QWidget* DrawingDialog::sheets_page() {
+  auto* page = new QWidget(this);
+  auto* column = new QVBoxLayout(page);
+  column->addWidget(sheet_box_);
+  column->addStretch();
+  return in_scroll(page, this);
+}
+
+void DrawingDialog::add_measures() {
   std::vector<ChoiceEntry> units{{tr("as the file says"), QString()}};
   for (const char* unit : {"px", "pt", "mm", "cm", "m", "in"})
     units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
-  auto* unit = new Choice(tr("Unit of the drawing"), field_box_);
-  unit->add(units);
-  fields_.layout().addRow(tr("Unit"), unit);
-  connect(unit, &Choice::chosen, this, [this](const QVariant& value) {
-    map_.reading.unit = drawing_unit_from_name(value.toString().toStdString());
-    read_again();
-  });
+  measures_.choice_by(
+      FieldText(tr("Unit"), tr("Unit of the drawing")), units,
+      [](const DrawingMap& map) {
+        for (const char* unit : {"px", "pt", "mm", "cm", "m", "in"})
+          if (map.reading.unit == drawing_unit_from_name(unit)) return QVariant(QString::fromLatin1(unit));
+        return QVariant(QString());
+      },
+      [](DrawingMap& map, const QVariant& value) {
+        map.reading.unit = drawing_unit_from_name(value.toString().toStdString());
+      });
+  measures_.optional(
+      FieldText(tr("Join line ends"), tr("Join line ends that lie apart by at most"),
+                tr("Ends as close as this are read as one. Left out: 0.1 mm in a DXF file, not "
+                   "joined in an SVG file.")),
+      kInMm, {0.0, 10.0, 1, 0.1}, [](auto& map) { return &map.reading.join; }, 0.1);
   const NumberField::Range widths{0.1, 100.0, 1, 0.5};
-  fields_.number(FieldText(tr("Channel lines"), tr("Width of channels drawn as lines")), kInMm, widths,
-                 [](auto& map) { return &*map.channel_width; });
-  fields_.number(FieldText(tr("Inset lines"), tr("Width of inset seams drawn as lines")), kInMm, widths,
-                 [](auto& map) { return &*map.inset_width; });
-  fields_.number(FieldText(tr("Strap cloth"), tr("Stiffness of strap cloth")), kInNewtonPerMm,
-                 {0.1, 1e4, 1, 1.0}, [](auto& map) { return &*map.details.strap_stiffness; });
-  fields_.number(FieldText(tr("Strap thickness"), tr("Thickness of strap cloth")), kInMm, {0.1, 20.0, 1, 0.1},
-                 [](auto& map) { return &*map.details.strap_thickness; });
-  fields_.box_by(
+  measures_.number(FieldText(tr("Channel lines"), tr("Width of channels drawn as lines")), kInMm, widths,
+                   [](auto& map) { return &*map.channel_width; });
+  measures_.number(FieldText(tr("Inset lines"), tr("Width of inset seams drawn as lines")), kInMm, widths,
+                   [](auto& map) { return &*map.inset_width; });
+  measures_.number(FieldText(tr("Strap cloth"), tr("Stiffness of strap cloth")), kInNewtonPerMm,
+                   {0.1, 1e4, 1, 1.0}, [](auto& map) { return &*map.details.strap_stiffness; });
+  measures_.number(FieldText(tr("Strap thickness"), tr("Thickness of strap cloth")), kInMm,
+                   {0.1, 20.0, 1, 0.1}, [](auto& map) { return &*map.details.strap_thickness; });
+}
+
+void DrawingDialog::add_closing() {
+  closing_.box_by(
       FieldText(tr("Goes round and closes, stretched by")),
       [](const DrawingMap& map) { return map.details.closure.has_value(); },
       [](DrawingMap& map, bool on) {
         map.details.closure.reset();
         if (on) map.details.closure = Closure{0.0, {}, 0.02, 0.0};
       });
-  fields_.number(
+  closing_.number(
       FieldText(tr("Stretch"), tr("Stretch of the closure")), kInPercent, {-50.0, 200.0, 1, 0.5},
       [](auto& map) {
         return map.details.closure && map.details.closure->stretch ? &*map.details.closure->stretch : nullptr;
       },
       2.0);
-  add_sheet_rows(sheets_);
 }
 
 // What no drawing says comes from the fields.
@@ -172,8 +199,7 @@ void DrawingDialog::take_sheets() {
 
 void DrawingDialog::settle() {
   take_sheets();
-  fields_.show(map_);
-  fill_table();
+  try_out();
 }
 
 void DrawingDialog::read_again() {
@@ -181,19 +207,29 @@ void DrawingDialog::read_again() {
   problem_.reset();
   if (!read) {
     problem_ = read.problem();
-    outcome_->setText(text(read.problem().message));
+    outcome_->say_unreadable(read.problem());
     take_->setEnabled(false);
     return;
   }
-  drawing_ = std::move(read).value();
-  if (drawing_.carried && !carried_taken_) take_carried();
-  fill_table();
+  const bool first = drawing_->shapes.empty();
+  const std::size_t before = drawing_->shapes.size();
+  drawing_ = std::make_shared<const Drawing>(std::move(read).value());
+  if (drawing_->carried && !carried_taken_) take_carried();
+  if (before != drawing_->shapes.size()) marks_.chosen.reset();
+  const auto chosen = marks_.chosen;
+  view_->show_drawing(drawing_);
+  marks_.chosen = chosen;
+  QStringList notes;
+  for (const DrawnNote& note : drawing_->notes) notes += text(note.words);
+  notes_->setText(notes.join(QStringLiteral("\n\n")));
+  try_out();
+  if (first && !drawing_->shapes.empty()) view_->setFocus(Qt::OtherFocusReason);
 }
 
 // A drawing of ours brings its sheets, straps and closure.
 void DrawingDialog::take_carried() {
   carried_taken_ = true;
-  const LayoutDetails& its = drawing_.carried->details;
+  const LayoutDetails& its = drawing_->carried->details;
   if (its.skin_sheet) sheets_of_.skin_sheet = *its.skin_sheet;
   if (its.outer_sheet) sheets_of_.outer_sheet = *its.outer_sheet;
   if (its.skin_sheet) sheets_of_.backing = its.backing;
@@ -201,66 +237,105 @@ void DrawingDialog::take_carried() {
   map_.details.strap_cloths = its.strap_cloths;
   if (its.closure) map_.details.closure = its.closure;
   take_sheets();
-  fields_.show(map_);
-  sheets_.show(sheets_of_);
 }
 
-void DrawingDialog::fill_table() {
-  const std::vector<DrawnAs> parts = drawn_parts(drawing_, map_);
-  const std::vector<ShapeRow> rows = shape_rows(drawing_, parts);
-  shapes_->setRowCount(static_cast<int>(rows.size()));
-  for (int i = 0; i < shapes_->rowCount(); ++i) {
-    const ShapeRow& row = rows[static_cast<std::size_t>(i)];
-    shapes_->setItem(i, 0,
-                     new QTableWidgetItem(tr("%1, line %2").arg(text(row.shape.kind)).arg(row.shape.line)));
-    shapes_->setItem(i, 1, new QTableWidgetItem(called(row.shape)));
-    shapes_->setItem(i, 2, new QTableWidgetItem(size_words(row.box_mm)));
-    shapes_->setItem(i, 4, new QTableWidgetItem(remark(row)));
-    auto* choice = new Choice(tr("Shape %1 becomes").arg(i + 1), shapes_);
-    choice->add(tr("not said"), -1);
-    for (const DrawnPart part :
-         {DrawnPart::kOutline, DrawnPart::kChamber, DrawnPart::kInsetSeam, DrawnPart::kChannel,
-          DrawnPart::kInlet, DrawnPart::kStrap, DrawnPart::kIgnore})
-      choice->add(part_words(part), int(part));
-    choice->show_value(row.as.part ? int(*row.as.part) : -1);
-    // The table is filled anew, which ends this list: so only after its signal has gone through.
-    connect(
-        choice, &Choice::chosen, this,
-        [this, i](const QVariant& value) {
-          if (value.toInt() >= 0) take_part(i, static_cast<DrawnPart>(value.toInt()));
-        },
-        Qt::QueuedConnection);
-    shapes_->setCellWidget(i, 3, choice);
-  }
+void DrawingDialog::choose(std::size_t shape) {
+  marks_.chosen = shape;
+  view_->show_marks(marks_);
+  shapes_->show_shapes(*drawing_, marks_, map_.details.inlets);
+}
+
+void DrawingDialog::say(DrawnPart part, bool all_alike) {
+  if (!marks_.chosen || *marks_.chosen >= drawing_->shapes.size()) return;
+  std::vector<std::size_t> shapes{*marks_.chosen};
+  if (all_alike) shapes = alike_shapes(*drawing_, marks_.parts, *marks_.chosen);
+  say_part(map_, *drawing_, shapes, part);
   try_out();
 }
 
-void DrawingDialog::take_part(int row, DrawnPart part) {
-  const DrawingRule rule = rule_for(drawing_.shapes[static_cast<std::size_t>(row)], part);
-  std::erase_if(map_.rules,
-                [&](const DrawingRule& old) { return old.of == rule.of && old.pattern == rule.pattern; });
-  map_.rules.insert(map_.rules.begin(), rule);
-  fill_table();
+void DrawingDialog::confirm_guesses() {
+  const std::vector<DrawnAs> parts = marks_.parts;
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    if (parts[i].guessed) say_part(map_, *drawing_, {i}, *parts[i].part);
+  try_out();
+}
+
+void DrawingDialog::ask_for_inlet(bool wanted) {
+  view_->ask_for_place(wanted);
+  shapes_->show_placing(wanted);
+}
+
+void DrawingDialog::add_inlet(const Vec2& drawn_m) {
+  const auto at = in_layout_m(*drawing_, map_, drawn_m);
+  if (!at) return shapes_->show_placing(true, tr("Say first which shape is the outline."));
+  if (!lies_in_open_part(drawn_m))
+    return shapes_->show_placing(true, tr("There is no chamber and no channel there. Click inside one."));
+  map_.details.inlets.push_back({free_inlet_name(*drawing_, map_.details.inlets), *at});
+  ask_for_inlet(false);
+  marks_.chosen = drawing_->shapes.size() + map_.details.inlets.size() - 1;
+  try_out();
+}
+
+bool DrawingDialog::lies_in_open_part(const Vec2& drawn_m) const {
+  for (std::size_t i = 0; i < drawing_->shapes.size(); ++i) {
+    const auto part = marks_.parts[i].part;
+    for (const DrawnPath& path : drawing_->shapes[i].paths) {
+      if (part != DrawnPart::kChamber && part != DrawnPart::kChannel) continue;
+      if (path.closed && contains(path.points_m, drawn_m)) return true;
+      const double half_m = 0.5 * marks_.parts[i].width.value_or(4.0 * mm).si();
+      if (!path.closed && distance_to_line(path.points_m, drawn_m) <= half_m) return true;
+    }
+  }
+  return false;
 }
 
 void DrawingDialog::try_out() {
-  QStringList words;
-  for (const std::string& note : drawing_.notes) words.push_back(text(note));
-  const auto drawn = layout_from_drawing(drawing_, map_);
-  take_->setEnabled(drawn.ok());
-  if (!drawn) {
-    words.push_back(text(drawn.problem().message));
-  } else {
-    layout_ = *drawn;
-    words.push_back(tr("Chambers: %1, channels: %2, inlets: %3, straps: %4.")
-                        .arg(layout_.chambers.size())
-                        .arg(layout_.channels.size())
-                        .arg(layout_.inlets.size())
-                        .arg(layout_.straps.size()));
-    for (const Problem& problem : check_layout(layout_))
-      words.push_back(tr("To mend: %1").arg(text(problem.message)));
+  marks_.parts = drawn_parts(*drawing_, map_);
+  marks_.wrong.clear();
+  marks_.faults_m.clear();
+  marks_.no_inlet.clear();
+  marks_.added_inlets_m.clear();
+  for (const Inlet& inlet : map_.details.inlets)
+    marks_.added_inlets_m.push_back(in_drawing_m(*drawing_, map_, inlet.point_m).value_or(Vec2::Zero()));
+  const std::vector<DrawnFault> faults = drawn_faults(*drawing_, map_);
+  for (const DrawnFault& fault : faults) {
+    if (fault.shape) marks_.wrong.push_back(*fault.shape);
+    marks_.faults_m.insert(marks_.faults_m.end(), fault.places_m.begin(), fault.places_m.end());
   }
-  outcome_->setText(words.join(QChar('\n')));
+  const auto drawn = layout_from_drawing(*drawing_, map_);
+  take_->setEnabled(drawn.ok());
+  if (drawn) {
+    layout_ = *drawn;
+    show_layout();
+  } else {
+    outcome_->show_faults(*drawing_, faults);
+  }
+  view_->show_marks(marks_);
+  shapes_->show_shapes(*drawing_, marks_, map_.details.inlets);
+  measures_.show(map_);
+  closing_.show(map_);
+  sheets_.show(sheets_of_);
+}
+
+void DrawingDialog::show_layout() {
+  const std::vector<std::size_t> shapes = chamber_shapes();
+  const std::vector<Problem> problems = check_layout(layout_);
+  for (const Problem& problem : problems)
+    for (const ProblemPlace& place : problem.places)
+      if (says_unreached(problem) && static_cast<std::size_t>(place.index) < shapes.size())
+        marks_.no_inlet.push_back(shapes[static_cast<std::size_t>(place.index)]);
+  outcome_->show_layout(*drawing_, marks_, layout_, problems, shapes);
+}
+
+// In the order in which the layout takes them; one that is carried whole is not made of shapes.
+std::vector<std::size_t> DrawingDialog::chamber_shapes() const {
+  std::vector<std::size_t> shapes;
+  for (std::size_t i = 0; i < drawing_->shapes.size(); ++i) {
+    if (marks_.parts[i].part != DrawnPart::kChamber) continue;
+    for (const DrawnPath& path : drawing_->shapes[i].paths)
+      if (!lies_in_another(drawing_->shapes[i], path)) shapes.push_back(i);
+  }
+  return shapes.size() == layout_.chambers.size() ? shapes : std::vector<std::size_t>{};
 }
 
 }  // namespace wrapgauge

@@ -9,9 +9,11 @@
 
 namespace wrapgauge {
 
-LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
+LayoutStep::LayoutStep(PlanSession& session, std::filesystem::path memory, QWidget* parent)
     : StepForm(session, parent),
+      memory_(std::move(memory)),
       origin_(words_label({}, this)),
+      parts_heading_(heading_label(tr("Parts"), this)),
       parts_(new PartEditor(session, this)),
       sheet_box_(new QWidget(this)),
       sheets_(layout_rows(column_form(sheet_box_))),
@@ -27,7 +29,7 @@ LayoutStep::LayoutStep(PlanSession& session, QWidget* parent)
   column->addWidget(findings_);
   column->addWidget(heading_label(tr("Sheets"), this));
   column->addWidget(sheet_box_);
-  column->addWidget(heading_label(tr("Parts"), this));
+  column->addWidget(parts_heading_);
   column->addWidget(parts_);
   connect(findings_, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
   connect(parts_, &StepForm::problemMet, this, &StepForm::problemMet);
@@ -48,9 +50,10 @@ void LayoutStep::open_layout(const std::filesystem::path& file) {
     take_layout(tr("Open a layout"), std::move(layout).value(), from, {});
     return;
   }
-  DrawingDialog dialog(from, plan(), this);
+  DrawingDialog dialog(from, plan(), memory_.of(from), this);
   if (const auto problem = dialog.problem()) return void(emit problemMet(*problem));
   if (dialog.exec() != QDialog::Accepted) return;
+  memory_.keep(from, dialog.map());
   take_layout(tr("Open a drawing"), dialog.drawn_layout(), {}, DrawnLayout{from, dialog.map()});
 }
 
@@ -72,6 +75,8 @@ void LayoutStep::take_layout(const QString& words, Layout layout, std::optional<
 void LayoutStep::show_state(const SessionState& now, const SessionState& before) {
   const Plan& plan = *now.plan;
   sheet_box_->setEnabled(has_layout(plan));
+  parts_heading_->setVisible(has_layout(plan));
+  parts_->setVisible(has_layout(plan));  // then it shows all of it: hidden, it hears of no change
   sheets_.show(plan.layout);
   if (!has_layout(plan))
     origin_->setText(

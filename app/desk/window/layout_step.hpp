@@ -1,6 +1,7 @@
 #pragma once
 // Step Layout: from a drawing, from a file, or made; then changed part by part, with its checks beside.
 
+#include "app/desk/session/drawing_memory.hpp"
 #include "app/desk/window/findings_list.hpp"
 #include "app/desk/window/part_editor.hpp"
 #include "app/desk/window/sheet_fields.hpp"
@@ -11,7 +12,8 @@ namespace wrapgauge {
 class LayoutStep : public StepForm {
   Q_OBJECT
  public:
-  explicit LayoutStep(PlanSession& session, QWidget* parent = nullptr);
+  // `memory`: the folder where it is kept what was said of drawings.
+  LayoutStep(PlanSession& session, std::filesystem::path memory, QWidget* parent = nullptr);
 
   void open_layout(const std::filesystem::path& file);  // .svg, .dxf or .json
   void ask_for_layout();
@@ -25,7 +27,8 @@ class LayoutStep : public StepForm {
   void take_layout(const QString& words, Layout layout, std::optional<std::filesystem::path> file,
                    std::optional<DrawnLayout> drawing);
 
-  QLabel* origin_;
+  DrawingMemory memory_;
+  QLabel *origin_, *parts_heading_;
   PartEditor* parts_;
   QWidget* sheet_box_;
   FieldForm<Layout> sheets_;

@@ -101,7 +101,7 @@ void MainWindow::arrange() {
 
 void MainWindow::add_steps() {
   body_ = new BodyStep(session_, this);
-  layout_ = new LayoutStep(session_, this);
+  layout_ = new LayoutStep(session_, data_folder_ / "drawings", this);
   wear_ = new WearStep(session_, this);
   auto* inflation = new InflationStep(session_, this);
   auto* limits = new LimitsStep(session_, this);

@@ -166,7 +166,6 @@ void PartEditor::rebuild_numbers(const LayoutPart& part, const std::vector<PartN
 void PartEditor::show_state(const SessionState& now, const SessionState& before) {
   if (now.plan == before.plan) return;
   const Layout& layout = now.plan->layout;
-  setVisible(has_layout(*now.plan));
   const QString shown = parts_->currentText();
   const int at = parts_->currentIndex();
   parts_->clear();

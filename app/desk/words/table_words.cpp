@@ -118,6 +118,23 @@ constexpr const char* kTableWords[] = {
                       "It winds round the humerus; a band or edge here can drop the wrist."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "In the groove on the inner side."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Where the pulse is felt."),
+    // What is wrong with a shape of a drawing.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has points that are not pairs of numbers"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "has path data that breaks off, or with a number too few or too many"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has more than 2 MB of path data"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "has its path in its style (d), which is not read; write it as an attribute"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has a curve that cannot be followed"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has more than 10 000 points"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "has a coordinate that is not a number or lies more than 100 m away"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "is given by too few points on it to make a curve"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has no points"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "does not lie in the plane of the drawing"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase", "is a mesh, not a line"),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "is drawn with a width that changes, so no width is taken from it"),
 };
 
 }  // namespace

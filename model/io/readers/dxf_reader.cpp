@@ -91,14 +91,14 @@ class DxfWalk {
     entities(file_.entities, {Eigen::Affine2d(Eigen::Scaling(unit.si())), "", {}, {}});
     if (fit_splines_ > 0)
       drawing_.notes.push_back(
-          (fit_splines_ == 1 ? "A SPLINE is" : std::to_string(fit_splines_) + " SPLINEs are") +
-          (" given only by points (the first at line " + std::to_string(first_fit_spline_)) +
-          "): a smooth curve is laid through them, and another program may draw it a little "
-          "differently between them.");
+          {Phrase::worded("Curves given only by points: %1 (SPLINE, the first at line %2). A smooth curve is "
+                          "laid through them, and another program may draw it a little differently between "
+                          "them.",
+                          {figures_of(fit_splines_), figures_of(first_fit_spline_)})});
     if (file_.clips > 0)
-      drawing_.notes.push_back(
-          "Blocks are clipped in this file (SPATIAL_FILTER), which is not read: what the clip hides is read "
-          "too.");
+      drawing_.notes.push_back({Phrase::worded(
+          "Blocks are clipped in this file (SPATIAL_FILTER), which is not read: what the clip "
+          "hides is read too.")});
     if (drawing_.shapes.empty()) say_where_it_is();
     return problem_;
   }
@@ -113,9 +113,10 @@ class DxfWalk {
     };
     read_paper_ = !drawn_in(false) && drawn_in(true);
     if (read_paper_)
-      drawing_.notes.emplace_back(
-          "Nothing is drawn in model space, so paper space is read, at the size it has on paper: check "
-          "a length, and give --scale if the paper shows it smaller.");
+      drawing_.notes.push_back(
+          {Phrase::worded("Nothing is drawn in model space, so paper space is read, at the size it has on "
+                          "paper: check a length."),
+           "Give --scale if the paper shows it smaller."});
   }
 
   void say_where_it_is() {
@@ -124,10 +125,10 @@ class DxfWalk {
       in_blocks +=
           static_cast<std::size_t>(std::count_if(block.entities.begin(), block.entities.end(), is_drawn));
     if (in_blocks > 0)
-      drawing_.notes.push_back(std::to_string(in_blocks) +
-                               (in_blocks == 1 ? " line stands" : " lines stand") +
-                               " in blocks or on sheets that nothing puts into model space; put "
-                               "them there and save the file again.");
+      drawing_.notes.push_back(
+          {Phrase::worded("Lines in blocks or on sheets that nothing puts into model space: %1. Put them "
+                          "there and save the file again.",
+                          {figures_of(static_cast<int>(in_blocks))})});
   }
 
   void fail(const std::string& message) {
@@ -246,7 +247,7 @@ class DxfWalk {
 
 // The unit to use, and the sentence that goes with it.
 Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::optional<Length> told,
-                           std::string& note) {
+                           DrawnNote& note) {
   const auto code = unit_code(file);
   const bool said = code && *code != 0;
   const auto from_file = said ? unit_of_code(*code) : std::nullopt;
@@ -254,10 +255,14 @@ Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::op
     return bad_input(name + " gives the unit number " + std::to_string(*code) +
                      " ($INSUNITS), which is not read here; give --unit.");
   const Length unit = told ? *told : from_file.value_or(1.0 * mm);
-  note = "One unit of the drawing is " + number_text(unit / mm) + " mm, ";
-  note += told        ? "as told."
-          : from_file ? "from the file's header."
-                      : "assumed: the file names none; --unit changes that.";
+  const std::vector<Phrase> size{figures_of(number_text(unit / mm) + " mm")};
+  if (told)
+    note = {Phrase::worded("One unit of the drawing is %1, as told.", size)};
+  else if (from_file)
+    note = {Phrase::worded("One unit of the drawing is %1, from the file's header.", size)};
+  else
+    note = {Phrase::worded("One unit of the drawing is %1, assumed: the file names none.", size),
+            "--unit changes that."};
   return unit;
 }
 
@@ -272,8 +277,9 @@ Result<Drawing> read_dxf(std::string_view bytes, const std::string& name, const 
   const auto settled = settle_unit(*file, name, reading.unit, drawing.notes.front());
   if (!settled) return settled.problem();
   if (reading.scale != 1.0)
-    drawing.notes.front() +=
-        " All of it is taken " + number_text(reading.scale) + " times as large (--scale).";
+    drawing.notes.push_back(
+        {Phrase::worded("All of it is taken %1 times as large.", {figures_of(number_text(reading.scale))}),
+         "(--scale)"});
   if (auto problem = DxfWalk(*file, drawing).walk(*settled * reading.scale)) return *problem;
   // Our own drawings are whole: channels that meet there are two.
   if (reading.join || !drawing.carried) join_paths(drawing, reading.join.value_or(kUsualJoin));

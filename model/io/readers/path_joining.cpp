@@ -231,10 +231,15 @@ void drop_doubles(Drawing& drawing, double tolerance) {
   const auto count = std::count(doubled.begin(), doubled.end(), true);
   if (count == 0) return;
   const auto first = std::find(doubled.begin(), doubled.end(), true) - doubled.begin();
-  drawing.notes.push_back(std::to_string(count) + (count == 1 ? " line is" : " lines are") +
-                          " drawn twice, one upon the other (first at line " +
-                          std::to_string(drawing.shapes[static_cast<std::size_t>(first)].line) +
-                          " of the file): read once.");
+  const std::vector<Phrase> figures{figures_of(static_cast<int>(count)),
+                                    figures_of(drawing.shapes[static_cast<std::size_t>(first)].line)};
+  drawing.notes.push_back(
+      {count == 1
+           ? Phrase::worded("%1 line is drawn twice, one upon the other (at line %2 of the file): read once.",
+                            figures)
+           : Phrase::worded(
+                 "%1 lines are drawn twice, one upon the other (first at line %2 of the file): read once.",
+                 figures)});
   std::vector<DrawnShape> out;
   for (std::size_t i = 0; i < doubled.size(); ++i)
     if (!doubled[i]) out.push_back(std::move(drawing.shapes[i]));
@@ -258,9 +263,10 @@ void join_paths(Drawing& drawing, Length tolerance) {
   if (crowded_m.empty()) return;
   const Vec2& p = crowded_m.front();
   drawing.notes.push_back(
-      std::to_string(crowded_m.size()) + " line ends meet more than one other end, first at (" +
-      fixed_text(p.x() / 1e-3, 2) + ", " + fixed_text(p.y() / 1e-3, 2) +
-      ") mm; nothing was joined there: remove what is drawn twice or does not belong to the line.");
+      {Phrase::worded("%1 line ends meet more than one other end, first at (%2, %3) mm; nothing was joined "
+                      "there: remove what is drawn twice or does not belong to the line.",
+                      {figures_of(static_cast<int>(crowded_m.size())),
+                       figures_of(fixed_text(p.x() / 1e-3, 2)), figures_of(fixed_text(p.y() / 1e-3, 2))})});
 }
 
 }  // namespace wrapgauge

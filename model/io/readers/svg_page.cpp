@@ -44,11 +44,12 @@ Geom::Affine scaled(double scale, double x = 0.0, double y = 0.0) {
   return Geom::Affine(scale, 0, 0, scale, -scale * x, -scale * y);
 }
 
-std::string size_note(const SvgPage& page) {
+// "0.26 mm", or what it is across and down.
+Phrase unit_words(const SvgPage& page) {
   const double across = std::abs(page.to_m[0]), down = std::abs(page.to_m[3]);
-  std::string text = "One unit of the page is " + number_text(across / 1e-3) + " mm";
-  if (std::abs(across - down) > 1e-9 * across) text += " across and " + number_text(down / 1e-3) + " mm down";
-  return text;
+  const Phrase one = figures_of(number_text(across / 1e-3) + " mm");
+  if (std::abs(across - down) <= 1e-9 * across) return one;
+  return Phrase::worded("%1 across and %2 down", {one, figures_of(number_text(down / 1e-3) + " mm")});
 }
 
 // The page's viewport in px where the file gives its size; one side may follow from the view's shape.
@@ -76,26 +77,34 @@ Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, const Dra
   const double x = view ? view->x : 0.0, y = view ? view->y : 0.0;
   if (unit) {
     page.to_m = scaled(unit->si(), x, y);
-    page.note = size_note(page) + ", as told.";
+    page.note = {Phrase::worded("One unit of the page is %1, as told.", {unit_words(page)})};
   } else if (!port) {
     page.to_m = scaled(kPixel, x, y);
-    page.note =
-        size_note(page) +
-        ": the file gives no size, so it is taken as 1 px (96 an inch); --unit changes that, to pt for a "
-        "program that counts 72 an inch.";
+    page.note = {
+        Phrase::worded(
+            "One unit of the page is %1: the file gives no size, so it is taken as 1 px (96 an inch).",
+            {unit_words(page)}),
+        "--unit changes that, to pt for a program that counts 72 an inch."};
   } else {
     const auto map = view ? svg_view_map(*view, *port, root.attribute("preserveAspectRatio").value())
                           : std::optional<Geom::Affine>(Geom::identity());
     if (!map) return bad_input(name + " has a page without a size; give width and height in mm.");
     page.to_m = *map * scaled(kPixel);
-    page.note = size_note(page) + ", from the size of the page in the file";
-    page.note += in_pixels(page_text(root, "width")) || in_pixels(page_text(root, "height"))
-                     ? ", which is in px: 96 an inch are taken; --unit pt takes 72."
-                     : ".";
+    if (in_pixels(page_text(root, "width")) || in_pixels(page_text(root, "height")))
+      page.note = {
+          Phrase::worded("One unit of the page is %1, from the size of the page in the file, which is "
+                         "in px: 96 an inch are taken.",
+                         {unit_words(page)}),
+          "--unit pt takes 72."};
+    else
+      page.note = {Phrase::worded("One unit of the page is %1, from the size of the page in the file.",
+                                  {unit_words(page)})};
   }
   if (reading.scale != 1.0) {
     page.to_m *= scaled(reading.scale);
-    page.note += " All of it is taken " + number_text(reading.scale) + " times as large (--scale).";
+    page.note.words = in_a_row({page.note.words, Phrase::worded("All of it is taken %1 times as large.",
+                                                                {figures_of(number_text(reading.scale))})});
+    page.note.by_option += " (--scale)";
   }
   if (!std::isfinite(page.to_m.det()) || !std::isfinite(page.to_m[4] + page.to_m[5]) ||
       !(std::abs(page.to_m.det()) > 0.0) || std::abs(page.to_m[0]) > kLargestPage)

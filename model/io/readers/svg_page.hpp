@@ -11,7 +11,7 @@ namespace wrapgauge {
 struct SvgPage {
   Geom::Affine to_m;  // user units of its children to metres (a page), or to the user units outside (inner)
   SvgViewport viewport;
-  std::string note;  // a sentence on the size
+  DrawnNote note;  // on the size
 };
 
 // The outermost svg, with its width and height as attributes or in its style="". A page without a size in the

@@ -114,7 +114,7 @@ class SvgWalk {
   void turn_page(Scene& scene) {
     std::string why;
     const auto transform = svg_own_transform(document_.root(), scene.style, why);
-    if (!transform) return drawing_.notes.push_back("The page " + why + ".");
+    if (!transform) return drawing_.notes.push_back({Phrase::worded("The page %1.", {name_of(why)})});
     const Geom::Affine pixels(kPixel, 0, 0, kPixel, 0, 0);
     scene.to_m = scene.to_m * pixels.inverse() * *transform * pixels;
   }

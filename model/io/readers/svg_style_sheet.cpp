@@ -120,10 +120,17 @@ SvgStyleSheet::SvgStyleSheet(pugi::xml_node root) {
   std::stable_sort(selectors_.begin(), selectors_.end(),
                    [](const Selector& a, const Selector& b) { return a.weight < b.weight; });
   if (left_out_.empty()) return;
-  notes_.push_back("Of the file's style sheet " + std::to_string(left_out_.size()) +
-                   (left_out_.size() == 1 ? " rule is" : " rules are") + " not read (" + left_out_.front() +
-                   (left_out_.size() > 1 ? ", ..." : "") +
-                   "), only element, .class and #id are: fill and stroke may be missing.");
+  const std::vector<Phrase> values{figures_of(static_cast<int>(left_out_.size())),
+                                   name_of(left_out_.front())};
+  notes_.push_back(
+      {left_out_.size() == 1
+           ? Phrase::worded(
+                 "Of the file's style sheet %1 rule is not read (%2), only element, .class and #id "
+                 "are: fill and stroke may be missing.",
+                 values)
+           : Phrase::worded("Of the file's style sheet %1 rules are not read (%2, ...), only element, .class "
+                            "and #id are: fill and stroke may be missing.",
+                            values)});
 }
 
 void SvgStyleSheet::take_sheet(std::string_view text) {

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "model/io/readers/svg_text.hpp"
+#include "model/layout/drawing.hpp"
 
 namespace wrapgauge {
 
@@ -26,7 +27,7 @@ class SvgStyleSheet {
 
   bool too_long() const { return selectors_.size() > kMostSelectors; }
   // What was not read, in whole sentences.
-  const std::vector<std::string>& notes() const { return notes_; }
+  const std::vector<DrawnNote>& notes() const { return notes_; }
   // What the rules that fit the element say together.
   SvgDeclarations declarations_for(pugi::xml_node node) const;
 
@@ -44,7 +45,8 @@ class SvgStyleSheet {
 
   std::vector<Selector> selectors_;      // the weightier later, else in the file's order
   std::vector<SvgDeclarations> blocks_;  // of the rules that have at least one selector
-  std::vector<std::string> left_out_, notes_;
+  std::vector<std::string> left_out_;
+  std::vector<DrawnNote> notes_;
 };
 
 }  // namespace wrapgauge

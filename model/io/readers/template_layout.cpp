@@ -55,10 +55,11 @@ void take_template(std::string_view bytes, const std::string& description, Drawi
   drawing.carried = quiet;
   if (layout && as_written) {
     drawing.layout = std::move(layout).value();
-    drawing.notes.emplace_back("A template: the layout that it carries is read, not its lines.");
+    drawing.notes.push_back(
+        {Phrase::worded("A template: the layout that it carries is read, not its lines.")});
   } else {
     drawing.changed_template = true;
-    drawing.notes.emplace_back("A template that another program saved since it was written.");
+    drawing.notes.push_back({Phrase::worded("A template that another program saved since it was written.")});
   }
 }
 
