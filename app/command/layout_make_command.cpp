@@ -90,15 +90,23 @@ int run_layout_make(const LayoutMakeCommand& command, Streams streams) {
     body = std::move(read).value();
     if (auto problem = measure(command, *body, values, streams.out)) return say_problem(*problem, streams);
   }
-  const auto layout =
-      make_layout(command.form.name, values,
-                  {command.skin.over(command.form.skin_sheet), command.outer.over(command.form.outer_sheet)});
+  const MadeSheets sheets{command.skin.over(command.form.skin_sheet),
+                          command.outer.over(command.form.outer_sheet)};
+  double wider = 0.0;
+  auto layout = make_layout(command.form.name, values, sheets);
+  if (body) {
+    auto made = make_for_body(command.form, values, *body, *command.station_mm * mm, sheets);
+    if (!made) return say_problem(made.problem(), streams);
+    layout = made->layout;
+    wider = made->wider;
+  }
   if (!layout) return say_problem(layout.problem(), streams);
   if (auto written = write_layout(*layout, command.out); !written)
     return say_problem(written.problem(), streams);
   say_made(command, *layout, streams);
   const auto bulge = body ? girth_bulge(*layout, *body, *command.station_mm * mm) : std::nullopt;
-  for (const Phrase& caution : made_layout_cautions(*layout, bulge)) streams.out << wrapped(english(caution));
+  for (const Phrase& caution : made_layout_cautions(*layout, bulge, wider))
+    streams.out << wrapped(english(caution));
   streams.out << "Next: wrapgauge layout check " << command.out.string() << "\n";
   return is_held(*layout) ? kExitDone : kExitAboveLimit;
 }

@@ -1,5 +1,6 @@
 #include "app/job/measured_layout.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "model/body/girth.hpp"
@@ -10,7 +11,8 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kBulge = 0.02;
-constexpr int kStations = 9;  // between the edges
+constexpr double kNothingMissing = 1e-3;  // of the girth: the outer sheet gives way by more
+constexpr int kStations = 9;              // between the edges
 
 Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, Length station) {
   const Girth girth = girth_at(body, station);
@@ -18,6 +20,33 @@ Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, 
   return bad_input("The body has no single closed section at " + in_millimetres(station.si()) + ", where \"" +
                    parameter.name + "\" is measured (the body is " + in_millimetres(body_length(body).si()) +
                    " long): choose another --station, or give --" + parameter.name + ".");
+}
+
+// Of the loop, halfway up.
+double middle_width_m(const Polygon& loop) {
+  const Bounds2 box = bounds(loop);
+  const double y = 0.5 * (box.low.y() + box.high.y());
+  double low = box.high.x(), high = box.low.x();
+  for (std::size_t k = 0; k < loop.size(); ++k) {
+    const Vec2 &a = loop[k], &b = loop[(k + 1) % loop.size()];
+    if ((a.y() > y) == (b.y() > y)) continue;
+    const double x = a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+    low = std::min(low, x);
+    high = std::max(high, x);
+  }
+  return high - low;
+}
+
+// Such a form is fastened by its strap.
+bool covers_part(const LayoutForm& form) {
+  return std::any_of(form.parameters.begin(), form.parameters.end(),
+                     [](const LayoutParameter& parameter) { return parameter.name == "cover"; });
+}
+
+bool said_how_tight(const LayoutForm& form, const std::map<std::string, double>& values) {
+  return std::any_of(form.parameters.begin(), form.parameters.end(), [&](const LayoutParameter& parameter) {
+    return parameter.fit && values.contains(parameter.name);
+  });
 }
 
 double height_mm(const LayoutForm& form, const std::map<std::string, double>& given) {
@@ -53,6 +82,36 @@ Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
   return measures;
 }
 
+Result<MadeForBody> make_for_body(const LayoutForm& form, std::map<std::string, double> values,
+                                  const Body& body, Length station, const MadeSheets& sheets) {
+  const auto used = layout_parameters(form.name, values, sheets);
+  if (!used) return used.problem();
+  auto made = make_layout(form.name, values, sheets);
+  if (!made) return made.problem();
+  MadeForBody out{std::move(made).value(), *used, 0.0};
+  const Girth girth = girth_at(body, station);
+  if (!out.layout.closure || girth.kind != SectionKind::kOneLoop || covers_part(form) ||
+      said_how_tight(form, values))
+    return out;
+  out.wider =
+      girth.girth.si() / (1.0 + *out.layout.closure->stretch) / middle_width_m(out.layout.outline_m) - 1.0;
+  if (out.wider <= kNothingMissing) {
+    out.wider = 0.0;
+    return out;
+  }
+  for (const LayoutParameter& parameter : form.parameters)
+    if (parameter.fit)
+      values[parameter.name] = std::clamp((1.0 + used->at(parameter.name)) / (1.0 + out.wider) - 1.0,
+                                          parameter.least, parameter.most);
+  made = make_layout(form.name, values, sheets);
+  if (!made) return made.problem();
+  out.layout = std::move(made).value();
+  out.layout.closure->closing_length = middle_width_m(out.layout.outline_m) * metre;
+  out.layout.closure->stretch.reset();
+  for (const auto& [name, value] : values) out.values[name] = value;
+  return out;
+}
+
 std::optional<GirthBulge> girth_bulge(const Layout& layout, const Body& body, Length station) {
   if (!layout.closure) return std::nullopt;
   const Bounds2 box = bounds(layout.outline_m);
@@ -71,12 +130,21 @@ std::optional<GirthBulge> girth_bulge(const Layout& layout, const Body& body, Le
   return worst;
 }
 
-std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::optional<GirthBulge>& bulge) {
+std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::optional<GirthBulge>& bulge,
+                                         double wider) {
   std::vector<Phrase> cautions;
   if (!is_held(layout))
     cautions.push_back(Phrase::worded(
         "Nothing holds this layout on the body, and whatever holds it in use presses too: put a strap or a "
         "bonded rim into the layout, or every estimate of it counts as above the limits."));
+  if (wider > 0.0) {
+    cautions.push_back(
+        Phrase::worded("The limb is rounder between the layout's edges: it is drawn %1 wider, so that it "
+                       "reaches round there, and "
+                       "lies looser at its edges.",
+                       {figures_of(fixed_text(100.0 * wider, 1) + " %")}));
+    return cautions;
+  }
   if (!bulge) return cautions;
   const std::vector<Phrase> figures = {millimetres_of(bulge->girth), millimetres_of(bulge->station),
                                        figures_of(fixed_text(100.0 * std::abs(bulge->share), 1) + " %")};

@@ -25,6 +25,17 @@ Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
                                              const std::map<std::string, double>& given, const Body& body,
                                              Length station);
 
+struct MadeForBody {
+  Layout layout;
+  std::map<std::string, double> values;  // every parameter as it was drawn with
+  double wider = 0.0;                    // share by which it is drawn wider than its edges ask for
+};
+// A form drawn for a body. A closing layout that is measured at its edges does not reach round a limb that is
+// rounder in between: unless `values` say how tight it is, it is drawn wider by what is missing at its middle
+// and closes at the length that it then has.
+Result<MadeForBody> make_for_body(const LayoutForm& form, std::map<std::string, double> values,
+                                  const Body& body, Length station, const MadeSheets& sheets = {});
+
 // Where the limb's girth leaves a straight line between the edges of a closing layout furthest, when that is
 // by more than 2 % (judgement): `share` > 0 where the limb is rounder, so that the layout is tight there.
 struct GirthBulge {
@@ -34,7 +45,8 @@ struct GirthBulge {
 };
 std::optional<GirthBulge> girth_bulge(const Layout& layout, const Body& body, Length station);
 
-// What to mind about a made layout before it is used, in whole sentences; none: nothing.
-std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::optional<GirthBulge>& bulge);
+// What to mind about a made layout before it is used, in whole sentences; none: nothing. `wider`: as above.
+std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::optional<GirthBulge>& bulge,
+                                         double wider = 0.0);
 
 }  // namespace wrapgauge

@@ -2,12 +2,24 @@
 
 #include <QFileDialog>
 
+#include "app/desk/session/start_pressure.hpp"
 #include "app/desk/window/drawing_dialog.hpp"
 #include "app/desk/window/layout_dialog.hpp"
 #include "model/io/readers/drawing_reader.hpp"
 #include "model/layout/layout_json.hpp"
 
 namespace wrapgauge {
+namespace {
+
+void put_layout(Plan& plan, Layout layout, std::optional<std::filesystem::path> file,
+                std::optional<DrawnLayout> drawing) {
+  plan.layout = std::move(layout);
+  plan.layout_file = std::move(file);
+  plan.layout_drawing = std::move(drawing);
+  plan.placement.layout_point_m.reset();  // it was a point of the layout before
+}
+
+}  // namespace
 
 LayoutStep::LayoutStep(PlanSession& session, std::filesystem::path memory, QWidget* parent)
     : StepForm(session, parent),
@@ -59,17 +71,17 @@ void LayoutStep::open_layout(const std::filesystem::path& file) {
 
 void LayoutStep::make_layout() {
   LayoutDialog dialog(session(), this);
-  if (dialog.exec() == QDialog::Accepted) take_layout(tr("Make a layout"), dialog.made(), {}, {});
+  if (dialog.exec() != QDialog::Accepted) return;
+  change(tr("Make a layout"), {}, [&](Plan& plan) {
+    put_layout(plan, dialog.made(), {}, {});
+    fill_unfed(plan);
+  });
 }
 
 void LayoutStep::take_layout(const QString& words, Layout layout, std::optional<std::filesystem::path> file,
                              std::optional<DrawnLayout> drawing) {
-  change(words, {}, [&](Plan& plan) {
-    plan.layout = std::move(layout);
-    plan.layout_file = std::move(file);
-    plan.layout_drawing = std::move(drawing);
-    plan.placement.layout_point_m.reset();  // it was a point of the layout before
-  });
+  change(words, {},
+         [&](Plan& plan) { put_layout(plan, std::move(layout), std::move(file), std::move(drawing)); });
 }
 
 void LayoutStep::show_state(const SessionState& now, const SessionState& before) {

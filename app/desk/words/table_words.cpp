@@ -118,6 +118,22 @@ constexpr const char* kTableWords[] = {
                       "It winds round the humerus; a band or edge here can drop the wrist."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "In the groove on the inner side."),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "Where the pulse is felt."),
+    // What starting layouts are.
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "A cuff of chambers in rows, each row with its own inlet, and a cloth strap; straight, "
+                      "or tapered with the limb."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "A tapered sleeve, alike tight at both ends, of chambers in bands; its closing lines "
+                      "slant with the limb."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "A tapered sleeve that is tighter at its distal end; inflate its bands less and less "
+                      "towards proximal."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "A round haptic pad, taped or glued on by its rim: a middle chamber and open rings "
+                      "round it, each with its own inlet."),
+    QT_TRANSLATE_NOOP("wrapgauge::Phrase",
+                      "A pack that covers part of the girth: one chamber held flat by a grid of inset spots, "
+                      "and a cloth strap round the rest of the limb."),
     // What is wrong with a shape of a drawing.
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "has points that are not pairs of numbers"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
