@@ -105,29 +105,53 @@ TwoWayPath two_way_path(const BodySurface& body, const SurfacePoint& from, const
   return {body.geodesics().trace(from, direction, ahead_m), body.geodesics().trace(from, -direction, back_m)};
 }
 
-Result<Points3> lay_out(const BodySurface& body, const AnchorFrame& anchor, const Points2& flat_m,
-                        const Vec2& layout_point_m) {
+namespace {
+
+// All that there is skin for; what it is too short for goes into `run_off`.
+std::vector<std::optional<Vec3>> lay_rows(const BodySurface& body, const AnchorFrame& anchor,
+                                          const Points2& flat_m, const Vec2& layout_point_m,
+                                          RunOff& run_off) {
   const Points2 from_anchor_m = flat_m.rowwise() - layout_point_m.transpose();
   const Stations stations(from_anchor_m.col(0).minCoeff(), from_anchor_m.col(0).maxCoeff());
   const auto reach = reaches(stations, from_anchor_m);
   std::vector<AcrossLine> lines;
   for (int station = 0; station < stations.count; ++station)
     lines.push_back(across_line(body, anchor, stations.at(station), reach[station]));
-  Points3 laid_m(flat_m.rows(), 3);
-  RunOff run_off;
+  std::vector<std::optional<Vec3>> laid(static_cast<std::size_t>(flat_m.rows()));
   for (int vertex = 0; vertex < flat_m.rows(); ++vertex) {
     const double along_m = from_anchor_m(vertex, 0), across_m = from_anchor_m(vertex, 1);
     const int before = stations.before(along_m);
     const AcrossLine &low = lines[before], &high = lines[before + 1];
-    note_missing(body, anchor, low, across_m, run_off);
-    note_missing(body, anchor, high, across_m, run_off);
-    if (run_off.any()) continue;
+    RunOff here;
+    note_missing(body, anchor, low, across_m, here);
+    note_missing(body, anchor, high, across_m, here);
+    run_off.distal_m = std::max(run_off.distal_m, here.distal_m);
+    run_off.proximal_m = std::max(run_off.proximal_m, here.proximal_m);
+    if (here.any()) continue;
     const double share = (along_m - stations.at(before)) / stations.spacing_m;
-    laid_m.row(vertex) =
+    laid[static_cast<std::size_t>(vertex)] =
         body.project((1.0 - share) * low.path->at(across_m) + share * high.path->at(across_m));
   }
+  return laid;
+}
+
+}  // namespace
+
+Result<Points3> lay_out(const BodySurface& body, const AnchorFrame& anchor, const Points2& flat_m,
+                        const Vec2& layout_point_m) {
+  RunOff run_off;
+  const auto laid = lay_rows(body, anchor, flat_m, layout_point_m, run_off);
   if (run_off.any()) return run_off_problem(run_off);
+  Points3 laid_m(flat_m.rows(), 3);
+  for (int vertex = 0; vertex < flat_m.rows(); ++vertex)
+    laid_m.row(vertex) = *laid[static_cast<std::size_t>(vertex)];
   return laid_m;
+}
+
+std::vector<std::optional<Vec3>> lay_out_in_part(const BodySurface& body, const AnchorFrame& anchor,
+                                                 const Points2& flat_m, const Vec2& layout_point_m) {
+  RunOff run_off;
+  return lay_rows(body, anchor, flat_m, layout_point_m, run_off);
 }
 
 }  // namespace wrapgauge

@@ -1,6 +1,7 @@
 #pragma once
 // Laying a flat layout on the skin along geodesics: its centre line first, then across it.
 
+#include <optional>
 #include <vector>
 
 #include "model/layout/flat_mesh.hpp"
@@ -38,5 +39,8 @@ TwoWayPath two_way_path(const BodySurface& body, const SurfacePoint& from, const
 // and brought back onto the surface. Problem: the layout runs off the surface.
 Result<Points3> lay_out(const BodySurface& body, const AnchorFrame& anchor, const Points2& flat_m,
                         const Vec2& layout_point_m);
+// The same of as much as there is skin for: none where the layout runs off.
+std::vector<std::optional<Vec3>> lay_out_in_part(const BodySurface& body, const AnchorFrame& anchor,
+                                                 const Points2& flat_m, const Vec2& layout_point_m);
 
 }  // namespace wrapgauge

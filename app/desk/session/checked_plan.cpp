@@ -163,6 +163,13 @@ void lay_on(CheckedPlan& checked, bool sound, const CheckedPlan* earlier, const 
     checked.wear_problem = prepared.problem();
 }
 
+// What cannot be put on is shown all the same.
+void find_rim(CheckedPlan& checked) {
+  if (checked.prepared || !checked.surface) return;
+  auto rim = laid_rim(*checked.surface, checked.plan->layout, checked.plan->placement);
+  if (rim) checked.rim = std::make_shared<const LaidRim>(std::move(rim).value());
+}
+
 }  // namespace
 
 bool has_body(const Plan& plan) {
@@ -198,6 +205,7 @@ CheckedPlan check_plan(std::shared_ptr<const Plan> plan, const CheckedPlan* earl
     checked.prepared.reset();
     checked.wear_problem.reset();
   }
+  find_rim(checked);
   return checked;
 }
 

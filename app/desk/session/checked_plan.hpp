@@ -14,6 +14,7 @@
 #include "model/core/result.hpp"
 #include "model/pipeline/prepare.hpp"
 #include "model/wrap/body_surface.hpp"
+#include "model/wrap/laid_rim.hpp"
 
 namespace wrapgauge {
 
@@ -39,6 +40,7 @@ struct CheckedPlan {
   std::shared_ptr<const Job> job;            // null unless body, layout and limits can be read
   std::optional<Problem> wear_problem;       // met when the layout is laid on the body
   std::shared_ptr<const Prepared> prepared;  // laid on and closed; null when that is not possible
+  std::shared_ptr<const LaidRim> rim;        // where its lines would lie, of a layout not laid on
   Length mesh_edge;                          // of the layout's mesh in `prepared`
 
   bool can_be_solved() const { return prepared && unfed.empty(); }

@@ -15,6 +15,7 @@
 
 #include "app/desk/views/body_overlay.hpp"
 #include "app/desk/views/moment.hpp"
+#include "app/desk/views/rim_part.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_keys.hpp"
@@ -48,6 +49,10 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   for (const auto signal : {&ShownPlan::wornChanged, &ShownPlan::estimateChanged, &ShownPlan::staleChanged,
                             &ShownPlan::marksChanged})
     connect(&shown_, signal, this, &BodyView::forget_states);
+  connect(&shown_, &ShownPlan::rimChanged, this, [this] {
+    look_at_gap();
+    rebuild_scene();
+  });
   connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
     if (state == selection_.state()) rebuild_scene();
   });
@@ -186,6 +191,7 @@ Points3 BodyView::points_to_fit() const {
 
 // Recorded states are kept; what lies between two of them is seen for a moment only.
 std::shared_ptr<const ScenePart> BodyView::layout_shown() {
+  if (shown_.rim() && !shown_.worn()) return std::make_shared<const ScenePart>();  // only its lines are known
   const int state = selection_.state();
   const bool contact = shows_contact(shown_, state);
   const double filling = selection_.filling();
@@ -202,6 +208,9 @@ std::shared_ptr<const ScenePart> BodyView::layout_shown() {
 void BodyView::rebuild_scene() {
   BodyScene scene{shown_.skin(), {sites_, layout_shown()}};
   scene.parts.push_back(std::make_shared<const ScenePart>(picked_part(shown_, selection_, look_)));
+  // In front of all: no other name takes the place of the gap's.
+  if (shown_.rim())
+    scene.parts.insert(scene.parts.begin(), std::make_shared<const ScenePart>(rim_part(shown_)));
   scene_ = std::make_shared<const BodyScene>(std::move(scene));
   canvas_->show_scene(scene_);
   if (shown_.skin() && (shown_.skin() != framed_ || (scene_->worn() && !framed_worn_))) {
@@ -239,6 +248,13 @@ void BodyView::look_at_worst() {
   eye_is_ours_ = false;
 }
 
+// Closing edges mostly lie behind.
+void BodyView::look_at_gap() {
+  const auto place = gap_place(shown_);
+  if (place && shown_.skin() && eye_is_ours_ && drag_ == Drag::kNone)
+    turntable_.face(shown_.skin()->at(*place).normal);
+}
+
 // What was chosen elsewhere, in a list or in the flat layout, comes into sight.
 void BodyView::chamber_chosen() {
   if (clicked_here_ || !selection_.chamber() || !scene_ || !scene_->skin) return;
@@ -262,6 +278,7 @@ void BodyView::turn_to(const Vec3& place_m, const Vec3& outward) {
 void BodyView::show_view() {
   QString hint = asked_;
   if (placing_) hint = tr("Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.");
+  if (const QString words = rim_words(shown_); !words.isEmpty()) hint += (hint.isEmpty() ? "" : "\n") + words;
   if (!why_software().isEmpty() && hint.isEmpty())
     hint = tr("Drawn without graphics system: %1.").arg(why_software());
   canvas_->show_view(turntable_.view());

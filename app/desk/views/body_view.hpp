@@ -67,6 +67,7 @@ class BodyView : public QWidget {
   QToolButton* small_button(const QString& words, const QString& help);
   void look_at_layout();
   void look_at_worst();
+  void look_at_gap();
   void chamber_chosen();
   std::shared_ptr<const ScenePart> layout_shown();
   void take_size();

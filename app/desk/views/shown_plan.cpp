@@ -46,6 +46,12 @@ void ShownPlan::show_worn(std::shared_ptr<const Prepared> worn) {
   emit wornChanged();
 }
 
+void ShownPlan::show_rim(std::shared_ptr<const LaidRim> rim) {
+  if (rim == rim_) return;
+  rim_ = std::move(rim);
+  emit rimChanged();
+}
+
 void ShownPlan::show_estimate(std::shared_ptr<const Estimate> estimate) {
   if (wanted_) *wanted_ = false;
   const int count_before = state_count();

@@ -14,6 +14,7 @@
 #include "app/picture/map_scene.hpp"
 #include "model/geometry/plane_section.hpp"
 #include "model/pipeline/prepare.hpp"
+#include "model/wrap/laid_rim.hpp"
 
 namespace wrapgauge {
 
@@ -31,6 +32,8 @@ class ShownPlan : public QObject {
   void say_no_body(const QString& words);
   void show_layout(std::shared_ptr<const Layout> layout);
   void show_worn(std::shared_ptr<const Prepared> worn);
+  // Of a layout that is not put on, or is being moved; null: none.
+  void show_rim(std::shared_ptr<const LaidRim> rim);
   // Its own body and layout are shown when none were. States before the last are read on a thread of their
   // own.
   void show_estimate(std::shared_ptr<const Estimate> estimate);
@@ -47,6 +50,7 @@ class ShownPlan : public QObject {
   const std::vector<SkinRegion>& regions() const { return regions_; }
   const std::shared_ptr<const Layout>& layout() const { return layout_; }
   const std::shared_ptr<const Prepared>& worn() const { return worn_; }
+  const std::shared_ptr<const LaidRim>& rim() const { return rim_; }
   const std::shared_ptr<const Estimate>& estimate() const { return estimate_; }
   const MapScene& scale() const { return scale_; }  // of the estimate: one scale for all its states
   int state_count() const { return static_cast<int>(contacts_.size()); }
@@ -58,6 +62,7 @@ class ShownPlan : public QObject {
   void bodyChanged();
   void layoutChanged();
   void wornChanged();
+  void rimChanged();
   void estimateChanged();
   void stateRead(int state);
   void staleChanged();
@@ -77,6 +82,7 @@ class ShownPlan : public QObject {
   std::vector<SkinRegion> regions_;
   std::shared_ptr<const Layout> layout_;
   std::shared_ptr<const Prepared> worn_;
+  std::shared_ptr<const LaidRim> rim_;
   std::shared_ptr<const Estimate> estimate_;
   MapScene scale_;
   std::vector<std::shared_ptr<const StateContact>> contacts_;  // a state each

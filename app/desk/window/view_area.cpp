@@ -95,6 +95,7 @@ void ViewArea::arrange() {
 // Another plan was opened: nothing of the one before is to be seen while its body is read.
 void ViewArea::forget_plan() {
   shown_.show_worn(nullptr);
+  shown_.show_rim(nullptr);
   shown_.show_body(nullptr);
   shown_.mark({});
   shown_.say_no_body(tr("The body is being read…"));
@@ -150,6 +151,7 @@ void ViewArea::show_checked(const CheckedPlan& checked) {
   }
   shown_.say_no_body(no_body_words(checked));
   shown_.show_worn(checked.prepared);
+  shown_.show_rim(checked.rim);
   std::vector<ProblemPlace> places;
   for (const auto& problem : checked.layout_problems)
     places.insert(places.end(), problem.places.begin(), problem.places.end());
@@ -165,9 +167,18 @@ void ViewArea::show_result(const SessionState& now, const SessionState& before) 
   shown_.show_stale(out_of_date_words(now));
 }
 
+// Its lines go with the hand; the check that follows shows it as it then lies.
+void ViewArea::show_in_hand(const Plan& moved) {
+  const auto& check = session_.now().check;
+  if (!check || !check->surface || !has_layout(moved) || moved.placement == session_.plan().placement) return;
+  auto rim = laid_rim(*check->surface, moved.layout, moved.placement);
+  shown_.show_rim(rim ? std::make_shared<const LaidRim>(std::move(rim).value()) : nullptr);
+}
+
 void ViewArea::take_anchor(const AnchorAtStation& anchor, const Vec3&, bool finished) {
   Plan plan = session_.plan();
   plan.placement.anchor = anchor;
+  show_in_hand(plan);
   session_.edit(tr("Move the layout"), std::move(plan), QStringLiteral("wear.drag"));
   if (finished) session_.end_merge();
 }
@@ -176,6 +187,7 @@ void ViewArea::take_turn(double by_deg, bool finished) {
   if (!turn_before_) turn_before_ = session_.plan().placement.turn_deg;
   Plan plan = session_.plan();
   plan.placement.turn_deg = *turn_before_ + by_deg;
+  show_in_hand(plan);
   session_.edit(tr("Turn the layout"), std::move(plan), QStringLiteral("wear.drag.turn"));
   if (!finished) return;
   turn_before_.reset();

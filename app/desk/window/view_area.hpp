@@ -41,6 +41,7 @@ class ViewArea : public QWidget {
   void show_plan(const Plan& plan);
   void show_checked(const CheckedPlan& checked);
   void show_result(const SessionState& now, const SessionState& before);
+  void show_in_hand(const Plan& moved);
   void take_anchor(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
   void take_turn(double by_deg, bool finished);
 
