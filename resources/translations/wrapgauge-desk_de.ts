@@ -547,10 +547,6 @@
             <translation>nichts über einem Grenzwert gefunden</translation>
         </message>
         <message>
-            <source>needs an estimate on the standard mesh</source>
-            <translation>braucht eine Schätzung auf dem Standardnetz</translation>
-        </message>
-        <message>
             <source>Body</source>
             <translation>Körper</translation>
         </message>
@@ -605,6 +601,10 @@
         <message>
             <source>needs a part that is worn</source>
             <translation>braucht einen Körperteil, der etwas trägt</translation>
+        </message>
+        <message>
+            <source>needs the final estimate</source>
+            <translation>braucht die endgültige Schätzung</translation>
         </message>
     </context>
     <context>
@@ -1300,6 +1300,26 @@
             <source>The girths are not this body&apos;s: with the layout&apos;s middle at station %1 mm, not all of its height has closed sections. Type the girths, or change station or height.</source>
             <translation>Die Umfänge sind nicht von diesem Körper: Mit der Mitte des Layouts an der Station %1 mm hat nicht seine ganze Höhe geschlossene Schnitte. Umfänge eintippen, oder Station oder Höhe ändern.</translation>
         </message>
+        <message>
+            <source>An inlet that has no pressure yet starts at %1: low on purpose, by judgement. Raise it in the step Inflation.</source>
+            <translation>Ein Einlass ohne Druck beginnt bei %1: absichtlich niedrig, eine Einschätzung. Erhöhen im Schritt Füllen.</translation>
+        </message>
+        <message>
+            <source>Width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1: with these other sizes at most %2 can be made, not %3.</source>
+            <translation>%1: Mit den übrigen Maßen geht höchstens %2, nicht %3.</translation>
+        </message>
+        <message>
+            <source>%1: with these other sizes at least %2 is needed, not %3.</source>
+            <translation>%1: Mit den übrigen Maßen sind mindestens %2 nötig, nicht %3.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::LayoutStep</name>
@@ -1614,10 +1634,6 @@
             <translation>&amp;Schätzen</translation>
         </message>
         <message>
-            <source>On the standard &amp;mesh</source>
-            <translation>Auf dem &amp;Standardnetz</translation>
-        </message>
-        <message>
             <source>Ctrl+E</source>
             <translation>Ctrl+E</translation>
         </message>
@@ -1698,24 +1714,6 @@
             <translation>Erste Schritte</translation>
         </message>
         <message>
-            <source>1. Body: open a mesh of the limb, or make one from measures.
-2. Layout: open a drawing and say what each shape is, or make a layout.
-3. Wear: place it on the body and say how it closes.
-4. Inflation: give every inlet a pressure or a volume.
-5. Limits: read what is found; each sentence jumps to its place.
-6. Note: estimate on the standard mesh, then save the note for the study's reviewers.
-
-A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 go to the areas, Ctrl+E estimates, Esc cancels.</source>
-            <translation>1. Körper: ein Netz des Glieds öffnen oder eines aus Maßen machen.
-2. Layout: eine Zeichnung öffnen und sagen, was jede Form ist, oder ein Layout machen.
-3. Anlegen: auf den Körper legen und sagen, wie es schließt.
-4. Füllen: jedem Einlass Druck oder Volumen geben.
-5. Grenzwerte: lesen, was gefunden wird; jeder Satz springt an seine Stelle.
-6. Bericht: auf dem Standardnetz schätzen, dann den Bericht für die Prüfenden der Studie speichern.
-
-Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt+1 bis Alt+4 gehen zu den Bereichen, Strg+E schätzt, Esc bricht ab.</translation>
-        </message>
-        <message>
             <source>&amp;About Wrapgauge</source>
             <translation>&amp;Über Wrapgauge</translation>
         </message>
@@ -1762,6 +1760,28 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>%1;;All files (*)</source>
             <translation>%1;;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>&amp;Final estimate</source>
+            <translation>&amp;Endgültige Schätzung</translation>
+        </message>
+        <message>
+            <source>1. Body: open a mesh of the limb, or make one from measures.
+2. Layout: open a drawing and say what each shape is, or make a layout.
+3. Wear: place it on the body and say how it closes.
+4. Inflation: give every inlet a pressure or a volume.
+5. Limits: read what is found; each sentence jumps to its place.
+6. Note: make the final estimate, then save the note for the study&apos;s reviewers.
+
+A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 go to the areas, Ctrl+E estimates, Esc cancels.</source>
+            <translation>1. Körper: ein Netz des Glieds öffnen oder eines aus Maßen machen.
+2. Layout: eine Zeichnung öffnen und sagen, was jede Form ist, oder ein Layout machen.
+3. Anlegen: auf den Körper legen und sagen, wie es schließt.
+4. Füllen: jedem Einlass Druck oder Volumen geben.
+5. Grenzwerte: lesen, was gefunden wird; jeder Satz springt an seine Stelle.
+6. Bericht: endgültig schätzen, dann den Bericht für die Prüfenden der Studie speichern.
+
+Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt+1 bis Alt+4 gehen zu den Bereichen, Strg+E schätzt, Esc bricht ab.</translation>
         </message>
     </context>
     <context>
@@ -1908,10 +1928,6 @@ Lizenz: GPL-3.0-or-later.</translation>
     <context>
         <name>wrapgauge::NoteStep</name>
         <message>
-            <source>Estimate on the standard mesh</source>
-            <translation>Auf dem Standardnetz schätzen</translation>
-        </message>
-        <message>
             <source>Save the note…</source>
             <translation>Bericht speichern…</translation>
         </message>
@@ -1956,12 +1972,16 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Der Bericht wird erstellt …</translation>
         </message>
         <message>
-            <source>A note is written from an estimate on the standard mesh: a preview is too coarse for it. Esc cancels one that takes too long.</source>
-            <translation>Ein Bericht entsteht aus einer Schätzung auf dem Standardnetz: eine Vorschau ist zu grob dafür. Esc bricht eine ab, die zu lange dauert.</translation>
-        </message>
-        <message>
             <source>Who wears it</source>
             <translation>Wer es trägt</translation>
+        </message>
+        <message>
+            <source>Final estimate</source>
+            <translation>Endgültige Schätzung</translation>
+        </message>
+        <message>
+            <source>A note is written from the final estimate: a preview is too coarse for it. Esc cancels one that takes too long.</source>
+            <translation>Ein Bericht wird aus der endgültigen Schätzung gemacht: Eine Vorschau ist zu grob dafür. Esc bricht eine ab, die zu lange dauert.</translation>
         </message>
     </context>
     <context>
@@ -2519,14 +2539,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Drehung des Layouts auf der Haut</translation>
         </message>
         <message>
-            <source>Point of the layout that lies on the anchor, x</source>
-            <translation>Punkt des Layouts auf dem Anker, x</translation>
-        </message>
-        <message>
-            <source>Point of the layout that lies on the anchor, y</source>
-            <translation>Punkt des Layouts auf dem Anker, y</translation>
-        </message>
-        <message>
             <source>Along the body's axis from its distal end.</source>
             <translation>Entlang der Körperachse vom distalen Ende.</translation>
         </message>
@@ -2549,14 +2561,6 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Turn</source>
             <translation>Drehung</translation>
-        </message>
-        <message>
-            <source>Layout point x</source>
-            <translation>Layoutpunkt x</translation>
-        </message>
-        <message>
-            <source>Layout point y</source>
-            <translation>Layoutpunkt y</translation>
         </message>
         <message>
             <source>How it closes</source>
@@ -2614,6 +2618,50 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>%1 to %2</source>
             <translation>%1–%2</translation>
         </message>
+        <message>
+            <source>Fastened at a closing length of %1 mm: stretched %2 to %3 % round the limb.</source>
+            <translation>Bei einer Verschlusslänge von %1 mm geschlossen: um das Glied %2 bis %3 % gedehnt.</translation>
+        </message>
+        <message>
+            <source>Lies on the skin and does not close.</source>
+            <translation>Liegt auf der Haut und schließt nicht.</translation>
+        </message>
+        <message>
+            <source>To mind: %1.</source>
+            <translation>Zu beachten: %1.</translation>
+        </message>
+        <message>
+            <source>how it lies, in full</source>
+            <translation>wie es liegt, vollständig</translation>
+        </message>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
+        <message>
+            <source>which point of the layout lies on the spot</source>
+            <translation>welcher Punkt des Layouts auf der Stelle liegt</translation>
+        </message>
+        <message>
+            <source>The point of the flat layout that lies on the spot: its middle until you say otherwise.</source>
+            <translation>Der Punkt des flachen Layouts, der auf der Stelle liegt: seine Mitte, solange nichts anderes gesagt ist.</translation>
+        </message>
+        <message>
+            <source>Across</source>
+            <translation>Quer</translation>
+        </message>
+        <message>
+            <source>Point of the layout that lies on the spot, across</source>
+            <translation>Punkt des Layouts auf der Stelle, quer</translation>
+        </message>
+        <message>
+            <source>Upwards</source>
+            <translation>Aufwärts</translation>
+        </message>
+        <message>
+            <source>Point of the layout that lies on the spot, upwards</source>
+            <translation>Punkt des Layouts auf der Stelle, aufwärts</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::FineSettings</name>
@@ -2624,6 +2672,10 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>Fine settings: %1</source>
             <translation>Feineinstellungen: %1</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
         </message>
     </context>
     <context>
@@ -5718,6 +5770,30 @@ Lizenz: GPL-3.0-or-later.</translation>
             <source>is drawn with a width that changes, so no width is taken from it</source>
             <translation>ist mit wechselnder Breite gezeichnet, also wird keine Breite übernommen</translation>
         </message>
+        <message>
+            <source>A cuff of chambers in rows, each row with its own inlet, and a cloth strap; straight, or tapered with the limb.</source>
+            <translation>Eine Manschette aus Kammern in Reihen, jede Reihe mit eigenem Einlass, und ein Stoffgurt; gerade oder mit dem Glied verjüngt.</translation>
+        </message>
+        <message>
+            <source>A tapered sleeve, alike tight at both ends, of chambers in bands; its closing lines slant with the limb.</source>
+            <translation>Eine verjüngte Stulpe, an beiden Enden gleich eng, aus Kammern in Bändern; ihre Verschlusslinien laufen mit dem Glied schräg.</translation>
+        </message>
+        <message>
+            <source>A tapered sleeve that is tighter at its distal end; inflate its bands less and less towards proximal.</source>
+            <translation>Eine verjüngte Stulpe, am distalen Ende enger; die Bänder nach proximal immer weniger füllen.</translation>
+        </message>
+        <message>
+            <source>A round haptic pad, taped or glued on by its rim: a middle chamber and open rings round it, each with its own inlet.</source>
+            <translation>Ein rundes haptisches Polster, am Rand geklebt: eine mittlere Kammer und offene Ringe darum, jeder mit eigenem Einlass.</translation>
+        </message>
+        <message>
+            <source>A pack that covers part of the girth: one chamber held flat by a grid of inset spots, and a cloth strap round the rest of the limb.</source>
+            <translation>Ein Kissen, das einen Teil des Umfangs bedeckt: eine Kammer, von einem Raster aus Punkten flach gehalten, und ein Stoffgurt um den Rest des Glieds.</translation>
+        </message>
+        <message>
+            <source>The limb is rounder between the layout&apos;s edges: it is drawn %1 wider, so that it reaches round there, and lies looser at its edges.</source>
+            <translation>Die Gliedmaße ist zwischen den Kanten des Layouts runder: Es ist %1 breiter gezeichnet, damit es dort herumreicht, und liegt an den Kanten lockerer.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>
@@ -6192,16 +6268,16 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>Schätzung auf dem Netz des Plans von %1, so grob wie das einer Vorschau.</translation>
         </message>
         <message>
-            <source>Estimate on the standard mesh of %1.</source>
-            <translation>Schätzung auf dem Standardnetz von %1.</translation>
-        </message>
-        <message>
             <source>Out of date: %1 changed.</source>
             <translation>Veraltet, weil an %1 etwas geändert wurde.</translation>
         </message>
         <message>
             <source>Not reached: %1</source>
             <translation>Nicht erreicht: %1</translation>
+        </message>
+        <message>
+            <source>Final estimate, on a mesh of %1.</source>
+            <translation>Endgültige Schätzung, auf einem Netz von %1.</translation>
         </message>
     </context>
     <context>
@@ -6476,6 +6552,32 @@ Lizenz: GPL-3.0-or-later.</translation>
         <message>
             <source>no inlet</source>
             <translation>kein Einlass</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::LayoutPicture</name>
+        <message>
+            <source>The layout as it will be made</source>
+            <translation>Das Layout, wie es wird</translation>
+        </message>
+        <message>
+            <source>layout</source>
+            <translation>Layout</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::RimWords</name>
+        <message>
+            <source>gap: %1 mm</source>
+            <translation>Lücke: %1 mm</translation>
+        </message>
+        <message>
+            <source>The ends do not meet: the layout is %1 mm too short.</source>
+            <translation>Die Enden treffen sich nicht: Das Layout ist %1 mm zu kurz.</translation>
+        </message>
+        <message>
+            <source>Part of the layout lies beyond the end of the body.</source>
+            <translation>Ein Teil des Layouts liegt jenseits des Körperendes.</translation>
         </message>
     </context>
 </TS>

@@ -337,7 +337,7 @@ void PlanSession::cancel() {
 
 Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   if (!now_.solved || now_.solved->fineness != Fineness::kStandard)
-    return bad_input("a note is written from an estimate on the standard mesh: make that first.");
+    return bad_input("a note is written from the final estimate: make that first.");
   if (!now_.stale.empty())
     return bad_input("the estimate is older than the last change (" + parts_words(now_.stale).toStdString() +
                      "): estimate again first.");

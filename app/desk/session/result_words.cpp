@@ -24,7 +24,7 @@ QString mesh_words(const SolvedPlan& solved) {
     return Words::tr("Preview on a coarse mesh of %1.").arg(mm_words(preview));
   if (standard >= preview)
     return Words::tr("Estimate on the plan's mesh of %1, as coarse as a preview's.").arg(mm_words(standard));
-  return Words::tr("Estimate on the standard mesh of %1.").arg(mm_words(standard));
+  return Words::tr("Final estimate, on a mesh of %1.").arg(mm_words(standard));
 }
 
 }  // namespace

@@ -109,7 +109,7 @@ StepState limits_state(const SessionState& in) {
 
 StepState note_state(const SessionState& in) {
   if (!in.solved || in.solved->fineness != Fineness::kStandard || !in.stale.empty())
-    return needs(Words::tr("needs an estimate on the standard mesh"));
+    return needs(Words::tr("needs the final estimate"));
   const Summary& summary = *in.solved->summary;
   if (summary.limit_point)
     return needs(Words::tr("needs an inflation that is reached"), {text(*summary.limit_point)});

@@ -4,10 +4,11 @@
 
 namespace wrapgauge {
 
-FineSettings::FineSettings(QWidget* inside, const QString& of_what, QWidget* parent)
+FineSettings::FineSettings(QWidget* inside, const QString& of_what, QWidget* parent, const QString& title)
     : QWidget(parent), handle_(new QToolButton(this)) {
-  handle_->setText(tr("Fine settings"));
-  handle_->setAccessibleName(tr("Fine settings: %1").arg(of_what));
+  handle_->setText(title.isEmpty() ? tr("Fine settings") : title);
+  handle_->setAccessibleName(title.isEmpty() ? tr("Fine settings: %1").arg(of_what)
+                                             : tr("%1: %2").arg(title, of_what));
   handle_->setToolTip(of_what);
   handle_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   handle_->setArrowType(Qt::RightArrow);

@@ -89,7 +89,7 @@ void MainWindow::add_edit_menu() {
 
 void MainWindow::add_estimate_menu() {
   QMenu* menu = menuBar()->addMenu(tr("E&stimate"));
-  menu->addAction(tr("On the standard &mesh"), QKeySequence(tr("Ctrl+E")), &session_,
+  menu->addAction(tr("&Final estimate"), QKeySequence(tr("Ctrl+E")), &session_,
                   &PlanSession::estimate_standard);
   menu->addAction(tr("Find the &ceiling"), this, [this] {
     column_->open_step(PlanStep::kLimits);
@@ -156,7 +156,7 @@ void MainWindow::add_help_menu() {
            "3. Wear: place it on the body and say how it closes.\n"
            "4. Inflation: give every inlet a pressure or a volume.\n"
            "5. Limits: read what is found; each sentence jumps to its place.\n"
-           "6. Note: estimate on the standard mesh, then save the note for the study's reviewers.\n\n"
+           "6. Note: make the final estimate, then save the note for the study's reviewers.\n\n"
            "A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 go to the areas, "
            "Ctrl+E "
            "estimates, Esc cancels."));

@@ -60,8 +60,7 @@ NoteStep::NoteStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       name_(plan_rows(column_form(nullptr))),
       words_(words_label({}, this)),
-      estimate_(action_button(this, tr("Estimate on the standard mesh"),
-                              [this] { this->session().estimate_standard(); })),
+      estimate_(action_button(this, tr("Final estimate"), [this] { this->session().estimate_standard(); })),
       save_(action_button(this, tr("Save the note…"), [this] { ask_where_to_save(); })),
       open_(action_button(this, tr("Read it large"), [this] { show_large(); })),
       preview_(new QTextBrowser(this)) {
@@ -123,10 +122,10 @@ NoteStep::~NoteStep() {
 void NoteStep::show_state(const SessionState& now, const SessionState&) {
   name_.show(*now.plan);
   const bool ready = step_state(PlanStep::kNote, now).kind == StepState::Kind::kReady;
-  words_->setText(ready
-                      ? tr("For the study's reviewers. Empty cells are for the study to fill.")
-                      : tr("A note is written from an estimate on the standard mesh: a preview is too coarse "
-                           "for it. Esc cancels one that takes too long."));
+  words_->setText(
+      ready ? tr("For the study's reviewers. Empty cells are for the study to fill.")
+            : tr("A note is written from the final estimate: a preview is too coarse for it. Esc cancels "
+                 "one that takes too long."));
   save_->setEnabled(ready);
   open_->setEnabled(ready && !made_.body.empty());
   preview_->setVisible(ready);

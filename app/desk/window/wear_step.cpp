@@ -28,6 +28,25 @@ QString fit_words(const Fit& fit) {
   return words.join(QChar('\n'));
 }
 
+// In one breath; all of it stands behind "Why".
+QString fit_verdict(const Fit& fit) {
+  QString words;
+  if (!fit.sections.empty()) {
+    const auto percent = [](const GirthSection& section) {
+      return fixed_words(100.0 * section.stretch(), 1);
+    };
+    words = WearStep::tr("Fastened at a closing length of %1 mm: stretched %2 to %3 % round the limb.")
+                .arg(fixed_words(fit.anchor->closing_length / mm, 1), percent(loosest(fit)),
+                     percent(tightest(fit)));
+  } else {
+    words = WearStep::tr("Lies on the skin and does not close.");
+  }
+  const auto minded = fit_findings(fit).size();
+  return minded > 0
+             ? words + u' ' + WearStep::tr("To mind: %1.").arg(minded).replace(u' ', QChar(QChar::Nbsp))
+             : words;
+}
+
 Vec2 layout_point_m(const Plan& plan) {
   const Bounds2 box = bounds(plan.layout.outline_m);
   return plan.placement.layout_point_m.value_or(Vec2(0.5 * (box.low + box.high)));
@@ -41,24 +60,35 @@ WearStep::WearStep(PlanSession& session, QWidget* parent)
                           [this] {
                             if (picked_m_) place_at(*picked_m_);
                           })),
+      point_box_(new QWidget(this)),
       anchor_(plan_rows(column_form(nullptr))),
+      point_(plan_rows(column_form(point_box_))),
       closing_(layout_rows(column_form(nullptr), true)),
+      verdict_(words_label({}, this)),
       words_(words_label({}, this)),
+      why_(new FineSettings(words_, tr("how it lies, in full"), this, tr("Why"))),
       quality_(words_table(this, tr("Stretch and shear of each chamber laid on"),
                            {tr("Part"), tr("Stretch"), tr("Shear")})) {
   here_->setToolTip(tr("Click a spot on the body first."));
   here_->setEnabled(false);
   quality_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   quality_->setMinimumHeight(150);
+  arrange();
+  add_anchor();
+  add_point();
+  add_closing();
+}
+
+void WearStep::arrange() {
   QVBoxLayout* column = plain_column(this);
-  column->addWidget(words_);
+  column->addWidget(verdict_);
+  column->addWidget(why_);
   column->addLayout(&anchor_.layout());
   column->addWidget(heading_label(tr("Closing"), this));
   column->addLayout(&closing_.layout());
   column->addWidget(heading_label(tr("How it lies"), this));
   column->addWidget(quality_);
-  add_anchor();
-  add_closing();
+  column->addWidget(new FineSettings(point_box_, tr("which point of the layout lies on the spot"), this));
 }
 
 void WearStep::add_anchor() {
@@ -70,8 +100,6 @@ void WearStep::add_anchor() {
          "lateral, 90 front, 180 medial, 270 back."));
   const FieldText turn(tr("Turn"), tr("Turn of the layout on the skin"),
                        tr("0: the layout's x goes straight round the limb."));
-  const FieldText x(tr("Layout point x"), tr("Point of the layout that lies on the anchor, x"));
-  const FieldText y(tr("Layout point y"), tr("Point of the layout that lies on the anchor, y"));
   anchor_.layout().addRow(here_);
   anchor_.number_by(
       station, kInMm.words, {0.0, 2000.0, 1, 1.0},
@@ -87,8 +115,16 @@ void WearStep::add_anchor() {
       });
   anchor_.number(turn, kInDegrees, {-180.0, 180.0, 1, 1.0},
                  [](auto& plan) { return &plan.placement.turn_deg; });
+}
+
+// Its middle, mostly.
+void WearStep::add_point() {
+  const QString source =
+      tr("The point of the flat layout that lies on the spot: its middle until you say otherwise.");
+  const FieldText x(tr("Across"), tr("Point of the layout that lies on the spot, across"), source);
+  const FieldText y(tr("Upwards"), tr("Point of the layout that lies on the spot, upwards"), source);
   for (const auto& [text, axis] : {std::pair(x, 0), std::pair(y, 1)})
-    anchor_.number_by(
+    point_.number_by(
         text, kInMm.words, {-3000.0, 3000.0, 1, 1.0},
         [axis = axis](const Plan& plan) {
           return has_layout(plan) ? std::optional(1e3 * layout_point_m(plan)[axis]) : std::nullopt;
@@ -160,6 +196,7 @@ void WearStep::take_closing(int closing) {
 
 void WearStep::show_state(const SessionState& now, const SessionState& before) {
   anchor_.show(*now.plan);
+  point_.show(*now.plan);
   closing_.show(now.plan->layout);
   const auto& closure = now.plan->layout.closure;
   closes_->show_value(closing_of(closure));
@@ -172,16 +209,19 @@ void WearStep::show_state(const SessionState& now, const SessionState& before) {
 }
 
 void WearStep::show_lying(const CheckedPlan* checked) {
-  QString words;
+  QString verdict, words;
   quality_->setRowCount(0);
-  if (checked && checked->wear_problem) words = QString::fromStdString(checked->wear_problem->message);
+  if (checked && checked->wear_problem) verdict = QString::fromStdString(checked->wear_problem->message);
   if (checked && checked->prepared) {
     const Wrap& wrap = checked->prepared->wrap;
+    verdict = fit_verdict(wrap.fit);
     words = fit_words(wrap.fit);
     show_quality(wrap);
   }
+  verdict_->setText(verdict);
+  verdict_->setVisible(!verdict.isEmpty());
   words_->setText(words);
-  words_->setVisible(!words.isEmpty());
+  why_->setVisible(!words.isEmpty());
 }
 
 void WearStep::show_quality(const Wrap& wrap) {

@@ -1,6 +1,7 @@
 #pragma once
 // Step Wear: where the layout lies, which way it is turned, how it closes, and how well it then goes round.
 
+#include "app/desk/window/fine_settings.hpp"
 #include "app/desk/window/step_form.hpp"
 
 namespace wrapgauge {
@@ -17,7 +18,9 @@ class WearStep : public StepForm {
   void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
+  void arrange();
   void add_anchor();
+  void add_point();
   void add_closing();
   AnchorAtStation anchor_place() const;
   void take_closing(int closing);
@@ -28,10 +31,12 @@ class WearStep : public StepForm {
   double last_stretch_ = 0.0;      // of a closure that was closed so
   Length last_length_ = 1.0 * mm;  // that a closure had, as given or from its stretch
   QPushButton* here_;
-  FieldForm<Plan> anchor_;
+  QWidget* point_box_;
+  FieldForm<Plan> anchor_, point_;
   FieldForm<Layout> closing_;  // which of its rows are there goes by how it closes
   Choice* closes_;
-  QLabel* words_;
+  QLabel *verdict_, *words_;
+  FineSettings* why_;
   QTableWidget* quality_;
 };
 
