@@ -6427,6 +6427,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>%1 “%2”</source>
             <translation>%1 „%2“</translation>
         </message>
+        <message>
+            <source>A template: the layout that it carries is used, not its lines.</source>
+            <translation>Eine Schablone: Übernommen wird das Layout, das sie mitführt, nicht ihre Linien.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::DrawingShapes</name>

@@ -114,6 +114,24 @@ TEST_F(DrawingInWindow, AGapIsClosedByTheButtonThatNamesIt) {
   EXPECT_NEAR(*dialog.map().reading.join / mm, 0.5, 1e-9);
 }
 
+TEST_F(DrawingInWindow, AnUnknownUnitIsAskedForInTheDialog) {
+  window_.start({});
+  const auto file = root() / "parsec.dxf";
+  std::string text = read_file(drawing_file("cuff.dxf"), 1u << 20).value();
+  const auto at = text.find("$INSUNITS");
+  ASSERT_NE(at, std::string::npos);
+  const auto value = text.find_first_of("0123456789", text.find("70", at) + 2);
+  text.replace(value, 1, "20");
+  ASSERT_TRUE(write_file_atomically(file, text).ok());
+  DrawingDialog dialog(file, window_.session().plan(), {}, &window_);
+  EXPECT_FALSE(dialog.problem()) << "it is only to be told";
+  dialog.show();
+  wait_until_at_rest(dialog);
+  EXPECT_FALSE(hand::button(dialog, QStringLiteral("Use this drawing"))->isEnabled());
+  hand::choose(dialog, QStringLiteral("Unit of the drawing"), QStringLiteral("mm"));
+  EXPECT_TRUE(hand::button(dialog, QStringLiteral("Use this drawing"))->isEnabled());
+}
+
 TEST_F(DrawingInWindow, NoWordOfItIsAnOptionOfTheCommandLine) {
   window_.start({});
   QTranslator german;

@@ -48,7 +48,8 @@ TEST_F(Placing, ItsLinesGoWithTheHandBeforeAnythingIsChecked) {
     EXPECT_NE(shown().rim(), before);
     before = shown().rim();
   }
-  picture(QStringLiteral("placing-dragged"));
+  QDir().mkpath(QStringLiteral(WRAPGAUGE_SCREENSHOTS));  // at once: at rest it is put on
+  window_.grab().save(QStringLiteral(WRAPGAUGE_SCREENSHOTS "/placing-dragged.png"));
   emit body.anchorMoved({175.0 * mm, 95.0}, Vec3::Zero(), true);
   ASSERT_TRUE(wait_for_result());
   EXPECT_FALSE(shown().rim()) << "the device itself is there now";

@@ -191,7 +191,7 @@ Points3 BodyView::points_to_fit() const {
 
 // Recorded states are kept; what lies between two of them is seen for a moment only.
 std::shared_ptr<const ScenePart> BodyView::layout_shown() {
-  if (shown_.rim() && !shown_.worn()) return std::make_shared<const ScenePart>();  // only its lines are known
+  if (shown_.rim()) return std::make_shared<const ScenePart>();  // its lines stand for it
   const int state = selection_.state();
   const bool contact = shows_contact(shown_, state);
   const double filling = selection_.filling();

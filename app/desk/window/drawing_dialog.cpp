@@ -1,7 +1,6 @@
 #include "app/desk/window/drawing_dialog.hpp"
 
 #include <QScreen>
-#include <QTabWidget>
 #include <algorithm>
 #include <limits>
 
@@ -45,6 +44,7 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan,
       file_(std::move(file)),
       drawing_(std::make_shared<const Drawing>()),
       sheets_of_(plan.layout),
+      tabs_(new QTabWidget(this)),
       view_(new DrawingView(this)),
       shapes_(new DrawingShapes(this)),
       measure_box_(new QWidget(this)),
@@ -89,16 +89,15 @@ DrawingDialog::DrawingDialog(std::filesystem::path file, const Plan& plan,
 void DrawingDialog::arrange() {
   auto* lead = words_label(
       tr("Click a shape and say what it is. The plan stays as it is until you use the drawing."), this);
-  auto* tabs = new QTabWidget(this);
-  tabs->addTab(shapes_, tr("Shapes"));
-  tabs->addTab(measures_page(), tr("Measures"));
-  tabs->addTab(sheets_page(), tr("Sheets, closing"));
-  tabs->setMinimumWidth(360);
-  tabs->setMaximumWidth(440);
-  tabs->setDocumentMode(true);
+  tabs_->addTab(shapes_, tr("Shapes"));
+  tabs_->addTab(measures_page(), tr("Measures"));
+  tabs_->addTab(sheets_page(), tr("Sheets, closing"));
+  tabs_->setMinimumWidth(360);
+  tabs_->setMaximumWidth(440);
+  tabs_->setDocumentMode(true);
   auto* row = new QHBoxLayout;
   row->addWidget(view_, 1);
-  row->addWidget(tabs);
+  row->addWidget(tabs_);
   auto* column = new QVBoxLayout(this);
   column->addWidget(lead);
   column->addLayout(row, 1);
@@ -206,9 +205,7 @@ void DrawingDialog::read_again() {
   auto read = read_drawing(file_, map_.reading);
   problem_.reset();
   if (!read) {
-    problem_ = read.problem();
-    outcome_->say_unreadable(read.problem());
-    take_->setEnabled(false);
+    say_unreadable(read.problem());
     return;
   }
   const bool first = drawing_->shapes.empty();
@@ -224,6 +221,18 @@ void DrawingDialog::read_again() {
   notes_->setText(notes.join(QStringLiteral("\n\n")));
   try_out();
   if (first && !drawing_->shapes.empty()) view_->setFocus(Qt::OtherFocusReason);
+}
+
+// Where only the unit is missing, that is asked for.
+void DrawingDialog::say_unreadable(const Problem& problem) {
+  problem_ = problem;
+  DrawingReading in_mm = map_.reading;
+  in_mm.unit = 1.0 * mm;
+  needs_unit_ = !map_.reading.unit && read_drawing(file_, in_mm).ok();
+  if (needs_unit_) tabs_->setCurrentIndex(1);
+  outcome_->say_unreadable(problem);
+  measures_.show(map_);
+  take_->setEnabled(false);
 }
 
 // A drawing of ours brings its sheets, straps and closure.

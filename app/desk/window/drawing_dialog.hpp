@@ -3,6 +3,7 @@
 // over.
 
 #include <QDialog>
+#include <QTabWidget>
 #include <filesystem>
 #include <memory>
 
@@ -22,7 +23,8 @@ class DrawingDialog : public QDialog {
   DrawingDialog(std::filesystem::path file, const Plan& plan,
                 const std::optional<DrawingMap>& remembered = {}, QWidget* parent = nullptr);
 
-  std::optional<Problem> problem() const { return problem_; }  // set: the file cannot be read
+  // Set: the file cannot be read, whatever unit it is in.
+  std::optional<Problem> problem() const { return needs_unit_ ? std::nullopt : problem_; }
   Layout drawn_layout() const { return layout_; }
   const DrawingMap& map() const { return map_; }
   DrawingView& view() { return *view_; }
@@ -35,6 +37,7 @@ class DrawingDialog : public QDialog {
   void add_measures();
   void add_closing();
   void read_again();
+  void say_unreadable(const Problem& problem);
   void take_carried();
   void take_sheets();
   void settle();
@@ -51,10 +54,12 @@ class DrawingDialog : public QDialog {
   std::filesystem::path file_;
   std::optional<Problem> problem_;
   std::shared_ptr<const Drawing> drawing_;
+  bool needs_unit_ = false;     // the file can be read once its unit is said
   bool carried_taken_ = false;  // the fields start with what the drawing says of itself
   DrawingMap map_;
   DrawingMarks marks_;
   Layout layout_, sheets_of_;  // as drawn; the fields' own sheets
+  QTabWidget* tabs_;
   DrawingView* view_;
   DrawingShapes* shapes_;
   QWidget *measure_box_, *sheet_box_;

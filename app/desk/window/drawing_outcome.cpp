@@ -37,6 +37,12 @@ QString doubts(const DrawingMarks& marks) {
   return words;
 }
 
+// Its lines are for scissors: nothing is said of them.
+bool carries_it(const Drawing& drawing, const DrawingMarks& marks) {
+  return drawing.layout && std::none_of(marks.parts.begin(), marks.parts.end(),
+                                        [](const DrawnAs& as) { return as.part.has_value(); });
+}
+
 std::optional<std::size_t> chamber_of(const Problem& problem) {
   for (const ProblemPlace& place : problem.places)
     if (place.kind == ProblemPlace::Kind::kChamber) return static_cast<std::size_t>(place.index);
@@ -89,7 +95,7 @@ void DrawingOutcome::show_faults(const Drawing& drawing, const std::vector<Drawn
   fit();
 }
 
-void DrawingOutcome::show_layout(const Drawing&, const DrawingMarks& marks, const Layout& layout,
+void DrawingOutcome::show_layout(const Drawing& drawing, const DrawingMarks& marks, const Layout& layout,
                                  const std::vector<Problem>& problems,
                                  const std::vector<std::size_t>& chamber_shapes) {
   problems_->clear();
@@ -102,7 +108,9 @@ void DrawingOutcome::show_layout(const Drawing&, const DrawingMarks& marks, cons
                         .arg(layout.channels.size())
                         .arg(layout.inlets.size())
                         .arg(layout.straps.size()) +
-                    doubts(marks));
+                    (carries_it(drawing, marks)
+                         ? u' ' + tr("A template: the layout that it carries is used, not its lines.")
+                         : doubts(marks)));
   int others = 0;
   for (const Problem& problem : problems) {
     const auto chamber = chamber_of(problem);

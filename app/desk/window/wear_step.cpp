@@ -67,6 +67,7 @@ WearStep::WearStep(PlanSession& session, QWidget* parent)
       verdict_(words_label({}, this)),
       words_(words_label({}, this)),
       why_(new FineSettings(words_, tr("how it lies, in full"), this, tr("Why"))),
+      lies_heading_(heading_label(tr("How it lies"), this)),
       quality_(words_table(this, tr("Stretch and shear of each chamber laid on"),
                            {tr("Part"), tr("Stretch"), tr("Shear")})) {
   here_->setToolTip(tr("Click a spot on the body first."));
@@ -86,7 +87,7 @@ void WearStep::arrange() {
   column->addLayout(&anchor_.layout());
   column->addWidget(heading_label(tr("Closing"), this));
   column->addLayout(&closing_.layout());
-  column->addWidget(heading_label(tr("How it lies"), this));
+  column->addWidget(lies_heading_);
   column->addWidget(quality_);
   column->addWidget(new FineSettings(point_box_, tr("which point of the layout lies on the spot"), this));
 }
@@ -222,6 +223,8 @@ void WearStep::show_lying(const CheckedPlan* checked) {
   verdict_->setVisible(!verdict.isEmpty());
   words_->setText(words);
   why_->setVisible(!words.isEmpty());
+  for (QWidget* lying : {static_cast<QWidget*>(lies_heading_), static_cast<QWidget*>(quality_)})
+    lying->setVisible(quality_->rowCount() > 0);
 }
 
 void WearStep::show_quality(const Wrap& wrap) {

@@ -37,6 +37,7 @@ class WearStep : public StepForm {
   Choice* closes_;
   QLabel *verdict_, *words_;
   FineSettings* why_;
+  QLabel* lies_heading_;
   QTableWidget* quality_;
 };
 

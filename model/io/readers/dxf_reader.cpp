@@ -253,7 +253,7 @@ Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::op
   const auto from_file = said ? unit_of_code(*code) : std::nullopt;
   if (said && !from_file && !told)
     return bad_input(name + " gives the unit number " + std::to_string(*code) +
-                     " ($INSUNITS), which is not read here; give --unit.");
+                     " ($INSUNITS), which is not read here; say which unit it is: mm, cm, m, in, px or pt.");
   const Length unit = told ? *told : from_file.value_or(1.0 * mm);
   const std::vector<Phrase> size{figures_of(number_text(unit / mm) + " mm")};
   if (told)
