@@ -1,4 +1,5 @@
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <memory>
 
 #include "app/command/commands.hpp"
@@ -6,6 +7,7 @@
 #include "app/command/run_folder_options.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
+#include "app/job/kept_plans.hpp"
 #include "app/job/study_inputs.hpp"
 #include "app/job/variant_jobs.hpp"
 #include "app/job/vary_files.hpp"
@@ -27,6 +29,7 @@ constexpr const char* kVaryExamples =
     "variant is there; the same bytes whatever the parts and the number of cores.\n";
 
 constexpr double kCoarseEdge_mm = 8.0;
+constexpr std::size_t kKeptAtMost = 40;  // more cannot be looked at
 
 struct VaryCommand {
   std::filesystem::path plan;
@@ -34,7 +37,7 @@ struct VaryCommand {
   std::vector<std::string> sets;
   std::optional<double> edge_mm;
   bool along = false, own_mesh = false, ceiling = false;
-  bool json = false;
+  bool json = false, keep = false;
 };
 
 // Coarse, and never finer than the plan asks for.
@@ -81,17 +84,51 @@ Result<VaryResult> result_of(const VaryJob& job, const RunAnswers& answers) {
   return result;
 }
 
+double highest_peak_kpa(const VariantAnswer& answer) {
+  const auto& names = whole_figure_names();
+  const auto peak = std::find_if(names.begin(), names.end(), [](const FigureName& name) {
+    return std::string_view(name.key) == "peak_1cm2_kPa";
+  });
+  return answer.figures.whole.at(static_cast<std::size_t>(peak - names.begin()));
+}
+
+KeptFigures kept_figures(const VariantAnswer& answer, Length edge) {
+  KeptFigures figures{
+      answer.share, highest_peak_kpa(answer) * kPa, {}, answer.exit_code >= kExitAboveLimit, edge};
+  for (const ChamberCurve& curve : answer.curves)
+    if (!curve.points.empty()) figures.inside = std::max(figures.inside, curve.points.back().gauge_kpa * kPa);
+  return figures;
+}
+
+// Those with figures, beside the plan, where the window finds them.
+std::optional<Problem> keep_variants(const VaryJob& job, const VaryResult& result,
+                                     const VaryCommand& command) {
+  for (std::size_t v = 0; v < result.answers.size(); ++v) {
+    if (result.answers[v].failed) continue;
+    const auto plan = result.variants.plan(v);
+    if (!plan) return plan.problem();
+    const Length edge = meshed(*plan, job.mesh).mesh_edge;
+    const auto kept = keep_plan(std::filesystem::absolute(command.plan), *plan, result.variants.name(v),
+                                kept_figures(result.answers[v], edge));
+    if (!kept) return kept.problem();
+  }
+  return std::nullopt;
+}
+
 int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryCommand& command,
                   Streams streams) {
   const auto result = result_of(job, answers);
   if (!result) return say_problem(result.problem(), streams);
   if (auto written = write_variants(job, *result, command.runs.folder); !written)
     return say_problem(written.problem(), streams);
+  if (command.keep)
+    if (auto problem = keep_variants(job, *result, command)) return say_problem(*problem, streams);
   if (command.json) {
     streams.out << variants_json(*result);
   } else {
     for (const std::string& sentence : vary_words(*result)) streams.out << wrapped(sentence, 2);
     streams.out << "Written to " << command.runs.folder.string() << "\n";
+    if (command.keep) streams.out << "Kept in " << kept_folder(command.plan).string() << "\n";
   }
   return worst_exit_code(*result);
 }
@@ -103,6 +140,11 @@ int run_vary(const VaryCommand& command, Streams streams) {
   if (!read) return say_problem(read.problem(), streams);
   const auto variants = variants_for(command, read->plan);
   if (!variants) return say_problem(variants.problem(), streams);
+  if (command.keep && variants->count() > kKeptAtMost)
+    return say_problem(bad_input("--keep puts each variant into the tray of the window, and " +
+                                 std::to_string(variants->count()) + " are too many to look at: at most " +
+                                 std::to_string(kKeptAtMost) + "."),
+                       streams);
   const auto mesh = mesh_for(command, read->plan, *variants);
   if (!mesh) return say_problem(mesh.problem(), streams);
   const std::string name = read->plan.name;
@@ -143,6 +185,8 @@ void add_vary_options(CLI::App& command, VaryCommand& wanted) {
   command.add_flag("--own-mesh", wanted.own_mesh, "The mesh of each variant's plan instead of one of 8 mm")
       ->excludes("--edge-mm");
   command.add_flag("--ceiling", wanted.ceiling, "Find the highest inflation within the limits of each too");
+  command.add_flag("--keep", wanted.keep,
+                   "Keep each variant beside the plan too, in the tray that the window shows");
   command.add_flag("--json", wanted.json, "Print variants.json instead of sentences");
 }
 

@@ -11,6 +11,7 @@
 #include <optional>
 
 #include "app/desk/window/main_window.hpp"
+#include "app/desk/window/recent_plans.hpp"
 #include "app/job/program_end.hpp"
 #include "model/core/freed_memory.hpp"
 #include "model/core/thrown.hpp"
@@ -85,7 +86,9 @@ int run_window(int count, char** arguments) {
   wrapgauge::MainWindow window(data.toStdString());
   window.show();
   const QStringList files = parser.positionalArguments();
+  const bool first_use = files.isEmpty() && wrapgauge::recent_plans().isEmpty();
   window.start(files.isEmpty() ? std::string() : files.front().toStdString());
+  if (first_use) window.show_start_page();
   return QApplication::exec();
 }
 

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "app/job/csv_table.hpp"
+#include "bodyforms/anthropometry.hpp"
 #include "model/core/clean_text.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
@@ -254,7 +255,9 @@ Result<std::vector<PersonTried>> people_of_survey(const Plan& plan, const std::v
   std::vector<PersonTried> people;
   for (const Sex sex : sexes)
     for (const double percentile : rising) {
-      PersonTried person{(sex == Sex::kMale ? "men p" : "women p") + number_text(percentile, 4), anyone, ""};
+      const std::string group = sex == Sex::kMale ? "men" : "women";
+      PersonTried person{group + " p" + number_text(percentile, 4), anyone, "",
+                         SurveyPlace{group, normal_deviate(percentile)}};
       auto& body = std::get<BodyForm>(person.body);
       body.person.sex = sex;
       body.person.percentile = percentile;

@@ -18,7 +18,7 @@ QString number(double value, int decimals) {
   return QString::fromStdString(fixed_text(value, decimals));
 }
 
-void draw_limit_mark(QPainter& painter, const QRectF& bar, const MapScene& scene, const LimitMark& mark) {
+void draw_limit_mark(QPainter& painter, const QRectF& bar, const MapScene& scene, const BarMark& mark) {
   const double share = mark.pressure_pa / scene.top_pa;
   if (share > 1.0) return;
   const double y = bar.bottom() - share * bar.height();
@@ -180,7 +180,7 @@ void draw_colour_bar(QPainter& painter, const QRectF& bar, const MapScene& scene
     painter.drawText(QRectF(bar.right() + 56, y - 10, 56, 20), Qt::AlignRight | Qt::AlignVCenter,
                      number(value / mmHg.si(), 0));
   }
-  for (const LimitMark& mark : scene.limits) draw_limit_mark(painter, bar, scene, mark);
+  for (const BarMark& mark : scene.limits) draw_limit_mark(painter, bar, scene, mark);
 }
 
 void draw_scale_bar(QPainter& painter, const QPointF& left, double pixels_per_m) {

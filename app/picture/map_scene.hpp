@@ -10,7 +10,7 @@
 namespace wrapgauge {
 
 // Pressures that the colour bar marks: predicted pressure at which a limit row is met.
-struct LimitMark {
+struct BarMark {
   double pressure_pa = 0.0;
   double limit_pa = 0.0;
 };
@@ -18,7 +18,7 @@ struct LimitMark {
 struct MapScene {
   double top_pa = 1e3;  // top of the colour bar, a round number
   double model_factor = 1.5;
-  std::vector<LimitMark> limits;        // lowest first
+  std::vector<BarMark> limits;          // lowest first
   Eigen::VectorXd share_of_limit;       // a flat vertex each, of the mean over 1 cm2: above 1 is hatched
   Eigen::VectorXd layout_threshold_pa;  // a flat vertex each: predicted pressure at which its limit is met
 };

@@ -30,7 +30,7 @@ PlanChange unchanged(const Plan& plan) {
           ChangeKind::kInflation,
           1,
           [plan](int) { return plan; },
-          [](int) { return std::string("Leave it as it is"); }};
+          [](int) { return Phrase::worded("Leave it as it is"); }};
 }
 
 RunOrder order_of(const OrderedChange& ordered, const std::string& hash) {
@@ -183,16 +183,18 @@ class Adviser {
       const bool better = excess(outcome) < excess(before) - kAlikeShare;
       tried.fate = better ? ChangeFate::kNotEnough : ChangeFate::kNoHelp;
       tried.reason = still_above(outcome);
-      if (change.rungs > 1) tried.words += " (the most that was tried)";
+      if (better) tried.plan = changed_plan(change, outcome);
+      if (change.rungs > 1) tried.words = Phrase::worded("%1 (the most that was tried)", {tried.words});
     }
     return tried;
   }
 
-  static std::string words_of(const PlanChange& change, const ChangeOutcome& outcome) {
-    const std::string words = change.words_at(outcome.rung);
+  static Phrase words_of(const PlanChange& change, const ChangeOutcome& outcome) {
+    Phrase words = change.words_at(outcome.rung);
     if (outcome.lowered.empty()) return words;
-    if (change.kind == ChangeKind::kValves) return words + ": no higher than " + relief_text(outcome.lowered);
-    return words + "; with it set the relief valve no higher than " + relief_text(outcome.lowered);
+    std::vector<Phrase> values{std::move(words), relief_words(outcome.lowered)};
+    if (change.kind == ChangeKind::kValves) return Phrase::worded("%1: no higher than %2", std::move(values));
+    return Phrase::worded("%1; with it set the relief valve no higher than %2", std::move(values));
   }
 
   // How far above its limits a state is: what has no share of a limit counts as a whole one more.
@@ -262,6 +264,7 @@ class Adviser {
     for (std::size_t b = 0; b < batch.size(); ++b) {
       TriedChange tried = judged_change(sources_[batch[b]], (*solved)[b], advice_.plan, job_.plan.mesh_edge);
       tried.fate = tried.fate == ChangeFate::kNotSolved ? ChangeFate::kAdvised : ChangeFate::kNotThere;
+      tried.plan.reset();
       if (tried.fate == ChangeFate::kAdvised) tried.plan = changed_plan(sources_[batch[b]], tried.outcome);
       advice_.changes[batch[b]] = std::move(tried);
     }
@@ -308,7 +311,8 @@ class Adviser {
 }  // namespace
 
 const Plan* Advice::advised() const {
-  return !changes.empty() && changes.front().plan ? &*changes.front().plan : nullptr;
+  if (changes.empty() || changes.front().fate != ChangeFate::kAdvised) return nullptr;
+  return &*changes.front().plan;
 }
 
 std::optional<Problem> advice_refused(const AdviceJob& job) {

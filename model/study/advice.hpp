@@ -28,13 +28,14 @@ enum class ChangeFate {
 struct TriedChange {
   ChangeKind kind = ChangeKind::kInflation;
   std::string name, family;
-  std::string words;  // what to do, valves that have to be lowered with it included
+  Phrase words;  // what to do, valves that have to be lowered with it included
   ChangeFate fate = ChangeFate::kLeftOut;
   std::string reason;  // of the last four and of kNotThere
   ChangeOutcome outcome;
-  Length edge;               // of the mesh that the outcome is of
-  Pressure moved;            // how far the mean contact pressure of the chambers moves (drift)
-  std::optional<Plan> plan;  // with the change; of an advised one
+  Length edge;     // of the mesh that the outcome is of
+  Pressure moved;  // how far the mean contact pressure of the chambers moves (drift)
+  // With the change; of an advised one, and of one that makes nothing worse but is not enough by itself.
+  std::optional<Plan> plan;
 };
 
 struct AdviceJob {

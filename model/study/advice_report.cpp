@@ -95,7 +95,7 @@ void say_advised(const Advice& advice, const std::vector<const TriedChange*>& ad
   words.push_back(advised_verdict(advised.size(), advice.edge));
   words.push_back(planned_text(advice));
   for (std::size_t c = 0; c < advised.size(); ++c)
-    words.push_back(std::to_string(c + 1) + ". " + advised[c]->words + ". Then " +
+    words.push_back(std::to_string(c + 1) + ". " + english(advised[c]->words) + ". Then " +
                     nearest_text(advised[c]->outcome) + ", and nothing else gets worse. " +
                     means_change_text(advice, *advised[c]));
 }
@@ -111,12 +111,12 @@ void say_none(const Advice& advice, const std::string& plan_file, std::vector<st
 void say_not_enough(const Advice& advice, std::vector<std::string>& words) {
   const auto near = with_fate(advice, ChangeFate::kNotEnough);
   for (std::size_t c = 0; c < std::min(near.size(), kShownNotEnough); ++c)
-    words.push_back((c == 0 ? "Better, but not enough by itself: " : "Not enough either: ") + near[c]->words +
-                    ". Still above: " + above_text(near[c]->outcome) + " (mesh edge " +
-                    edge_text(near[c]->edge) + ").");
+    words.push_back((c == 0 ? "Better, but not enough by itself: " : "Not enough either: ") +
+                    english(near[c]->words) + ". Still above: " + above_text(near[c]->outcome) +
+                    " (mesh edge " + edge_text(near[c]->edge) + ").");
   for (const TriedChange* change : with_fate(advice, ChangeFate::kNotThere))
     words.push_back("Within the limits on a mesh of " + edge_text(advice.screening_edge) +
-                    " only, so it is not advised: " + change->words +
+                    " only, so it is not advised: " + english(change->words) +
                     ". On the plan's own mesh: " + ended(change->reason));
 }
 
@@ -171,7 +171,7 @@ Json state_json(const Advice& advice, const ChangeOutcome& outcome) {
 }
 
 Json tried_json(const Advice& advice, const TriedChange& change) {
-  Json json{{"words", change.words}, {"fate", fate_text(change.fate)}, {"reason", change.reason}};
+  Json json{{"words", english(change.words)}, {"fate", fate_text(change.fate)}, {"reason", change.reason}};
   if (change.fate == ChangeFate::kLeftOut) return json;
   json["kind"] = change_kind_name(change.kind);
   json["name"] = change.name;
@@ -194,7 +194,7 @@ std::string cell(std::string text) {
 
 std::string tried_row(const TriedChange& change) {
   const bool solved = change.fate != ChangeFate::kLeftOut && !change.outcome.failed;
-  return "| " + cell(change.words) + " | " + std::string(fate_text(change.fate)) + " | " +
+  return "| " + cell(english(change.words)) + " | " + std::string(fate_text(change.fate)) + " | " +
          (solved ? percent_text(change.outcome.share) + " at " + cell(change.outcome.where) : "") + " | " +
          (solved ? fixed_text(change.moved / kPa, 2) : "") + " | " +
          (solved ? fixed_text(change.edge / mm, 1) : "") + " | " + cell(change.reason) + " |\n";

@@ -153,6 +153,15 @@ Result<std::string> answer_as_planned(const PeopleJob& job, Length edge, Progres
   return person_json(*answer);
 }
 
+std::vector<SurveyShare> shares_of_survey(const PeopleJob& job, const People& people) {
+  if (!people.accepted) return {};
+  std::vector<SurveyGirth> measured;
+  for (std::size_t p = 0; p < job.people.size(); ++p)
+    if (const auto& place = job.people[p].survey; place && people.people[p].answer.girth.si() > 0.0)
+      measured.push_back({*place, people.people[p].answer.girth});
+  return survey_shares(measured, people.accepted->from, people.accepted->to);
+}
+
 People people_of(const PeopleJob& job, const RunAnswers& answers, double mesh_factor) {
   People people;
   people.plan = job.plan.name;
@@ -171,6 +180,7 @@ People people_of(const PeopleJob& job, const RunAnswers& answers, double mesh_fa
     people.people.push_back(std::move(row));
   }
   people.accepted = accepted_girths(people.people);
+  people.survey = shares_of_survey(job, people);
   return people;
 }
 

@@ -12,13 +12,15 @@
 #include "model/plan/plan.hpp"
 #include "model/study/ceiling.hpp"
 #include "model/study/many_runs.hpp"
+#include "model/study/survey_share.hpp"
 
 namespace wrapgauge {
 
 struct PersonTried {
   std::string id;
   std::variant<BodyFile, BodyForm> body;
-  std::string file_hash;  // of a body file's bytes and its label's; empty: a form
+  std::string file_hash;                // of a body file's bytes and its label's; empty: a form
+  std::optional<SurveyPlace> survey{};  // none: not a row of a survey
 };
 
 // Reads or makes the body that a plan names.
@@ -89,6 +91,7 @@ struct People {
   std::vector<Length> rows;
   std::vector<PersonRow> people;  // as listed
   std::optional<AcceptedGirths> accepted;
+  std::vector<SurveyShare> survey;             // of its groups, how many have a girth that is accepted
   std::optional<std::string> limits_override;  // why the limits may be laxer than the program's
   int within() const;
 };

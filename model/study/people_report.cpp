@@ -127,6 +127,16 @@ std::string basis_words(const AcceptedGirths& accepted) {
          " mm inside them for the error of a tape (judgement).";
 }
 
+// "The range takes in 62 % of the survey's men and 9 % of its women, ..."
+std::string survey_share_words(const People& people) {
+  if (people.survey.empty()) return "";
+  std::string text = "The range takes in ";
+  for (std::size_t g = 0; g < people.survey.size(); ++g)
+    text += (g ? " and " : "") + fixed_text(100.0 * people.survey[g].share, 0) + " % of " +
+            (g ? "its " : "the survey's ") + people.survey[g].group;
+  return text + "; whoever lies beyond the percentiles tried is not counted.";
+}
+
 std::string mesh_words(const People& people) {
   return people.mesh_factor > 1.0
              ? "Shares of limits count " + fixed_text(people.mesh_factor, 2) +
@@ -220,6 +230,7 @@ std::vector<std::string> people_words(const People& people, bool survey) {
   if (const auto accepted = accepted_words(people)) {
     words.push_back(*accepted);
     words.push_back(basis_words(*people.accepted));
+    if (const std::string shares = survey_share_words(people); !shares.empty()) words.push_back(shares);
   } else {
     words.push_back(
         "No range of girths can be given: no two people side by side in girth are within the limits, or they "
@@ -280,6 +291,7 @@ std::string people_json(const People& people) {
                   {"share_of_limb", people.share_of_limb},
                   {"within", people.within()},
                   {"accepted", PeopleJson()},
+                  {"survey_share", PeopleJson::object()},
                   {"brief", people_brief(people)},
                   {"people", PeopleJson::array()}};
   if (people.accepted)
@@ -288,6 +300,7 @@ std::string people_json(const People& people) {
                         {"smallest_mm", people.accepted->smallest / mm},
                         {"largest_mm", people.accepted->largest / mm},
                         {"people", people.accepted->people}};
+  for (const SurveyShare& group : people.survey) json["survey_share"][group.group] = group.share;
   for (const PersonRow& row : people.people) json["people"].push_back(row_json(row));
   return json.dump(1, ' ', false, PeopleJson::error_handler_t::replace) + "\n";
 }

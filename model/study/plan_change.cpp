@@ -39,8 +39,12 @@ Ladder times_below(Time asked) {
   return ladder_below(asked / second, 0.0, step);
 }
 
-std::string quoted(const std::string& name) {
-  return "'" + name + "'";
+Phrase in_mm(double length_mm) {
+  return figures_of(fixed_text(length_mm, 1));
+}
+
+Phrase in_degrees(double angle_deg) {
+  return figures_of(fixed_text(angle_deg, 1));
 }
 
 // What one inlet may be set to instead of what the plan asks.
@@ -64,10 +68,11 @@ InflationTarget target_at(const InflationTarget& asked, double figure) {
   return figure * mL;
 }
 
-std::string figure_text(const InflationTarget& target) {
-  if (const auto* pressure = std::get_if<Pressure>(&target)) return setting_text(*pressure);
-  return fixed_text(figure_of(target), 1) + " mL" +
-         (std::holds_alternative<TrappedAir>(target) ? " of air pushed in" : "");
+Phrase figure_words(const InflationTarget& target) {
+  if (const auto* pressure = std::get_if<Pressure>(&target)) return figures_of(setting_text(*pressure));
+  const Phrase volume = figures_of(fixed_text(figure_of(target), 1) + " mL");
+  return std::holds_alternative<TrappedAir>(target) ? Phrase::worded("%1 of air pushed in", {volume})
+                                                    : volume;
 }
 
 std::vector<InletLadder> inlet_ladders(const ChangeBasis& basis) {
@@ -93,18 +98,18 @@ Plan with_target(const Plan& plan, std::size_t program, const InflationTarget& t
   return changed;
 }
 
-std::string lower_words(const InletLadder& inlet, const InflationTarget& target) {
-  if (std::holds_alternative<Pressure>(target))
-    return "Lower " + quoted(inlet.inlet) + " from " + fixed_text(figure_of(inlet.asked), 1) + " to " +
-           figure_text(target);
-  return "Fill " + quoted(inlet.inlet) + " with " + figure_text(target) + " instead of " +
-         fixed_text(figure_of(inlet.asked), 1) + " mL";
+Phrase lower_words(const InletLadder& inlet, const InflationTarget& target) {
+  const Phrase name = name_of(inlet.inlet), asked = figures_of(fixed_text(figure_of(inlet.asked), 1));
+  return std::holds_alternative<Pressure>(target)
+             ? Phrase::worded("Lower '%1' from %2 to %3", {name, asked, figure_words(target)})
+             : Phrase::worded("Fill '%1' with %2 instead of %3 mL", {name, figure_words(target), asked});
 }
 
 void add_lower_inlets(const ChangeBasis& basis, PlanChanges& all) {
   for (const InletLadder& inlet : inlet_ladders(basis)) {
     if (inlet.ladder.rungs < 1) {
-      all.left_out.push_back({"Lower " + quoted(inlet.inlet), "it is set to the least there is already"});
+      all.left_out.push_back(
+          {Phrase::worded("Lower '%1'", {name_of(inlet.inlet)}), "it is set to the least there is already"});
       continue;
     }
     const auto target = [inlet](int rung) { return target_at(inlet.asked, inlet.ladder.at(rung)); };
@@ -129,25 +134,25 @@ void add_lower_all(const ChangeBasis& basis, PlanChanges& all) {
   if (inlets.size() < 2) return;
   constexpr int kSteps = 40;
   const auto share = [](int rung) { return 1.0 - (rung + 1.0) / kSteps; };
-  all.changes.push_back({"all inlets lower", "all inlets", ChangeKind::kInflation, kSteps - 1,
-                         [plan = basis.plan, inlets, share](int rung) {
-                           Plan changed = plan;
-                           for (const InletLadder& inlet : inlets)
-                             changed.inflation[inlet.program].target = share_of_asked(inlet, share(rung));
-                           return changed;
-                         },
-                         [inlets, share](int rung) {
-                           std::string words = "Lower all inlets together: ";
-                           for (const InletLadder& inlet : inlets)
-                             words += (inlet.program == inlets.front().program ? "" : ", ") +
-                                      quoted(inlet.inlet) + " to " +
-                                      figure_text(share_of_asked(inlet, share(rung)));
-                           return words;
-                         }});
+  all.changes.push_back(
+      {"all inlets lower", "all inlets", ChangeKind::kInflation, kSteps - 1,
+       [plan = basis.plan, inlets, share](int rung) {
+         Plan changed = plan;
+         for (const InletLadder& inlet : inlets)
+           changed.inflation[inlet.program].target = share_of_asked(inlet, share(rung));
+         return changed;
+       },
+       [inlets, share](int rung) {
+         std::vector<Phrase> settings;
+         for (const InletLadder& inlet : inlets)
+           settings.push_back(Phrase::worded(
+               "'%1' to %2", {name_of(inlet.inlet), figure_words(share_of_asked(inlet, share(rung)))}));
+         return Phrase::worded("Lower all inlets together: %1", {in_a_row(std::move(settings), ", ")});
+       }});
 }
 
 void add_fixed(PlanChanges& all, ChangeKind kind, std::string name, std::string family, Plan changed,
-               std::string words) {
+               Phrase words) {
   all.changes.push_back({std::move(name), std::move(family), kind, 1,
                          [changed = std::move(changed)](int) { return changed; },
                          [words = std::move(words)](int) { return words; }});
@@ -161,22 +166,23 @@ Layout& own_layout(Plan& plan) {
 }
 
 // Closed `factor` times as long; tenths of a millimetre or of a per mille, as it is printed.
-std::string refasten(Closure& closure, double factor) {
+Phrase refasten(Closure& closure, double factor) {
   if (closure.closing_length) {
     const Length before = *closure.closing_length;
     closure.closing_length = std::round(before * factor / (0.1 * mm)) * 0.1 * mm;
-    return "closing length " + fixed_text(*closure.closing_length / mm, 1) + " instead of " +
-           fixed_text(before / mm, 1) + " mm";
+    return Phrase::worded("closing length %1 instead of %2 mm",
+                          {in_mm(*closure.closing_length / mm), in_mm(before / mm)});
   }
   const double before = closure.stretch.value_or(0.0);
   closure.stretch = std::round(((1.0 + before) / factor - 1.0) * 1e4) * 1e-4;
-  return "closure stretch " + fixed_text(100.0 * *closure.stretch, 2) + " instead of " +
-         fixed_text(100.0 * before, 2) + " %";
+  return Phrase::worded(
+      "closure stretch %1 instead of %2 %",
+      {figures_of(fixed_text(100.0 * *closure.stretch, 2)), figures_of(fixed_text(100.0 * before, 2))});
 }
 
 void add_fastening(const ChangeBasis& basis, PlanChanges& all) {
   if (!basis.plan.layout.closure) {
-    all.left_out.push_back({"Fasten it looser or tighter", "the layout has no closure"});
+    all.left_out.push_back({Phrase::worded("Fasten it looser or tighter"), "the layout has no closure"});
     return;
   }
   for (const bool looser : {true, false})
@@ -184,10 +190,12 @@ void add_fastening(const ChangeBasis& basis, PlanChanges& all) {
       Plan changed = basis.plan;
       // Shorter by as much as longer: closed to the girth it then has the opposite stretch.
       const double factor = looser ? 1.0 + percent / 100.0 : 1.0 - percent / 100.0;
-      const std::string how = refasten(*own_layout(changed).closure, factor);
+      const Phrase how = refasten(*own_layout(changed).closure, factor), much = figures_of(percent);
+      const Phrase words = looser ? Phrase::worded("Fasten it %1 % looser: %2", {much, how})
+                                  : Phrase::worded("Fasten it %1 % tighter: %2", {much, how});
       const std::string way = looser ? "looser" : "tighter", amount = std::to_string(percent) + " % " + way;
       add_fixed(all, ChangeKind::kFastening, "fastening " + amount, "fastening " + way, std::move(changed),
-                "Fasten it " + amount + ": " + how);
+                words);
     }
 }
 
@@ -198,15 +206,11 @@ Result<AnchorAtStation> station_of(const ChangeBasis& basis) {
   return station_and_angle(surface.sections(), basis.body.axis, on_skin);
 }
 
-std::string station_words(double mm_before, double mm_after) {
-  return "anchor at station " + fixed_text(mm_after, 1) + " instead of " + fixed_text(mm_before, 1) + " mm";
-}
-
 void add_moves(const ChangeBasis& basis, PlanChanges& all) {
   constexpr double kMove_mm = 10.0;
   const auto anchor = station_of(basis);
   if (!anchor) {
-    all.left_out.push_back({"Move it along or round the limb", anchor.problem().message});
+    all.left_out.push_back({Phrase::worded("Move it along or round the limb"), anchor.problem().message});
     return;
   }
   for (const double way : {1.0, -1.0}) {
@@ -215,12 +219,17 @@ void add_moves(const ChangeBasis& basis, PlanChanges& all) {
     moved.station = moved.station + way * kMove_mm * mm;
     changed.placement.anchor = moved;
     const std::string where = way > 0.0 ? "towards the trunk" : "away from the trunk";
+    const std::vector<Phrase> stations{in_mm(moved.station / mm), in_mm(anchor->station / mm)};
     add_fixed(all, ChangeKind::kPlacement, "10 mm " + where, "moved " + where, std::move(changed),
-              "Move it 10 mm " + where + ": " + station_words(anchor->station / mm, moved.station / mm));
+              way > 0.0
+                  ? Phrase::worded("Move it 10 mm towards the trunk: anchor at station %1 instead of %2 mm",
+                                   stations)
+                  : Phrase::worded("Move it 10 mm away from the trunk: anchor at station %1 instead of %2 mm",
+                                   stations));
   }
   const double girth_mm = girth_at(basis.body, anchor->station).girth / mm;
   if (!(girth_mm > 0.0)) {
-    all.left_out.push_back({"Move it round the limb", "the body has no girth at the anchor"});
+    all.left_out.push_back({Phrase::worded("Move it round the limb"), "the body has no girth at the anchor"});
     return;
   }
   const double turn_deg = std::round(360.0 * kMove_mm / girth_mm * 10.0) / 10.0;
@@ -230,9 +239,15 @@ void add_moves(const ChangeBasis& basis, PlanChanges& all) {
     moved.angle_deg += way * turn_deg;
     changed.placement.anchor = moved;
     const std::string to = way > 0.0 ? "a larger angle" : "a smaller angle";
+    const std::vector<Phrase> angles{in_degrees(moved.angle_deg), in_degrees(anchor->angle_deg)};
     add_fixed(all, ChangeKind::kPlacement, "10 mm round to " + to, "round to " + to, std::move(changed),
-              "Move it 10 mm round the limb, to " + to + ": anchor at " + fixed_text(moved.angle_deg, 1) +
-                  " instead of " + fixed_text(anchor->angle_deg, 1) + " degrees");
+              way > 0.0
+                  ? Phrase::worded("Move it 10 mm round the limb, to a larger angle: anchor at %1 instead "
+                                   "of %2 degrees",
+                                   angles)
+                  : Phrase::worded("Move it 10 mm round the limb, to a smaller angle: anchor at %1 "
+                                   "instead of %2 degrees",
+                                   angles));
   }
 }
 
@@ -241,9 +256,11 @@ void add_turns(const ChangeBasis& basis, PlanChanges& all) {
     Plan changed = basis.plan;
     changed.placement.turn_deg += turn_deg;
     const std::string way = turn_deg > 0.0 ? "+5 degrees" : "-5 degrees";
-    add_fixed(all, ChangeKind::kPlacement, "turned " + way, "turned " + way, changed,
-              "Turn it on the skin by " + way + ": turn " + fixed_text(changed.placement.turn_deg, 1) +
-                  " instead of " + fixed_text(basis.plan.placement.turn_deg, 1) + " degrees");
+    add_fixed(
+        all, ChangeKind::kPlacement, "turned " + way, "turned " + way, changed,
+        Phrase::worded("Turn it on the skin by %1 degrees: turn %2 instead of %3 degrees",
+                       {figures_of(turn_deg > 0.0 ? "+5" : "-5"), in_degrees(changed.placement.turn_deg),
+                        in_degrees(basis.plan.placement.turn_deg)}));
   }
 }
 
@@ -267,47 +284,48 @@ std::optional<std::string> next_softer(const std::vector<SiliconeGrade>& grades,
   return found;
 }
 
-void add_sheets(const ChangeBasis& basis, PlanChanges& all) {
-  const Length more = 0.5 * mm;
-  for (const auto& [name, sheet] :
-       {std::pair<const char*, Sheet Layout::*>{"skin sheet", &Layout::skin_sheet},
-        {"outer sheet", &Layout::outer_sheet}}) {
-    const std::string side = name;
-    const Sheet& before = basis.plan.layout.*sheet;
-    Plan thicker = basis.plan;
-    Sheet& thick = own_layout(thicker).*sheet;
-    thick.thickness = thick.thickness + more;
-    const std::string words = "Cast the " + side + " 0.5 mm thicker: " + fixed_text(thick.thickness / mm, 1) +
-                              " instead of " + fixed_text(before.thickness / mm, 1) + " mm";
-    add_fixed(all, ChangeKind::kSheet, side + " thicker", side + " thicker", std::move(thicker), words);
-    const auto softer = next_softer(basis.silicones, before.material);
-    if (!softer) {
-      all.left_out.push_back({"Cast the " + side + " in a softer grade",
-                              before.material + " is the softest grade of the table already"});
-      continue;
-    }
-    Plan soft = basis.plan;
-    (own_layout(soft).*sheet).material = *softer;
-    add_fixed(all, ChangeKind::kSheet, side + " softer", side + " softer", std::move(soft),
-              "Cast the " + side + " in " + *softer + " instead of " + before.material);
+void add_sheet(const ChangeBasis& basis, const std::string& side, const Phrase& side_words,
+               Sheet Layout::*sheet, PlanChanges& all) {
+  const Sheet& before = basis.plan.layout.*sheet;
+  Plan thicker = basis.plan;
+  Sheet& thick = own_layout(thicker).*sheet;
+  thick.thickness = thick.thickness + 0.5 * mm;
+  const std::vector<Phrase> values{side_words, in_mm(thick.thickness / mm), in_mm(before.thickness / mm)};
+  add_fixed(all, ChangeKind::kSheet, side + " thicker", side + " thicker", std::move(thicker),
+            Phrase::worded("Cast the %1 0.5 mm thicker: %2 instead of %3 mm", values));
+  const auto softer = next_softer(basis.silicones, before.material);
+  if (!softer) {
+    all.left_out.push_back({Phrase::worded("Cast the %1 in a softer grade", {side_words}),
+                            before.material + " is the softest grade of the table already"});
+    return;
   }
+  Plan soft = basis.plan;
+  (own_layout(soft).*sheet).material = *softer;
+  add_fixed(all, ChangeKind::kSheet, side + " softer", side + " softer", std::move(soft),
+            Phrase::worded("Cast the %1 in %2 instead of %3",
+                           {side_words, name_of(*softer), name_of(before.material)}));
 }
 
-// One time of the plan, set to less.
-void add_shorter(PlanChanges& all, const std::string& name, const std::string& what, const Plan& plan,
-                 Time asked, const std::function<void(Plan&, Time)>& set) {
+void add_sheets(const ChangeBasis& basis, PlanChanges& all) {
+  add_sheet(basis, "skin sheet", Phrase::worded("skin sheet"), &Layout::skin_sheet, all);
+  add_sheet(basis, "outer sheet", Phrase::worded("outer sheet"), &Layout::outer_sheet, all);
+}
+
+// One time of the plan, set to less. `words`: of the new time and the one asked.
+void add_shorter(PlanChanges& all, const std::string& name,
+                 const std::function<Phrase(Phrase time, Phrase asked)>& words, const Plan& plan, Time asked,
+                 const std::function<void(Plan&, Time)>& set) {
   const Ladder ladder = times_below(asked);
   if (ladder.rungs < 1) return;
   const auto time = [ladder](int rung) { return ladder.at(rung) * second; };
-  all.changes.push_back({name, name, ChangeKind::kTime, ladder.rungs,
-                         [plan, set, time](int rung) {
-                           Plan changed = plan;
-                           set(changed, time(rung));
-                           return changed;
-                         },
-                         [what, asked, time](int rung) {
-                           return what + " " + time_text(time(rung)) + " instead of " + time_text(asked);
-                         }});
+  all.changes.push_back(
+      {name, name, ChangeKind::kTime, ladder.rungs,
+       [plan, set, time](int rung) {
+         Plan changed = plan;
+         set(changed, time(rung));
+         return changed;
+       },
+       [words, asked, time](int rung) { return words(figures_of(time(rung)), figures_of(asked)); }});
 }
 
 Time longest_pressed_hold(const std::vector<ProgrammeStep>& steps) {
@@ -323,24 +341,38 @@ void shorten_holds(std::vector<ProgrammeStep>& steps, Time most) {
     if (step.level > 0.0) step.hold = std::min(step.hold, most);
 }
 
+void add_shorter_holds(const Plan& plan, std::size_t program, PlanChanges& all) {
+  const InletProgram& inlet = plan.inflation[program];
+  add_shorter(
+      all, "hold of " + inlet.inlet + " shorter",
+      [name = inlet.inlet](Phrase time, Phrase longest) {
+        return Phrase::worded("Hold no step of '%1' longer than %2 instead of %3",
+                              {name_of(name), std::move(time), std::move(longest)});
+      },
+      plan, longest_pressed_hold(inlet.steps),
+      [program](Plan& changed, Time time) { shorten_holds(changed.inflation[program].steps, time); });
+}
+
 void add_times(const ChangeBasis& basis, PlanChanges& all) {
   const Plan& plan = basis.plan;
   if (!basis.time_breaks || !plan.session) return;
-  add_shorter(all, "session shorter", "Let the session last", plan, plan.session->length,
-              [](Plan& changed, Time time) { changed.session->length = time; });
+  add_shorter(
+      all, "session shorter",
+      [](Phrase time, Phrase whole) {
+        return Phrase::worded("Let the session last %1 instead of %2", {std::move(time), std::move(whole)});
+      },
+      plan, plan.session->length, [](Plan& changed, Time time) { changed.session->length = time; });
   const bool session_rules = std::any_of(plan.inflation.begin(), plan.inflation.end(),
                                          [](const InletProgram& inlet) { return inlet.steps.empty(); });
   if (plan.session->hold && session_rules)
-    add_shorter(all, "hold shorter", "Hold it", plan, *plan.session->hold,
-                [](Plan& changed, Time time) { changed.session->hold = time; });
-  for (std::size_t p = 0; p < plan.inflation.size(); ++p) {
-    const InletProgram& program = plan.inflation[p];
-    if (program.steps.empty()) continue;
-    add_shorter(all, "hold of " + program.inlet + " shorter",
-                "Hold no step of " + quoted(program.inlet) + " longer than", plan,
-                longest_pressed_hold(program.steps),
-                [p](Plan& changed, Time time) { shorten_holds(changed.inflation[p].steps, time); });
-  }
+    add_shorter(
+        all, "hold shorter",
+        [](Phrase time, Phrase whole) {
+          return Phrase::worded("Hold it %1 instead of %2", {std::move(time), std::move(whole)});
+        },
+        plan, *plan.session->hold, [](Plan& changed, Time time) { changed.session->hold = time; });
+  for (std::size_t p = 0; p < plan.inflation.size(); ++p)
+    if (!plan.inflation[p].steps.empty()) add_shorter_holds(plan, p, all);
 }
 
 }  // namespace
@@ -370,7 +402,7 @@ PlanChanges single_changes(const ChangeBasis& basis) {
   // Valves are lowered with every change where that is needed; here nothing else is changed.
   if (basis.valves_break)
     add_fixed(all, ChangeKind::kValves, "relief valves lower", "relief valves", basis.plan,
-              "Set the relief valves lower");
+              Phrase::worded("Set the relief valves lower"));
   add_fastening(basis, all);
   add_moves(basis, all);
   add_turns(basis, all);

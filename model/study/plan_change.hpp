@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "model/core/phrase.hpp"
 #include "model/limits/relief.hpp"
 #include "model/pipeline/resources.hpp"
 #include "model/plan/plan.hpp"
@@ -23,13 +24,14 @@ struct PlanChange {
   std::string family;  // the same thing changed the same way: "fastening looser"
   ChangeKind kind = ChangeKind::kInflation;
   int rungs = 1;
-  std::function<Plan(int rung)> plan_at;          // 0 <= rung < rungs
-  std::function<std::string(int rung)> words_at;  // "Lower 'lean left' from 3.0 to 1.6 kPa (12 mmHg)"
+  std::function<Plan(int rung)> plan_at;     // 0 <= rung < rungs
+  std::function<Phrase(int rung)> words_at;  // "Lower 'lean left' from 3.0 to 1.6 kPa (12 mmHg)"
 };
 
 // Cannot be made of this plan.
 struct NoChange {
-  std::string words, reason;
+  Phrase words;
+  std::string reason;
 };
 
 struct PlanChanges {

@@ -479,6 +479,18 @@
             <source>CSV tables (*.csv)</source>
             <translation>CSV-Tabellen (*.csv)</translation>
         </message>
+        <message>
+            <source>Save drawing…</source>
+            <translation>Zeichnung speichern…</translation>
+        </message>
+        <message>
+            <source>Save drawing</source>
+            <translation>Zeichnung speichern</translation>
+        </message>
+        <message>
+            <source>SVG drawings (*.svg)</source>
+            <translation>SVG-Zeichnungen (*.svg)</translation>
+        </message>
     </context>
     <context>
         <name>StepState</name>
@@ -1783,6 +1795,50 @@ A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 
 
 Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt+1 bis Alt+4 gehen zu den Bereichen, Strg+E schätzt, Esc bricht ab.</translation>
         </message>
+        <message>
+            <source>Changes not saved</source>
+            <translation>Änderungen nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>Saved</source>
+            <translation>Gespeichert</translation>
+        </message>
+        <message>
+            <source>Start pa&amp;ge…</source>
+            <translation>&amp;Startseite…</translation>
+        </message>
+        <message>
+            <source>Save the fillin&amp;g as pictures…</source>
+            <translation>Die &amp;Füllung als Bilder speichern…</translation>
+        </message>
+        <message>
+            <source>&amp;Go to a field…</source>
+            <translation>Zu einem &amp;Feld gehen…</translation>
+        </message>
+        <message>
+            <source>Ctrl+K</source>
+            <translation>Ctrl+K</translation>
+        </message>
+        <message>
+            <source>A new folder for the pictures of the filling</source>
+            <translation>Ein neuer Ordner für die Bilder der Füllung</translation>
+        </message>
+        <message>
+            <source>filling</source>
+            <translation>Füllung</translation>
+        </message>
+        <message>
+            <source>Saving pictures of the filling</source>
+            <translation>Bilder der Füllung werden gespeichert</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>%1 pictures of the filling were written to %2.</source>
+            <translation>%1 Bilder der Füllung wurden nach %2 geschrieben.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::MeasuresPanel</name>
@@ -2198,6 +2254,26 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>inlet &apos;%1&apos; alone</source>
             <translation>Einlass „%1“ allein</translation>
         </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>%1 of %2, about %3 left</source>
+            <translation>%1 von %2, noch etwa %3</translation>
+        </message>
+        <message>
+            <source>the plan as it is</source>
+            <translation>der Plan, wie er ist</translation>
+        </message>
+        <message>
+            <source>changes on the preview's mesh</source>
+            <translation>Änderungen auf dem Netz der Vorschau</translation>
+        </message>
+        <message>
+            <source>changes on the plan's own mesh</source>
+            <translation>Änderungen auf dem Netz des Plans</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::SheetFields</name>
@@ -2486,6 +2562,18 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>The body is being read…</source>
             <translation>Der Körper wird gelesen…</translation>
+        </message>
+        <message>
+            <source>Section of the limb with the device on it</source>
+            <translation>Schnitt durch das Glied mit dem Gerät darauf</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>Kept</source>
+            <translation>Behalten</translation>
         </message>
     </context>
     <context>
@@ -3111,10 +3199,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
     <context>
         <name>wrapgauge::SolvingPanel</name>
         <message>
-            <source>Edge of the standard mesh</source>
-            <translation>Kante des Standardnetzes</translation>
-        </message>
-        <message>
             <source>Finer takes longer; the estimate says how far a coarser mesh is off.</source>
             <translation>Feiner dauert länger; die Schätzung sagt, wie weit ein gröberes Netz abweicht.</translation>
         </message>
@@ -3169,6 +3253,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Solves again with compression carried the other way, and says how chambers differ; takes twice as long.</source>
             <translation>Rechnet noch einmal mit der anderen Art, Druck zu tragen, und sagt, wie sich die Kammern unterscheiden; dauert doppelt so lang.</translation>
+        </message>
+        <message>
+            <source>Edge of the final mesh</source>
+            <translation>Kante des endgültigen Netzes</translation>
         </message>
     </context>
     <context>
@@ -5794,6 +5882,130 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>The limb is rounder between the layout&apos;s edges: it is drawn %1 wider, so that it reaches round there, and lies looser at its edges.</source>
             <translation>Die Gliedmaße ist zwischen den Kanten des Layouts runder: Es ist %1 breiter gezeichnet, damit es dort herumreicht, und liegt an den Kanten lockerer.</translation>
         </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+        <message>
+            <source>%1 (the most that was tried)</source>
+            <translation>%1 (das Meiste, das probiert wurde)</translation>
+        </message>
+        <message>
+            <source>%1: no higher than %2</source>
+            <translation>%1: nicht höher als %2</translation>
+        </message>
+        <message>
+            <source>%1; with it set the relief valve no higher than %2</source>
+            <translation>%1; dazu das Überdruckventil nicht höher als %2 einstellen</translation>
+        </message>
+        <message>
+            <source>%1 of air pushed in</source>
+            <translation>%1 eingedrückter Luft</translation>
+        </message>
+        <message>
+            <source>Lower '%1' from %2 to %3</source>
+            <translation>„%1“ von %2 auf %3 senken</translation>
+        </message>
+        <message>
+            <source>Fill '%1' with %2 instead of %3 mL</source>
+            <translation>„%1“ mit %2 statt %3 mL füllen</translation>
+        </message>
+        <message>
+            <source>Lower '%1'</source>
+            <translation>„%1“ senken</translation>
+        </message>
+        <message>
+            <source>'%1' to %2</source>
+            <translation>„%1“ auf %2</translation>
+        </message>
+        <message>
+            <source>Lower all inlets together: %1</source>
+            <translation>Alle Einlässe zusammen senken: %1</translation>
+        </message>
+        <message>
+            <source>closing length %1 instead of %2 mm</source>
+            <translation>Schließlänge %1 statt %2 mm</translation>
+        </message>
+        <message>
+            <source>closure stretch %1 instead of %2 %</source>
+            <translation>Dehnung des Verschlusses %1 statt %2 %</translation>
+        </message>
+        <message>
+            <source>Fasten it looser or tighter</source>
+            <translation>Lockerer oder fester anlegen</translation>
+        </message>
+        <message>
+            <source>Fasten it %1 % looser: %2</source>
+            <translation>%1 % lockerer anlegen: %2</translation>
+        </message>
+        <message>
+            <source>Fasten it %1 % tighter: %2</source>
+            <translation>%1 % fester anlegen: %2</translation>
+        </message>
+        <message>
+            <source>Move it along or round the limb</source>
+            <translation>Auf dem Glied längs oder ringsum verschieben</translation>
+        </message>
+        <message>
+            <source>Move it 10 mm towards the trunk: anchor at station %1 instead of %2 mm</source>
+            <translation>10 mm zum Rumpf hin verschieben: Anker an der Station %1 statt %2 mm</translation>
+        </message>
+        <message>
+            <source>Move it 10 mm away from the trunk: anchor at station %1 instead of %2 mm</source>
+            <translation>10 mm vom Rumpf weg verschieben: Anker an der Station %1 statt %2 mm</translation>
+        </message>
+        <message>
+            <source>Move it round the limb</source>
+            <translation>Um das Glied herum verschieben</translation>
+        </message>
+        <message>
+            <source>Move it 10 mm round the limb, to a larger angle: anchor at %1 instead of %2 degrees</source>
+            <translation>10 mm um das Glied herum verschieben, zu größerem Winkel: Anker bei %1 statt %2 Grad</translation>
+        </message>
+        <message>
+            <source>Move it 10 mm round the limb, to a smaller angle: anchor at %1 instead of %2 degrees</source>
+            <translation>10 mm um das Glied herum verschieben, zu kleinerem Winkel: Anker bei %1 statt %2 Grad</translation>
+        </message>
+        <message>
+            <source>Turn it on the skin by %1 degrees: turn %2 instead of %3 degrees</source>
+            <translation>Auf der Haut um %1 Grad drehen: Drehung %2 statt %3 Grad</translation>
+        </message>
+        <message>
+            <source>Cast the %1 0.5 mm thicker: %2 instead of %3 mm</source>
+            <translation>Die %1 0,5 mm dicker gießen: %2 statt %3 mm</translation>
+        </message>
+        <message>
+            <source>Cast the %1 in a softer grade</source>
+            <translation>Die %1 in einer weicheren Sorte gießen</translation>
+        </message>
+        <message>
+            <source>Cast the %1 in %2 instead of %3</source>
+            <translation>Die %1 in %2 statt %3 gießen</translation>
+        </message>
+        <message>
+            <source>skin sheet</source>
+            <translation>Hautlage</translation>
+        </message>
+        <message>
+            <source>outer sheet</source>
+            <translation>Außenlage</translation>
+        </message>
+        <message>
+            <source>Hold no step of '%1' longer than %2 instead of %3</source>
+            <translation>Keinen Schritt von „%1“ länger als %2 statt %3 halten</translation>
+        </message>
+        <message>
+            <source>Let the session last %1 instead of %2</source>
+            <translation>Die Sitzung %1 statt %2 dauern lassen</translation>
+        </message>
+        <message>
+            <source>Hold it %1 instead of %2</source>
+            <translation>%1 statt %2 halten</translation>
+        </message>
+        <message>
+            <source>Set the relief valves lower</source>
+            <translation>Die Überdruckventile tiefer einstellen</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>
@@ -6260,14 +6472,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
     <context>
         <name>ResultWords</name>
         <message>
-            <source>Preview on a coarse mesh of %1.</source>
-            <translation>Vorschau auf einem groben Netz von %1.</translation>
-        </message>
-        <message>
-            <source>Estimate on the plan&apos;s mesh of %1, as coarse as a preview&apos;s.</source>
-            <translation>Schätzung auf dem Netz des Plans von %1, so grob wie das einer Vorschau.</translation>
-        </message>
-        <message>
             <source>Out of date: %1 changed.</source>
             <translation>Veraltet, weil an %1 etwas geändert wurde.</translation>
         </message>
@@ -6276,8 +6480,16 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Nicht erreicht: %1</translation>
         </message>
         <message>
-            <source>Final estimate, on a mesh of %1.</source>
-            <translation>Endgültige Schätzung, auf einem Netz von %1.</translation>
+            <source>Preview, mesh edge %1.</source>
+            <translation>Vorschau, Netzkante %1.</translation>
+        </message>
+        <message>
+            <source>Final estimate, mesh edge %1: as coarse as a preview's.</source>
+            <translation>Endgültige Schätzung, Netzkante %1: so grob wie eine Vorschau.</translation>
+        </message>
+        <message>
+            <source>Final estimate, mesh edge %1.</source>
+            <translation>Endgültige Schätzung, Netzkante %1.</translation>
         </message>
     </context>
     <context>
@@ -6345,6 +6557,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Find the highest</source>
             <translation>Höchste suchen</translation>
+        </message>
+        <message>
+            <source>What to change</source>
+            <translation>Was ändern?</translation>
         </message>
     </context>
     <context>
@@ -6582,6 +6798,357 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Part of the layout lies beyond the end of the body.</source>
             <translation>Ein Teil des Layouts liegt jenseits des Körperendes.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChangeCard</name>
+        <message>
+            <source>Then no place comes near a limit.</source>
+            <translation>Dann kommt keine Stelle in die Nähe eines Grenzwerts.</translation>
+        </message>
+        <message>
+            <source>Then '%1' is nearest to its limit, at %2; now %3 at '%4'.</source>
+            <translation>Dann ist „%1“ seinem Grenzwert am nächsten, bei %2; jetzt %3 bei „%4“.</translation>
+        </message>
+        <message>
+            <source>%1 from %2 to %3 kPa</source>
+            <translation>%1 von %2 auf %3 kPa</translation>
+        </message>
+        <message>
+            <source>Mean contact pressure stays as it is, to 0.1 kPa.</source>
+            <translation>Der mittlere Kontaktdruck bleibt, auf 0,1 kPa genau.</translation>
+        </message>
+        <message>
+            <source>Mean contact pressure: %1.</source>
+            <translation>Mittlerer Kontaktdruck: %1.</translation>
+        </message>
+        <message>
+            <source>Calculated on the preview's mesh only.</source>
+            <translation>Nur auf dem Netz der Vorschau berechnet.</translation>
+        </message>
+        <message>
+            <source>Within the limits</source>
+            <translation>Innerhalb der Grenzwerte</translation>
+        </message>
+        <message>
+            <source>Better, not enough</source>
+            <translation>Besser, reicht nicht</translation>
+        </message>
+        <message>
+            <source>Nothing predicted exceeds the limits used, so no change was looked for. That is no proof that nothing is harmed.</source>
+            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzwerte, deshalb wurde keine Änderung gesucht. Das beweist nicht, dass nichts Schaden nimmt.</translation>
+        </message>
+        <message>
+            <source>No single change that was tried brings the plan within its limits. Make one that helps, then look again.</source>
+            <translation>Keine einzelne Änderung, die probiert wurde, bringt den Plan unter seine Grenzwerte. Eine vornehmen, die hilft, dann neu suchen.</translation>
+        </message>
+        <message>
+            <source>One change brings the plan within its limits, with nothing else worse; calculated on the plan's own mesh.</source>
+            <translation>Eine Änderung bringt den Plan unter seine Grenzwerte, ohne dass anderes schlechter wird; auf dem Netz des Plans berechnet.</translation>
+        </message>
+        <message>
+            <source>Each of %1 changes brings the plan within its limits, with nothing else worse; calculated on the plan's own mesh.</source>
+            <translation>Jede von %1 Änderungen bringt den Plan unter seine Grenzwerte, ohne dass anderes schlechter wird; auf dem Netz des Plans berechnet.</translation>
+        </message>
+        <message>
+            <source>within the limits on the preview's mesh only</source>
+            <translation>nur auf dem Netz der Vorschau innerhalb der Grenzwerte</translation>
+        </message>
+        <message>
+            <source>making something else worse</source>
+            <translation>machen anderes schlechter</translation>
+        </message>
+        <message>
+            <source>hardly of help</source>
+            <translation>helfen kaum</translation>
+        </message>
+        <message>
+            <source>without an answer</source>
+            <translation>ohne Ergebnis</translation>
+        </message>
+        <message>
+            <source>not possible here</source>
+            <translation>hier nicht möglich</translation>
+        </message>
+        <message>
+            <source>Also tried: %1.</source>
+            <translation>Außerdem probiert: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CutDrawing</name>
+        <message>
+            <source>%1 predicted</source>
+            <translation>%1 vorhergesagt</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::ChangePanel</name>
+        <message>
+            <source>Tries one change at a time: less inflation, fastened looser or tighter, moved or turned, another sheet, shorter times. It takes a minute or a few.</source>
+            <translation>Probiert eine Änderung nach der anderen: weniger Füllung, lockerer oder fester angelegt, verschoben oder gedreht, eine andere Lage, kürzere Zeiten. Das dauert eine oder einige Minuten.</translation>
+        </message>
+        <message>
+            <source>What to change, the least change first</source>
+            <translation>Was ändern, die kleinste Änderung zuerst</translation>
+        </message>
+        <message>
+            <source>Find what to change</source>
+            <translation>Suchen, was zu ändern ist</translation>
+        </message>
+        <message>
+            <source>Make this change</source>
+            <translation>Diese Änderung vornehmen</translation>
+        </message>
+        <message>
+            <source>Make the chosen change of the plan</source>
+            <translation>Die gewählte Änderung am Plan vornehmen</translation>
+        </message>
+        <message>
+            <source>What to change</source>
+            <translation>Was ändern?</translation>
+        </message>
+        <message>
+            <source>Being looked for; Cancel is below.</source>
+            <translation>Wird gesucht; Abbrechen steht unten.</translation>
+        </message>
+        <message>
+            <source>Found for the plan as it was. Undo takes the last change back; to go on, find anew.</source>
+            <translation>Gefunden für den Plan, wie er vorher war. Rückgängig nimmt die letzte Änderung zurück; um weiterzugehen, neu suchen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::CutView</name>
+        <message>
+            <source>Where the limb is cut, along its axis</source>
+            <translation>Wo das Glied geschnitten wird, längs seiner Achse</translation>
+        </message>
+        <message>
+            <source>Slides the ring along the limb</source>
+            <translation>Schiebt den Ring das Glied entlang</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>No estimate yet: there is nothing to cut.</source>
+            <translation>Noch keine Schätzung: Es gibt nichts zu schneiden.</translation>
+        </message>
+        <message>
+            <source>The contact is being read.</source>
+            <translation>Der Kontakt wird gelesen.</translation>
+        </message>
+        <message>
+            <source>Cut %1 mm from the distal end, seen from there</source>
+            <translation>Schnitt %1 mm vom distalen Ende, von dort gesehen</translation>
+        </message>
+        <message>
+            <source>the skin takes up to %1 here</source>
+            <translation>die Haut trägt hier bis zu %1</translation>
+        </message>
+        <message>
+            <source>nothing presses here</source>
+            <translation>hier drückt nichts</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::DropFrame</name>
+        <message>
+            <source>Let go to open: plan, mesh, drawing or layout</source>
+            <translation>Loslassen zum Öffnen: Plan, Netz, Zeichnung oder Layout</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::GoToField</name>
+        <message>
+            <source>Go to a field</source>
+            <translation>Zu einem Feld gehen</translation>
+        </message>
+        <message>
+            <source>part of its name, such as pressure</source>
+            <translation>ein Teil seines Namens, etwa Druck</translation>
+        </message>
+        <message>
+            <source>Part of a field's name</source>
+            <translation>Teil eines Feldnamens</translation>
+        </message>
+        <message>
+            <source>Fields of that name</source>
+            <translation>Felder dieses Namens</translation>
+        </message>
+        <message>
+            <source>No field has this in its name.</source>
+            <translation>Kein Feld hat das in seinem Namen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::KeptPanel</name>
+        <message>
+            <source>%1 of the limit, peak %2, inside %3</source>
+            <translation>%1 des Grenzwerts, Spitze %2, innen %3</translation>
+        </message>
+        <message>
+            <source>No input differs</source>
+            <translation>Keine Eingabe unterscheidet sich</translation>
+        </message>
+        <message>
+            <source>What differs: %1</source>
+            <translation>Verschieden: %1</translation>
+        </message>
+        <message>
+            <source>from '%1' to '%2' the share of the limit goes from %3 to %4, the peak from %5 to %6</source>
+            <translation>von „%1“ zu „%2“ geht der Anteil am Grenzwert von %3 auf %4, die Spitze von %5 auf %6</translation>
+        </message>
+        <message>
+            <source>; they were calculated on different meshes (%1 and %2 mm)</source>
+            <translation>; sie wurden auf verschiedenen Netzen berechnet (%1 und %2 mm)</translation>
+        </message>
+        <message>
+            <source>Keep this one</source>
+            <translation>Diese behalten</translation>
+        </message>
+        <message>
+            <source>Keep the plan as it stands in the tray</source>
+            <translation>Den Plan, wie er steht, in der Ablage behalten</translation>
+        </message>
+        <message>
+            <source>Take it up</source>
+            <translation>Übernehmen</translation>
+        </message>
+        <message>
+            <source>Make the chosen variant the plan</source>
+            <translation>Die gewählte Variante zum Plan machen</translation>
+        </message>
+        <message>
+            <source>Drop it</source>
+            <translation>Verwerfen</translation>
+        </message>
+        <message>
+            <source>Delete the chosen variants</source>
+            <translation>Die gewählten Varianten löschen</translation>
+        </message>
+        <message>
+            <source>Kept variants</source>
+            <translation>Behaltene Varianten</translation>
+        </message>
+        <message>
+            <source>above a limit: </source>
+            <translation>über einem Grenzwert: </translation>
+        </message>
+        <message>
+            <source>Save the plan first: variants are kept beside it.</source>
+            <translation>Erst den Plan speichern: Varianten werden neben ihm behalten.</translation>
+        </message>
+        <message>
+            <source>Nothing is kept yet. Keep the plan as it stands, change it, and compare.</source>
+            <translation>Noch ist nichts behalten. Den Plan behalten, wie er steht, ihn ändern und vergleichen.</translation>
+        </message>
+        <message>
+            <source>Choose one to take it up, two to compare them.</source>
+            <translation>Eine wählen, um sie zu übernehmen; zwei, um sie zu vergleichen.</translation>
+        </message>
+        <message>
+            <source>What it is called</source>
+            <translation>Wie sie heißt</translation>
+        </message>
+        <message>
+            <source>Variant %1</source>
+            <translation>Variante %1</translation>
+        </message>
+        <message>
+            <source>Take up '%1'</source>
+            <translation>„%1“ übernehmen</translation>
+        </message>
+        <message>
+            <source>Delete what is chosen from the tray? It cannot be taken back.</source>
+            <translation>Was gewählt ist, aus der Ablage löschen? Das lässt sich nicht zurücknehmen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::PumpScale</name>
+        <message>
+            <source>within the limits</source>
+            <translation>innerhalb der Grenzwerte</translation>
+        </message>
+        <message>
+            <source>warning</source>
+            <translation>Warnung</translation>
+        </message>
+        <message>
+            <source>above a limit</source>
+            <translation>über einem Grenzwert</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>Stopp</translation>
+        </message>
+        <message>
+            <source>What each filling meets</source>
+            <translation>Was jede Füllung erreicht</translation>
+        </message>
+        <message>
+            <source>While it fills: %1. What lasts over a session counts at the end alone.</source>
+            <translation>Beim Füllen: %1. Was über eine Sitzung wirkt, zählt erst am Ende.</translation>
+        </message>
+        <message>
+            <source>being read</source>
+            <translation>wird gelesen</translation>
+        </message>
+        <message>
+            <source>%1 from %2 inside</source>
+            <translation>%1 ab %2 innen</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::WelcomePage</name>
+        <message>
+            <source>Where to begin</source>
+            <translation>Womit beginnen</translation>
+        </message>
+        <message>
+            <source>Predicts how hard an inflatable silicone wearable presses. Predictions only: not a medical device; ask a clinician before anyone wears it.</source>
+            <translation>Sagt vorher, wie stark ein aufblasbares Silikongerät drückt. Nur Vorhersagen: kein Medizinprodukt; fragen Sie ärztlichen Rat, bevor es jemand trägt.</translation>
+        </message>
+        <message>
+            <source>What do you have?</source>
+            <translation>Was haben Sie?</translation>
+        </message>
+        <message>
+            <source>A scan of the limb</source>
+            <translation>Einen Scan des Glieds</translation>
+        </message>
+        <message>
+            <source>A mesh: OBJ, STL, PLY or glTF</source>
+            <translation>Ein Netz: OBJ, STL, PLY oder glTF</translation>
+        </message>
+        <message>
+            <source>Girths from a tape</source>
+            <translation>Umfänge vom Maßband</translation>
+        </message>
+        <message>
+            <source>Makes a limb of them, or of a survey's percentiles</source>
+            <translation>Macht daraus ein Glied, oder aus Perzentilen einer Erhebung</translation>
+        </message>
+        <message>
+            <source>A drawing of the layout</source>
+            <translation>Eine Zeichnung des Layouts</translation>
+        </message>
+        <message>
+            <source>SVG or DXF; the limb comes after</source>
+            <translation>SVG oder DXF; das Glied kommt danach</translation>
+        </message>
+        <message>
+            <source>Nothing yet</source>
+            <translation>Noch nichts</translation>
+        </message>
+        <message>
+            <source>Opens a worked example: a cuff on a forearm</source>
+            <translation>Öffnet ein Beispiel: eine Manschette am Unterarm</translation>
+        </message>
+        <message>
+            <source>Recent plans</source>
+            <translation>Letzte Pläne</translation>
         </message>
     </context>
 </TS>

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/command/wrapped_text.hpp"
+#include "app/job/kept_plans.hpp"
 #include "tests/command/command_test.hpp"
 #include "tests/command/small_band_plan.hpp"
 
@@ -53,6 +54,26 @@ TEST_F(VaryCommands, WritesTablesAndPicturesAndSaysTheVerdictFirst) {
   for (const char* word : {"safe", "nan", "inf,"})
     for (const char* name : {"variants.csv", "variants.md", "curves.csv"})
       EXPECT_EQ(bytes(std::string("out/") + name).find(word), std::string::npos) << name << " says " << word;
+}
+
+TEST_F(VaryCommands, KeepsVariantsBesideThePlanThatReadAsTheySolved) {
+  std::filesystem::remove_all(kept_folder(path("plan.json")));
+  const Answer answer = vary("out", {"--set", "inflation.valve.pressure_kpa=1,6", "--keep"});
+  ASSERT_GE(answer.code, kExitAboveLimit) << answer.err;
+  EXPECT_NE(answer.out.find("Kept in "), std::string::npos);
+  const auto kept = kept_plans(path("plan.json"));
+  ASSERT_EQ(kept.size(), 2u);
+  const auto all = nlohmann::json::parse(bytes("out/variants.json"))["variants"];
+  for (std::size_t v = 0; v < 2; ++v) {
+    EXPECT_NEAR(kept[v].figures.peak / kPa, all[v]["whole"]["peak_1cm2_kPa"].get<double>(), 1e-3);
+    EXPECT_EQ(kept[v].figures.above, all[v]["exit_code"].get<int>() >= kExitAboveLimit);
+    const auto plan = read_plan(kept[v].plan);
+    ASSERT_TRUE(plan.ok()) << plan.problem().message;
+    EXPECT_NEAR(std::get<Pressure>(plan->inflation[0].target) / kPa, v == 0 ? 1.0 : 6.0, 1e-9);
+  }
+  std::string values = "0.1";
+  for (int i = 2; i <= 41; ++i) values.append(",").append(std::to_string(0.1 * i));
+  EXPECT_EQ(vary("more", {"--set", "inflation.valve.pressure_kpa=" + values, "--keep"}).code, kExitBadInput);
 }
 
 // The variant with the plan's own value is the plan: an estimate on that mesh ends alike.

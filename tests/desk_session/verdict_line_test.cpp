@@ -63,7 +63,7 @@ TEST_F(VerdictTest, ItIsTheVerdictOfTheNoteWithTheShareOfTheWorstPlace) {
       largest = std::max(largest, finding.measured->with_factor / finding.measured->limit);
   EXPECT_DOUBLE_EQ(*line().share, largest);
   EXPECT_GT(*line().share, 1.0);
-  EXPECT_TRUE(line().made_of.startsWith("Preview on a coarse mesh")) << line().made_of.toStdString();
+  EXPECT_TRUE(line().made_of.startsWith("Preview, mesh edge")) << line().made_of.toStdString();
 }
 
 TEST_F(VerdictTest, AnEditMakesItOutOfDateAndSaysWhatChanged) {
@@ -106,6 +106,37 @@ TEST_F(VerdictTest, TheHighestIsLookedForForwardsOnlySeenAtOnceSetAndTakenBack) 
   session.undo_stack().undo();
   EXPECT_EQ(target(), 12.0 * kPa);
   EXPECT_EQ(line().act, Act::kSetHighest);
+}
+
+SessionState with_no_setting(SessionState state) {
+  auto ceiling = std::make_shared<Ceiling>();
+  ceiling->together.stop = CeilingStop::kAlreadyAbove;
+  state.newest_ceiling = {state.plan, ceiling};
+  return state;
+}
+
+TEST_F(VerdictTest, WhereNoInflationIsWithinTheLimitsItLooksForWhatElseToChange) {
+  open_small();
+  inflate_to(12.0 * kPa);
+  ASSERT_TRUE(wait_for_result());
+  ASSERT_GE(line().severity, Severity::kAboveLimit);
+  SessionState state = with_no_setting(session.now());
+  EXPECT_EQ(verdict_line(state).act, Act::kFindChanges);
+  EXPECT_EQ(verdict_line(state).act_words, "What to change");
+  state.running = Running{"runs 1 of 9", 0.1, RunKind::kAdvice};
+  EXPECT_EQ(verdict_line(state).act, Act::kCancel);
+  state.running.reset();
+  state.newest_advice = {state.plan, std::make_shared<Advice>()};
+  EXPECT_EQ(verdict_line(state).act, Act::kOpenStep) << "it was looked for already";
+  EXPECT_EQ(verdict_line(state).step, PlanStep::kLimits);
+}
+
+TEST_F(VerdictTest, NothingIsLookedForWhereNothingIsAboveALimit) {
+  open_small();
+  inflate_to(0.2 * kPa);
+  ASSERT_TRUE(wait_for_result());
+  ASSERT_LT(line().severity, Severity::kAboveLimit);
+  EXPECT_EQ(verdict_line(with_no_setting(session.now())).act, Act::kOpenStep);
 }
 
 // A plan that lies below is not to be raised by a press of a button.

@@ -44,7 +44,7 @@ TEST_F(Answering, TheNotesPreviewIsMadeWhileTheWindowAnswers) {
   ASSERT_TRUE(wait_for_result());
   open(PlanStep::kNote);
   open_fine_settings(QStringLiteral("Mesh and solving"));
-  hand::type(window_, QStringLiteral("Edge of the standard mesh"), QStringLiteral("9"));
+  hand::type(window_, QStringLiteral("Edge of the final mesh"), QStringLiteral("9"));
   ASSERT_TRUE(wait_for_result());
   auto* preview = named<QTextBrowser>(QStringLiteral("note preview"));
   ASSERT_TRUE(preview);

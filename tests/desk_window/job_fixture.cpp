@@ -33,7 +33,7 @@ void JobTest::open_fine_settings(const QString& of_what) {
 void JobTest::estimate_on(const QString& edge_mm) {
   open(PlanStep::kNote);
   open_fine_settings(QStringLiteral("Mesh and solving"));
-  hand::type(window_, QStringLiteral("Edge of the standard mesh"), edge_mm);
+  hand::type(window_, QStringLiteral("Edge of the final mesh"), edge_mm);
   ASSERT_TRUE(wait_for_checks());
   hand::key(window_, Qt::Key_E, Qt::ControlModifier);
   ASSERT_TRUE(wait_until([&] { return state(PlanStep::kNote) == "ready"; }))

@@ -1,3 +1,4 @@
+#include <QListWidget>
 #include <nlohmann/json.hpp>
 
 #include "tests/desk_session/small_plan.hpp"
@@ -8,8 +9,9 @@ namespace {
 
 class Limits : public JobTest {
  protected:
-  void open_small() {
+  void open_small(Pressure inside = 2.0 * kPa) {
     Plan plan = small_plan();
+    plan.inflation[0].target = inside;
     plan.layout.rim_bonded = true;  // held down, so that it presses
     ASSERT_TRUE(write_plan(plan, root() / "pad.json").ok());
     hand::drop(window_, root() / "pad.json");
@@ -66,6 +68,26 @@ TEST_F(Limits, TheHighestInflationIsFoundAndSaid) {
       << window_.message().words().toStdString();
   EXPECT_TRUE(is_said(QStringLiteral("tube")));
   picture(QStringLiteral("limits-ceiling"));
+}
+
+TEST_F(Limits, AChangeIsFoundMadeAndTakenBack) {
+  open_small(12.0 * kPa);
+  const Plan before = window_.session().plan();
+  hand::press(window_, QStringLiteral("Find what to change"));
+  ASSERT_TRUE(wait_until([&] { return window_.session().advice() && !window_.session().runner().busy(); }))
+      << window_.message().words().toStdString();
+  auto* cards = named<QListWidget>(QStringLiteral("changes"));
+  ASSERT_GE(cards->count(), 1);
+  picture(QStringLiteral("limits-what-to-change"));
+  hand::click(*cards->viewport(), cards->visualItemRect(cards->item(0)).center());
+  hand::press(window_, QStringLiteral("Make the chosen change of the plan"));
+  EXPECT_NE(window_.session().plan(), before);
+  EXPECT_FALSE(cards->isEnabled()) << "cards of the plan before could be made of this one";
+  ASSERT_TRUE(wait_for_result());
+  EXPECT_LT(window_.session().solved()->summary->worst, Severity::kAboveLimit);
+  hand::key(window_, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(window_.session().plan(), before);
+  EXPECT_TRUE(cards->isEnabled());
 }
 
 TEST_F(Limits, AWantedPressureGivesAnInflationThatIsTakenAndTakenBack) {

@@ -107,9 +107,9 @@ TEST(PlanChange, ChangesWhatItSaysAndNothingElse) {
     EXPECT_TRUE(names.insert(change.name).second) << change.name;
     for (const int rung : {0, change.rungs - 1}) {
       const Plan changed = change.plan_at(rung);
-      EXPECT_EQ(changed == plan, change.kind == ChangeKind::kValves) << change.words_at(rung);
-      EXPECT_TRUE(put_back(changed, plan, change.kind) == plan) << change.words_at(rung);
-      words.insert(change.words_at(rung));
+      EXPECT_EQ(changed == plan, change.kind == ChangeKind::kValves) << english(change.words_at(rung));
+      EXPECT_TRUE(put_back(changed, plan, change.kind) == plan) << english(change.words_at(rung));
+      words.insert(english(change.words_at(rung)));
     }
     // A layout that is no longer its file's is written out.
     const bool of_layout = change.kind == ChangeKind::kFastening || change.kind == ChangeKind::kSheet;
@@ -133,11 +133,11 @@ TEST(PlanChange, AmountsFallToWhatIsSetAndPrinted) {
     last = set;
   }
   EXPECT_NEAR(last / kPa, 0.1, 1e-9);
-  EXPECT_EQ(pressure.words_at(43), "Lower 'valve' from 6.0 to 1.6 kPa (12 mmHg)");
+  EXPECT_EQ(english(pressure.words_at(43)), "Lower 'valve' from 6.0 to 1.6 kPa (12 mmHg)");
   const PlanChange& volume = all.changes[1];
   for (int rung = 0; rung < volume.rungs; ++rung)
     EXPECT_GT(std::get<Volume>(volume.plan_at(rung).inflation[1].target) / mL, 2.0) << "less than it holds";
-  EXPECT_EQ(volume.words_at(0), "Fill 'second valve' with 11.8 mL instead of 12.0 mL");
+  EXPECT_EQ(english(volume.words_at(0)), "Fill 'second valve' with 11.8 mL instead of 12.0 mL");
 }
 
 TEST(PlanChange, FastensLongerByAsMuchAsItSays) {
@@ -271,8 +271,8 @@ TEST(Advise, WhatIsAdvisedEndsAsAnEstimateWithNothingAboveALimit) {
     const auto solved =
         estimate(*written, small_band::body(), small_band::resources(), {.mesh_error = false});
     ASSERT_TRUE(solved.ok()) << solved.problem().message;
-    EXPECT_FALSE(solved->above_limit()) << change.words << ": " << static_cast<int>(solved->worst());
-    EXPECT_FALSE(worsened(advice->plan, change.outcome)) << change.words;
+    EXPECT_FALSE(solved->above_limit()) << english(change.words) << ": " << static_cast<int>(solved->worst());
+    EXPECT_FALSE(worsened(advice->plan, change.outcome)) << english(change.words);
     EXPECT_EQ(change.edge, advice->edge);
   }
   EXPECT_GE(advised, 1);
@@ -303,7 +303,8 @@ TEST(Advise, FindsTheHighestPressureThatIsWithinAndLowersTheValveWithIt) {
     const auto valve = plan.supply.relief_of("valve");
     ASSERT_TRUE(valve);
     EXPECT_LT(*valve, 8.0 * kPa);
-    EXPECT_NE(change.words.find("set the relief valve no higher than"), std::string::npos) << change.words;
+    EXPECT_NE(english(change.words).find("set the relief valve no higher than"), std::string::npos)
+        << english(change.words);
     // One step of 0.1 kPa higher is above.
     plan.inflation[0].target = std::get<Pressure>(plan.inflation[0].target) + 0.1 * kPa;
     const auto higher = estimate(plan, small_band::body(), small_band::resources(), {.mesh_error = false});
@@ -321,7 +322,7 @@ TEST(Advise, IsRankedAndNeverCallsAnythingSafe) {
     const TriedChange &first = advice->changes[c - 1], &second = advice->changes[c];
     EXPECT_LE(first.fate, second.fate);
     const bool both = first.fate == ChangeFate::kAdvised && second.fate == first.fate;
-    EXPECT_TRUE(!both || first.moved <= second.moved) << second.words;
+    EXPECT_TRUE(!both || first.moved <= second.moved) << english(second.words);
   }
   const std::string page = advice_markdown(*advice, "small band", "band.json") +
                            advice_json(*advice, "small band", "hash", "band.json");
@@ -449,7 +450,7 @@ TEST(Advise, AFillVolumeIsLoweredInMillilitres) {
   ASSERT_TRUE(outcome.ok() && !outcome->failed);
   EXPECT_TRUE(outcome->within);
   EXPECT_GT(outcome->rung, 0) << "14 mL less one step should not do";
-  EXPECT_NE(lower.words_at(outcome->rung).find("instead of 14.0 mL"), std::string::npos);
+  EXPECT_NE(english(lower.words_at(outcome->rung)).find("instead of 14.0 mL"), std::string::npos);
   // The step before is not within.
   PlanChange before = lower;
   before.plan_at = [&](int) { return lower.plan_at(outcome->rung - 1); };

@@ -2,6 +2,7 @@
 
 #include <sys/resource.h>
 
+#include <QTemporaryDir>
 #include <chrono>
 #include <condition_variable>
 #include <exception>
@@ -9,6 +10,7 @@
 #include <new>
 
 #include "app/desk/session/forward_progress.hpp"
+#include "app/job/study_inputs.hpp"
 #include "model/core/passage.hpp"
 #include "model/core/thrown.hpp"
 
@@ -56,9 +58,11 @@ class EstimateRunner::Reporter : public Progress {
 
 namespace {
 
-// Judgement: of what is left, what one solve takes. An estimate on the standard mesh makes two to four of
+// Judgement: of what is left, what one solve takes. A final estimate makes two to four of
 // them, a search ten to thirty.
 constexpr double kPartOfEstimate = 0.5, kPartOfSearch = 0.08;
+// Of advice, each of its three stages: the plan, changes on the coarse mesh, those advised on its own.
+constexpr double kPartOfAdvice = 0.45;
 
 // What went wrong is said even where there is no memory left to say it, as long as somebody wants to know:
 // the window frees some before long.
@@ -206,6 +210,22 @@ void EstimateRunner::find_aim(std::shared_ptr<const Plan> plan, std::vector<AimT
     auto found = aim(*known.plan, known.job->body, known.job->resources, targets, forward);
     if (!found) return deliver(reporter, found.problem());
     deliver(reporter, FoundAim{known.plan, std::make_shared<const Aim>(std::move(found).value())});
+  });
+}
+
+void EstimateRunner::find_advice(std::shared_ptr<const Plan> plan) {
+  start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
+    const QTemporaryDir runs;  // what is found is kept in the window; the runs go with it
+    if (!runs.isValid())
+      return deliver(reporter,
+                     bad_input("no folder for the runs of a search can be made (" +
+                               runs.errorString().toStdString() + "): free some room for temporary files."));
+    ForwardProgress forward(reporter, kPartOfAdvice);
+    auto found =
+        wrapgauge::find_advice({*known.plan, known.job->body, known.job->resources, inputs_hash(*known.job)},
+                               {runs.path().toStdString(), {}}, forward);
+    if (!found) return deliver(reporter, found.problem());
+    deliver(reporter, FoundAdvice{known.plan, std::make_shared<const Advice>(std::move(found).value())});
   });
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "app/desk/session/checked_plan.hpp"
+#include "model/study/advice.hpp"
 #include "model/study/aim.hpp"
 #include "model/study/ceiling.hpp"
 
@@ -37,9 +38,14 @@ struct FoundAim {
   std::shared_ptr<const Aim> aim;
   bool operator==(const FoundAim&) const = default;
 };
+struct FoundAdvice {
+  std::shared_ptr<const Plan> plan;
+  std::shared_ptr<const Advice> advice;
+  bool operator==(const FoundAdvice&) const = default;
+};
 // One thing that a run found, or why it found nothing.
 using RunResult = std::variant<std::shared_ptr<const CheckedPlan>, std::shared_ptr<const SolvedPlan>,
-                               FoundCeiling, FoundAim, Problem>;
+                               FoundCeiling, FoundAim, FoundAdvice, Problem>;
 
 // All signals come on the thread that the runner lives in. What was cancelled says nothing but `idle`.
 class EstimateRunner : public QObject {
@@ -54,6 +60,7 @@ class EstimateRunner : public QObject {
   void estimate_standard(std::shared_ptr<const Plan> plan);
   void find_ceiling(std::shared_ptr<const Plan> plan);
   void find_aim(std::shared_ptr<const Plan> plan, std::vector<AimTarget> targets);
+  void find_advice(std::shared_ptr<const Plan> plan);
   void cancel();
   bool busy() const { return busy_; }
 

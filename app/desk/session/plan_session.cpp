@@ -90,6 +90,7 @@ void take_note_words(const std::shared_ptr<const Plan>& plan, SessionState& next
   if (next.solved && says_the_same(next.solved->plan)) next.solved = with_note_words(*next.solved, plan);
   if (says_the_same(next.newest_ceiling.plan)) next.newest_ceiling.plan = plan;
   if (says_the_same(next.newest_aim.plan)) next.newest_aim.plan = plan;
+  if (says_the_same(next.newest_advice.plan)) next.newest_advice.plan = plan;
 }
 
 std::shared_ptr<const std::string> text_of(const std::filesystem::path& file) {
@@ -196,6 +197,8 @@ void PlanSession::take(const RunResult& result) {
       next.newest_ceiling = *ceiling;
     } else if (const auto* aim = std::get_if<FoundAim>(&result)) {
       next.newest_aim = *aim;
+    } else if (const auto* advice = std::get_if<FoundAdvice>(&result)) {
+      next.newest_advice = *advice;
     } else {
       next.problem = std::make_shared<const Problem>(std::get<Problem>(result));
     }
@@ -328,6 +331,12 @@ void PlanSession::find_aim(std::vector<AimTarget> targets) {
   edited_.stop();
   run_kind_ = RunKind::kAim;
   runner_.find_aim(now_.plan, std::move(targets));
+}
+
+void PlanSession::find_advice() {
+  edited_.stop();
+  run_kind_ = RunKind::kAdvice;
+  runner_.find_advice(now_.plan);
 }
 
 void PlanSession::cancel() {

@@ -51,6 +51,7 @@ class PlanSession : public QObject {
   void estimate_standard();
   void find_ceiling();
   void find_aim(std::vector<AimTarget> targets);
+  void find_advice();
   void cancel();
 
   // For the note: the result, with the saved plan among its inputs. Problems: nothing solved on the standard
@@ -72,6 +73,7 @@ class PlanSession : public QObject {
   const std::vector<PlanPart>& stale() const { return now_.stale; }
   std::shared_ptr<const Ceiling> ceiling() const { return now_.ceiling(); }
   std::shared_ptr<const Aim> aim() const { return now_.aim(); }
+  std::shared_ptr<const Advice> advice() const { return now_.advice(); }
   StepState state(PlanStep step) const { return step_state(step, now_); }
 
  signals:

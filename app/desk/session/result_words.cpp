@@ -17,14 +17,14 @@ QString mm_words(Length length) {
   return figures_text(number_text(length / mm, 3)) + QStringLiteral(" mm");
 }
 
-// The plan's own mesh is the standard one; it may be as coarse as a preview's.
+// The plan's own mesh is the final one; it may be as coarse as a preview's.
 QString mesh_words(const SolvedPlan& solved) {
   const Length preview = preview_edge(*solved.plan), standard = solved.plan->mesh_edge;
   if (solved.fineness == Fineness::kPreview)
-    return Words::tr("Preview on a coarse mesh of %1.").arg(mm_words(preview));
+    return Words::tr("Preview, mesh edge %1.").arg(mm_words(preview));
   if (standard >= preview)
-    return Words::tr("Estimate on the plan's mesh of %1, as coarse as a preview's.").arg(mm_words(standard));
-  return Words::tr("Final estimate, on a mesh of %1.").arg(mm_words(standard));
+    return Words::tr("Final estimate, mesh edge %1: as coarse as a preview's.").arg(mm_words(standard));
+  return Words::tr("Final estimate, mesh edge %1.").arg(mm_words(standard));
 }
 
 }  // namespace

@@ -17,6 +17,10 @@ std::shared_ptr<const Aim> SessionState::aim() const {
   return answers(newest_aim.plan, plan) ? newest_aim.aim : nullptr;
 }
 
+std::shared_ptr<const Advice> SessionState::advice() const {
+  return answers(newest_advice.plan, plan) ? newest_advice.advice : nullptr;
+}
+
 bool SessionState::differs_in_work(const SessionState& before) const {
   SessionState as_far = before;
   as_far.running = running;

@@ -13,7 +13,7 @@
 
 namespace wrapgauge {
 
-enum class RunKind { kPreview, kEstimate, kCeiling, kAim };
+enum class RunKind { kPreview, kEstimate, kCeiling, kAim, kAdvice };
 
 // How far what is being calculated is.
 struct Running {
@@ -35,6 +35,7 @@ struct SessionState {
   std::vector<PlanPart> stale;               // inputs of the plan changed since `solved`
   FoundCeiling newest_ceiling;               // of the plan or an earlier one
   FoundAim newest_aim;                       // likewise
+  FoundAdvice newest_advice;                 // likewise
   std::shared_ptr<const Problem> problem;    // met by the last run; null: none
   std::optional<Running> running;            // none: nothing is being calculated
 
@@ -50,6 +51,7 @@ struct SessionState {
   // Null unless found for the plan as it stands.
   std::shared_ptr<const Ceiling> ceiling() const;
   std::shared_ptr<const Aim> aim() const;
+  std::shared_ptr<const Advice> advice() const;
   // More than how far a run is.
   bool differs_in_work(const SessionState& before) const;
 };

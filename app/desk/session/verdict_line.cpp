@@ -111,17 +111,28 @@ void see_why(VerdictLine& line) {
   line.act_words = Words::tr("See why");
 }
 
+bool is_running(const SessionState& state, RunKind kind) {
+  return state.running && state.running->kind == kind;
+}
+
+// Where the inflation cannot be set down, something else has to change.
+void look_for_changes(const SessionState& state, VerdictLine& line) {
+  if (line.severity < Severity::kAboveLimit) return see_why(line);
+  lead_to(PlanStep::kLimits, line);
+  line.act_words = Words::tr("What to change");
+  if (!state.advice()) line.act = Act::kFindChanges;
+}
+
 void take_highest(const SessionState& state, VerdictLine& line) {
   const auto ceiling = state.ceiling();
-  if (state.running && state.running->kind == RunKind::kCeiling) {
+  if (is_running(state, RunKind::kCeiling)) {
     line.highest = Words::tr("being looked for: %1 %").arg(std::floor(100.0 * state.running->fraction));
     line.act = Act::kCancel;
     line.act_words = Words::tr("Cancel");
   } else if (ceiling) {
     line.highest = ceiling_in_short(ceiling->together);
     line.highest_help = all_words_of(*ceiling);
-    see_why(line);
-    if (!plan_set_down(state)) return;
+    if (!plan_set_down(state)) return look_for_changes(state, line);
     line.act = Act::kSetHighest;
     line.act_words = Words::tr("Set it");
   } else if (is_set_down(state)) {
@@ -160,6 +171,11 @@ VerdictLine verdict_line(const SessionState& state) {
     lead_to(PlanStep::kLimits, line);
   else
     take_highest(state, line);
+  if (is_running(state, RunKind::kAdvice)) {
+    line.act = Act::kCancel;
+    line.act_words = Words::tr("Cancel");
+    line.act_enabled = true;
+  }
   return line;
 }
 

@@ -11,7 +11,7 @@
 namespace wrapgauge {
 
 struct VerdictLine {
-  enum class Act { kNone, kFindHighest, kSetHighest, kOpenStep, kCancel };
+  enum class Act { kNone, kFindHighest, kSetHighest, kFindChanges, kOpenStep, kCancel };
 
   QString words;                     // the verdict, or one sentence about what is missing
   std::optional<Severity> severity;  // of the worst; none: there is no result

@@ -19,7 +19,8 @@ namespace {
 constexpr double kSurfaceLift_m = 0.8e-3;  // off the skin
 constexpr double kOuterLift_m = 0.4e-3;    // off the skin's side where they are one, towards the eye
 constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-3;  // towards the eye
-const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200), kAirLine(70, 62, 92);
+const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200), kCut(20, 120, 90),
+    kAirLine(70, 62, 92);
 
 // Gathers pieces from point to point.
 class LineMaker {
@@ -254,8 +255,20 @@ void add_marks(const ShownPlan& shown, ScenePart& part) {
   lines.put_into(part);
 }
 
+// Where the section that is shown beside cuts the skin.
+void add_cut(const ShownPlan& shown, double station_m, ScenePart& part) {
+  const Axis& axis = shown.body()->axis;
+  LineMaker lines(2.4, kCut, kMarkLift_m);
+  for (const SectionLine& line :
+       shown.sections()->at(axis.origin_m + station_m * axis.direction, axis.direction)) {
+    for (std::size_t k = 1; k < line.points_m.size(); ++k) lines.add(line.points_m[k - 1], line.points_m[k]);
+    if (line.closed) lines.add(line.points_m.back(), line.points_m.front());
+  }
+  lines.put_into(part);
+}
+
 DrawnFace face_of(const Moment& moment, const DeviceFaces& faces, BodyLook look) {
-  return look == BodyLook::kDevice ? as_solved(faces, moment.lowered) : at_rest(moment.on_skin);
+  return look == BodyLook::kDevice ? as_solved(faces, moment.lowered()) : at_rest(moment.on_skin);
 }
 
 DeviceFaces faces_at(const ShownPlan& shown, const Moment& moment) {
@@ -333,6 +346,7 @@ ScenePart picked_part(const ShownPlan& shown, const Selection& selection, BodyLo
     add_chosen_chamber(flat, static_cast<int>(index_of(*selection.chamber())), *face, part);
   }
   if (selection.place_m()) add_ring(*shown.skin(), *selection.place_m(), 2.5e-3, kPicked, part);
+  if (selection.cut_m()) add_cut(shown, *selection.cut_m(), part);
   if (!shown.marks().empty()) add_marks(shown, part);
   return part;
 }

@@ -56,7 +56,8 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&shown_, &ShownPlan::stateRead, this, [this](int state) {
     if (state == selection_.state()) rebuild_scene();
   });
-  for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::fillingChanged})
+  for (const auto signal : {&Selection::chamberChanged, &Selection::placeChanged, &Selection::fillingChanged,
+                            &Selection::cutChanged})
     connect(&selection_, signal, this, &BodyView::rebuild_scene);
   connect(&selection_, &Selection::chamberChanged, this, &BodyView::chamber_chosen);
   connect(&selection_, &Selection::unitChanged, overlay_, qOverload<>(&QWidget::update));

@@ -12,9 +12,8 @@ namespace {
 Moment recorded(const ShownPlan& shown, int state) {
   const StateContact& contact = *shown.contact(state);
   const EquilibriumState& at = shown.estimate()->path.states[static_cast<std::size_t>(state)];
-  const double lowered_m = at.indentation_m.size() > 0 ? at.indentation_m.maxCoeff() : 0.0;
   return {contact.on_skin, contact.map.on_layout_pa, contact.share_of_limit, at.positions_m,
-          Length(lowered_m)};
+          at.indentation_m};
 }
 
 Moment between(const Moment& a, const Moment& b, double share) {
@@ -25,7 +24,7 @@ Moment between(const Moment& a, const Moment& b, double share) {
           mix(a.pressure_pa, b.pressure_pa),
           mix(a.share_of_limit, b.share_of_limit),
           mix(a.positions_m, b.positions_m),
-          std::max(a.lowered, b.lowered)};
+          mix(a.indentation_m, b.indentation_m)};
 }
 
 TriangleMesh outer_side(const InflationSetup& setup, const SheetMesh& sheet, const Points3& positions_m) {

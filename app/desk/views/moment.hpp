@@ -14,7 +14,11 @@ struct Moment {
   Eigen::VectorXd pressure_pa;     // a flat vertex each: on the skin
   Eigen::VectorXd share_of_limit;  // a flat vertex each: above 1 is hatched
   Points3 positions_m;             // a node of path.sheet each
-  Length lowered;                  // the most that the skin is pressed in
+  Eigen::VectorXd indentation_m;   // a flat vertex each: how far the skin is pressed in
+
+  Length lowered() const {  // the most of it
+    return Length(indentation_m.size() > 0 ? indentation_m.maxCoeff() : 0.0);
+  }
 };
 
 // `filling`: 0 for the first recorded state, 1 for the second, and so on. None: contacts are still being

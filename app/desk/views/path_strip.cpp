@@ -19,6 +19,7 @@
 #include <utility>
 
 #include "app/desk/views/pressure_words.hpp"
+#include "app/desk/views/pump_scale.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/words/phrase_text.hpp"
@@ -78,7 +79,11 @@ PathStrip::PathStrip(const ShownPlan& shown, Selection& selection, QWidget* pare
   auto* pump = new QHBoxLayout;
   pump->setSpacing(8);
   pump->addWidget(play_);
-  pump->addWidget(slider_, 1);
+  auto* travel = new QVBoxLayout;
+  travel->setSpacing(1);
+  travel->addWidget(slider_);
+  travel->addWidget(new PumpScale(shown_, selection_, *slider_, this));
+  pump->addLayout(travel, 1);
   box->addLayout(pump);
   box->addWidget(view_, 1);
   offer_picture(this, tr("inflation curve"), [this] { return picture(); });

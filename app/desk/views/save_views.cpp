@@ -6,8 +6,10 @@
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QMessageBox>
+#include <QPainter>
 
 #include "app/picture/png.hpp"
+#include "app/picture/svg_picture.hpp"
 #include "model/core/file.hpp"
 
 namespace wrapgauge {
@@ -47,6 +49,18 @@ void offer_picture(QWidget* widget, const QString& name, std::function<QImage()>
   action(widget, words(QT_TRANSLATE_NOOP("SaveViews", "Save picture…")), [widget, name, picture] {
     save(widget, words(QT_TRANSLATE_NOOP("SaveViews", "Save picture")), name + ".png",
          words(QT_TRANSLATE_NOOP("SaveViews", "PNG pictures (*.png)")), png_bytes(picture()));
+  });
+}
+
+void offer_drawing(QWidget* widget, const QString& name, const QSize& size,
+                   std::function<void(QPainter&)> draw) {
+  action(widget, words(QT_TRANSLATE_NOOP("SaveViews", "Save drawing…")), [widget, name, size, draw] {
+    SvgPicture drawing(size);
+    QPainter painter(&drawing);
+    draw(painter);
+    painter.end();
+    save(widget, words(QT_TRANSLATE_NOOP("SaveViews", "Save drawing")), name + ".svg",
+         words(QT_TRANSLATE_NOOP("SaveViews", "SVG drawings (*.svg)")), drawing.bytes());
   });
 }
 

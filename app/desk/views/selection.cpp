@@ -36,4 +36,10 @@ void Selection::show_unit(PressureUnit unit) {
   emit unitChanged();
 }
 
+void Selection::show_cut(std::optional<double> station_m) {
+  if (station_m == cut_m_) return;
+  cut_m_ = station_m;
+  emit cutChanged();
+}
+
 }  // namespace wrapgauge

@@ -23,6 +23,9 @@ class Selection : public QObject {
   // Where the filling stands, counted in states; between two of them `state` is the nearer one.
   double filling() const { return filling_; }
   PressureUnit unit() const { return unit_; }
+  std::optional<double> cut_m() const {
+    return cut_m_;
+  }  // station of the section that is shown; none: none is
 
  public slots:
   // Each says nothing when nothing changes.
@@ -31,6 +34,7 @@ class Selection : public QObject {
   void show_state(int state);
   void show_filling(double filling);
   void show_unit(PressureUnit unit);
+  void show_cut(std::optional<double> station_m);
 
  signals:
   void chamberChanged();
@@ -38,6 +42,7 @@ class Selection : public QObject {
   void fillingChanged();  // before stateChanged, where that changes too
   void stateChanged();
   void unitChanged();
+  void cutChanged();
 
  private:
   std::optional<ChamberId> chamber_;
@@ -45,6 +50,7 @@ class Selection : public QObject {
   int state_ = 0;
   double filling_ = 0.0;
   PressureUnit unit_ = PressureUnit::kKilopascal;
+  std::optional<double> cut_m_;
 };
 
 }  // namespace wrapgauge

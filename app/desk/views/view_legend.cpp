@@ -36,7 +36,7 @@ void draw_bar(QPainter& painter, const QRectF& bar, const LegendLook& look) {
 }
 
 void draw_limits(QPainter& painter, const QRectF& bar, const MapScene& scale, const LegendLook& look) {
-  for (const LimitMark& mark : scale.limits) {
+  for (const BarMark& mark : scale.limits) {
     const double y = bar.bottom() - mark.pressure_pa / scale.top_pa * bar.height();
     if (y < bar.top()) continue;
     painter.setPen(QPen(look.colours.paper, 4.0));
@@ -58,7 +58,7 @@ double bar_width(const QFontMetricsF& metrics) {
 QString limits_words(const MapScene& scale, PressureUnit first, bool narrow) {
   if (scale.limits.empty()) return {};
   QStringList values;
-  for (const LimitMark& mark : scale.limits) {
+  for (const BarMark& mark : scale.limits) {
     const Pressure limit(mark.limit_pa);
     values += first == PressureUnit::kKilopascal ? fixed_words(limit / kPa, 1) : fixed_words(limit / mmHg, 0);
   }

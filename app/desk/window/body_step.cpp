@@ -198,6 +198,10 @@ void BodyStep::take_origin(const QVariant& origin) {
   });
 }
 
+void BodyStep::make_from_measures() {
+  take_origin(kFromMeasures);
+}
+
 void BodyStep::show_state(const SessionState& now, const SessionState& before) {
   const auto* file = std::get_if<BodyFile>(&now.plan->body);
   if (now.plan != before.plan) {

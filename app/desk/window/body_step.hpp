@@ -14,6 +14,7 @@ class BodyStep : public StepForm {
 
   void open_mesh(const std::filesystem::path& file);
   void ask_for_mesh();
+  void make_from_measures();
   SkinPlacePanel& places() { return *places_; }
   SitePanel& sites() { return *sites_; }
 

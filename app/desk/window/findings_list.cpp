@@ -73,14 +73,7 @@ QString plain_words(const std::vector<ListedFinding>& findings) {
       "no measurement has confirmed them yet.");
 }
 
-FindingsList::FindingsList(const QString& name, QWidget* parent) : QListWidget(parent) {
-  setAccessibleName(name);
-  setWordWrap(true);
-  setItemDelegate(new FindingCardDelegate(this));
-  setAlternatingRowColors(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setSizeAdjustPolicy(QAbstractScrollArea::AdjustIgnored);
+FindingsList::FindingsList(const QString& name, QWidget* parent) : CardList(name, parent) {
   const auto jump = [this](QListWidgetItem* item) {
     const auto at = static_cast<std::size_t>(row(item));
     if (at >= findings_.size()) return;
@@ -95,42 +88,12 @@ void FindingsList::show_findings(std::vector<ListedFinding> findings) {
   clear();
   findings_ = std::move(findings);
   for (const ListedFinding& finding : findings_) {
-    addItem(finding.label + QStringLiteral(": ") + finding.sentence);
-    QListWidgetItem& added = *item(count() - 1);
-    if (finding.card) added.setData(kCardRole, QVariant::fromValue(*finding.card));
     const QString factor = plain_words({finding});
-    added.setToolTip(finding.card
-                         ? finding.sentence + (factor.isEmpty() ? QString() : QStringLiteral("\n\n") + factor)
-                         : factor);
+    const QString whole = finding.sentence + (factor.isEmpty() ? QString() : QStringLiteral("\n\n") + factor);
+    add(finding.label + QStringLiteral(": ") + finding.sentence, finding.card, finding.card ? whole : factor);
   }
   setVisible(!findings_.empty());
   fit();
-}
-
-void FindingsList::resizeEvent(QResizeEvent* event) {
-  QListWidget::resizeEvent(event);
-  fit();
-}
-
-int FindingsList::height_of(int row, int width) const {
-  QStyleOptionViewItem option;
-  option.font = font();
-  option.rect = QRect(0, 0, std::max(width, 80), 10000);
-  if (item(row)->data(kCardRole).isValid())
-    return itemDelegate()->sizeHint(option, indexFromItem(item(row))).height();
-  return fontMetrics().boundingRect(option.rect, Qt::TextWordWrap, item(row)->text()).height() + 8;
-}
-
-// As tall as its cards, so that the column scrolls and not the list in it.
-void FindingsList::fit() {
-  const int width = viewport()->width() - 8;
-  int height = 4;
-  for (int i = 0; i < count(); ++i) {
-    const int tall = height_of(i, width);
-    item(i)->setSizeHint(QSize(0, tall));
-    height += tall;
-  }
-  setFixedHeight(height + 2 * frameWidth());
 }
 
 }  // namespace wrapgauge

@@ -1,10 +1,8 @@
 #pragma once
 // What to act on, a card each, worst first; the whole sentence on hover; choosing one jumps to its place.
 
-#include <QListWidget>
-
 #include "app/desk/session/plan_session.hpp"
-#include "app/desk/window/finding_card.hpp"
+#include "app/desk/window/card_list.hpp"
 
 namespace wrapgauge {
 
@@ -26,7 +24,7 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked);
 // What the words in these sentences mean that are not a caster's own; empty where none is used.
 QString plain_words(const std::vector<ListedFinding>& findings);
 
-class FindingsList : public QListWidget {
+class FindingsList : public CardList {
   Q_OBJECT
  public:
   explicit FindingsList(const QString& name, QWidget* parent = nullptr);
@@ -36,12 +34,7 @@ class FindingsList : public QListWidget {
   void chamberAsked(int chamber);
   void placeAsked(const Vec3& point_m);
 
- protected:
-  void resizeEvent(QResizeEvent* event) override;
-
  private:
-  void fit();
-  int height_of(int row, int width) const;
   std::vector<ListedFinding> findings_;
 };
 

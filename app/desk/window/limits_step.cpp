@@ -2,6 +2,7 @@
 
 #include <QFileDialog>
 
+#include "app/desk/window/change_panel.hpp"
 #include "app/desk/window/word_panels.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/note/verdict.hpp"
@@ -61,8 +62,9 @@ LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
   QVBoxLayout* column = plain_column(this);
   column->addLayout(&limits_.layout());
   for (QWidget* part : std::initializer_list<QWidget*>{
-           status_, new ClearancePanel(session, this), findings_, plain_words_,
-           heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_, heading_label(tr("Aim"), this),
+           status_, new ClearancePanel(session, this), new ChangePanel(session, this), findings_,
+           plain_words_, heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_,
+           heading_label(tr("Aim"), this),
            words_label(tr("Wanted mean contact pressure, kPa; leave a chamber empty to let it follow."),
                        this),
            wanted_})

@@ -3,6 +3,7 @@
 #include <QCloseEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLabel>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
@@ -16,6 +17,7 @@
 #include <map>
 
 #include "app/desk/window/body_step.hpp"
+#include "app/desk/window/drop_frame.hpp"
 #include "app/desk/window/inflation_step.hpp"
 #include "app/desk/window/layout_step.hpp"
 #include "app/desk/window/limits_step.hpp"
@@ -29,7 +31,6 @@
 #include "app/desk/window/view_area.hpp"
 #include "app/desk/window/wear_step.hpp"
 #include "app/job/demo_files.hpp"
-#include "app/job/results.hpp"
 #include "model/layout/layout_json.hpp"
 
 namespace wrapgauge {
@@ -85,6 +86,7 @@ void MainWindow::arrange() {
   below_one_another->addWidget(verdict_);
   below_one_another->addWidget(splitter_, 1);
   setCentralWidget(all);
+  drop_ = new DropFrame(all);
   connect(verdict_, &VerdictBar::stepAsked, column_, &PlanColumn::open_step);
   auto* caution =
       new QLabel(tr("Predicted by an uncalibrated model. Not a medical device; ask a clinician before "
@@ -93,6 +95,8 @@ void MainWindow::arrange() {
   caution->setMinimumWidth(50);
   statusBar()->addWidget(caution, 1);
   statusBar()->addPermanentWidget(new RunBar(session_, this));
+  saved_ = new QLabel(this);
+  statusBar()->addPermanentWidget(saved_);
   statusBar()->setSizeGripEnabled(false);
   resize(QSize(1400, 900).boundedTo(screen()->availableSize()));
   const int for_the_plan = std::clamp(width() / 3, 366, 400);
@@ -123,6 +127,7 @@ void MainWindow::add_steps() {
 }
 
 void MainWindow::connect_views() {
+  connect(views_, &ViewArea::problemMet, this, [this](const Problem& problem) { say(problem); });
   Selection& selection = views_->selection();
   connect(&selection, &Selection::chamberChanged, this, [this, &selection] {
     if (selection.chamber()) layout_->parts().show_chamber(static_cast<int>(index_of(*selection.chamber())));
@@ -238,11 +243,18 @@ void MainWindow::open_dropped(const std::filesystem::path& file) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+  if (!event->mimeData()->hasUrls()) return;
+  event->acceptProposedAction();
+  drop_->light(true);
+}
+
+void MainWindow::dragLeaveEvent(QDragLeaveEvent*) {
+  drop_->light(false);
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
+  drop_->light(false);
   // After the drop has ended: a dialog may come up, and where the files came from must not wait for it.
   for (const QUrl& url : event->mimeData()->urls())
     if (url.isLocalFile())
@@ -268,6 +280,8 @@ void MainWindow::show_title() {
                                     : QString::fromStdString(file.filename().string());
   setWindowTitle(tr("%1[*] – Wrapgauge").arg(name));
   setWindowModified(session_.modified());
+  const bool has_file = !session_.file().empty();
+  saved_->setText(session_.modified() ? tr("Changes not saved") : has_file ? tr("Saved") : QString());
 }
 
 bool MainWindow::save() {
@@ -288,18 +302,8 @@ bool MainWindow::save_as() {
   return saved.ok();
 }
 
-void MainWindow::save_results() {
-  const auto solved = session_.solved();
-  if (!solved || !session_.stale().empty())
-    return say(bad_input("there is no result of the plan as it stands: estimate first."));
-  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the results"));
-  if (folder.isEmpty()) return;
-  const auto written = write_results(*solved->estimate, *solved->summary, folder.toStdString());
-  if (!written) return say(written.problem());
-  message_->say_news(tr("Results were written to %1.").arg(folder));
-}
-
 bool MainWindow::may_leave() {
+  picture_plan();
   if (!session_.modified()) return true;
   QMessageBox ask(QMessageBox::Question, tr("Unsaved changes"),
                   tr("The plan has changes that were not saved. Save them?"),

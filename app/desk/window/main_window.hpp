@@ -6,13 +6,16 @@
 
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/window/look.hpp"
+#include "app/desk/window/welcome_page.hpp"
 
+class QLabel;
 class QMenu;
 class QSplitter;
 
 namespace wrapgauge {
 
 class BodyStep;
+class DropFrame;
 class LayoutStep;
 class MessageBar;
 class NoteStep;
@@ -33,6 +36,9 @@ class MainWindow : public QMainWindow {
   void start(const std::filesystem::path& plan_file);
   bool open_plan(const std::filesystem::path& file);  // false: not opened, and the window says why
   void open_demo();
+  void show_start_page();
+  // Through one of the doors of the start page: a new plan, and what is asked for first.
+  void begin_with(Door door);
   void open_dropped(const std::filesystem::path& file);  // plan, mesh, drawing or layout, by its ending
 
   PlanSession& session() { return session_; }
@@ -46,6 +52,7 @@ class MainWindow : public QMainWindow {
 
  protected:
   void dragEnterEvent(QDragEnterEvent* event) override;
+  void dragLeaveEvent(QDragLeaveEvent* event) override;
   void dropEvent(QDropEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
@@ -70,8 +77,11 @@ class MainWindow : public QMainWindow {
   bool save();
   bool save_as();
   void save_results();
+  void save_filling();
   bool may_leave();  // asks what becomes of unsaved changes
   void remember_plan();
+  void start_new();
+  void picture_plan();  // for the start page
   void remember_layout();
   void recall_layout();
 
@@ -82,6 +92,8 @@ class MainWindow : public QMainWindow {
   PlanColumn* column_;
   ViewArea* views_;
   MessageBar* message_;
+  DropFrame* drop_;
+  QLabel* saved_;  // whether the plan is
   BodyStep* body_;
   LayoutStep* layout_;
   WearStep* wear_;

@@ -6,6 +6,7 @@
 #include <functional>
 
 #include "app/desk/window/body_step.hpp"
+#include "app/desk/window/go_to_field.hpp"
 #include "app/desk/window/layout_step.hpp"
 #include "app/desk/window/main_window.hpp"
 #include "app/desk/window/message_bar.hpp"
@@ -37,11 +38,9 @@ void add_one_of(QMenu& menu, const std::vector<std::pair<QString, Value>>& entri
 void MainWindow::add_plan_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Plan"));
   menu->addAction(tr("&New"), QKeySequence::New, this, [this] {
-    if (!may_leave()) return;
-    message_->hide();
-    session_.start_new();
-    column_->open_step(PlanStep::kBody);
+    if (may_leave()) start_new();
   });
+  menu->addAction(tr("Start pa&ge…"), this, &MainWindow::show_start_page);
   menu->addAction(tr("&Open…"), QKeySequence::Open, this, [this] {
     const QString file = QFileDialog::getOpenFileName(this, tr("Open a plan"), {}, tr("Plans (*.json)"));
     if (!file.isEmpty()) open_plan(file.toStdString());
@@ -62,6 +61,7 @@ void MainWindow::add_plan_menu() {
     layout_->ask_for_layout();
   });
   menu->addAction(tr("Save &results…"), this, &MainWindow::save_results);
+  menu->addAction(tr("Save the fillin&g as pictures…"), this, &MainWindow::save_filling);
   menu->addAction(tr("Save the no&te…"), QKeySequence(tr("Ctrl+Shift+N")), this, [this] {
     column_->open_step(PlanStep::kNote);
     note_->ask_where_to_save();
@@ -106,6 +106,8 @@ void MainWindow::add_view_menu() {
   for (const PlanStep step : kPlanSteps)
     menu->addAction(tr("Step %1").arg(step_name(step)), QKeySequence(Qt::CTRL | static_cast<Qt::Key>(key++)),
                     this, [this, step] { column_->open_step(step); });
+  menu->addAction(tr("&Go to a field…"), QKeySequence(tr("Ctrl+K")), this,
+                  [this] { GoToField(*column_, this).exec(); });
   menu->addSeparator();
   const std::pair<QString, QWidget*> areas[] = {{tr("To the plan"), column_},
                                                 {tr("To the &body"), &views_->body()},

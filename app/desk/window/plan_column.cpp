@@ -3,8 +3,10 @@
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QStyleOption>
+#include <QTimer>
 
 #include "app/desk/window/brief_label.hpp"
+#include "app/desk/window/fine_settings.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -172,6 +174,16 @@ void PlanColumn::open_step(PlanStep step) {
   }
   show_states();
   emit stepOpened(step);
+}
+
+void PlanColumn::show_field(PlanStep step, QWidget& field) {
+  open_step(step);
+  for (QWidget* at = &field; at; at = at->parentWidget())
+    if (auto* drawer = qobject_cast<FineSettings*>(at)) drawer->open();
+  field.setFocus(Qt::ShortcutFocusReason);
+  // Where it lies is known when the form has been laid out.
+  QTimer::singleShot(0, &field,
+                     [this, &field] { scroll_->ensureWidgetVisible(&field, 0, 2 * field.height()); });
 }
 
 void PlanColumn::show_states() {

@@ -39,6 +39,9 @@ class PlanColumn : public QWidget {
 
   void add_step(PlanStep step, StepForm* form);
   void open_step(PlanStep step);
+  StepForm& form(PlanStep step) const { return *steps_.at(step).form; }
+  // Its step and the drawers it lies in are opened; it is scrolled to and has the keyboard.
+  void show_field(PlanStep step, QWidget& field);
   PlanStep opened() const { return opened_; }
   QString state_words() const { return words_->text(); }  // of the step that is open
 

@@ -1,6 +1,7 @@
 #include "app/desk/window/run_bar.hpp"
 
 #include <QHBoxLayout>
+#include <QRegularExpression>
 #include <map>
 
 namespace wrapgauge {
@@ -9,6 +10,16 @@ namespace {
 // Each change has the whole window put together anew, which costs an estimate on software graphics more than
 // a step of its solver.
 constexpr int kBetweenChanges_ms = 150;
+
+// "runs 3 of 31, about 2 min left"
+std::optional<QString> runs_words(const QString& stage) {
+  static const QRegularExpression runs(QStringLiteral("^runs (\\d+) of (\\d+)(?:, about (.+) left)?$"));
+  const auto found = runs.match(stage);
+  if (!found.hasMatch()) return std::nullopt;
+  const QString done = found.captured(1), all = found.captured(2), left = found.captured(3);
+  return left.isEmpty() ? RunBar::tr("%1 of %2").arg(done, all)
+                        : RunBar::tr("%1 of %2, about %3 left").arg(done, all, left);
+}
 
 QString one_stage(const QString& stage) {
   const std::map<QString, QString> known{
@@ -22,9 +33,13 @@ QString one_stage(const QString& stage) {
       {QStringLiteral("all inlets together"), RunBar::tr("all inlets together")},
       {QStringLiteral("as drawn"), RunBar::tr("as drawn")},
       {QStringLiteral("chambers fed apart"), RunBar::tr("chambers fed apart")},
+      {QStringLiteral("the plan as it is"), RunBar::tr("the plan as it is")},
+      {QStringLiteral("changes on the coarse mesh"), RunBar::tr("changes on the preview's mesh")},
+      {QStringLiteral("changes on the plan's own mesh"), RunBar::tr("changes on the plan's own mesh")},
       {QStringLiteral("done"), RunBar::tr("done")}};
   const auto found = known.find(stage);
   if (found != known.end()) return found->second;
+  if (const auto runs = runs_words(stage)) return *runs;
   const QString before = QStringLiteral("inlet '"), after = QStringLiteral("' alone");
   if (!stage.startsWith(before) || !stage.endsWith(after)) return stage;
   return RunBar::tr("inlet '%1' alone").arg(stage.sliced(before.size()).chopped(after.size()));

@@ -5,12 +5,6 @@
 
 namespace wrapgauge {
 
-QColor severity_colour(Severity severity) {
-  const QColor colours[] = {QColor(0x7a, 0x76, 0x84), QColor(0xb0, 0x7a, 0x10), QColor(0xc2, 0x3b, 0x22),
-                            QColor(0x9c, 0x12, 0x4a)};
-  return colours[static_cast<std::size_t>(severity)];
-}
-
 void draw_share_bar(QPainter& painter, const QRect& bar, double share, const QColor& mark, const QColor& ink,
                     const QPalette& palette) {
   constexpr double kEnd = 1.5;  // share of the limit at the bar's end

@@ -3,15 +3,12 @@
 
 #include <QPalette>
 
-#include "model/limits/finding.hpp"
+#include "app/desk/views/view_colours.hpp"
 
 class QPainter;
 class QRect;
 
 namespace wrapgauge {
-
-// Colours that read on a pale and on a dark ground.
-QColor severity_colour(Severity severity);
 
 // The limit is a line across the bar, two thirds along; from one and a half times the limit on it is full.
 void draw_share_bar(QPainter& painter, const QRect& bar, double share, const QColor& mark, const QColor& ink,

@@ -29,7 +29,7 @@ SolvingPanel::SolvingPanel(PlanSession& session, QWidget* parent)
 
 void SolvingPanel::add_mesh() {
   const NumberField::Range edges{0.5, 30.0, 1, 0.5};
-  const FieldText edge(tr("Mesh edge"), tr("Edge of the standard mesh"),
+  const FieldText edge(tr("Mesh edge"), tr("Edge of the final mesh"),
                        tr("Finer takes longer; the estimate says how far a coarser mesh is off."),
                        "mesh edge");
   const FieldText seam(tr("Beside seams"), {},

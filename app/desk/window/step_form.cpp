@@ -13,6 +13,11 @@ StepForm::StepForm(PlanSession& session, QWidget* parent) : QWidget(parent), ses
   });
 }
 
+void StepForm::bring_up_to_date() {
+  show_state(now(), {});
+  for (StepForm* part : findChildren<StepForm*>()) part->show_state(now(), {});
+}
+
 void StepForm::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   show_state(now(), {});

@@ -18,6 +18,8 @@ class StepForm : public QWidget {
  public:
   explicit StepForm(PlanSession& session, QWidget* parent = nullptr);
 
+  void bring_up_to_date();  // though it is not seen: which of its fields are there
+
  signals:
   void problemMet(const Problem& problem);  // for the window to say
   void chamberAsked(int chamber);           // a finding was clicked: show this chamber

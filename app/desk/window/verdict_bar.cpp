@@ -123,6 +123,9 @@ void VerdictBar::act() {
   switch (line_.act) {
     case VerdictLine::Act::kFindHighest:
       return session_.find_ceiling();
+    case VerdictLine::Act::kFindChanges:
+      session_.find_advice();
+      return void(emit stepAsked(PlanStep::kLimits));
     case VerdictLine::Act::kCancel:
       return session_.cancel();
     case VerdictLine::Act::kOpenStep:

@@ -6,6 +6,7 @@
 
 #include "app/desk/session/mend_words.hpp"
 #include "app/desk/session/result_words.hpp"
+#include "app/desk/window/kept_panel.hpp"
 #include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/layout/part_edits.hpp"
@@ -72,8 +73,15 @@ void ViewArea::arrange() {
   tabs->addTab(table, tr("Chambers"));
   QWidget* probe = in_scroll(new ProbePanel(shown_, selection_, tabs), tabs);
   tabs->addTab(probe, tr("Picked spot"));
-  connect(&selection_, &Selection::placeChanged, tabs, [this, tabs, probe] {
-    if (selection_.place_m()) tabs->setCurrentWidget(probe);
+  auto* cut = new CutView(shown_, selection_, tabs);
+  cut->setAccessibleName(tr("Section of the limb with the device on it"));
+  tabs->addTab(cut, tr("Cut"));
+  auto* kept = new KeptPanel(
+      session_, [this] { return body_->picture(); }, tabs);
+  tabs->addTab(kept, tr("Kept"));
+  connect(kept, &KeptPanel::problemMet, this, &ViewArea::problemMet);
+  connect(&selection_, &Selection::placeChanged, tabs, [this, tabs, probe, cut] {
+    if (selection_.place_m() && tabs->currentWidget() != cut) tabs->setCurrentWidget(probe);
   });
   below_->addWidget(strip_);
   below_->addWidget(tabs);

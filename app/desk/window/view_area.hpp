@@ -7,6 +7,7 @@
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/views/body_view.hpp"
 #include "app/desk/views/chamber_table.hpp"
+#include "app/desk/views/cut_view.hpp"
 #include "app/desk/views/flat_view.hpp"
 #include "app/desk/views/path_strip.hpp"
 #include "app/desk/views/probe_panel.hpp"
@@ -30,6 +31,9 @@ class ViewArea : public QWidget {
   void show_place(const Vec3& place_m);
   QByteArray save_state() const;
   void restore_state(const QByteArray& state);
+
+ signals:
+  void problemMet(const Problem& problem);
 
  private:
   void arrange();
