@@ -22,6 +22,24 @@ int steps_of(double station_m) {
   return static_cast<int>(std::lround(station_m / kStep_m));
 }
 
+bool same_surface(const TriangleMesh& a, const TriangleMesh& b) {
+  return a.vertices_m.rows() == b.vertices_m.rows() && a.faces.rows() == b.faces.rows() &&
+         a.vertices_m == b.vertices_m && a.faces == b.faces;
+}
+
+// A large scan takes a while to be made ready for cuts: mostly that was done when the body was shown.
+// Sections refer to their body, which is held with them.
+std::shared_ptr<const PlaneSections> sections_of(const ShownPlan& shown,
+                                                 const std::shared_ptr<const Estimate>& estimate) {
+  if (shown.body() && same_surface(shown.body()->surface, estimate->body.surface)) {
+    const auto both =
+        std::make_shared<std::pair<std::shared_ptr<const Body>, std::shared_ptr<const PlaneSections>>>(
+            shown.body(), shown.sections());
+    return {both, both->second.get()};
+  }
+  return std::make_shared<const PlaneSections>(estimate->body.surface);
+}
+
 }  // namespace
 
 class CutView::Paper : public QWidget {
@@ -80,7 +98,7 @@ void CutView::estimate_changed() {
   const auto& estimate = shown_.estimate();
   if (estimate == of_) return read();
   of_ = estimate;
-  sections_ = estimate ? std::make_unique<const PlaneSections>(estimate->body.surface) : nullptr;
+  sections_ = estimate ? sections_of(shown_, estimate) : nullptr;
   slider_->setEnabled(estimate != nullptr);
   if (!estimate) return read();
   const bool was_set = slider_->maximum() > slider_->minimum() && slider_->value() != 0;

@@ -41,7 +41,7 @@ class CutView : public QWidget {
   QLabel* words_;
   QSlider* slider_;
   Paper* paper_;
-  std::unique_ptr<const PlaneSections> sections_;  // of the estimate's body
+  std::shared_ptr<const PlaneSections> sections_;  // of the estimate's body
   std::shared_ptr<const Estimate> of_;             // that they are of
   std::optional<CutSection> section_;
 };
