@@ -19,6 +19,7 @@ namespace {
 constexpr double kSurfaceLift_m = 0.8e-3;  // off the skin
 constexpr double kOuterLift_m = 0.4e-3;    // off the skin's side where they are one, towards the eye
 constexpr double kLineLift_m = 0.6e-3, kHaloLift_m = 0.9e-3, kMarkLift_m = 1.2e-3;  // towards the eye
+constexpr double kCutLift_m = 12e-3;  // over a device that lies on the skin it cuts
 const QColor kSite(0, 115, 138), kNoGo(150, 60, 0), kPicked(0, 110, 200), kCut(20, 120, 90),
     kAirLine(70, 62, 92);
 
@@ -258,7 +259,7 @@ void add_marks(const ShownPlan& shown, ScenePart& part) {
 // Where the section that is shown beside cuts the skin.
 void add_cut(const ShownPlan& shown, double station_m, ScenePart& part) {
   const Axis& axis = shown.body()->axis;
-  LineMaker lines(2.4, kCut, kMarkLift_m);
+  LineMaker lines(2.8, kCut, kCutLift_m);
   for (const SectionLine& line :
        shown.sections()->at(axis.origin_m + station_m * axis.direction, axis.direction)) {
     for (std::size_t k = 1; k < line.points_m.size(); ++k) lines.add(line.points_m[k - 1], line.points_m[k]);

@@ -91,7 +91,9 @@ class CutDrawer {
   }
 
   void draw_sheets() {
-    const QColor silicone = tinted(QColor(90, 80, 120), style_.out_of_date ? 0.4 : 0.75);
+    const bool dark = style_.colours.paper.lightness() < 128;
+    const QColor silicone =
+        tinted(dark ? QColor(190, 178, 225) : QColor(90, 80, 120), style_.out_of_date ? 0.4 : 0.75);
     for (const CutSheet& piece : section_.sheets) {
       QPen pen(piece.layer == SheetLayer::kStrap ? style_.colours.ink : silicone,
                std::max(1.5, per_m_ * piece.thickness_m));
