@@ -116,7 +116,7 @@ TEST_F(ScanJob, AForearmCuffGoesFromARawScanAndADrawingToANote) {
   inflate_it();
   read_findings();
   estimate_on(QStringLiteral("9"));
-  EXPECT_TRUE(window_.verdict().line().made_of.contains(QStringLiteral("9 mm, as coarse as a preview's")));
+  EXPECT_TRUE(window_.verdict().line().made_of.contains(QStringLiteral("9 mm: as coarse as a preview's")));
   picture(QStringLiteral("walk-7-note"));
   EXPECT_EQ(named<QTextBrowser>(QStringLiteral("note preview"))->verticalScrollBar()->maximum(), 0)
       << "the note scrolls inside the column that scrolls";
