@@ -2707,16 +2707,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>%1–%2</translation>
         </message>
         <message>
-            <source>Fastened at a closing length of %1 mm: stretched %2 to %3 % round the limb.</source>
-            <translation>Bei einer Verschlusslänge von %1 mm geschlossen: um das Glied %2 bis %3 % gedehnt.</translation>
-        </message>
-        <message>
             <source>Lies on the skin and does not close.</source>
             <translation>Liegt auf der Haut und schließt nicht.</translation>
-        </message>
-        <message>
-            <source>To mind: %1.</source>
-            <translation>Zu beachten: %1.</translation>
         </message>
         <message>
             <source>how it lies, in full</source>
@@ -2749,6 +2741,14 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Point of the layout that lies on the spot, upwards</source>
             <translation>Punkt des Layouts auf der Stelle, aufwärts</translation>
+        </message>
+        <message>
+            <source>Fastened at a closing length of %1 mm; stretch round the limb %2 to %3 %.</source>
+            <translation>Angelegt mit der Schließlänge %1 mm; Dehnung rings um das Glied %2 bis %3 %.</translation>
+        </message>
+        <message>
+            <source>To check: %1, under Why.</source>
+            <translation>Zu prüfen: %1, unter Warum.</translation>
         </message>
     </context>
     <context>

@@ -40,6 +40,7 @@ ChangePanel::ChangePanel(PlanSession& session, QWidget* parent)
           this, tr("Make this change"), [this] { make_change(); },
           tr("Make the chosen change of the plan"))) {
   list_->setObjectName(QStringLiteral("changes"));
+  list_->hide();
   QVBoxLayout* column = plain_column(this);
   for (QWidget* part : std::initializer_list<QWidget*>{heading_label(tr("What to change"), this), find_,
                                                        verdict_, list_, make_, rest_})

@@ -35,7 +35,7 @@ QString fit_verdict(const Fit& fit) {
     const auto percent = [](const GirthSection& section) {
       return fixed_words(100.0 * section.stretch(), 1);
     };
-    words = WearStep::tr("Fastened at a closing length of %1 mm: stretched %2 to %3 % round the limb.")
+    words = WearStep::tr("Fastened at a closing length of %1 mm; stretch round the limb %2 to %3 %.")
                 .arg(fixed_words(fit.anchor->closing_length / mm, 1), percent(loosest(fit)),
                      percent(tightest(fit)));
   } else {
@@ -43,7 +43,8 @@ QString fit_verdict(const Fit& fit) {
   }
   const auto minded = fit_findings(fit).size();
   return minded > 0
-             ? words + u' ' + WearStep::tr("To mind: %1.").arg(minded).replace(u' ', QChar(QChar::Nbsp))
+             ? words + u' ' +
+                   WearStep::tr("To check: %1, under Why.").arg(minded).replace(u' ', QChar(QChar::Nbsp))
              : words;
 }
 
