@@ -43,6 +43,19 @@ struct WithPieces : WithShown {
   }
 };
 
+TEST(TravelPieces, BetweenTwoStatesTheGraverOneCounts) {
+  using Pieces = std::vector<TravelPiece>;
+  const WorstOfState note{Severity::kNote, 0.5}, warn{Severity::kWarn, 0.9},
+      above{Severity::kAboveLimit, 1.5}, unshared{Severity::kAboveLimit, 0.4};
+  EXPECT_EQ(travel_pieces({{note, warn}}), (Pieces{{0.0, 1.0, Severity::kWarn}}));
+  EXPECT_EQ(travel_pieces({{above, note}}), (Pieces{{0.0, 1.0, Severity::kAboveLimit}}));
+  EXPECT_EQ(travel_pieces({{note, unshared}}), (Pieces{{0.0, 1.0, Severity::kAboveLimit}}))
+      << "no share says where it is passed";
+  EXPECT_EQ(travel_pieces({{note, above, above}}),
+            (Pieces{{0.0, 0.5, Severity::kWarn}, {0.5, 2.0, Severity::kAboveLimit}}));
+  EXPECT_EQ(travel_pieces({{note, std::nullopt}}), (Pieces{{0.0, 1.0, std::nullopt}}));
+}
+
 TEST(TravelPieces, LeaveNoGapAndAreNowhereMilderThanAStateInThem) {
   for (const Pressure inside : {0.5 * kPa, 2.0 * kPa, 12.0 * kPa}) {
     const WithPieces with(inside);

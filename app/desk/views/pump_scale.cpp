@@ -14,15 +14,10 @@ namespace {
 
 constexpr int kBand = 6;  // pixels
 
-struct Worst {
-  Severity severity = Severity::kNote;
-  double share = 0.0;
-};
-
-std::optional<Worst> worst_of(const ShownPlan& shown, int state) {
+std::optional<WorstOfState> worst_of(const ShownPlan& shown, int state) {
   const auto contact = shown.contact(state);
   if (!contact) return std::nullopt;
-  Worst worst;
+  WorstOfState worst;
   for (const Finding& finding : contact->findings) {
     worst.severity = std::max(worst.severity, finding.severity);
     worst.share = std::max(worst.share, finding.share_of_limit);
@@ -37,8 +32,8 @@ void add_piece(TravelPiece piece, std::vector<TravelPiece>& pieces) {
     pieces.push_back(piece);
 }
 
-void add_between(int state, const std::optional<Worst>& before, const std::optional<Worst>& after,
-                 std::vector<TravelPiece>& pieces) {
+void add_between(int state, const std::optional<WorstOfState>& before,
+                 const std::optional<WorstOfState>& after, std::vector<TravelPiece>& pieces) {
   const double from = state, to = state + 1;
   if (!before || !after) return add_piece({from, to, std::nullopt}, pieces);
   const bool passes = before->severity < Severity::kAboveLimit && after->severity >= Severity::kAboveLimit &&
@@ -66,11 +61,17 @@ std::optional<Pressure> inside_at(const ShownPlan& shown, double filling) {
 
 }  // namespace
 
-std::vector<TravelPiece> travel_pieces(const ShownPlan& shown) {
+std::vector<TravelPiece> travel_pieces(const std::vector<std::optional<WorstOfState>>& states) {
   std::vector<TravelPiece> pieces;
-  for (int state = 0; state + 1 < shown.state_count(); ++state)
-    add_between(state, worst_of(shown, state), worst_of(shown, state + 1), pieces);
+  for (std::size_t state = 1; state < states.size(); ++state)
+    add_between(static_cast<int>(state) - 1, states[state - 1], states[state], pieces);
   return pieces;
+}
+
+std::vector<TravelPiece> travel_pieces(const ShownPlan& shown) {
+  std::vector<std::optional<WorstOfState>> states;
+  for (int state = 0; state < shown.state_count(); ++state) states.push_back(worst_of(shown, state));
+  return travel_pieces(states);
 }
 
 PumpScale::PumpScale(const ShownPlan& shown, const Selection& selection, const QSlider& slider,

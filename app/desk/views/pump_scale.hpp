@@ -19,9 +19,15 @@ struct TravelPiece {
   bool operator==(const TravelPiece&) const = default;
 };
 
-// From the first recorded state to the last, in order, no two neighbours alike. Between two states the graver
-// one counts, but that a limit is passed where the share of it, in a straight line, comes to 1: a warning up
-// to there.
+struct WorstOfState {
+  Severity severity = Severity::kNote;
+  double share = 0.0;  // the largest of a limit, after the model factor
+};
+
+// From the first recorded state to the last, in order, no two neighbours alike. A state without its worst is
+// not read yet. Between two states the graver one counts, but that a limit is passed where the share of it,
+// in a straight line, comes to 1: a warning up to there.
+std::vector<TravelPiece> travel_pieces(const std::vector<std::optional<WorstOfState>>& states);
 std::vector<TravelPiece> travel_pieces(const ShownPlan& shown);
 
 class PumpScale : public QWidget {
