@@ -5,13 +5,13 @@
 #include <QTemporaryDir>
 #include <chrono>
 #include <condition_variable>
+#include <deque>
 #include <exception>
 #include <mutex>
 #include <new>
 
 #include "app/desk/session/forward_progress.hpp"
 #include "app/job/study_inputs.hpp"
-#include "model/core/passage.hpp"
 #include "model/core/thrown.hpp"
 
 namespace wrapgauge {
@@ -20,7 +20,8 @@ namespace wrapgauge {
 struct EstimateRunner::Shared {
   std::mutex mutex;
   std::condition_variable wake;
-  Task next;  // empty: nothing to do
+  Task next;                                 // empty: nothing to do
+  std::deque<std::function<void()>> posted;  // for the window's thread, in this order
   bool end = false;
   std::atomic<int> newest{0};  // number of the newest wish; older ones are cancelled
 };
@@ -39,16 +40,14 @@ class EstimateRunner::Reporter : public Progress {
   // Runs on the window's thread unless something newer was asked for in between.
   template <class Action>
   void post(Action action) const {
-    static Passage queue;
     EstimateRunner* runner = &runner_;
-    queue.leave_behind();
-    QMetaObject::invokeMethod(
-        runner,
-        [runner, number = number_, action] {
-          queue.pick_up();
-          if (runner->shared_->newest.load() == number) action(*runner);
-        },
-        Qt::QueuedConnection);
+    {
+      const std::lock_guard lock(runner->shared_->mutex);
+      runner->shared_->posted.emplace_back([runner, number = number_, action] {
+        if (runner->shared_->newest.load() == number) action(*runner);
+      });
+    }
+    QMetaObject::invokeMethod(runner, "take_posted", Qt::QueuedConnection);
   }
 
  private:
@@ -119,6 +118,21 @@ void EstimateRunner::work() {
         emit runner.busyChanged(false);
       });
     });
+  }
+}
+
+// Each event takes whatever there is by then: one that got lost for want of memory loses nothing that was
+// said, and what one of them throws leaves the others to the next event.
+void EstimateRunner::take_posted() {
+  for (;;) {
+    std::function<void()> act;
+    {
+      const std::lock_guard lock(shared_->mutex);
+      if (shared_->posted.empty()) return;
+      act = std::move(shared_->posted.front());
+      shared_->posted.pop_front();
+    }
+    act();
   }
 }
 

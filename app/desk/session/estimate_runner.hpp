@@ -77,6 +77,7 @@ class EstimateRunner : public QObject {
 
   void start(std::shared_ptr<const Plan> plan, Then then);
   void work();
+  Q_INVOKABLE void take_posted();  // what the worker has to say, on the window's thread
   std::shared_ptr<const CheckedPlan> check_now(const std::shared_ptr<const Plan>& plan);
   void solve_now(const CheckedPlan& checked, Fineness fineness, Reporter& reporter);
   void deliver(const Reporter& reporter, RunResult result);
