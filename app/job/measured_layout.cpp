@@ -5,6 +5,7 @@
 
 #include "model/body/girth.hpp"
 #include "model/core/number_text.hpp"
+#include "model/layout/forms/form_dimensions.hpp"
 #include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
@@ -25,16 +26,8 @@ Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, 
 // Of the loop, halfway up.
 double middle_width_m(const Polygon& loop) {
   const Bounds2 box = bounds(loop);
-  const double y = 0.5 * (box.low.y() + box.high.y());
-  double low = box.high.x(), high = box.low.x();
-  for (std::size_t k = 0; k < loop.size(); ++k) {
-    const Vec2 &a = loop[k], &b = loop[(k + 1) % loop.size()];
-    if ((a.y() > y) == (b.y() > y)) continue;
-    const double x = a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
-    low = std::min(low, x);
-    high = std::max(high, x);
-  }
-  return high - low;
+  const auto ends = ends_across(loop, 0.5 * (box.low.y() + box.high.y()));
+  return ends ? ends->second - ends->first : 0.0;
 }
 
 // Such a form is fastened by its strap.

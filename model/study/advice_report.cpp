@@ -47,10 +47,6 @@ std::string nearest_text(const ChangeOutcome& outcome) {
   return "'" + outcome.where + "' is nearest, at " + percent_text(outcome.share) + " of its limit";
 }
 
-const ChangeOutcome& before_of(const Advice& advice, const TriedChange& change) {
-  return change.edge == advice.edge ? advice.plan : advice.screened_plan;
-}
-
 // "Mean contact pressure: 'left' 2.1 kPa (16 mmHg) to 1.2 kPa (9 mmHg)", of chambers where it shows.
 std::string means_change_text(const Advice& advice, const TriedChange& change) {
   const ChangeOutcome& before = before_of(advice, change);
@@ -201,6 +197,10 @@ std::string tried_row(const TriedChange& change) {
 }
 
 }  // namespace
+
+const ChangeOutcome& before_of(const Advice& advice, const TriedChange& change) {
+  return change.edge == advice.edge ? advice.plan : advice.screened_plan;
+}
 
 std::string_view fate_text(ChangeFate fate) {
   switch (fate) {

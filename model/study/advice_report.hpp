@@ -17,6 +17,9 @@ std::string advice_json(const Advice& advice, const std::string& plan, const std
 // Every change that was tried, with what became of it.
 std::string advice_markdown(const Advice& advice, const std::string& plan, const std::string& plan_file);
 
+// The plan as it is, on the mesh that the change was solved on: nothing else may be compared with it.
+const ChangeOutcome& before_of(const Advice& advice, const TriedChange& change);
+
 std::string_view fate_text(ChangeFate fate);  // "advised", "not enough", ...
 
 }  // namespace wrapgauge

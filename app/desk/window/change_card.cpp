@@ -6,6 +6,7 @@
 
 #include "app/desk/words/phrase_text.hpp"
 #include "model/core/beside_limit.hpp"
+#include "model/study/advice_report.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -18,11 +19,6 @@ struct Words {
 
 bool helps(const TriedChange& change) {
   return change.fate == ChangeFate::kAdvised || (change.plan && !change.outcome.failed);
-}
-
-// On the mesh that the change was solved on: nothing else may be compared with it.
-const ChangeOutcome& before_of(const Advice& advice, const TriedChange& change) {
-  return change.edge == advice.edge ? advice.plan : advice.screened_plan;
 }
 
 QString share_words(double share) {

@@ -10,6 +10,7 @@
 #include "app/desk/window/step_form.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "app/picture/png.hpp"
+#include "app/picture/thumbnail.hpp"
 #include "model/core/beside_limit.hpp"
 
 namespace wrapgauge {
@@ -37,13 +38,8 @@ KeptFigures figures_of(const SolvedPlan& solved) {
   return figures;
 }
 
-// Small, the middle of it.
 std::string picture_bytes(const QImage& picture) {
-  const QImage filled =
-      picture.scaled(2 * kPicture, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
-  QRect middle(QPoint(), 2 * kPicture);
-  middle.moveCenter(filled.rect().center());
-  const auto bytes = png_bytes(filled.copy(middle));
+  const auto bytes = png_bytes(thumbnail(picture, 2 * kPicture));
   return bytes ? *bytes : std::string();
 }
 

@@ -11,6 +11,7 @@
 
 #include "app/desk/window/step_form.hpp"
 #include "app/picture/png.hpp"
+#include "app/picture/thumbnail.hpp"
 #include "model/core/file.hpp"
 
 namespace wrapgauge {
@@ -103,10 +104,7 @@ std::filesystem::path thumbnail_file(const std::filesystem::path& thumbnails,
 }
 
 void keep_thumbnail(const QImage& picture, const std::filesystem::path& file) {
-  const QImage filled = picture.scaled(kThumbnail, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
-  QRect middle(QPoint(), kThumbnail);
-  middle.moveCenter(filled.rect().center());
-  const auto bytes = png_bytes(filled.copy(middle));
+  const auto bytes = png_bytes(thumbnail(picture, kThumbnail));
   std::error_code none;
   std::filesystem::create_directories(file.parent_path(), none);
   if (bytes) [[maybe_unused]]

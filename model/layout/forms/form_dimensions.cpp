@@ -10,20 +10,6 @@ namespace {
 
 constexpr double kNone = std::numeric_limits<double>::infinity();
 
-// Where the loop crosses a horizontal line, leftmost and rightmost.
-std::optional<std::pair<double, double>> across(const Polygon& loop, double y) {
-  double low = kNone, high = -kNone;
-  for (std::size_t k = 0; k < loop.size(); ++k) {
-    const Vec2 &a = loop[k], &b = loop[(k + 1) % loop.size()];
-    if ((a.y() > y) == (b.y() > y)) continue;
-    const double x = a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
-    low = std::min(low, x);
-    high = std::max(high, x);
-  }
-  if (low > high) return std::nullopt;
-  return std::pair(low, high);
-}
-
 class Dimensions {
  public:
   Dimensions(const std::map<std::string, double>& values, const Layout& layout)
@@ -54,7 +40,7 @@ class Dimensions {
     const double middle = 0.5 * (box_.low.y() + box_.high.y());
     if (has("diameter")) {
       add("diameter", {box_.low.x(), middle}, {box_.high.x(), middle}, true);
-    } else if (const auto ends = across(layout_.outline_m, middle)) {
+    } else if (const auto ends = ends_across(layout_.outline_m, middle)) {
       add(kWidthDimension, {ends->first, middle}, {ends->second, middle}, true);
     }
     if (has("height")) add("height", {box_.high.x(), box_.low.y()}, {box_.high.x(), box_.high.y()}, true);
@@ -103,8 +89,8 @@ class Dimensions {
       }
     if (layout_.chambers.size() < 2) return;
     const double y = 0.5 * (box_.low.y() + box_.high.y());
-    const auto left = across(layout_.chambers[0].boundary_m, y),
-               right = across(layout_.chambers[1].boundary_m, y);
+    const auto left = ends_across(layout_.chambers[0].boundary_m, y),
+               right = ends_across(layout_.chambers[1].boundary_m, y);
     if (left && right) add("seam", {left->second, y}, {right->first, y});
   }
 
@@ -137,7 +123,7 @@ class Dimensions {
     }
     if (!has("overlap")) return;
     const double y = strap.high.y();
-    const auto ends = across(layout_.straps.front().boundary_m, y - 1e-9);
+    const auto ends = ends_across(layout_.straps.front().boundary_m, y - 1e-9);
     if (ends) add("overlap", {ends->second - metres("overlap"), y}, {ends->second, y});
   }
 
@@ -148,6 +134,19 @@ class Dimensions {
 };
 
 }  // namespace
+
+std::optional<std::pair<double, double>> ends_across(const Polygon& loop_m, double y_m) {
+  double low = kNone, high = -kNone;
+  for (std::size_t k = 0; k < loop_m.size(); ++k) {
+    const Vec2 &a = loop_m[k], &b = loop_m[(k + 1) % loop_m.size()];
+    if ((a.y() > y_m) == (b.y() > y_m)) continue;
+    const double x = a.x() + (y_m - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
+    low = std::min(low, x);
+    high = std::max(high, x);
+  }
+  if (low > high) return std::nullopt;
+  return std::pair(low, high);
+}
 
 std::vector<FormDimension> form_dimensions(const std::map<std::string, double>& values,
                                            const Layout& layout) {
