@@ -12,6 +12,7 @@
 
 #include "app/desk/window/main_window.hpp"
 #include "app/desk/window/recent_plans.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/program_end.hpp"
 #include "model/core/freed_memory.hpp"
 #include "model/core/thrown.hpp"
@@ -35,7 +36,7 @@ class Desk : public QApplication {
     std::fprintf(stderr, "wrapgauge-desk: %s\n", problem->message.c_str());
     if (!saying_) {  // drawing what lies under the sentence may fail again
       saying_ = true;
-      QMessageBox::critical(activeWindow(), applicationName(), QString::fromStdString(problem->message));
+      QMessageBox::critical(activeWindow(), applicationName(), text(*problem));
       saying_ = false;
     }
     return false;

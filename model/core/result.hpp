@@ -3,10 +3,13 @@
 // window with the same words.
 
 #include <cassert>
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
 #include <vector>
+
+#include "model/core/phrase.hpp"
 
 namespace wrapgauge {
 
@@ -33,11 +36,21 @@ struct ProblemPlace {
 struct Problem {
   ProblemKind kind = ProblemKind::kBadInput;
   std::string message;  // one sentence: what, where, the number, what to do
-  std::vector<ProblemPlace> places;
+  std::vector<ProblemPlace> places = {};
+  std::optional<Phrase> phrase = {};  // the same sentence, for windows in other languages
 };
 
 inline Problem bad_input(std::string message, std::vector<ProblemPlace> places = {}) {
-  return {ProblemKind::kBadInput, std::move(message), std::move(places)};
+  return {ProblemKind::kBadInput, std::move(message), std::move(places), {}};
+}
+
+inline Problem bad_input(Phrase phrase, std::vector<ProblemPlace> places = {}) {
+  return {ProblemKind::kBadInput, english(phrase), std::move(places), std::move(phrase)};
+}
+
+// To be quoted in another sentence; one that is no phrase stays as it is in every language.
+inline Phrase phrase_of(const Problem& problem) {
+  return problem.phrase ? *problem.phrase : name_of(problem.message);
 }
 
 template <class T>

@@ -36,7 +36,7 @@ QStringList body_words(const ReadBody& read) {
 }
 
 QString body_problem_words(const CheckedPlan& checked) {
-  const QString message = text(checked.body_problem->message);
+  const QString message = text(*checked.body_problem);
   const auto* file = std::get_if<BodyFile>(&checked.plan->body);
   const auto step = failed_step(*checked.body_problem);
   if (!file || !step || *step >= file->mend.size()) return message;

@@ -61,7 +61,7 @@ StepState layout_state(const SessionState& in) {
   if (!has_layout(*in.plan)) return needs(Words::tr("needs a layout"));
   if (!in.check) return waiting();
   QStringList findings;
-  for (const Problem& problem : in.check->layout_problems) findings.push_back(text(problem.message));
+  for (const Problem& problem : in.check->layout_problems) findings.push_back(text(problem));
   if (!findings.empty())
     return needs(findings.size() == 1 ? Words::tr("needs mending in 1 place")
                                       : Words::tr("needs mending in %1 places").arg(findings.size()),
@@ -73,8 +73,7 @@ StepState layout_state(const SessionState& in) {
 StepState wear_state(const SessionState& in) {
   if (!has_body(*in.plan) || !has_layout(*in.plan)) return needs(Words::tr("needs body and layout"));
   if (!in.check) return waiting();
-  if (in.check->wear_problem)
-    return needs(Words::tr("needs another place"), {text(in.check->wear_problem->message)});
+  if (in.check->wear_problem) return needs(Words::tr("needs another place"), {text(*in.check->wear_problem)});
   return in.check->prepared ? ready() : needs(Words::tr("needs body and layout"));
 }
 
@@ -99,7 +98,7 @@ QStringList findings_of(const Estimate& estimate) {
 
 StepState limits_state(const SessionState& in) {
   if (in.check && in.check->limits_problem)
-    return needs(Words::tr("needs another limit set"), {text(in.check->limits_problem->message)});
+    return needs(Words::tr("needs another limit set"), {text(*in.check->limits_problem)});
   if (!in.solved) return needs(Words::tr("needs an estimate"));
   if (!in.stale.empty()) return needs(Words::tr("needs a new estimate"));
   const QStringList findings = findings_of(*in.solved->estimate);

@@ -44,7 +44,7 @@ VerdictLine line_without_result(const SessionState& state) {
         Words::tr("Nothing to judge yet: %1 %2.").arg(step_name(*step), step_state(*step, state).words);
     lead_to(*step, line);
   } else if (state.problem && !state.running) {
-    line.words = Words::tr("No result: %1").arg(QString::fromStdString(state.problem->message));
+    line.words = Words::tr("No result: %1").arg(text(*state.problem));
     lead_to(PlanStep::kInflation, line);
   } else {
     line.words = Words::tr("Being calculated: there is no result yet.");

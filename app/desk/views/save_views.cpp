@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <QPainter>
 
+#include "app/desk/words/phrase_text.hpp"
 #include "app/picture/png.hpp"
 #include "app/picture/svg_picture.hpp"
 #include "model/core/file.hpp"
@@ -30,9 +31,7 @@ QAction* action(QWidget* widget, const QString& text, std::function<void()> act)
 
 void save(QWidget* widget, const QString& title, const QString& name, const QString& filter,
           const Result<std::string>& bytes) {
-  const auto refuse = [&](const Problem& problem) {
-    QMessageBox::warning(widget, title, QString::fromStdString(problem.message));
-  };
+  const auto refuse = [&](const Problem& problem) { QMessageBox::warning(widget, title, text(problem)); };
   if (!bytes) return refuse(bytes.problem());
   const QString file = QFileDialog::getSaveFileName(widget, title, name, filter);
   if (file.isEmpty()) return;

@@ -80,7 +80,7 @@ DrawingOutcome::DrawingOutcome(QWidget* parent)
 void DrawingOutcome::say_unreadable(const Problem& problem) {
   problems_->clear();
   join_to_.reset();
-  verdict_->setText(text(problem.message));
+  verdict_->setText(text(problem));
   fit();
 }
 

@@ -53,7 +53,7 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
   for (const Problem& problem : checked.layout_problems)
     listed.push_back({Severity::kAboveLimit,
                       FindingsList::tr("To correct"),
-                      QString::fromStdString(problem.message),
+                      text(problem),
                       chamber_of(problem.places),
                       {}});
   for (const CastingFinding& finding : checked.casting)

@@ -52,7 +52,7 @@ QString figures_words(const KeptFigures& figures) {
 
 QString difference_words(const KeptPlan& from, const KeptPlan& to) {
   const auto before = read_plan(from.plan), after = read_plan(to.plan);
-  if (!before || !after) return QString::fromStdString((before ? after : before).problem().message);
+  if (!before || !after) return text((before ? after : before).problem());
   const QString parts = parts_words(changed_parts(*before, *after));
   const QString inputs =
       parts.isEmpty() ? KeptPanel::tr("No input differs") : KeptPanel::tr("What differs: %1").arg(parts);

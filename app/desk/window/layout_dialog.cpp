@@ -150,7 +150,7 @@ void LayoutDialog::try_out() {
   picture_->show_outdated(!drawn);
   if (!drawn) {
     const QString words = refusal(*form, values);
-    outcome_->setText(words.isEmpty() ? text(drawn.problem().message) : words);
+    outcome_->setText(words.isEmpty() ? text(drawn.problem()) : words);
     if (!words.isEmpty()) FieldRemark::say(*numbers_.at(edited_), words);
     return;
   }

@@ -30,6 +30,7 @@
 #include "app/desk/window/verdict_bar.hpp"
 #include "app/desk/window/view_area.hpp"
 #include "app/desk/window/wear_step.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/demo_files.hpp"
 #include "model/layout/layout_json.hpp"
 
@@ -143,7 +144,7 @@ void MainWindow::connect_views() {
 }
 
 void MainWindow::say(const Problem& problem) {
-  message_->say_problem(QString::fromStdString(problem.message));
+  message_->say_problem(text(problem));
 }
 
 void MainWindow::say(const Result<std::monostate>& done) {

@@ -9,6 +9,7 @@
 #include "app/desk/window/fine_settings.hpp"
 #include "app/desk/window/solving_panel.hpp"
 #include "app/desk/window/wearers_panel.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/note_files.hpp"
 #include "app/picture/note_picture.hpp"
 #include "model/core/file.hpp"
@@ -39,7 +40,7 @@ MadeNote made_note(const SolvedPlan& solved, double pixels_per_unit) {
   MadeNote made;
   const auto note = study_note(*solved.summary, solved.summary->inputs);
   if (!note) {
-    made.problem = QString::fromStdString(note.problem().message);
+    made.problem = text(note.problem());
     return made;
   }
   const NotePictures pictures = note_pictures(*solved.estimate);

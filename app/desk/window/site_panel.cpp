@@ -137,7 +137,7 @@ void SitePanel::mark() {
   if (landmarks.empty() || !now().body()) return;
   auto marked = with_sites_marked(plan(), *now().body(), landmarks, marked_front_);
   refused_->setVisible(!marked.ok());
-  if (!marked) return refused_->setText(text(marked.problem().message));
+  if (!marked) return refused_->setText(text(marked.problem()));
   marked_front_ = marked->front;
   beyond_->setText(marked->beyond.empty() ? QString()
                                           : tr("Beyond the scan: %1").arg(joined_names(marked->beyond)));

@@ -213,7 +213,7 @@ void WearStep::show_state(const SessionState& now, const SessionState& before) {
 void WearStep::show_lying(const CheckedPlan* checked) {
   QString verdict, words;
   quality_->setRowCount(0);
-  if (checked && checked->wear_problem) verdict = QString::fromStdString(checked->wear_problem->message);
+  if (checked && checked->wear_problem) verdict = text(*checked->wear_problem);
   if (checked && checked->prepared) {
     const Wrap& wrap = checked->prepared->wrap;
     verdict = fit_verdict(wrap.fit);

@@ -3,6 +3,7 @@
 #include "app/desk/session/said_by_people.hpp"
 #include "app/desk/session/text.hpp"
 #include "app/desk/window/signed_words.hpp"
+#include "app/desk/words/phrase_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -79,7 +80,7 @@ void WearersPanel::take_date() {
   const std::string date = date_->text().trimmed().toStdString();
   auto changed = with_date(plan(), date);
   refused_->setVisible(!changed.ok());
-  if (!changed) return refused_->setText(text(changed.problem().message));
+  if (!changed) return refused_->setText(text(changed.problem()));
   session().edit(tr("Date of the note"), std::move(changed).value());
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/session/said_by_people.hpp"
 #include "app/desk/session/text.hpp"
+#include "app/desk/words/phrase_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -25,7 +26,7 @@ NoOtherSitesPanel::NoOtherSitesPanel(PlanSession& session, QWidget* parent)
   plain_column(this)->addWidget(words_);
   connect(words_, &SignedWords::given, this, [this](const QStringList& words) {
     auto changed = with_sites_confirmed(plan(), {word(words, 0), word(words, 1), word(words, 2)});
-    if (!changed) return words_->show_refused(text(changed.problem().message));
+    if (!changed) return words_->show_refused(text(changed.problem()));
     this->session().edit(tr("Confirm that there are no other sites"), std::move(changed).value());
   });
   connect(words_, &SignedWords::takenBack, this, [this] {
@@ -53,7 +54,7 @@ ClearancePanel::ClearancePanel(PlanSession& session, QWidget* parent)
   plain_column(this)->addWidget(words_);
   connect(words_, &SignedWords::given, this, [this](const QStringList& words) {
     auto changed = with_clearance(plan(), {word(words, 0), word(words, 1), word(words, 2)});
-    if (!changed) return words_->show_refused(text(changed.problem().message));
+    if (!changed) return words_->show_refused(text(changed.problem()));
     this->session().edit(tr("Name the clinician"), std::move(changed).value());
   });
   connect(words_, &SignedWords::takenBack, this,

@@ -23,4 +23,8 @@ QString text(const Phrase& phrase) {
   return QString::fromStdString(said(phrase, {translated, figures}));
 }
 
+QString text(const Problem& problem) {
+  return text(phrase_of(problem));
+}
+
 }  // namespace wrapgauge

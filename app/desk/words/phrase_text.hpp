@@ -4,10 +4,12 @@
 #include <QString>
 
 #include "model/core/phrase.hpp"
+#include "model/core/result.hpp"
 
 namespace wrapgauge {
 
 QString text(const Phrase& phrase);
+QString text(const Problem& problem);
 
 // "4.2 kPa": every point is a decimal point.
 QString figures_text(const std::string& figures);
