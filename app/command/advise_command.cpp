@@ -9,7 +9,6 @@
 #include "app/command/wrapped_text.hpp"
 #include "app/command/write_plan_option.hpp"
 #include "app/job/study_inputs.hpp"
-#include "model/core/file.hpp"
 #include "model/study/advice_report.hpp"
 
 namespace wrapgauge {
@@ -54,21 +53,24 @@ class AdviceRuns {
 };
 
 std::optional<Problem> write_advice_files(const AdviseCommand& command, const Advice& advice,
-                                          const std::string& json, const std::string& page) {
-  if (command.folder)
-    for (const auto& [name, bytes] :
-         {std::pair<const char*, const std::string&>{"advice.json", json}, {"advice.md", page}})
-      if (auto written = write_file_atomically(*command.folder / name, bytes); !written)
-        return written.problem();
+                                          const std::string& json, const std::string& page,
+                                          std::optional<ResultFolder>& place, Streams streams) {
+  if (place) {
+    if (auto written = place->write({{"advise", {{"advice.json", json}, {"advice.md", page}}}}); !written)
+      return written.problem();
+    say_of_folder(*place, streams);
+  }
   if (command.write && advice.advised())
     if (auto written = write_plan(*advice.advised(), *command.write); !written) return written.problem();
   return std::nullopt;
 }
 
-int say_advice(const AdviseCommand& command, const Advice& advice, const Job& job, Streams streams) {
+int say_advice(const AdviseCommand& command, const Advice& advice, const Job& job,
+               std::optional<ResultFolder>& place, Streams streams) {
   const std::string file = command.plan.filename().string(),
                     json = advice_json(advice, job.plan.name, inputs_hash(job), file);
-  if (auto problem = write_advice_files(command, advice, json, advice_markdown(advice, job.plan.name, file)))
+  if (auto problem = write_advice_files(command, advice, json, advice_markdown(advice, job.plan.name, file),
+                                        place, streams))
     return say_problem(*problem, streams);
   if (command.write && !advice.advised())
     streams.err << "wrapgauge: " << command.write->filename().string()
@@ -87,6 +89,12 @@ int run_advise(const AdviseCommand& command, Streams streams) {
   AdviceJob wanted{job->plan, job->body, job->resources, inputs_hash(*job)};
   if (command.edge_mm) wanted.plan.mesh_edge = *command.edge_mm * mm;
   if (auto problem = advice_refused(wanted)) return say_problem(*problem, streams);
+  std::optional<ResultFolder> place;
+  if (command.folder) {
+    auto opened = ResultFolder::open(*command.folder, origin_of(*job));
+    if (!opened) return say_problem(opened.problem(), streams);
+    place = std::move(opened).value();
+  }
   const AdviceRuns runs(command.folder);
   if (auto made = make_folder(runs.folder()); !made) return say_problem(made.problem(), streams);
   std::optional<Result<Advice>> advice;
@@ -95,7 +103,7 @@ int run_advise(const AdviseCommand& command, Streams streams) {
     advice = find_advice(wanted, {runs.folder(), {}}, progress);
   }
   if (!*advice) return say_problem(advice->problem(), streams);
-  return say_advice(command, **advice, *job, streams);
+  return say_advice(command, **advice, *job, place, streams);
 }
 
 }  // namespace

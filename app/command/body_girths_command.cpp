@@ -73,12 +73,13 @@ std::string girths_json(const CheckedBody& checked, const std::vector<Girth>& gi
 
 Result<std::monostate> write_files(const BodyGirthsCommand& command, const Body& body,
                                    const std::vector<Girth>& girths) {
-  if (!command.out.empty())
-    if (auto done = write_mesh(body.surface, command.out); !done) return done.problem();
-  if (command.picture.empty()) return std::monostate{};
+  FilesToWrite files;
   std::vector<GirthMark> marks;
   for (const Girth& girth : girths) marks.push_back({"", girth});
-  return write_girth_picture(body, marks, body.name, "girths of a body file", command.picture);
+  if (!command.picture.empty())
+    files.add(command.picture, girth_picture_bytes(body, marks, body.name, "girths of a body file"));
+  if (!command.out.empty()) files.add(command.out, mesh_bytes(body.surface, command.out));
+  return files.write();
 }
 
 int run_body_girths(const BodyGirthsCommand& command, Streams streams) {

@@ -81,15 +81,15 @@ std::optional<Problem> missing_problem(const FormOrder& order, const Form& form)
 
 Result<std::monostate> write_files(const BodyMakeCommand& command, const FormOrder& order, const Form& form,
                                    const MadeForm& made) {
-  if (!command.out.empty()) {
-    if (auto done = write_mesh(made.body.surface, command.out); !done) return done.problem();
-    if (auto done = write_label(label_of(made.body), label_file_of(command.out)); !done)
-      return done.problem();
-  }
+  FilesToWrite files;
   if (!command.picture.empty())
-    return write_girth_picture(made.body, girth_marks(made), "form '" + form.name + "'",
-                               person_words(order, form), command.picture);
-  return std::monostate{};
+    files.add(command.picture, girth_picture_bytes(made.body, girth_marks(made), "form '" + form.name + "'",
+                                                   person_words(order, form)));
+  if (!command.out.empty()) {
+    files.add(label_file_of(command.out), label_bytes(label_of(made.body)));
+    files.add(command.out, mesh_bytes(made.body.surface, command.out));
+  }
+  return files.write();
 }
 
 int run_body_make(const BodyMakeCommand& command, Streams streams) {

@@ -3,13 +3,10 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
-#include "app/picture/girth_picture.hpp"
-#include "app/picture/picture_program.hpp"
-#include "app/picture/png.hpp"
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
-#include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader.hpp"
 #include "model/io/writers/mesh_writer.hpp"
@@ -101,15 +98,10 @@ std::optional<Problem> option_fault(const BodyMendCommand& command) {
   return std::nullopt;
 }
 
-Result<std::monostate> write_picture(const MendedBody& mended, const std::filesystem::path& scan,
-                                     const std::filesystem::path& file) {
-  if (auto started = start_picture_program(); !started) return started.problem();
+Result<std::string> picture_bytes(const MendedBody& mended, const std::filesystem::path& scan) {
   std::vector<GirthMark> marks;
   for (const Girth& girth : mended.checked.report.girths) marks.push_back({"", girth});
-  const auto title = QString::fromStdString(scan.stem().string());
-  const auto bytes = png_bytes(girth_picture(mended.checked.body, marks, title, "mended scan"));
-  if (!bytes) return bytes.problem();
-  return write_file_atomically(file, *bytes);
+  return girth_picture_bytes(mended.checked.body, marks, scan.stem().string(), "mended scan");
 }
 
 std::optional<BodyPart> part_of_form(const Plan& plan) {
@@ -120,8 +112,8 @@ std::optional<BodyPart> part_of_form(const Plan& plan) {
 }
 
 // The plan's body becomes the scan with these steps; everything else in it stays.
-Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUnit unit,
-                                       const std::vector<MendStep>& steps) {
+Result<std::string> changed_plan(const BodyMendCommand& command, LengthUnit unit,
+                                 const std::vector<MendStep>& steps) {
   auto plan = read_plan(command.plan);
   if (!plan) return plan.problem();
   Plan changed = std::move(plan).value();
@@ -138,19 +130,17 @@ Result<std::monostate> write_into_plan(const BodyMendCommand& command, LengthUni
   BodyFile mended;
   mended.file = scan, mended.unit = unit, mended.mend = steps;
   changed.body = mended;
-  return write_plan(changed, command.plan);
+  return plan_bytes(changed, command.plan);
 }
 
 Result<std::monostate> write_files(const BodyMendCommand& command, const MendedBody& mended,
                                    const std::vector<MendStep>& steps) {
-  if (!command.out.empty())
-    if (auto done = write_mesh(mended.checked.body.surface, command.out); !done) return done.problem();
-  if (!command.picture.empty())
-    if (auto done = write_picture(mended, command.scan, command.picture); !done) return done.problem();
+  FilesToWrite files;
+  if (!command.picture.empty()) files.add(command.picture, picture_bytes(mended, command.scan));
+  if (!command.out.empty()) files.add(command.out, mesh_bytes(mended.checked.body.surface, command.out));
   if (!command.plan.empty())
-    if (auto done = write_into_plan(command, mended.checked.report.unit.unit, steps); !done)
-      return done.problem();
-  return std::monostate{};
+    files.add(command.plan, changed_plan(command, mended.checked.report.unit.unit, steps));
+  return files.write();
 }
 
 int run_body_mend(const BodyMendCommand& command, Streams streams) {

@@ -4,7 +4,6 @@
 
 #include "app/picture/picture_program.hpp"
 #include "app/picture/png.hpp"
-#include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -33,14 +32,24 @@ Girth girth_inside(const Body& body, Length station) {
   return girth_at(body, std::clamp(station, hair, body_length(body) - hair));
 }
 
-Result<std::monostate> write_girth_picture(const Body& body, const std::vector<GirthMark>& marks,
-                                           const std::string& title, const std::string& subtitle,
-                                           const std::filesystem::path& file) {
+Result<std::string> girth_picture_bytes(const Body& body, const std::vector<GirthMark>& marks,
+                                        const std::string& title, const std::string& subtitle) {
   if (auto started = start_picture_program(); !started) return started.problem();
-  const auto bytes =
-      png_bytes(girth_picture(body, marks, QString::fromStdString(title), QString::fromStdString(subtitle)));
-  if (!bytes) return bytes.problem();
-  return write_file_atomically(file, *bytes);
+  return png_bytes(
+      girth_picture(body, marks, QString::fromStdString(title), QString::fromStdString(subtitle)));
+}
+
+void FilesToWrite::add(const std::filesystem::path& file, Result<std::string> bytes) {
+  if (problem_) return;
+  if (bytes)
+    files_.push_back({file, std::move(bytes).value()});
+  else
+    problem_ = bytes.problem();
+}
+
+Result<std::monostate> FilesToWrite::write() const {
+  if (problem_) return *problem_;
+  return write_files_together(files_);
 }
 
 }  // namespace wrapgauge

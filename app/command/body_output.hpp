@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "app/picture/girth_picture.hpp"
-#include "model/core/result.hpp"
+#include "model/core/file.hpp"
 
 namespace wrapgauge {
 
@@ -20,9 +20,20 @@ std::string section_words(const Girth& girth);  // "one loop"
 // inside.
 Girth girth_inside(const Body& body, Length station);
 
-// A picture with girth lines, written atomically.
-Result<std::monostate> write_girth_picture(const Body& body, const std::vector<GirthMark>& marks,
-                                           const std::string& title, const std::string& subtitle,
-                                           const std::filesystem::path& file);
+// A picture with girth lines, as PNG.
+Result<std::string> girth_picture_bytes(const Body& body, const std::vector<GirthMark>& marks,
+                                        const std::string& title, const std::string& subtitle);
+
+// Files of one command, made before the first is written and then written together.
+class FilesToWrite {
+ public:
+  void add(const std::filesystem::path& file, Result<std::string> bytes);
+  // Problem: the first of what was to be added, or that of the writing.
+  Result<std::monostate> write() const;
+
+ private:
+  std::vector<FileToWrite> files_;
+  std::optional<Problem> problem_;
+};
 
 }  // namespace wrapgauge

@@ -1,6 +1,8 @@
 #include <CLI/CLI.hpp>
 #include <memory>
+#include <sstream>
 
+#include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "app/job/study_inputs.hpp"
 #include "model/body/check_body.hpp"
@@ -46,22 +48,25 @@ int run_body_pieces(const BodyPiecesCommand& command, Streams streams) {
   if (!scale) return say_problem(scale.problem(), streams);
   if (!command.folder.empty())
     if (auto made = make_folder(command.folder); !made) return say_problem(made.problem(), streams);
+  FilesToWrite files;
+  std::ostringstream words;  // said once the files are there
   for (std::size_t p = 0; p < pieces.size(); ++p) {
     const TriangleMesh mesh{*scale * pieces[p].mesh.vertices, pieces[p].mesh.faces};
     const Vec3 low = 1e3 * mesh.vertices_m.colwise().minCoeff(),
                high = 1e3 * mesh.vertices_m.colwise().maxCoeff();
-    streams.out << "piece " << p + 1 << ": " << fixed_text(100.0 * pieces[p].share_of_area, 1)
-                << " % of the area, " << mesh.faces.rows() << " triangles, from (" << fixed_text(low.x(), 1)
-                << ", " << fixed_text(low.y(), 1) << ", " << fixed_text(low.z(), 1) << ") to ("
-                << fixed_text(high.x(), 1) << ", " << fixed_text(high.y(), 1) << ", "
-                << fixed_text(high.z(), 1) << ") mm";
+    words << "piece " << p + 1 << ": " << fixed_text(100.0 * pieces[p].share_of_area, 1) << " % of the area, "
+          << mesh.faces.rows() << " triangles, from (" << fixed_text(low.x(), 1) << ", "
+          << fixed_text(low.y(), 1) << ", " << fixed_text(low.z(), 1) << ") to (" << fixed_text(high.x(), 1)
+          << ", " << fixed_text(high.y(), 1) << ", " << fixed_text(high.z(), 1) << ") mm";
     if (!command.folder.empty()) {
       const std::filesystem::path file = command.folder / file_name(command, p + 1);
-      if (auto written = write_mesh(mesh, file); !written) return say_problem(written.problem(), streams);
-      streams.out << ", written to " << file.string();
+      files.add(file, mesh_bytes(mesh, file));
+      words << ", written to " << file.string();
     }
-    streams.out << "\n";
+    words << "\n";
   }
+  if (auto written = files.write(); !written) return say_problem(written.problem(), streams);
+  streams.out << words.str();
   return kExitDone;
 }
 

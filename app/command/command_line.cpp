@@ -78,8 +78,8 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
 
 int run_command_line(std::vector<std::string> arguments, Streams streams) {
   try {
-    CleanStream out(streams.out);
-    return parse_and_run(std::move(arguments), {out, streams.err});
+    CleanStream out(streams.out), err(streams.err);
+    return parse_and_run(std::move(arguments), {out, err});
   } catch (...) {
     return say_problem(problem_of(std::current_exception()), streams);
   }

@@ -6,6 +6,7 @@
 #include <ostream>
 
 #include "app/command/exit_code.hpp"
+#include "app/job/result_folder.hpp"
 
 namespace CLI {
 class App;
@@ -45,6 +46,9 @@ void add_layout_read(CLI::App& layout, Action& action);
 void add_layout_make(CLI::App& layout, Action& action);
 void add_layout_check(CLI::App& layout, Action& action);
 void add_layout_template(CLI::App& layout, Action& action);
+
+// What writing results had to say, on `err`.
+void say_of_folder(const ResultFolder& folder, Streams streams);
 
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);

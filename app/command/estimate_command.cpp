@@ -10,6 +10,8 @@
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
+#include "app/job/study_inputs.hpp"
+#include "app/picture/picture_program.hpp"
 #include "model/body/part_rules.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/pipeline/prepare.hpp"
@@ -39,6 +41,21 @@ struct EstimateCommand {
   std::optional<std::string> date;  // of the note
 };
 
+// Everything is made before anything is written.
+Result<std::monostate> write_parts(const EstimateCommand& command, const Estimate& result,
+                                   const NoteExtras& extras, ResultFolder& place) {
+  std::vector<ResultPart> parts;
+  auto results = make_results(result, result.summary);
+  if (!results) return results.problem();
+  parts.push_back(std::move(results).value());
+  if (command.note) {
+    auto note = make_note_part(command.plan, result, result.summary, extras);
+    if (!note) return note.problem();
+    parts.push_back(std::move(note).value());
+  }
+  return place.write(parts);
+}
+
 int run_estimate(const EstimateCommand& command, Streams streams) {
   auto read = read_job(command.plan);
   if (!read) return say_problem(read.problem(), streams);
@@ -56,7 +73,10 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
     if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
   if (auto words = long_solve_words(forecast_solve(job.plan, *prepared, {.mesh_error = command.mesh_error})))
     streams.err << wrapped(*words, 2);
-  if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
+  if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
+  auto opened = ResultFolder::open(command.folder, origin_of(job));
+  if (!opened) return say_problem(opened.problem(), streams);
+  ResultFolder place = std::move(opened).value();
 
   std::optional<Result<Estimate>> estimated;
   {
@@ -70,11 +90,9 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Estimate& result = **estimated;
   const Summary& summary = result.summary;
-  if (auto written = write_results(result, summary, command.folder); !written)
+  if (auto written = write_parts(command, result, *extras, place); !written)
     return say_problem(written.problem(), streams);
-  if (command.note)
-    if (auto written = write_note(command.plan, result, summary, command.folder, *extras); !written)
-      return say_problem(written.problem(), streams);
+  say_of_folder(place, streams);
   if (command.json)
     streams.out << summary_json(summary);
   else

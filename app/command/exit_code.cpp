@@ -1,4 +1,5 @@
 #include "app/command/commands.hpp"
+#include "app/command/wrapped_text.hpp"
 #include "model/core/clean_text.hpp"
 
 namespace wrapgauge {
@@ -31,6 +32,10 @@ const char* const kExitCodeHelp =
     "  6    aim: the wanted pressures cannot be reached as drawn; the closest are\n"
     "       shown\n"
     "  130  stopped with Ctrl-C\n";
+
+void say_of_folder(const ResultFolder& folder, Streams streams) {
+  for (const std::string& sentence : folder.said()) streams.err << wrapped(sentence, 2);
+}
 
 int say_problem(const Problem& problem, Streams streams) {
   streams.err << "wrapgauge: " << clean_text(problem.message) << "\n";

@@ -8,7 +8,8 @@
 #include "app/command/wrapped_text.hpp"
 #include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
-#include "app/job/results.hpp"
+#include "app/job/study_inputs.hpp"
+#include "app/picture/picture_program.hpp"
 #include "model/body/part_rules.hpp"
 #include "model/pipeline/prepare.hpp"
 #include "model/pipeline/solve_forecast.hpp"
@@ -48,7 +49,10 @@ int run_note(const NoteCommand& command, Streams streams) {
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
   if (auto words = long_solve_words(forecast_solve(job.plan, *prepared))) streams.err << wrapped(*words, 2);
-  if (auto made = make_results_folder(command.folder); !made) return say_problem(made.problem(), streams);
+  if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
+  auto opened = ResultFolder::open(command.folder, origin_of(job));
+  if (!opened) return say_problem(opened.problem(), streams);
+  ResultFolder place = std::move(opened).value();
   std::optional<Result<Estimate>> estimated;
   {
     TerminalProgress progress;
@@ -59,8 +63,10 @@ int run_note(const NoteCommand& command, Streams streams) {
   }
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Summary& summary = (*estimated)->summary;
-  if (auto written = write_note(command.plan, **estimated, summary, command.folder, *extras); !written)
-    return say_problem(written.problem(), streams);
+  const auto note = make_note_part(command.plan, **estimated, summary, *extras);
+  if (!note) return say_problem(note.problem(), streams);
+  if (auto written = place.write({*note}); !written) return say_problem(written.problem(), streams);
+  say_of_folder(place, streams);
   streams.out << "Status: " << status_text(summary) << ".\nNote written to "
               << (command.folder / "note.pdf").string() << "; empty cells are for the study to fill.\n";
   return exit_code_of(summary.worst);

@@ -12,7 +12,6 @@
 #include "app/picture/picture_program.hpp"
 #include "app/picture/png.hpp"
 #include "model/body/part_rules.hpp"
-#include "model/core/file.hpp"
 #include "model/pipeline/prepare.hpp"
 #include "model/study/even_mesh.hpp"
 #include "model/study/people_report.hpp"
@@ -75,18 +74,18 @@ Result<Body> body_for(const Plan& plan) {
   return std::move(read)->body;
 }
 
-int write_people(const People& people, const PeopleCommand& command, Streams streams) {
+int write_people(const People& people, const PeopleCommand& command, ResultFolder& place, Streams streams) {
   const bool survey = !command.list;
   const auto png = png_bytes(people_picture(people));
   if (!png) return say_problem(png.problem(), streams);
   const std::string json = people_json(people);
-  const std::pair<const char*, std::string> files[] = {{"people.csv", people_csv(people)},
-                                                       {"people.json", json},
-                                                       {"people.md", people_markdown(people, survey)},
-                                                       {"people.png", *png}};
-  for (const auto& [name, bytes] : files)
-    if (auto written = write_file_atomically(command.runs.folder / name, bytes); !written)
-      return say_problem(written.problem(), streams);
+  const ResultPart part{"people",
+                        {{"people.csv", people_csv(people)},
+                         {"people.json", json},
+                         {"people.md", people_markdown(people, survey)},
+                         {"people.png", *png}}};
+  if (auto written = place.write({part}); !written) return say_problem(written.problem(), streams);
+  say_of_folder(place, streams);
   if (command.json) {
     streams.out << json;
   } else {
@@ -128,6 +127,9 @@ int run_people(const PeopleCommand& command, Streams streams) {
   const RunFolders folders = run_folders(command.runs);
   const PeopleJob wanted{job->plan,         job->body,          job->resources,     body_for,
                          inputs_hash(*job), std::move(*people), std::move(*options)};
+  auto opened = ResultFolder::open(command.runs.folder, origin_of(*job));
+  if (!opened) return say_problem(opened.problem(), streams);
+  ResultFolder place = std::move(opened).value();
   say_forecast_of_people(wanted, *part, folders, streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   int missing = 0;
@@ -138,7 +140,7 @@ int run_people(const PeopleCommand& command, Streams streams) {
   }
   if (!*tried) return say_problem(tried->problem(), streams);
   if (!**tried) return say_part_done("people", missing, wanted.people.size(), command.runs, streams);
-  return write_people(***tried, command, streams);
+  return write_people(***tried, command, place, streams);
 }
 
 void add_people_options(CLI::App& command, PeopleCommand& wanted) {

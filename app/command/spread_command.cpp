@@ -8,7 +8,6 @@
 #include "app/command/wrapped_text.hpp"
 #include "app/job/resource_folder.hpp"
 #include "app/job/study_inputs.hpp"
-#include "model/core/file.hpp"
 #include "model/pipeline/prepare.hpp"
 #include "model/study/even_mesh.hpp"
 #include "model/study/runs_forecast.hpp"
@@ -47,12 +46,13 @@ Result<SpreadTable> table_for(const SpreadCommand& command) {
   return table;
 }
 
-int write_spread(const Spread& spread, const SpreadCommand& command, Streams streams) {
+int write_spread(const Spread& spread, const SpreadCommand& command, ResultFolder& place, Streams streams) {
   const std::string json = spread_json(spread);
-  for (const auto& [name, bytes] :
-       {std::pair<const char*, std::string>{"spread.json", json}, {"spread.md", spread_markdown(spread)}})
-    if (auto written = write_file_atomically(command.runs_in.folder / name, bytes); !written)
-      return say_problem(written.problem(), streams);
+  if (auto written =
+          place.write({{"spread", {{"spread.json", json}, {"spread.md", spread_markdown(spread)}}}});
+      !written)
+    return say_problem(written.problem(), streams);
+  say_of_folder(place, streams);
   if (command.json) {
     streams.out << json;
   } else {
@@ -92,6 +92,9 @@ int run_spread(const SpreadCommand& command, Streams streams) {
     return say_problem(ready.problem(), streams);
   if (const auto problem = say_forecast(wanted, folders, *part, streams))
     return say_problem(*problem, streams);
+  auto opened = ResultFolder::open(command.runs_in.folder, origin_of(job));
+  if (!opened) return say_problem(opened.problem(), streams);
+  ResultFolder place = std::move(opened).value();
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
   std::optional<Result<SpreadRuns>> runs;
   {
@@ -103,7 +106,7 @@ int run_spread(const SpreadCommand& command, Streams streams) {
     return say_part_done("spread", missing, (*runs)->runs.size(), command.runs_in, streams);
   const auto spread = spread_of(wanted, **runs);
   if (!spread) return say_problem(spread.problem(), streams);
-  return write_spread(*spread, command, streams);
+  return write_spread(*spread, command, place, streams);
 }
 
 void add_options(CLI::App& command, SpreadCommand& wanted) {

@@ -116,11 +116,13 @@ std::optional<Problem> keep_variants(const VaryJob& job, const VaryResult& resul
 }
 
 int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryCommand& command,
-                  Streams streams) {
+                  ResultFolder& place, Streams streams) {
   const auto result = result_of(job, answers);
   if (!result) return say_problem(result.problem(), streams);
-  if (auto written = write_variants(job, *result, command.runs.folder); !written)
-    return say_problem(written.problem(), streams);
+  const auto made = make_variant_files(job, *result);
+  if (!made) return say_problem(made.problem(), streams);
+  if (auto written = place.write({*made}); !written) return say_problem(written.problem(), streams);
+  say_of_folder(place, streams);
   if (command.keep)
     if (auto problem = keep_variants(job, *result, command)) return say_problem(*problem, streams);
   if (command.json) {
@@ -148,12 +150,16 @@ int run_vary(const VaryCommand& command, Streams streams) {
   const auto mesh = mesh_for(command, read->plan, *variants);
   if (!mesh) return say_problem(mesh.problem(), streams);
   const std::string name = read->plan.name;
+  ResultOrigin origin = origin_of(*read);
   VariantJobs jobs(std::move(read).value());
   const VaryJob job{name, *variants, *mesh, command.ceiling, [&](const Plan& plan) { return jobs.of(plan); }};
   const auto orders = variant_orders(job);
   if (!orders) return say_problem(orders.problem(), streams);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
   const RunFolders folders = run_folders(command.runs);
+  auto opened = ResultFolder::open(command.runs.folder, std::move(origin));
+  if (!opened) return say_problem(opened.problem(), streams);
+  ResultFolder place = std::move(opened).value();
   const auto kept = kept_runs(*orders, folders);
   if (!kept) return say_problem(kept.problem(), streams);
   if (auto made = make_folder(folders.runs); !made) return say_problem(made.problem(), streams);
@@ -166,7 +172,7 @@ int run_vary(const VaryCommand& command, Streams streams) {
   if (!*answers) return say_problem(answers->problem(), streams);
   if (const int missing = missing_runs(**answers); missing > 0)
     return say_part_done("vary", missing, orders->size(), command.runs, streams);
-  return write_and_say(job, **answers, command, streams);
+  return write_and_say(job, **answers, command, place, streams);
 }
 
 void add_vary_options(CLI::App& command, VaryCommand& wanted) {

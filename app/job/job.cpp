@@ -1,9 +1,7 @@
 #include "app/job/job.hpp"
 
-#include <QByteArray>
-#include <QCryptographicHash>
-
 #include "app/job/resource_folder.hpp"
+#include "app/job/result_manifest.hpp"
 #include "bodyforms/form.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
@@ -15,15 +13,10 @@
 namespace wrapgauge {
 namespace {
 
-std::string sha256(const std::string& bytes) {
-  const QByteArray view = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
-  return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();
-}
-
 Result<InputFile> input_file(const char* role, const std::filesystem::path& file) {
   const auto bytes = read_file(file);
   if (!bytes) return bytes.problem();
-  return InputFile{role, file.filename().string(), sha256(*bytes)};
+  return InputFile{role, file.filename().string(), sha256_of(*bytes)};
 }
 
 std::optional<Problem> add_input(const char* role, const std::filesystem::path& file,

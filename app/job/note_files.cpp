@@ -29,20 +29,17 @@ Result<std::monostate> write_note_pictures(const NoteFiles& files, const std::fi
   return write_file_atomically(folder / kPictureOfPressure, files.pressure);
 }
 
-Result<std::monostate> write_note(const std::filesystem::path& plan_file, const Estimate& estimate,
-                                  const Summary& summary, const std::filesystem::path& folder,
-                                  const NoteExtras& extras) {
+Result<ResultPart> make_note_part(const std::filesystem::path& plan_file, const Estimate& estimate,
+                                  const Summary& summary, const NoteExtras& extras) {
   const auto now = read_job(plan_file);
   if (!now) return now.problem();
-  // Everything is made before anything is written, so that no half of a note is left behind.
   const auto made = make_note(estimate, summary, now->inputs, extras);
   if (!made) return made.problem();
-  if (auto pictures = write_note_pictures(*made, folder); !pictures) return pictures.problem();
-  for (const auto& [name, bytes] : {std::pair<const char*, const std::string&>{"note.md", made->markdown},
-                                    {"note.html", made->html},
-                                    {"note.pdf", made->pdf}})
-    if (auto written = write_file_atomically(folder / name, bytes); !written) return written.problem();
-  return std::monostate{};
+  return part_of("note", {{"note.md", made->markdown},
+                          {"note.html", made->html},
+                          {"note.pdf", made->pdf},
+                          {kPictureOfPlace, made->place},
+                          {kPictureOfPressure, made->pressure}});
 }
 
 }  // namespace wrapgauge

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 
+#include "app/job/result_folder.hpp"
 #include "model/note/note.hpp"
 #include "model/pipeline/pipeline.hpp"
 
@@ -19,10 +20,9 @@ Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
 // The pictures that note.md and note.html show, by their names.
 Result<std::monostate> write_note_pictures(const NoteFiles& files, const std::filesystem::path& folder);
 
-// Writes note.md, note.html, note.pdf and the pictures they show into `folder`, which exists. The plan and
-// everything it names is read once more: a note is not written from inputs that have changed since.
-Result<std::monostate> write_note(const std::filesystem::path& plan_file, const Estimate& estimate,
-                                  const Summary& summary, const std::filesystem::path& folder,
-                                  const NoteExtras& extras = {});
+// note.md, note.html, note.pdf and the pictures they show. The plan and everything it names is read once
+// more: a note is not made from inputs that have changed since.
+Result<ResultPart> make_note_part(const std::filesystem::path& plan_file, const Estimate& estimate,
+                                  const Summary& summary, const NoteExtras& extras = {});
 
 }  // namespace wrapgauge

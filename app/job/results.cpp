@@ -1,14 +1,11 @@
 #include "app/job/results.hpp"
 
 #include <string_view>
-#include <system_error>
 
 #include "app/picture/body_picture.hpp"
 #include "app/picture/flat_picture.hpp"
-#include "app/picture/picture_program.hpp"
 #include "app/picture/png.hpp"
 #include "model/contact/skin_side.hpp"
-#include "model/core/file.hpp"
 #include "model/io/writers/csv_writer.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/io/writers/vtp_writer.hpp"
@@ -64,34 +61,29 @@ Result<std::string> layout_surface(const Estimate& estimate) {
                    {{"chamber", chamber}});
 }
 
-Result<std::monostate> write_all(const std::filesystem::path& folder,
-                                 const std::vector<std::pair<const char*, Result<std::string>>>& files) {
-  for (const auto& [name, bytes] : files) {
-    if (!bytes) return bytes.problem();
-    if (auto written = write_file_atomically(folder / name, *bytes); !written) return written.problem();
-  }
-  return std::monostate{};
-}
-
 }  // namespace
 
-Result<std::monostate> make_results_folder(const std::filesystem::path& folder) {
-  std::error_code error;
-  std::filesystem::create_directories(folder, error);
-  if (error) return bad_input("folder '" + folder.string() + "' could not be made: " + error.message() + ".");
-  return start_picture_program();
+Result<ResultPart> make_results(const Estimate& estimate, const Summary& summary) {
+  const QString title = QString::fromStdString(summary.plan);
+  return part_of("estimate", {{"summary.json", summary_json(summary)},
+                              {"summary.md", summary_markdown(summary)},
+                              {"chambers.csv", chambers_csv(summary.figures, not_the_programs_own(summary))},
+                              {"body.vtp", with_differences(summary, body_surface(estimate))},
+                              {"layout.vtp", with_differences(summary, layout_surface(estimate))},
+                              {"body.png", png_bytes(body_picture(estimate, title))},
+                              {"layout.png", png_bytes(flat_picture(estimate, title))}});
 }
 
 Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
                                      const std::filesystem::path& folder) {
-  const QString title = QString::fromStdString(summary.plan);
-  return write_all(folder, {{"summary.json", summary_json(summary)},
-                            {"summary.md", summary_markdown(summary)},
-                            {"chambers.csv", chambers_csv(summary.figures, not_the_programs_own(summary))},
-                            {"body.vtp", with_differences(summary, body_surface(estimate))},
-                            {"layout.vtp", with_differences(summary, layout_surface(estimate))},
-                            {"body.png", png_bytes(body_picture(estimate, title))},
-                            {"layout.png", png_bytes(flat_picture(estimate, title))}});
+  const auto results = make_results(estimate, summary);
+  if (!results) return results.problem();
+  ResultOrigin origin{summary.plan, summary.inputs, std::nullopt};
+  if (!summary.date.empty()) origin.date = summary.date;
+  auto place = ResultFolder::open(folder, std::move(origin));
+  if (!place) return place.problem();
+  ResultFolder opened = std::move(place).value();
+  return opened.write({*results});
 }
 
 }  // namespace wrapgauge

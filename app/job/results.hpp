@@ -3,16 +3,17 @@
 
 #include <filesystem>
 
+#include "app/job/result_folder.hpp"
 #include "model/note/summary.hpp"
 #include "model/pipeline/pipeline.hpp"
 
 namespace wrapgauge {
 
-// Before anything long is started: is there a place for the results, and can pictures be drawn?
-Result<std::monostate> make_results_folder(const std::filesystem::path& folder);
+// summary.json, summary.md, chambers.csv, body.vtp, layout.vtp, body.png and layout.png. Same estimate, same
+// bytes.
+Result<ResultPart> make_results(const Estimate& estimate, const Summary& summary);
 
-// Writes summary.json, summary.md, chambers.csv, body.vtp, layout.vtp, body.png and layout.png into `folder`,
-// which exists. Same estimate, same bytes.
+// Written into `folder` all together, with a manifest.
 Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
                                      const std::filesystem::path& folder);
 

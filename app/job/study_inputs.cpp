@@ -12,6 +12,12 @@ std::string inputs_hash(const Job& job) {
   return hash_text(all);
 }
 
+ResultOrigin origin_of(const Job& job) {
+  ResultOrigin origin{job.plan.name, job.inputs, std::nullopt};
+  if (!job.plan.date.empty()) origin.date = job.plan.date;
+  return origin;
+}
+
 Result<std::monostate> make_folder(const std::filesystem::path& folder) {
   std::error_code error;
   std::filesystem::create_directories(folder, error);

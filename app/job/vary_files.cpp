@@ -4,7 +4,6 @@
 
 #include "app/picture/picture_program.hpp"
 #include "app/picture/variant_pictures.hpp"
-#include "model/core/file.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/study/ceiling_report.hpp"
 
@@ -128,28 +127,21 @@ CurvesPage curves_page(const VaryResult& result) {
 
 }  // namespace
 
-Result<std::monostate> write_variants(const VaryJob& job, const VaryResult& result,
-                                      const std::filesystem::path& folder) {
+Result<ResultPart> make_variant_files(const VaryJob& job, const VaryResult& result) {
   if (auto started = start_picture_program(); !started) return started.problem();
   const auto page = variants_page(job, result);
   if (!page) return page.problem();
   const CurvesPage curves = curves_page(result);
   const auto draw_maps = [&](QPainter& painter) { draw_variants(*page, painter); };
   const auto draw_lines = [&](QPainter& painter) { draw_curves(curves, painter); };
-  const std::pair<const char*, Result<std::string>> files[] = {
-      {"variants.csv", variants_csv(result)},
-      {"variants.json", variants_json(result)},
-      {"variants.md", variants_markdown(result)},
-      {"curves.csv", curves_csv(result)},
-      {"curves.svg", page_svg(size_of(curves), draw_lines)},
-      {"curves.png", page_png(size_of(curves), draw_lines)},
-      {"variants.svg", page_svg(size_of(*page), draw_maps)},
-      {"variants.png", page_png(size_of(*page), draw_maps)}};
-  for (const auto& [name, bytes] : files) {
-    if (!bytes) return bytes.problem();
-    if (auto written = write_file_atomically(folder / name, *bytes); !written) return written.problem();
-  }
-  return std::monostate{};
+  return part_of("vary", {{"variants.csv", variants_csv(result)},
+                          {"variants.json", variants_json(result)},
+                          {"variants.md", variants_markdown(result)},
+                          {"curves.csv", curves_csv(result)},
+                          {"curves.svg", page_svg(size_of(curves), draw_lines)},
+                          {"curves.png", page_png(size_of(curves), draw_lines)},
+                          {"variants.svg", page_svg(size_of(*page), draw_maps)},
+                          {"variants.png", page_png(size_of(*page), draw_maps)}});
 }
 
 }  // namespace wrapgauge

@@ -1,15 +1,13 @@
 #pragma once
 // The files that variants of a plan leave behind.
 
-#include <filesystem>
-
+#include "app/job/result_folder.hpp"
 #include "model/study/variants_report.hpp"
 
 namespace wrapgauge {
 
-// Writes variants.csv, variants.json, variants.md, curves.csv, curves.svg, curves.png, variants.svg and
-// variants.png into `folder`, which exists. Same answers, same bytes.
-Result<std::monostate> write_variants(const VaryJob& job, const VaryResult& result,
-                                      const std::filesystem::path& folder);
+// variants.csv, variants.json, variants.md, curves.csv, curves.svg, curves.png, variants.svg and
+// variants.png. Same answers, same bytes.
+Result<ResultPart> make_variant_files(const VaryJob& job, const VaryResult& result);
 
 }  // namespace wrapgauge

@@ -8,30 +8,10 @@
 #include <system_error>
 #include <utility>
 
-#include "model/core/write_all.hpp"
+#include "model/core/temporary_file.hpp"
 
 namespace wrapgauge {
 namespace {
-
-// Closes a POSIX descriptor on every way out.
-class Descriptor {
- public:
-  explicit Descriptor(int number) : number_(number) {}
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  ~Descriptor() {
-    if (number_ >= 0) ::close(number_);
-  }
-  int number() const { return number_; }
-  bool close() {
-    const int number = number_;
-    number_ = -1;
-    return ::close(number) == 0;
-  }
-
- private:
-  int number_;
-};
 
 std::string reason(int error) {
   return std::generic_category().message(error);
@@ -101,19 +81,19 @@ Result<std::string> read_file(const std::filesystem::path& file, std::uintmax_t 
 }
 
 Result<std::monostate> write_file_atomically(const std::filesystem::path& file, std::string_view bytes) {
-  // The process number keeps two writers apart; it never reaches the finished file.
-  std::filesystem::path temporary = file;
-  temporary += ".part-" + std::to_string(::getpid());
-  Descriptor out(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0644));
-  if (out.number() < 0) return cannot("write", file, reason(errno));
-  const auto give_up = [&](int error) {
-    ::unlink(temporary.c_str());
-    return cannot("write", file, reason(error));
-  };
-  if (const int error = write_all(out.number(), bytes)) return give_up(error);
-  if (::fsync(out.number()) != 0) return give_up(errno);
-  if (!out.close()) return give_up(errno);
-  if (::rename(temporary.c_str(), file.c_str()) != 0) return give_up(errno);
+  return write_files_together({{file, std::string(bytes)}});
+}
+
+Result<std::monostate> write_files_together(const std::vector<FileToWrite>& files) {
+  std::vector<TemporaryFile> written;
+  for (const FileToWrite& file : files) {
+    auto made = TemporaryFile::beside(file.path);
+    if (!made) return made.problem();
+    written.push_back(std::move(made).value());
+    if (auto filled = written.back().fill(file.bytes); !filled) return filled.problem();
+  }
+  for (TemporaryFile& file : written)
+    if (auto placed = file.take_place(); !placed) return placed.problem();
   return std::monostate{};
 }
 

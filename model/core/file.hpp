@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include "model/core/result.hpp"
 
@@ -40,5 +41,14 @@ class OpenedFile {
 // Writes a temporary file beside `file`, flushes it to the disk and renames it, so that a reader sees the old
 // bytes or the new ones and never half of them. Missing folders are not made.
 Result<std::monostate> write_file_atomically(const std::filesystem::path& file, std::string_view bytes);
+
+// Files in any folders that belong together: every one is written and flushed under its temporary name before
+// the first takes its place, so that a disk that fills up leaves all of the old. Between two renames, each
+// some microseconds, a program that is killed leaves the first of them: what names the others comes last.
+struct FileToWrite {
+  std::filesystem::path path;
+  std::string bytes;
+};
+Result<std::monostate> write_files_together(const std::vector<FileToWrite>& files);
 
 }  // namespace wrapgauge

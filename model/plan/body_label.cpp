@@ -64,14 +64,18 @@ BodyLabel label_of(const Body& body) {
           body.front, body.bony_sites, static_cast<int>(body.surface.faces.rows())};
 }
 
-Result<std::monostate> write_label(const BodyLabel& label, const std::filesystem::path& file) {
+std::string label_bytes(const BodyLabel& label) {
   ordered_json out{{"wrapgauge-body-label", 1}, {"triangles", label.triangles}};
   if (label.part) out["part"] = body_part_name(*label.part);
   if (label.side) out["side"] = side_name(*label.side);
   if (label.axis_direction) out["axis"] = direction_to_json(*label.axis_direction);
   if (label.front) out["front"] = direction_to_json(*label.front);
   out["bony_sites"] = sites_to_json(label.sites);
-  return write_file_atomically(file, out.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n");
+  return out.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
+}
+
+Result<std::monostate> write_label(const BodyLabel& label, const std::filesystem::path& file) {
+  return write_file_atomically(file, label_bytes(label));
 }
 
 Result<std::optional<BodyLabel>> read_label(const std::filesystem::path& mesh_file, int triangles) {

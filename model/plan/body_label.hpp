@@ -23,6 +23,7 @@ struct BodyLabel {
 std::filesystem::path label_file_of(const std::filesystem::path& mesh_file);  // "arm.obj.label.json"
 
 BodyLabel label_of(const Body& body);
+std::string label_bytes(const BodyLabel& label);
 Result<std::monostate> write_label(const BodyLabel& label, const std::filesystem::path& file);
 
 // None: there is no label beside the mesh. Problems: those of its JSON; it was written for a mesh of another

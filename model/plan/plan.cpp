@@ -41,7 +41,7 @@ Result<Plan> read_plan(const std::filesystem::path& file) {
   return plan_from_json(*json, file.parent_path(), file.filename().string());
 }
 
-Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file) {
+std::string plan_bytes(const Plan& plan, const std::filesystem::path& file) {
   Plan moved = plan;
   moved.folder = file.parent_path();
   if (moved.folder != plan.folder) {
@@ -56,7 +56,11 @@ Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path&
     if (moved.layout_file) moved.layout_file = seen_from(moved.folder, plan.folder, *moved.layout_file);
   }
   constexpr auto kReplaceBadText = nlohmann::ordered_json::error_handler_t::replace;
-  return write_file_atomically(file, plan_to_json(moved).dump(2, ' ', false, kReplaceBadText) + "\n");
+  return plan_to_json(moved).dump(2, ' ', false, kReplaceBadText) + "\n";
+}
+
+Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file) {
+  return write_file_atomically(file, plan_bytes(plan, file));
 }
 
 }  // namespace wrapgauge

@@ -105,7 +105,8 @@ FlatMeshOptions mesh_of_plan(const Plan& plan, double factor = 1.0);
 // docs/plan-file.md. Whether the drawing makes sense, the body is there and the materials are known is asked
 // later.
 Result<Plan> read_plan(const std::filesystem::path& file);
-// Written to a temporary name, flushed and renamed. Relative files are named anew from the folder of `file`.
+// Relative files are named anew from the folder of `file`. Written to a temporary name, flushed and renamed.
+std::string plan_bytes(const Plan& plan, const std::filesystem::path& file);
 Result<std::monostate> write_plan(const Plan& plan, const std::filesystem::path& file);
 
 }  // namespace wrapgauge

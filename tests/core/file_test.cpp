@@ -3,6 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <fstream>
+
+#include "model/core/temporary_file.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -56,6 +59,35 @@ TEST_F(File, ThatIsMissingOrAFolderIsAProblem) {
   EXPECT_NE(read.problem().message.find("folder"), std::string::npos);
   EXPECT_FALSE(write_file_atomically(folder_ / "no such folder" / "x", "1").ok());
   EXPECT_FALSE(write_file_atomically(folder_, "1").ok());
+}
+
+TEST_F(File, OfAProgramThatWasStoppedIsSweptWithTheNextWriting) {
+  for (const char* name : {"one.part-4242", "one.part-4242-7"}) std::ofstream(folder_ / name) << "half";
+  for (const char* name : {"one.part-two", "another.part-4242"}) std::ofstream(folder_ / name) << "mine";
+  ASSERT_TRUE(write_file_atomically(folder_ / "one", "1").ok());
+  EXPECT_FALSE(std::filesystem::exists(folder_ / "one.part-4242"));
+  EXPECT_FALSE(std::filesystem::exists(folder_ / "one.part-4242-7"));
+  EXPECT_TRUE(std::filesystem::exists(folder_ / "one.part-two"));
+  EXPECT_TRUE(std::filesystem::exists(folder_ / "another.part-4242"));
+}
+
+TEST_F(File, ThatIsBeingWrittenIsNotSweptByAnother) {
+  auto first = TemporaryFile::beside(folder_ / "one");
+  ASSERT_TRUE(first.ok());
+  TemporaryFile writing = std::move(first).value();
+  ASSERT_TRUE(writing.fill("first").ok());
+  ASSERT_TRUE(write_file_atomically(folder_ / "one", "second").ok());
+  ASSERT_TRUE(writing.take_place().ok());
+  EXPECT_EQ(*read_file(folder_ / "one"), "first");
+}
+
+TEST_F(File, TogetherWithOneThatCannotBeWrittenStaysAsItWas) {
+  ASSERT_TRUE(write_file_atomically(folder_ / "one", "old").ok());
+  EXPECT_FALSE(write_files_together({{folder_ / "one", "new"}, {folder_ / "none" / "two", "new"}}).ok());
+  EXPECT_EQ(*read_file(folder_ / "one"), "old");
+  ASSERT_TRUE(write_files_together({{folder_ / "one", "new"}, {folder_ / "two", "new"}}).ok());
+  EXPECT_EQ(*read_file(folder_ / "one"), "new");
+  EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder_), {}), 2);
 }
 
 }  // namespace

@@ -119,10 +119,14 @@ Result<std::string> mesh_bytes(const TriangleMesh& mesh, MeshFormat format, std:
   return vtp_bytes(mesh, {});
 }
 
-Result<std::monostate> write_mesh(const TriangleMesh& mesh, const std::filesystem::path& file) {
+Result<std::string> mesh_bytes(const TriangleMesh& mesh, const std::filesystem::path& file) {
   const auto format = mesh_format_of(file);
   if (!format) return format.problem();
-  const auto bytes = mesh_bytes(mesh, *format, file.stem().string());
+  return mesh_bytes(mesh, *format, file.stem().string());
+}
+
+Result<std::monostate> write_mesh(const TriangleMesh& mesh, const std::filesystem::path& file) {
+  const auto bytes = mesh_bytes(mesh, file);
   if (!bytes) return bytes.problem();
   return write_file_atomically(file, *bytes);
 }

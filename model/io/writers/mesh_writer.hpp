@@ -21,7 +21,8 @@ Result<MeshFormat> mesh_format_of(const std::filesystem::path& file);
 // Problem: no faces, or a coordinate that is not finite.
 Result<std::string> mesh_bytes(const TriangleMesh& mesh, MeshFormat format, std::string_view name);
 
-// Both of the above, written atomically.
+// Both of the above, of the name of a file; and written atomically.
+Result<std::string> mesh_bytes(const TriangleMesh& mesh, const std::filesystem::path& file);
 Result<std::monostate> write_mesh(const TriangleMesh& mesh, const std::filesystem::path& file);
 
 }  // namespace wrapgauge
