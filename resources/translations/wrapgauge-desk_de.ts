@@ -515,7 +515,7 @@
             <translation>braucht einen Körper</translation>
         </message>
         <message>
-            <source>needs mending</source>
+            <source>needs repair</source>
             <translation>muss ausgebessert werden</translation>
         </message>
         <message>
@@ -523,11 +523,11 @@
             <translation>braucht ein Layout</translation>
         </message>
         <message>
-            <source>needs mending in 1 place</source>
+            <source>needs correcting in 1 place</source>
             <translation>muss an 1 Stelle ausgebessert werden</translation>
         </message>
         <message>
-            <source>needs mending in %1 places</source>
+            <source>needs correcting in %1 places</source>
             <translation>muss an %1 Stellen ausgebessert werden</translation>
         </message>
         <message>
@@ -591,7 +591,7 @@
             <translation>braucht eine andere Datei</translation>
         </message>
         <message>
-            <source>needs other steps of mending</source>
+            <source>needs other steps of repair</source>
             <translation>braucht andere Schritte des Ausbesserns</translation>
         </message>
         <message>
@@ -751,15 +751,15 @@
             <translation>Einheit nach der Größe geraten</translation>
         </message>
         <message>
-            <source>Raw scan: mend it</source>
+            <source>Raw scan: repair it</source>
             <translation>Roher Scan: ausbessern</translation>
         </message>
         <message>
-            <source>Mended it can be read: tick Raw scan: mend it.</source>
+            <source>Repaired it can be read: tick Raw scan: repair it.</source>
             <translation>Ausgebessert lässt er sich lesen: „Roher Scan: ausbessern“ ankreuzen.</translation>
         </message>
         <message>
-            <source>Mend the scan</source>
+            <source>Repair the scan</source>
             <translation>Scan ausbessern</translation>
         </message>
         <message>
@@ -1510,6 +1510,18 @@
             <source>done</source>
             <translation>fertig</translation>
         </message>
+        <message>
+            <source>Notes</source>
+            <translation>Hinweise</translation>
+        </message>
+        <message>
+            <source>nothing to act on</source>
+            <translation>nichts zu tun</translation>
+        </message>
+        <message>
+            <source>Notes: %1</source>
+            <translation>Hinweise: %1</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::MainWindow</name>
@@ -1838,6 +1850,30 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>%1 pictures of the filling were written to %2.</source>
             <translation>%1 Bilder der Füllung wurden nach %2 geschrieben.</translation>
+        </message>
+        <message>
+            <source>Save the filling as a &amp;film…</source>
+            <translation>Füllen als &amp;Film sichern …</translation>
+        </message>
+        <message>
+            <source>&amp;Print what is shown…</source>
+            <translation>Gezeigtes &amp;drucken …</translation>
+        </message>
+        <message>
+            <source>Save the filling as a film</source>
+            <translation>Füllen als Film sichern</translation>
+        </message>
+        <message>
+            <source>WebP films (*.webp)</source>
+            <translation>WebP-Filme (*.webp)</translation>
+        </message>
+        <message>
+            <source>Making the film of the filling</source>
+            <translation>Der Film vom Füllen entsteht</translation>
+        </message>
+        <message>
+            <source>A film of %1 pictures was written to %2.</source>
+            <translation>Ein Film aus %1 Bildern wurde in %2 geschrieben.</translation>
         </message>
     </context>
     <context>
@@ -2548,11 +2584,11 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Im Schritt Körper eine andere Einheit der Datei wählen.</translation>
         </message>
         <message>
-            <source>Tick Raw scan: mend it in the step Body.</source>
+            <source>Tick Raw scan: repair it in the step Body.</source>
             <translation>Im Schritt Körper „Roher Scan: ausbessern“ ankreuzen.</translation>
         </message>
         <message>
-            <source>Change the steps of mending in the step Body.</source>
+            <source>Change the steps of repair in the step Body.</source>
             <translation>Im Schritt Körper die Schritte des Ausbesserns ändern.</translation>
         </message>
         <message>
@@ -2574,6 +2610,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Kept</source>
             <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>As it would be, on a preview's mesh: %1. The plan is not changed.</source>
+            <translation>So wäre es, auf dem Netz einer Vorschau: %1. Der Plan ist nicht geändert.</translation>
         </message>
     </context>
     <context>
@@ -3409,10 +3449,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>label '%1' read: it marks %2 places that bear less.</source>
             <translation>Beiblatt '%1' gelesen: Es nennt %2 Stellen, die weniger vertragen.</translation>
-        </message>
-        <message>
-            <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
-            <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
         </message>
         <message>
             <source>Test object: no limit is applied to it, and nobody may wear the device.</source>
@@ -6006,6 +6042,14 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>Set the relief valves lower</source>
             <translation>Die Überdruckventile tiefer einstellen</translation>
         </message>
+        <message>
+            <source>the page could not be printed: choose another printer or file.</source>
+            <translation>Die Seite ließ sich nicht drucken: einen anderen Drucker oder eine andere Datei wählen.</translation>
+        </message>
+        <message>
+            <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
+            <translation type="unfinished"></translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>
@@ -7149,6 +7193,20 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Recent plans</source>
             <translation>Letzte Pläne</translation>
+        </message>
+    </context>
+    <context>
+        <name>AngleAxis</name>
+        <message>
+            <source>seen</source>
+            <translation>gesehen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintPage</name>
+        <message>
+            <source>And %1 more: see the window or the note.</source>
+            <translation>Und %1 weitere: siehe Fenster oder Notiz.</translation>
         </message>
     </context>
 </TS>

@@ -155,21 +155,66 @@ TEST_F(SessionTest, ABodyThatCannotBeReadSaysWhatWouldHelp) {
   EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {}, {}, {}}), "ready");
   EXPECT_EQ(words_with({root / "limb.ply", LengthUnit::kMetre, {}, {}, {}, {}}), "needs another unit");
   EXPECT_EQ(words_with({root / "limb.ply", {}, {}, {}, {}, {CutLimb{900.0 * mm, 950.0 * mm}}}),
-            "needs other steps of mending");
+            "needs other steps of repair");
   ASSERT_TRUE(write_file_atomically(root / "words.obj", "no mesh at all\n").ok());
   EXPECT_EQ(words_with({root / "words.obj", {}, {}, {}, {}, {}}), "needs another file");
   EXPECT_EQ(words_with({root / "words.obj", {}, {}, {}, {}, usual_steps()}), "needs another file");
 }
 
-TEST_F(SessionTest, AScanWhoseTableIsItsLargestPieceNeedsMending) {
+TEST_F(SessionTest, AScanWhoseTableIsItsLargestPieceNeedsRepair) {
   const Body limb = make_form("cylinder", {}).value();
   ASSERT_TRUE(write_mesh(on_table(limb.surface), root / "scan.ply").ok());
   Plan plan = session.plan();
   plan.body = BodyFile{root / "scan.ply", {}, {}, {}, {}, {}};
   session.edit("Open a mesh", plan);
   ASSERT_TRUE(wait_until([&] { return session.checked() != nullptr; }));
-  EXPECT_EQ(session.state(PlanStep::kBody).words.toStdString(), "needs mending")
+  EXPECT_EQ(session.state(PlanStep::kBody).words.toStdString(), "needs repair")
       << session.state(PlanStep::kBody).findings.join(" ").toStdString();
+}
+
+// A body that holds a plan, then another file in its place.
+class BodyOnTrial : public SessionTest {
+ protected:
+  void begin() {
+    session.edit("a plan", small_plan());
+    ASSERT_TRUE(wait_until([&] { return session.checked() && session.now().body(); }));
+    before_ = session.plan();
+  }
+  void try_file(const std::filesystem::path& file) {
+    Plan changed = session.plan();
+    changed.body = BodyFile{file, {}, {}, {}, {}, {}};
+    session.try_body("Open a mesh", changed);
+    ASSERT_TRUE(wait_until([&] { return session.checked() || session.now().problem; }));
+  }
+  Plan before_;
+};
+
+TEST_F(BodyOnTrial, AFileThatMakesNoBodyGoesAgainAndTheBodyBeforeStays) {
+  begin();
+  for (const char* name : {"words.obj", "points_only.obj", "nan_vertex.obj", "four_corners.stl"}) {
+    const auto file = std::filesystem::path(WRAPGAUGE_SOURCE_DIR) / "tests/data/mesh" / name;
+    const int steps = session.undo_stack().count();
+    try_file(file);
+    ASSERT_TRUE(session.now().problem) << name << " is not said";
+    Plan alone;
+    alone.body = BodyFile{file, {}, {}, {}, {}, {}};
+    EXPECT_EQ(session.now().problem->message, read_body(alone).problem().message);
+    EXPECT_EQ(session.plan(), before_) << name;
+    EXPECT_EQ(session.undo_stack().count(), steps) << "it can be brought back by redo";
+    ASSERT_TRUE(wait_until([&] { return session.checked() && session.now().body(); })) << name;
+  }
+}
+
+TEST_F(BodyOnTrial, AFileThatSomethingCanBeSaidOfStays) {
+  begin();
+  const Body limb = make_form("cylinder", {}).value();
+  ASSERT_TRUE(write_mesh(on_table(limb.surface), root / "scan.ply").ok());
+  try_file(root / "scan.ply");
+  EXPECT_FALSE(session.now().problem);
+  EXPECT_TRUE(std::holds_alternative<BodyFile>(session.plan().body));
+  EXPECT_EQ(session.state(PlanStep::kBody).words.toStdString(), "needs repair");
+  session.undo_stack().undo();
+  EXPECT_EQ(session.plan(), before_);
 }
 
 TEST_F(SessionTest, ANewPlanSaysWhatItNeeds) {

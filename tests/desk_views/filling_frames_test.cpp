@@ -2,6 +2,7 @@
 
 #include <QTemporaryDir>
 
+#include "model/core/file.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
@@ -42,6 +43,32 @@ TEST(FillingFrames, LeaveNothingWhenTheyAreGivenUp) {
   ASSERT_FALSE(written.ok());
   EXPECT_EQ(written.problem().kind, ProblemKind::kCancelled);
   EXPECT_FALSE(std::filesystem::exists(film.to));
+}
+
+TEST(FillingFrames, BecomeAFilmOfTheSamePicturesAndNothingIsLeftOfOneThatIsGivenUp) {
+  Film film;
+  const auto to = film.to.parent_path() / "filling.webp";
+  const auto write = [&](int enough) {
+    return write_filling_film(
+        to, film.selection, 4, 7,
+        [&] {
+          film.shown.push_back(film.selection.filling());
+          QImage image(8, 8, QImage::Format_RGB32);
+          image.fill(QColor(int(30 * film.selection.filling()), 9, 9));
+          return image;
+        },
+        [enough](int done) { return done < enough; });
+  };
+  const auto given_up = write(3);
+  ASSERT_FALSE(given_up.ok());
+  EXPECT_EQ(given_up.problem().kind, ProblemKind::kCancelled);
+  EXPECT_FALSE(std::filesystem::exists(to));
+  film.shown.clear();
+  ASSERT_TRUE(write(1000).ok());
+  EXPECT_EQ(film.shown, (std::vector{0.0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0}));
+  const auto bytes = read_file(to);
+  ASSERT_TRUE(bytes.ok());
+  EXPECT_EQ(bytes->substr(0, 4) + bytes->substr(8, 4), "RIFFWEBP");
 }
 
 TEST(FillingFrames, NeverMixWithWhatIsThere) {

@@ -24,6 +24,8 @@
 namespace wrapgauge::hand {
 namespace {
 
+int done = 0;
+
 QString without_mark(QString words) {
   return words.remove(QChar('&'));
 }
@@ -63,6 +65,10 @@ QWidget* field_to_type_in(QWidget& in, const QString& name) {
 
 }  // namespace
 
+int actions() {
+  return done;
+}
+
 QAbstractButton* button(QWidget& in, const QString& words) {
   for (QAbstractButton* found : in.findChildren<QAbstractButton*>())
     if (found->isVisible() && (without_mark(found->text()) == words || found->accessibleName() == words))
@@ -79,12 +85,14 @@ void press(QWidget& in, const QString& words) {
 }
 
 void click(QWidget& widget, const QPoint& at, Qt::KeyboardModifiers keys) {
+  ++done;
   reveal(widget, at);
   EXPECT_TRUE(lies_open(widget, at)) << "something lies over " << widget.accessibleName().toStdString();
   QTest::mouseClick(&widget, Qt::LeftButton, keys, at);
 }
 
 void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardModifiers keys) {
+  ++done;
   EXPECT_TRUE(lies_open(widget, from)) << "something lies over " << widget.accessibleName().toStdString();
   constexpr int kSteps = 6;
   QTest::mousePress(&widget, Qt::LeftButton, keys, from);
@@ -99,6 +107,7 @@ void drag(QWidget& widget, const QPoint& from, const QPoint& to, Qt::KeyboardMod
 }
 
 void type(QWidget& in, const QString& name, const QString& text) {
+  ++done;
   QWidget* field = nullptr;
   // Rows that have just been made are shown in a later turn of the event loop.
   wait_until([&] { return (field = field_to_type_in(in, name)) != nullptr; }, kNeverComes_ms);
@@ -112,6 +121,7 @@ void type(QWidget& in, const QString& name, const QString& text) {
 }
 
 void choose(QWidget& in, const QString& name, const QString& entry) {
+  ++done;
   auto* list = called<QComboBox>(in, name);
   ASSERT_TRUE(list);
   ASSERT_TRUE(list->isEnabled()) << name.toStdString();
@@ -143,6 +153,7 @@ void type_in_cell(QWidget& in, const QString& name, int row, int column, const Q
 }
 
 void drop(QWidget& window, const std::filesystem::path& file) {
+  ++done;
   QMimeData files;
   files.setUrls({QUrl::fromLocalFile(QString::fromStdString(file.string()))});
   const QPoint at = window.rect().center();
@@ -158,6 +169,7 @@ void drop(QWidget& window, const std::filesystem::path& file) {
 }
 
 void choose_in_menu(QMainWindow& window, const QStringList& words) {
+  ++done;
   QWidget* shown = window.menuBar();
   for (const QString& word : words) {
     QAction* found = nullptr;
@@ -175,6 +187,7 @@ void choose_in_menu(QMainWindow& window, const QStringList& words) {
 }
 
 void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys) {
+  ++done;
   window.activateWindow();
   EXPECT_TRUE(QTest::qWaitForWindowActive(&window, kNeverComes_ms)) << "keys do not reach the window";
   QWidget* focus = window.focusWidget();
@@ -203,6 +216,7 @@ void with_answers(const std::function<void()>& act, const std::vector<Answer>& a
 // The path is pasted, as from a file manager.
 Answer give_file(const std::filesystem::path& file) {
   return [file](QDialog& dialog) {
+    ++done;
     auto* name = dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
     if (!name) {
       ADD_FAILURE() << "no dialog for a file came up but " << dialog.windowTitle().toStdString();

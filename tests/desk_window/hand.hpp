@@ -34,6 +34,10 @@ void drop(QWidget& window, const std::filesystem::path& file);
 void choose_in_menu(QMainWindow& window, const QStringList& words);
 void key(QWidget& window, Qt::Key key, Qt::KeyboardModifiers keys = {});
 
+// How often the hand did something of the above or gave an answer: a click, a number with its Enter, an entry
+// of a list, a way through a menu and a dropped file are one each.
+int actions();
+
 // What is done with each dialog that comes up while `act` is done, in this order.
 using Answer = std::function<void(QDialog&)>;
 void with_answers(const std::function<void()>& act, const std::vector<Answer>& answers);

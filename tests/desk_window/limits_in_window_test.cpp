@@ -1,6 +1,7 @@
 #include <QListWidget>
 #include <nlohmann/json.hpp>
 
+#include "app/desk/window/findings_list.hpp"
 #include "tests/desk_session/small_plan.hpp"
 #include "tests/desk_window/job_fixture.hpp"
 
@@ -28,6 +29,24 @@ class Limits : public JobTest {
     EXPECT_TRUE(write_file_atomically(root() / name, set.dump()).ok());
     return root() / name;
   }
+  // Pointed at, a card shows the plan as it would be; nothing of the plan is changed by it.
+  void look_ahead(QListWidget& cards) {
+    const ShownPlan& shown = window_.views().shown();
+    const auto of_plan = window_.session().solved()->estimate;
+    const SessionState before = window_.session().now();
+    QTest::mouseMove(cards.viewport(), cards.visualItemRect(cards.item(0)).center());
+    ASSERT_TRUE(wait_until([&] { return !shown.would_be().isEmpty(); }));
+    EXPECT_NE(shown.estimate(), of_plan);
+    EXPECT_LT(shown.estimate()->findings.front().severity, Severity::kAboveLimit)
+        << "what is shown is not the change within the limits";
+    EXPECT_EQ(window_.session().now(), before);
+    picture(QStringLiteral("limits-look-ahead"));
+    QTest::mouseMove(&window_, {5, 5});
+    ASSERT_TRUE(wait_until([&] { return shown.would_be().isEmpty(); }));
+    EXPECT_EQ(shown.estimate(), of_plan);
+    EXPECT_EQ(*shown.layout(), window_.session().plan().layout);
+    EXPECT_NE(shown.worn(), nullptr);
+  }
   QString share_of_limit() {
     const auto* table = window_.findChild<ChamberTable*>();
     return table->model()->index(0, ChamberTableModel::kShareOfLimit).data().toString();
@@ -38,6 +57,22 @@ class Limits : public JobTest {
     ASSERT_TRUE(wait_for_checks());
   }
 };
+
+TEST_F(Limits, NotesAreCountedAndShownWhenAskedFor) {
+  open_small();
+  auto* findings = named<QListWidget>(QStringLiteral("findings"));
+  auto* notes = named<QListWidget>(QStringLiteral("notes"));
+  const auto listed = listed_findings(*window_.session().solved()->estimate);
+  const ListedApart apart = listed_apart(listed);
+  ASSERT_FALSE(apart.aside.empty()) << "this plan has no note";
+  for (const ListedFinding& finding : apart.aside) EXPECT_EQ(finding.severity, Severity::kNote);
+  EXPECT_EQ(static_cast<std::size_t>(findings->count()), apart.to_act_on.size());
+  EXPECT_EQ(apart.to_act_on.size() + apart.aside.size(), listed.size()) << "something is not said at all";
+  EXPECT_FALSE(notes->isVisible());
+  hand::press(window_, QStringLiteral("Notes: %1").arg(apart.aside.size()));
+  EXPECT_TRUE(notes->isVisible());
+  EXPECT_EQ(static_cast<std::size_t>(notes->count()), apart.aside.size());
+}
 
 TEST_F(Limits, AStricterSetIsTakenAndALaxerOneOnlyWithAReason) {
   open_small();
@@ -79,6 +114,7 @@ TEST_F(Limits, AChangeIsFoundMadeAndTakenBack) {
   auto* cards = named<QListWidget>(QStringLiteral("changes"));
   ASSERT_GE(cards->count(), 1);
   picture(QStringLiteral("limits-what-to-change"));
+  look_ahead(*cards);
   hand::click(*cards->viewport(), cards->visualItemRect(cards->item(0)).center());
   hand::press(window_, QStringLiteral("Make the chosen change of the plan"));
   EXPECT_NE(window_.session().plan(), before);

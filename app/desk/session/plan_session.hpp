@@ -19,6 +19,8 @@ class QThreadPool;
 
 namespace wrapgauge {
 
+class EditPlan;
+
 class PlanSession : public QObject {
   Q_OBJECT
  public:
@@ -35,6 +37,10 @@ class PlanSession : public QObject {
   void edit(const QString& words, Plan changed, const QString& merge = {});
   // The same for an edit of the layout: from then on the plan holds it itself instead of naming a file.
   void edit_layout(const QString& words, Layout layout, const QString& merge = {});
+
+  // An edit that brings another body. Where there is a body already and nothing that can be said of the new
+  // one makes a body of it, the edit is taken back as soon as that is known; the state says the problem.
+  void try_body(const QString& words, Plan changed);
 
   void end_merge() { ++merge_round_; }  // the next edit is a step of its own, whatever its `merge`
 
@@ -87,6 +93,8 @@ class PlanSession : public QObject {
   void take_step();
   void take(const RunResult& result);
   void keep_for_recovery();
+  bool is_no_body(const CheckedPlan& checked) const;
+  void give_up_trial(const Problem& problem);
   Result<std::monostate> show_read(Result<Plan> read, const std::filesystem::path& file, bool as_it_is);
   std::optional<Problem> saved_by_someone_else(const std::filesystem::path& to) const;
   bool claim(const std::filesystem::path& file);
@@ -95,6 +103,7 @@ class PlanSession : public QObject {
   SessionState now_;
   QUndoStack undo_;
   std::shared_ptr<const Plan> stepped_to_;  // by the command that undo just ran; null: by none
+  EditPlan* trial_ = nullptr;               // the newest command, while its body is not known to be one
   int merge_round_ = 0;
   RunKind run_kind_ = RunKind::kPreview;  // of the newest run
   EstimateRunner runner_;

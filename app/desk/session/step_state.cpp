@@ -39,9 +39,9 @@ QString body_need_words(const CheckedPlan& checked) {
     case BodyNeed::kOtherUnit:
       return Words::tr("needs another unit");
     case BodyNeed::kMending:
-      return Words::tr("needs mending");
+      return Words::tr("needs repair");
     case BodyNeed::kOtherMending:
-      return Words::tr("needs other steps of mending");
+      return Words::tr("needs other steps of repair");
     case BodyNeed::kOtherMeasures:
       return Words::tr("needs other measures");
     case BodyNeed::kOtherFile:
@@ -63,8 +63,8 @@ StepState layout_state(const SessionState& in) {
   QStringList findings;
   for (const Problem& problem : in.check->layout_problems) findings.push_back(text(problem));
   if (!findings.empty())
-    return needs(findings.size() == 1 ? Words::tr("needs mending in 1 place")
-                                      : Words::tr("needs mending in %1 places").arg(findings.size()),
+    return needs(findings.size() == 1 ? Words::tr("needs correcting in 1 place")
+                                      : Words::tr("needs correcting in %1 places").arg(findings.size()),
                  findings);
   for (const CastingFinding& finding : in.check->casting) findings.push_back(text(finding.sentence));
   return findings.empty() ? ready() : with_findings(findings);

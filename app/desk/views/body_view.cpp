@@ -2,15 +2,9 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QKeyEvent>
-#include <QMouseEvent>
 #include <QPainter>
-#include <QScopedValueRollback>
 #include <QToolButton>
-#include <QWheelEvent>
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 #include <utility>
 
 #include "app/desk/views/body_overlay.hpp"
@@ -18,15 +12,12 @@
 #include "app/desk/views/rim_part.hpp"
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
-#include "app/desk/views/view_keys.hpp"
 #include "app/desk/views/view_legend.hpp"
-#include "model/wrap/station_angle.hpp"
 
 namespace wrapgauge {
 namespace {
 
 constexpr int kNoState = -1;
-constexpr double kTurnStep_deg = 15.0, kShiftStep = 40.0;
 
 }  // namespace
 
@@ -42,6 +33,7 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
   canvas_->setObjectName("canvas");
   canvas_->installEventFilter(this);
   canvas_->setFocusPolicy(Qt::NoFocus);
+  canvas_->setMouseTracking(true);  // the hand over the ring of the cut
   canvas_->show_background(view_colours(*this).paper);
   add_buttons();
   offer_picture(this, tr("body"), [this] { return picture(); });
@@ -61,6 +53,7 @@ BodyView::BodyView(const ShownPlan& shown, Selection& selection, QWidget* parent
     connect(&selection_, signal, this, &BodyView::rebuild_scene);
   connect(&selection_, &Selection::chamberChanged, this, &BodyView::chamber_chosen);
   connect(&selection_, &Selection::unitChanged, overlay_, qOverload<>(&QWidget::update));
+  connect(&shown_, &ShownPlan::wouldBeChanged, this, &BodyView::show_view);
   connect(&shown_, &ShownPlan::staleChanged, overlay_, qOverload<>(&QWidget::update));
   connect(&shown_, &ShownPlan::estimateChanged, overlay_, qOverload<>(&QWidget::update));
   body_changed();
@@ -277,18 +270,25 @@ void BodyView::turn_to(const Vec3& place_m, const Vec3& outward) {
 }
 
 void BodyView::show_view() {
-  QString hint = asked_;
+  QString hint = asked_.isEmpty() ? shown_.would_be() : asked_;
   if (placing_) hint = tr("Placing: click to anchor, drag to move, drag with Ctrl to turn. Esc ends it.");
   if (const QString words = rim_words(shown_); !words.isEmpty()) hint += (hint.isEmpty() ? "" : "\n") + words;
   if (!why_software().isEmpty() && hint.isEmpty())
     hint = tr("Drawn without graphics system: %1.").arg(why_software());
   canvas_->show_view(turntable_.view());
   overlay_->show_over(scene_, turntable_.view(), hint);
+  if (shown_.body()) emit eyeMoved(turntable_.towards_eye());
 }
 
 void BodyView::look_from(ViewSide side) {
   eye_is_ours_ = false;
   turntable_.look_from(side);
+  show_view();
+}
+
+void BodyView::look_from_direction(const Vec3& outward) {
+  eye_is_ours_ = false;
+  turntable_.face(outward);
   show_view();
 }
 
@@ -348,107 +348,6 @@ void BodyView::changeEvent(QEvent* event) {
     show_view();
   }
   QWidget::changeEvent(event);
-}
-
-bool BodyView::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::Wheel) {
-    eye_is_ours_ = false;
-    turntable_.zoom(zoom_of(*static_cast<QWheelEvent*>(event)));
-    show_view();
-    return true;
-  }
-  if (event->type() == QEvent::MouseButtonPress) press(static_cast<QMouseEvent*>(event));
-  if (event->type() == QEvent::MouseMove) move(static_cast<QMouseEvent*>(event));
-  if (event->type() == QEvent::MouseButtonRelease) release(static_cast<QMouseEvent*>(event));
-  return QWidget::eventFilter(watched, event);
-}
-
-void BodyView::press(QMouseEvent* event) {
-  setFocus(Qt::MouseFocusReason);
-  pressed_at_ = last_at_ = event->position();
-  moved_ = false;
-  const bool left = event->button() == Qt::LeftButton;
-  if (event->button() == Qt::RightButton) drag_ = placing_ ? Drag::kTurnTable : Drag::kNone;
-  if (event->button() == Qt::MiddleButton) drag_ = Drag::kShift;
-  if (left && placing_)
-    drag_ = event->modifiers() & Qt::ControlModifier ? Drag::kTurnLayout : Drag::kAnchor;
-  else if (left)
-    drag_ = event->modifiers() & Qt::ShiftModifier ? Drag::kShift : Drag::kTurnTable;
-}
-
-void BodyView::move(QMouseEvent* event) {
-  constexpr double kDegreesPerPixel = 0.4;
-  const QPointF by = event->position() - last_at_;
-  if ((event->position() - pressed_at_).manhattanLength() > 4.0) moved_ = true;
-  if (drag_ == Drag::kNone || !moved_) return;
-  eye_is_ours_ = false;
-  last_at_ = event->position();
-  if (drag_ == Drag::kTurnTable) turntable_.turn(-kDegreesPerPixel * by.x(), kDegreesPerPixel * by.y());
-  if (drag_ == Drag::kShift) turntable_.pan(by.x(), by.y());
-  if (drag_ == Drag::kAnchor) move_anchor(event->position(), false);
-  if (drag_ == Drag::kTurnLayout) turn_layout(event->position(), false);
-  show_view();
-}
-
-void BodyView::release(QMouseEvent* event) {
-  const Drag ended = drag_;
-  drag_ = Drag::kNone;
-  if (ended == Drag::kAnchor) return move_anchor(event->position(), true);
-  if (ended == Drag::kTurnLayout && moved_) return turn_layout(event->position(), true);
-  if (!moved_ && event->button() == Qt::LeftButton) click(event->position());
-}
-
-std::optional<Vec3> BodyView::place_under(const QPointF& at) const {
-  return shown_.skin() ? place_at(*shown_.skin(), turntable_.view(), at.x(), at.y()) : std::nullopt;
-}
-
-// The place that was clicked is read, and the chamber over it chosen.
-void BodyView::click(const QPointF& at) {
-  if (!shown_.skin()) return;
-  const QScopedValueRollback here(clicked_here_, true);
-  const auto place = place_under(at);
-  selection_.pick_place(place);
-  if (!place) return selection_.select_chamber(std::nullopt);
-  if (!asked_.isEmpty()) return give_click(*place);
-  const auto reading = read_place(shown_, selection_.state(), *place);
-  if (reading) selection_.select_chamber(reading->chamber);
-}
-
-void BodyView::move_anchor(const QPointF& at, bool finished) {
-  const auto place = place_under(at);
-  if (!place) return;
-  const auto anchor = station_and_angle(*shown_.sections(), shown_.body()->axis, *place);
-  if (anchor) emit anchorMoved(*anchor, *place, finished);
-}
-
-// The angle swept about the anchor on the screen; seen from behind it counts the other way.
-void BodyView::turn_layout(const QPointF& at, bool finished) {
-  if (!wrap()) return;
-  const RasterPoint centre = turntable_.view().project(wrap()->anchor_m);
-  const auto angle = [&](const QPointF& p) { return std::atan2(centre.y - p.y(), p.x() - centre.x); };
-  const double swept = (angle(at) - angle(pressed_at_)) * 180.0 / std::numbers::pi;
-  const double sign = wrap()->outward.dot(turntable_.towards_eye()) < 0.0 ? -1.0 : 1.0;
-  emit turned(std::remainder(sign * swept, 360.0), finished);
-}
-
-void BodyView::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Home) return show_all();
-  if (event->key() == Qt::Key_Escape && placing_) return set_placing(false);
-  if (event->key() == Qt::Key_Escape && !asked_.isEmpty()) {
-    ask_for_click({});
-    return void(emit clickGivenUp());
-  }
-  const auto arrow = arrow_of(*event);
-  const auto zoom = zoom_of(*event);
-  if (!arrow && !zoom) return QWidget::keyPressEvent(event);
-  eye_is_ours_ = false;
-  if (zoom)
-    turntable_.zoom(*zoom);
-  else if (event->modifiers() & Qt::ShiftModifier)
-    turntable_.pan(kShiftStep * arrow->x(), -kShiftStep * arrow->y());
-  else
-    turntable_.turn(kTurnStep_deg * arrow->x(), kTurnStep_deg * arrow->y());
-  show_view();
 }
 
 }  // namespace wrapgauge

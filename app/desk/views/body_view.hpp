@@ -37,6 +37,8 @@ class BodyView : public QWidget {
   BodyLook look() const { return look_; }
 
   void look_from(ViewSide side);
+  // Comes round to where this points, level.
+  void look_from_direction(const Vec3& outward);
   void show_all();
   void show_place(const Vec3& place_m);  // turned so that it faces the eye
   QImage picture();                      // with legend and words, as on the screen
@@ -49,6 +51,8 @@ class BodyView : public QWidget {
   void anchorMoved(const AnchorAtStation& anchor, const Vec3& point_m, bool finished);
   void turned(double by_deg, bool finished);  // since the drag began, right-handed about the outward normal
   void placingChanged(bool placing);
+  void ringMoved(double station_m);  // the ring of the cut, dragged along the body
+  void eyeMoved(const Vec3& towards_eye);
   void clickGiven(const Vec3& place_m);  // on the skin, as ask_for_click wanted
   void clickGivenUp();
 
@@ -59,7 +63,7 @@ class BodyView : public QWidget {
   void changeEvent(QEvent* event) override;
 
  private:
-  enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout };
+  enum class Drag { kNone, kTurnTable, kShift, kAnchor, kTurnLayout, kRing };
 
   void add_buttons();
   void mark_look(BodyLook look);
@@ -83,6 +87,8 @@ class BodyView : public QWidget {
   void bring_clear(const Vec3& place_m);
   void give_click(const Vec3& place_m);
   std::optional<Vec3> place_under(const QPointF& at) const;
+  bool is_on_ring(const QPointF& at) const;
+  void move_ring(const QPointF& at);
   void move_anchor(const QPointF& at, bool finished);
   void turn_layout(const QPointF& at, bool finished);
   const Wrap* wrap() const;  // as worn now, else as estimated; null: nowhere

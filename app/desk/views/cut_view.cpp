@@ -118,8 +118,11 @@ void CutView::estimate_changed() {
 }
 
 void CutView::go_to(const Vec3& place_m) {
-  if (!of_) return;
-  slider_->setValue(steps_of((place_m - of_->body.axis.origin_m).dot(of_->body.axis.direction)));
+  if (of_) cut_at((place_m - of_->body.axis.origin_m).dot(of_->body.axis.direction));
+}
+
+void CutView::cut_at(double station_m) {
+  if (of_) slider_->setValue(steps_of(station_m));
 }
 
 void CutView::read() {

@@ -18,6 +18,7 @@ class CutView : public QWidget {
   CutView(const ShownPlan& shown, Selection& selection, QWidget* parent = nullptr);
 
   QSlider* slider() { return slider_; }
+  void cut_at(double station_m);  // as near as the device goes
   // None: no estimate, or its contact is still being read.
   const std::optional<CutSection>& section() const { return section_; }
   QImage picture() const;

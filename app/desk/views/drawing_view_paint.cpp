@@ -12,7 +12,7 @@
 namespace wrapgauge {
 namespace {
 
-constexpr double kRing = 8.0, kLine = 20.0, kSwatch = 24.0, kGap = 16.0;  // pixels
+constexpr double kRing = 8.0, kLine = 20.0, kSwatch = 24.0, kBetweenKeys = 16.0;  // pixels
 const QColor kChosen(0, 120, 215), kWrong(200, 30, 30);
 
 bool has(const std::vector<std::size_t>& all, std::size_t one) {
@@ -152,7 +152,7 @@ std::vector<std::pair<std::optional<DrawnPart>, QString>> DrawingView::legend() 
 double DrawingView::legend_height() const {
   double x = 10.0, lines = 1.0;
   for (const auto& [part, words] : legend()) {
-    const double wide = kSwatch + 4.0 + fontMetrics().horizontalAdvance(words) + kGap;
+    const double wide = kSwatch + 4.0 + fontMetrics().horizontalAdvance(words) + kBetweenKeys;
     if (x + wide > width() && x > 10.0) x = 10.0, lines += 1.0;
     x += wide;
   }
@@ -163,7 +163,7 @@ void DrawingView::draw_legend(QPainter& painter) const {
   painter.setFont(font());
   double x = 10.0, y = height() - legend_height() + 4.0;
   for (const auto& [part, words] : legend()) {
-    const double wide = kSwatch + 4.0 + fontMetrics().horizontalAdvance(words) + kGap;
+    const double wide = kSwatch + 4.0 + fontMetrics().horizontalAdvance(words) + kBetweenKeys;
     if (x + wide > width() && x > 10.0) x = 10.0, y += kLine;
     draw_part_swatch(painter, {x, y + 2.0, kSwatch, kLine - 4.0}, part);
     painter.setPen(view_colours(*this).ink);

@@ -5,6 +5,7 @@
 #include <system_error>
 
 #include "app/picture/png.hpp"
+#include "app/picture/webp_film.hpp"
 #include "model/core/file.hpp"
 
 namespace wrapgauge {
@@ -26,28 +27,54 @@ std::optional<Problem> make_new(const std::filesystem::path& folder) {
   return std::nullopt;
 }
 
+// Takes each picture in turn; afterwards the filling is shown where it was.
+Result<int> play(Selection& selection, int state_count, int count, const std::function<bool(int done)>& go_on,
+                 const std::function<Result<std::monostate>(int frame)>& take) {
+  const double was = selection.filling();
+  std::optional<Problem> problem;
+  int taken = 0;
+  for (; taken < count && go_on(taken) && !problem; ++taken) {
+    selection.show_filling((state_count - 1.0) * taken / std::max(1, count - 1));
+    if (auto kept = take(taken); !kept) problem = kept.problem();
+  }
+  selection.show_filling(was);
+  if (problem) return *problem;
+  if (taken < count) return Problem{ProblemKind::kCancelled, "The filling was not saved.", {}};
+  return taken;
+}
+
 }  // namespace
 
 Result<int> write_filling_frames(const std::filesystem::path& folder, Selection& selection, int state_count,
                                  int count, const std::function<QImage()>& picture,
                                  const std::function<bool(int done)>& go_on) {
   if (auto problem = make_new(folder)) return *problem;
-  const double was = selection.filling();
-  std::optional<Problem> problem;
-  int written = 0;
-  for (; written < count && go_on(written) && !problem; ++written) {
-    selection.show_filling((state_count - 1.0) * written / std::max(1, count - 1));
+  const auto keep = [&](int frame) {
     const auto bytes = png_bytes(picture());
-    const auto kept = bytes ? write_file_atomically(folder / frame_name(written), *bytes)
-                            : Result<std::monostate>(bytes.problem());
-    if (!kept) problem = kept.problem();
-  }
-  selection.show_filling(was);
-  if (!problem && written == count) return written;
+    return bytes ? write_file_atomically(folder / frame_name(frame), *bytes)
+                 : Result<std::monostate>(bytes.problem());
+  };
+  auto written = play(selection, state_count, count, go_on, keep);
   std::error_code none;
-  std::filesystem::remove_all(folder, none);
-  if (problem) return *problem;
-  return Problem{ProblemKind::kCancelled, "The pictures were not saved.", {}};
+  if (!written) std::filesystem::remove_all(folder, none);
+  return written;
+}
+
+Result<int> write_filling_film(const std::filesystem::path& file, Selection& selection, int state_count,
+                               int count, const std::function<QImage()>& picture,
+                               const std::function<bool(int done)>& go_on) {
+  std::optional<WebpFilm> film;  // as large as its first picture
+  const auto keep = [&](int) {
+    const QImage frame = picture();
+    if (!film) film.emplace(frame.size(), kFrame_ms);
+    return film->add(frame);
+  };
+  auto taken = play(selection, state_count, count, go_on, keep);
+  if (!taken) return taken;
+  const auto bytes = film->bytes();
+  if (!bytes) return bytes.problem();
+  if (auto written = write_file_atomically(file, *bytes); !written) return written.problem();
+  return taken;
 }
 
 }  // namespace wrapgauge

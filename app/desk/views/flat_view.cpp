@@ -13,11 +13,14 @@
 #include "app/desk/views/save_views.hpp"
 #include "app/desk/views/view_colours.hpp"
 #include "app/desk/views/view_legend.hpp"
+#include "model/body/axis_angle.hpp"
 #include "model/core/number_text.hpp"
 #include "model/layout/snapping.hpp"
 
 namespace wrapgauge {
 namespace {
+
+constexpr double kAxisAbove = 14.0, kAxisBelow = 26.0;  // pixels that the axis round the limb takes
 
 // Of a chamber and of the inset seams in it.
 std::optional<ChamberId> chamber_of(const LayoutPart& part) {
@@ -62,6 +65,8 @@ FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&scene_, &QGraphicsScene::selectionChanged, this, &FlatView::scene_selection_changed);
   connect(&shown_, &ShownPlan::layoutChanged, this, &FlatView::rebuild);
   connect(&shown_, &ShownPlan::wornChanged, this, &FlatView::show_grips);
+  for (const auto signal : {&ShownPlan::wornChanged, &ShownPlan::estimateChanged, &ShownPlan::bodyChanged})
+    connect(&shown_, signal, this, &FlatView::find_angles);
   connect(&shown_, &ShownPlan::estimateChanged, this, [this] {
     maps_.clear();
     show_map();
@@ -302,7 +307,47 @@ void FlatView::draw_words(QPainter& painter) {
   const QRectF above =
       draw_plate(painter, {8.0 + 0.5 * size.width(), 8.0 + 0.5 * size.height()}, lines, look);
   const QRectF below = draw_length_scale(painter, area, 1e3 * transform().m11(), look);
-  draw_labels(painter, labels({above, below}), look);
+  QRectF axis;
+  if (!angles_.empty() && shown_.body()) {
+    painter.setPen(look.colours.ink);
+    draw_angle_axis(painter, angles_, *shown_.body(),
+                    {axis_y(), [this](double x_m) { return pixel_at(x_m); }, eye_deg_, look});
+    axis = QRectF(area.left(), axis_y() - kAxisAbove, area.width(), kAxisAbove + kAxisBelow);
+  }
+  draw_labels(painter, labels({above, below, axis}), look);
+}
+
+void FlatView::find_angles() {
+  angles_ = angles_along_layout(shown_);
+  viewport()->update();
+}
+
+// Below the layout where there is room, and never on the scale.
+double FlatView::axis_y() const {
+  constexpr double kBelowLayout = 34.0, kScale = 44.0;
+  QRectF material;
+  for (const FlatPartItem* item : items_)
+    material |= on_view(item->mapRectToScene(item->path().boundingRect()));
+  return std::min(material.bottom() + kBelowLayout, viewport()->height() - kScale - kAxisBelow);
+}
+
+double FlatView::pixel_at(double x_m) const {
+  return viewportTransform().map(QPointF(1e3 * x_m, 0.0)).x();
+}
+
+void FlatView::show_eye(const Vec3& towards_eye) {
+  const Axis& axis = shown_.body()->axis;
+  const double angle = angle_about_deg(axis.direction, towards_eye);
+  if (eye_deg_ && std::abs(*eye_deg_ - angle) < 0.05) return;
+  eye_deg_ = angle;
+  if (!angles_.empty()) viewport()->update();
+}
+
+bool FlatView::ask_for_look(const QPointF& at) {
+  const double x_m = 1e-3 * mapToScene(at.toPoint()).x();
+  const auto angle = angle_at(angles_, x_m);
+  if (angle && shown_.body()) emit lookAsked(outward_at(shown_.body()->axis, *angle));
+  return angle.has_value();
 }
 
 std::vector<FlatLabel> FlatView::labels(std::vector<QRectF> taken) const {

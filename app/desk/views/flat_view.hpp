@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/desk/views/angle_axis.hpp"
 #include "app/desk/views/flat_grips.hpp"
 #include "app/desk/views/flat_items.hpp"
 #include "app/desk/views/flat_labels.hpp"
@@ -29,6 +30,11 @@ class FlatView : public QGraphicsView {
   void choose_part(std::optional<LayoutPart> part);
   std::optional<LayoutPart> chosen_part() const;
   void show_all();
+  // From where the body is looked at, marked on the axis round the limb.
+  void show_eye(const Vec3& towards_eye);
+  const std::vector<AngleAtX>& angles() const { return angles_; }
+  double axis_y() const;  // of that axis, in the viewport
+  double pixel_at(double x_m) const;
   QImage picture();
   // The words of the chambers, clear of what is `taken`; pixels of the viewport.
   std::vector<FlatLabel> labels(std::vector<QRectF> taken = {}) const;
@@ -41,10 +47,12 @@ class FlatView : public QGraphicsView {
   void chamberMoved(ChamberId chamber, const Vec2& by_m);
   void partMoved(const LayoutPart& part, const Vec2& by_m);  // any other part
   void gripMoved(const LayoutGrip& grip, const Layout& changed);
+  void lookAsked(const Vec3& outward);  // a hand on the axis: the body is to be looked at from there
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -69,6 +77,8 @@ class FlatView : public QGraphicsView {
   Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
   Vec2 snapped(const Bounds2& box_m, const FlatPartItem* except, const Vec2& wished_m);
   void draw_words(QPainter& painter);
+  void find_angles();
+  bool ask_for_look(const QPointF& at);
   LabelledShape labelled(const FlatPartItem& chamber) const;
   QRectF on_view(const QRectF& scene) const;
   QString readout() const;
@@ -84,6 +94,9 @@ class FlatView : public QGraphicsView {
   double map_scale_ = 4.0;                          // pixels a millimetre
   QTimer scaled_;
   bool editable_ = true, fitted_ = true, rebuilding_ = false;
+  std::vector<AngleAtX> angles_;
+  std::optional<double> eye_deg_;
+  bool rolling_ = false;  // a hand is on the axis
   std::optional<double> guide_x_m_, guide_y_m_;
 };
 

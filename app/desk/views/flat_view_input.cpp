@@ -4,19 +4,35 @@
 #include <QKeyEvent>
 #include <QWheelEvent>
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 #include "app/desk/views/flat_view.hpp"
 #include "app/desk/views/next_in_ring.hpp"
 #include "app/desk/views/view_keys.hpp"
 
 namespace wrapgauge {
+
+// The axis round the limb: the body turns to where the hand is.
 void FlatView::mousePressEvent(QMouseEvent* event) {
+  constexpr double kReach = 16.0;
+  const bool on_axis = !angles_.empty() && std::abs(event->position().y() - axis_y()) < kReach;
+  if (on_axis && event->button() == Qt::LeftButton && ask_for_look(event->position())) {
+    rolling_ = true;
+    return;
+  }
   grips_.unchoose();
   QGraphicsView::mousePressEvent(event);
   viewport()->update();
 }
 
+void FlatView::mouseMoveEvent(QMouseEvent* event) {
+  if (!rolling_) return QGraphicsView::mouseMoveEvent(event);
+  ask_for_look(event->position());
+}
+
 void FlatView::mouseReleaseEvent(QMouseEvent* event) {
+  if (std::exchange(rolling_, false)) return;
   QGraphicsView::mouseReleaseEvent(event);
   guide_x_m_ = guide_y_m_ = std::nullopt;
   viewport()->update();

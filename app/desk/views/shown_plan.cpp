@@ -106,6 +106,12 @@ void ShownPlan::show_stale(const QString& words) {
   emit staleChanged();
 }
 
+void ShownPlan::say_would_be(const QString& words) {
+  if (words == would_be_) return;
+  would_be_ = words;
+  emit wouldBeChanged();
+}
+
 void ShownPlan::mark(std::vector<ProblemPlace> places) {
   marks_ = std::move(places);
   emit marksChanged();

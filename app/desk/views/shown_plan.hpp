@@ -39,6 +39,8 @@ class ShownPlan : public QObject {
   void show_estimate(std::shared_ptr<const Estimate> estimate);
   // Why the estimate no longer answers the plan; empty: it does.
   void show_stale(const QString& words);
+  // That what is shown is not the plan but what it would be with a change; empty: it is the plan.
+  void say_would_be(const QString& words);
   // Faces of the body and parts of the layout to mark until the next call.
   void mark(std::vector<ProblemPlace> places);
 
@@ -56,6 +58,7 @@ class ShownPlan : public QObject {
   int state_count() const { return static_cast<int>(contacts_.size()); }
   std::shared_ptr<const StateContact> contact(int state) const;  // null: being read, or no such state
   const QString& stale() const { return stale_; }
+  const QString& would_be() const { return would_be_; }
   const std::vector<ProblemPlace>& marks() const { return marks_; }
 
  signals:
@@ -67,6 +70,7 @@ class ShownPlan : public QObject {
   void stateRead(int state);
   void staleChanged();
   void marksChanged();
+  void wouldBeChanged();
 
  private:
   std::shared_ptr<const SkinSurface> skin_of(const TriangleMesh& surface) const;
@@ -86,7 +90,7 @@ class ShownPlan : public QObject {
   std::shared_ptr<const Estimate> estimate_;
   MapScene scale_;
   std::vector<std::shared_ptr<const StateContact>> contacts_;  // a state each
-  QString stale_;
+  QString stale_, would_be_;
   std::vector<ProblemPlace> marks_;
   std::shared_ptr<std::atomic<bool>> wanted_;  // the reading that goes on is still wanted
   QThreadPool reader_;

@@ -13,7 +13,6 @@
 #include "bodyforms/form.hpp"
 #include "model/body/mend.hpp"
 #include "model/core/number_text.hpp"
-#include "model/io/readers/mesh_reader.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -81,7 +80,7 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
       mending_(
           mend_box_, column_form(mend_box_),
           [this](const QString&, const QString&, const auto& edit) {
-            change_file(tr("Mend the scan"), QStringLiteral("body.mend"),
+            change_file(tr("Repair the scan"), QStringLiteral("body.mend"),
                         [&](BodyFile& file) { edit(file.mend); });
           },
           true),
@@ -158,7 +157,7 @@ void BodyStep::fill_file_page() {
   column->addLayout(&of_file_.layout());
   column->addWidget(mend_box_);
   QCheckBox* raw = of_file_.box_by(
-      FieldText(tr("Raw scan: mend it")), [](const BodyFile& file) { return !file.mend.empty(); },
+      FieldText(tr("Raw scan: repair it")), [](const BodyFile& file) { return !file.mend.empty(); },
       [](BodyFile& file, bool mend) { file.mend = mend ? usual_steps() : std::vector<MendStep>{}; });
   add_mend_rows(mending_);
   of_file_.also([=, this](const BodyFile& file) {
@@ -177,14 +176,12 @@ void BodyStep::ask_for_mesh() {
   if (!file.isEmpty()) open_mesh(file.toStdString());
 }
 
-// A file that holds no mesh takes nothing away: the body before stays.
+// A file that holds no body takes nothing away: the body before stays.
 void BodyStep::open_mesh(const std::filesystem::path& file) {
-  if (now().body())
-    if (const auto mesh = read_mesh(file); !mesh) return void(emit problemMet(mesh.problem()));
-  change(tr("Open a mesh"), {}, [&](Plan& plan) {
-    plan.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}, {}, {}};
-    forget_places(plan);
-  });
+  Plan changed = plan();
+  changed.body = BodyFile{std::filesystem::absolute(file), {}, {}, {}, {}, {}};
+  forget_places(changed);
+  session().try_body(tr("Open a mesh"), std::move(changed));
 }
 
 void BodyStep::take_origin(const QVariant& origin) {
@@ -223,7 +220,7 @@ void BodyStep::show_checked(const CheckedPlan* checked) {
   QStringList words;
   if (checked && checked->body_problem) words.push_back(body_problem_words(*checked));
   if (checked && checked->body_need == BodyNeed::kMending)
-    words.push_back(tr("Mended it can be read: tick Raw scan: mend it."));
+    words.push_back(tr("Repaired it can be read: tick Raw scan: repair it."));
   if (checked && checked->body) words += body_words(*checked->body);
   said_->setText(words.join(QChar('\n')));
   said_->setVisible(!words.empty());

@@ -20,6 +20,25 @@ bool is_searching(const SessionState& state) {
 
 }  // namespace
 
+ChangeList::ChangeList(const QString& name, QWidget* parent) : CardList(name, parent) {
+  setMouseTracking(true);
+  connect(this, &QListWidget::itemEntered, this,
+          [this](QListWidgetItem* item) { emit pointedAt(row(item)); });
+  connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
+    if (hasFocus()) emit pointedAt(row);
+  });
+}
+
+void ChangeList::leaveEvent(QEvent* event) {
+  CardList::leaveEvent(event);
+  emit pointedAt(-1);
+}
+
+void ChangeList::focusOutEvent(QFocusEvent* event) {
+  CardList::focusOutEvent(event);
+  emit pointedAt(-1);
+}
+
 void ChangeList::show_changes(const Advice& advice) {
   clear();
   for (const TriedChange* change : changes_to_show(advice)) {
@@ -46,6 +65,7 @@ ChangePanel::ChangePanel(PlanSession& session, QWidget* parent)
                                                        verdict_, list_, make_, rest_})
     column->addWidget(part);
   connect(list_, &QListWidget::itemActivated, this, &ChangePanel::make_change);
+  connect(list_, &ChangeList::pointedAt, this, &ChangePanel::look_at);
   // How far a run is shows nothing anew elsewhere in a form.
   connect(&session, &PlanSession::changed, this, [this](const SessionState& before) {
     if (isVisible() && is_searching(now()) != is_searching(before)) show_state(now(), before);
@@ -60,6 +80,13 @@ void ChangePanel::make_change() {
   const auto shown = changes_to_show(*advice);
   const TriedChange& change = *shown[static_cast<std::size_t>(list_->currentRow())];
   session().edit(text(change.words), made_change(now(), change));
+}
+
+void ChangePanel::look_at(int row) {
+  const auto advice = session().advice();
+  if (!advice || row < 0 || !list_->isEnabled()) return void(emit lookAsked(nullptr, {}));
+  const TriedChange& change = *changes_to_show(*advice)[static_cast<std::size_t>(row)];
+  emit lookAsked(std::make_shared<const Plan>(made_change(now(), change)), text(change.words));
 }
 
 void ChangePanel::show_cards(const SessionState& now) {

@@ -10,8 +10,15 @@ namespace wrapgauge {
 class ChangeList : public CardList {
   Q_OBJECT
  public:
-  using CardList::CardList;
+  explicit ChangeList(const QString& name, QWidget* parent = nullptr);
   void show_changes(const Advice& advice);
+
+ signals:
+  void pointedAt(int row);  // by mouse or keys; -1: at none any more
+
+ protected:
+  void leaveEvent(QEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
 };
 
 class ChangePanel : public StepForm {
@@ -19,11 +26,16 @@ class ChangePanel : public StepForm {
  public:
   explicit ChangePanel(PlanSession& session, QWidget* parent = nullptr);
 
+ signals:
+  // One of the cards is pointed at: show the plan as it would be. Null: none is any more.
+  void lookAsked(std::shared_ptr<const Plan> would_be, const QString& words);
+
  protected:
   void show_state(const SessionState& now, const SessionState& before) override;
 
  private:
   void make_change();
+  void look_at(int row);
   void show_cards(const SessionState& now);
 
   QLabel *verdict_, *rest_;

@@ -32,7 +32,9 @@ std::vector<ListedFinding> listed_findings(const Estimate& estimate) {
   for (const Finding& finding : estimate.findings)
     listed.push_back({finding.severity, severity_words(finding.severity), text(finding.sentence),
                       chamber_called(estimate.setup.layout, finding.where), finding.at_m,
-                      finding.model_factor.has_value(), card_of(finding, severity_words(finding.severity))});
+                      finding.model_factor.has_value(),
+                      finding.severity == Severity::kNote && !finding.comes_first,
+                      card_of(finding, severity_words(finding.severity))});
   for (const Hazard& hazard : estimate.hazards)
     if (hazard.severity != Severity::kNote)
       listed.push_back({hazard.severity,
@@ -65,6 +67,13 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked) {
   return listed;
 }
 
+ListedApart listed_apart(const std::vector<ListedFinding>& findings) {
+  ListedApart apart;
+  for (const ListedFinding& finding : findings)
+    (finding.aside ? apart.aside : apart.to_act_on).push_back(finding);
+  return apart;
+}
+
 QString plain_words(const std::vector<ListedFinding>& findings) {
   const auto names_factor = [](const ListedFinding& finding) { return finding.names_model_factor; };
   if (std::none_of(findings.begin(), findings.end(), names_factor)) return {};
@@ -92,7 +101,6 @@ void FindingsList::show_findings(std::vector<ListedFinding> findings) {
     const QString whole = finding.sentence + (factor.isEmpty() ? QString() : QStringLiteral("\n\n") + factor);
     add(finding.label + QStringLiteral(": ") + finding.sentence, finding.card, finding.card ? whole : factor);
   }
-  setVisible(!findings_.empty());
   fit();
 }
 

@@ -13,6 +13,7 @@ struct ListedFinding {
   std::optional<int> chamber;
   std::optional<Vec3> place_m;
   bool names_model_factor = false;
+  bool aside = false;  // asks for nothing, and nothing else rests on it: counted, and shown when asked for
   std::optional<FindingCard> card{};  // none: only the sentence is known
 };
 
@@ -23,6 +24,12 @@ std::vector<ListedFinding> listed_findings(const CheckedPlan& checked);
 
 // What the words in these sentences mean that are not a caster's own; empty where none is used.
 QString plain_words(const std::vector<ListedFinding>& findings);
+
+// What of them is acted on, and what stands aside; each in the order it had.
+struct ListedApart {
+  std::vector<ListedFinding> to_act_on, aside;
+};
+ListedApart listed_apart(const std::vector<ListedFinding>& findings);
 
 class FindingsList : public CardList {
   Q_OBJECT

@@ -26,4 +26,8 @@ FineSettings::FineSettings(QWidget* inside, const QString& of_what, QWidget* par
   });
 }
 
+void FineSettings::say_title(const QString& title) {
+  handle_->setText(title);
+}
+
 }  // namespace wrapgauge

@@ -13,6 +13,7 @@ class FineSettings : public QWidget {
   // `title`: instead of "Fine settings".
   FineSettings(QWidget* inside, const QString& of_what, QWidget* parent = nullptr, const QString& title = {});
 
+  void say_title(const QString& title);
   bool is_open() const { return handle_->isChecked(); }
   void open() { handle_->setChecked(true); }
 

@@ -103,6 +103,7 @@ void LayoutStep::show_state(const SessionState& now, const SessionState& before)
   if (now.check == before.check && now.plan == before.plan) return;
   findings_->show_findings(now.check && has_layout(plan) ? listed_findings(*now.check)
                                                          : std::vector<ListedFinding>{});
+  findings_->setVisible(findings_->count() > 0);
 }
 
 }  // namespace wrapgauge

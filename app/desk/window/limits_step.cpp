@@ -2,7 +2,6 @@
 
 #include <QFileDialog>
 
-#include "app/desk/window/change_panel.hpp"
 #include "app/desk/window/word_panels.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/note/verdict.hpp"
@@ -44,12 +43,15 @@ QStringList needs_of(const StepState& state) {
 LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
     : StepForm(session, parent),
       limits_(plan_rows(column_form(nullptr), true)),
+      changes_(new ChangePanel(session, this)),
       set_(words_label({}, this)),
       status_(words_label({}, this)),
       plain_words_(words_label({}, this)),
       ceiling_(words_label({}, this)),
       aim_(words_label({}, this)),
       findings_(new FindingsList(tr("Findings, worst first"), this)),
+      notes_(new FindingsList(tr("Notes"), this)),
+      notes_drawer_(new FineSettings(notes_, tr("nothing to act on"), this, tr("Notes"))),
       wanted_(words_table(this, tr("Wanted mean contact pressure of each chamber"),
                           {tr("Chamber"), tr("Wanted kPa")})),
       find_ceiling_(action_button(this, tr("Find the highest inflation within limits"),
@@ -58,21 +60,23 @@ LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
       use_aim_(action_button(
           this, tr("Use it"), [this] { use_aim(); }, tr("Use the inflation that was found"))) {
   findings_->setObjectName(QStringLiteral("findings"));
+  notes_->setObjectName(QStringLiteral("notes"));
   add_limits();
   QVBoxLayout* column = plain_column(this);
   column->addLayout(&limits_.layout());
   for (QWidget* part : std::initializer_list<QWidget*>{
-           status_, new ClearancePanel(session, this), new ChangePanel(session, this), findings_,
-           plain_words_, heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_,
-           heading_label(tr("Aim"), this),
+           status_, new ClearancePanel(session, this), changes_, findings_, notes_drawer_, plain_words_,
+           heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_, heading_label(tr("Aim"), this),
            words_label(tr("Wanted mean contact pressure, kPa; leave a chamber empty to let it follow."),
                        this),
            wanted_})
     column->addWidget(part);
   add_row(*column, {find_aim_, use_aim_});
   column->addWidget(aim_);
-  connect(findings_, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
-  connect(findings_, &FindingsList::placeAsked, this, &StepForm::placeAsked);
+  for (FindingsList* list : {findings_, notes_}) {
+    connect(list, &FindingsList::chamberAsked, this, &StepForm::chamberAsked);
+    connect(list, &FindingsList::placeAsked, this, &StepForm::placeAsked);
+  }
 }
 
 void LimitsStep::add_limits() {
@@ -158,6 +162,18 @@ void LimitsStep::rebuild_wanted() {
   fit_height(*wanted_, 8);
 }
 
+void LimitsStep::show_findings(const SessionState& now) {
+  const auto listed = now.solved ? listed_findings(*now.solved->estimate) : std::vector<ListedFinding>{};
+  plain_words_->setText(plain_words(listed));
+  plain_words_->setVisible(!plain_words_->text().isEmpty());
+  ListedApart apart = listed_apart(listed);
+  notes_drawer_->say_title(tr("Notes: %1").arg(apart.aside.size()));
+  notes_drawer_->setVisible(!apart.aside.empty());
+  findings_->setVisible(!apart.to_act_on.empty());
+  findings_->show_findings(std::move(apart.to_act_on));
+  notes_->show_findings(std::move(apart.aside));
+}
+
 void LimitsStep::show_state(const SessionState& now, const SessionState& before) {
   limits_.show(*now.plan);
   const auto& file = now.plan->limits_file;
@@ -169,13 +185,8 @@ void LimitsStep::show_state(const SessionState& now, const SessionState& before)
   status_->setText(now.solved && now.stale.empty()
                        ? result_words(*now.solved->summary)
                        : (QStringList{state.words} + needs_of(state)).join(QChar('\n')));
-  if (now.solved != before.solved || !now.solved) {
-    auto listed = now.solved ? listed_findings(*now.solved->estimate) : std::vector<ListedFinding>{};
-    plain_words_->setText(plain_words(listed));
-    plain_words_->setVisible(!plain_words_->text().isEmpty());
-    findings_->show_findings(std::move(listed));
-  }
-  findings_->setEnabled(now.stale.empty());
+  if (now.solved != before.solved || !now.solved) show_findings(now);
+  for (FindingsList* list : {findings_, notes_}) list->setEnabled(now.stale.empty());
   const auto ceiling = now.ceiling();
   ceiling_->setText(ceiling ? joined(ceiling_words(*ceiling)) : QString());
   const auto aim = now.aim();

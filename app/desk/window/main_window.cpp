@@ -69,6 +69,11 @@ MainWindow::~MainWindow() {
   if (QWidget* field = focusWidget()) field->clearFocus();
 }
 
+QString MainWindow::caution_words() {
+  return tr(
+      "Predicted by an uncalibrated model. Not a medical device; ask a clinician before anyone wears it.");
+}
+
 void MainWindow::arrange() {
   auto* right = new QWidget(this);
   auto* stack = new QVBoxLayout(right);
@@ -89,10 +94,7 @@ void MainWindow::arrange() {
   setCentralWidget(all);
   drop_ = new DropFrame(all);
   connect(verdict_, &VerdictBar::stepAsked, column_, &PlanColumn::open_step);
-  auto* caution =
-      new QLabel(tr("Predicted by an uncalibrated model. Not a medical device; ask a clinician before "
-                    "anyone wears it."),
-                 this);
+  auto* caution = new QLabel(caution_words(), this);
   caution->setMinimumWidth(50);
   statusBar()->addWidget(caution, 1);
   statusBar()->addPermanentWidget(new RunBar(session_, this));
@@ -121,6 +123,7 @@ void MainWindow::add_steps() {
     connect(form, &StepForm::placeAsked, views_, &ViewArea::show_place);
   }
   column_->open_step(PlanStep::kBody);
+  connect(&limits->changes(), &ChangePanel::lookAsked, views_, &ViewArea::look_at);
   connect(note_, &NoteStep::planFileWanted, this, &MainWindow::save);
   connect(note_, &NoteStep::saved, this, [this](const QString& file) {
     message_->say_news(tr("The note was written to %1; empty cells are for the study to fill.").arg(file));

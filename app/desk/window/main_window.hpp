@@ -3,9 +3,11 @@
 
 #include <QMainWindow>
 #include <filesystem>
+#include <functional>
 
 #include "app/desk/session/plan_session.hpp"
 #include "app/desk/window/look.hpp"
+#include "app/desk/window/print_page.hpp"
 #include "app/desk/window/welcome_page.hpp"
 
 class QLabel;
@@ -28,6 +30,8 @@ class WearStep;
 class MainWindow : public QMainWindow {
   Q_OBJECT
  public:
+  static QString caution_words();  // stands under everything that is shown
+
   // `data_folder`: of recovery files and demo plans.
   explicit MainWindow(const std::filesystem::path& data_folder, QWidget* parent = nullptr);
   ~MainWindow() override;
@@ -47,6 +51,7 @@ class MainWindow : public QMainWindow {
   NoteStep& note() { return *note_; }
   LayoutStep& layout_step() { return *layout_; }
   BodyStep& body_step() { return *body_; }
+  PrintedPage page_to_print();  // of what is shown now
   MessageBar& message() { return *message_; }
   VerdictBar& verdict() { return *verdict_; }
 
@@ -77,7 +82,13 @@ class MainWindow : public QMainWindow {
   bool save();
   bool save_as();
   void save_results();
+  using WriteFilling = std::function<Result<int>(const std::function<QImage()>& picture,
+                                                 const std::function<bool(int done)>& go_on)>;
+  bool has_filling();
+  void write_filling(const QString& title, const WriteFilling& write, const QString& said);
   void save_filling();
+  void save_film();
+  void print();
   bool may_leave();  // asks what becomes of unsaved changes
   void remember_plan();
   void start_new();

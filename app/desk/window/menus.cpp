@@ -62,10 +62,12 @@ void MainWindow::add_plan_menu() {
   });
   menu->addAction(tr("Save &results…"), this, &MainWindow::save_results);
   menu->addAction(tr("Save the fillin&g as pictures…"), this, &MainWindow::save_filling);
+  menu->addAction(tr("Save the filling as a &film…"), this, &MainWindow::save_film);
   menu->addAction(tr("Save the no&te…"), QKeySequence(tr("Ctrl+Shift+N")), this, [this] {
     column_->open_step(PlanStep::kNote);
     note_->ask_where_to_save();
   });
+  menu->addAction(tr("&Print what is shown…"), QKeySequence::Print, this, &MainWindow::print);
   menu->addSeparator();
   menu->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 }

@@ -1,14 +1,19 @@
 // Of the main window: where work begins, and what is written beside the plan.
 
 #include <QFileDialog>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QProgressDialog>
 
+#include "app/desk/session/verdict_line.hpp"
 #include "app/desk/views/filling_frames.hpp"
 #include "app/desk/window/body_step.hpp"
+#include "app/desk/window/findings_list.hpp"
 #include "app/desk/window/layout_step.hpp"
 #include "app/desk/window/main_window.hpp"
 #include "app/desk/window/message_bar.hpp"
 #include "app/desk/window/plan_column.hpp"
+#include "app/desk/window/print_page.hpp"
 #include "app/desk/window/recent_plans.hpp"
 #include "app/desk/window/view_area.hpp"
 #include "app/job/results.hpp"
@@ -56,29 +61,81 @@ void MainWindow::save_results() {
   message_->say_news(tr("Results were written to %1.").arg(folder));
 }
 
+// Whether there is a filling to save, and it is said where there is none.
+bool MainWindow::has_filling() {
+  const bool has = views_->shown().state_count() > 1 && views_->body().isVisible();
+  if (!has) say(bad_input("there is no filling to save: estimate first."));
+  return has;
+}
+
+void MainWindow::write_filling(const QString& title, const WriteFilling& write, const QString& said) {
+  QProgressDialog progress(title, tr("Cancel"), 0, kFillingFrames, this);
+  progress.setWindowModality(Qt::WindowModal);
+  views_->strip().play(false);
+  const auto written = write([this] { return views_->body().picture(); },
+                             [&](int done) {
+                               progress.setValue(done);  // lets the button be pressed
+                               return !progress.wasCanceled();
+                             });
+  progress.reset();
+  if (written)
+    message_->say_news(said.arg(*written));
+  else if (written.problem().kind != ProblemKind::kCancelled)
+    say(written.problem());
+}
+
 void MainWindow::save_filling() {
-  const int states = views_->shown().state_count();
-  if (states < 2 || !views_->body().isVisible())
-    return say(bad_input("there is no filling to save: estimate first."));
+  if (!has_filling()) return;
   const QString folder =
       QFileDialog::getSaveFileName(this, tr("A new folder for the pictures of the filling"), tr("filling"),
                                    {}, nullptr, QFileDialog::DontConfirmOverwrite);
   if (folder.isEmpty()) return;
-  QProgressDialog progress(tr("Saving pictures of the filling"), tr("Cancel"), 0, kFillingFrames, this);
-  progress.setWindowModality(Qt::WindowModal);
-  views_->strip().play(false);
-  const auto written = write_filling_frames(
-      folder.toStdString(), views_->selection(), states, kFillingFrames,
-      [this] { return views_->body().picture(); },
-      [&](int done) {
-        progress.setValue(done);  // lets the button be pressed
-        return !progress.wasCanceled();
-      });
-  progress.reset();
-  if (written)
-    message_->say_news(tr("%1 pictures of the filling were written to %2.").arg(*written).arg(folder));
-  else if (written.problem().kind != ProblemKind::kCancelled)
-    say(written.problem());
+  write_filling(
+      tr("Saving pictures of the filling"),
+      [&](const auto& picture, const auto& go_on) {
+        return write_filling_frames(folder.toStdString(), views_->selection(), views_->shown().state_count(),
+                                    kFillingFrames, picture, go_on);
+      },
+      tr("%1 pictures of the filling were written to %2.").arg(QStringLiteral("%1"), folder));
+}
+
+void MainWindow::save_film() {
+  if (!has_filling()) return;
+  const QString file =
+      QFileDialog::getSaveFileName(this, tr("Save the filling as a film"),
+                                   tr("filling") + QStringLiteral(".webp"), tr("WebP films (*.webp)"));
+  if (file.isEmpty()) return;
+  write_filling(
+      tr("Making the film of the filling"),
+      [&](const auto& picture, const auto& go_on) {
+        return write_filling_film(file.toStdString(), views_->selection(), views_->shown().state_count(),
+                                  kFillingFrames, picture, go_on);
+      },
+      tr("A film of %1 pictures was written to %2.").arg(QStringLiteral("%1"), file));
+}
+
+// As it stands on the screen: what is out of date says so.
+PrintedPage MainWindow::page_to_print() {
+  const SessionState& now = session_.now();
+  const VerdictLine line = verdict_line(now);
+  PrintedPage page;
+  page.title = QString::fromStdString(now.plan->name);
+  page.verdict = line.words;
+  page.made_of = line.made_of;
+  page.pictures = {views_->body().picture(), views_->flat().picture()};
+  if (now.solved)
+    for (const ListedFinding& finding : listed_apart(listed_findings(*now.solved->estimate)).to_act_on)
+      page.findings.push_back(finding.label + QStringLiteral(": ") + finding.sentence);
+  page.caution = caution_words();
+  return page;
+}
+
+void MainWindow::print() {
+  if (!has_body(session_.plan()) || !views_->body().isVisible())
+    return say(bad_input("there is nothing to print yet: open a body or a plan first."));
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setDocName(QString::fromStdString(session_.plan().name));
+  if (QPrintDialog(&printer, this).exec() == QDialog::Accepted) say(print_page(printer, page_to_print()));
 }
 
 }  // namespace wrapgauge

@@ -14,14 +14,16 @@
 namespace wrapgauge {
 namespace {
 
+constexpr int kBeforeLook_ms = 150;
+
 QString what_helps(BodyNeed need) {
   switch (need) {
     case BodyNeed::kOtherUnit:
       return ViewArea::tr("Choose another unit of the file in the step Body.");
     case BodyNeed::kMending:
-      return ViewArea::tr("Tick Raw scan: mend it in the step Body.");
+      return ViewArea::tr("Tick Raw scan: repair it in the step Body.");
     case BodyNeed::kOtherMending:
-      return ViewArea::tr("Change the steps of mending in the step Body.");
+      return ViewArea::tr("Change the steps of repair in the step Body.");
     case BodyNeed::kOtherMeasures:
     case BodyNeed::kOtherFile:
       break;
@@ -57,6 +59,9 @@ ViewArea::ViewArea(PlanSession& session, QWidget* parent)
   connect(&session, &PlanSession::changed, this,
           [this](const SessionState& before) { show_state(session_.now(), before); });
   show_result(session.now(), {});
+  look_timer_.setSingleShot(true);
+  look_timer_.setInterval(kBeforeLook_ms);
+  connect(&look_timer_, &QTimer::timeout, this, &ViewArea::begin_look);
 }
 
 void ViewArea::arrange() {
@@ -76,6 +81,7 @@ void ViewArea::arrange() {
   auto* cut = new CutView(shown_, selection_, tabs);
   cut->setAccessibleName(tr("Section of the limb with the device on it"));
   tabs->addTab(cut, tr("Cut"));
+  connect(body_, &BodyView::ringMoved, cut, &CutView::cut_at);
   auto* kept = new KeptPanel(
       session_, [this] { return body_->picture(); }, tabs);
   tabs->addTab(kept, tr("Kept"));
@@ -110,6 +116,7 @@ void ViewArea::forget_plan() {
 }
 
 void ViewArea::show_state(const SessionState& now, const SessionState& before) {
+  if (now.differs_in_work(before)) end_look();
   if (before.check && !now.check) forget_plan();
   if (now.plan != before.plan) show_plan(*now.plan);
   if (now.check != before.check && now.check) show_checked(*now.check);
@@ -127,6 +134,8 @@ void ViewArea::show_plan(const Plan& plan) {
 }
 
 void ViewArea::connect_edits() {
+  connect(body_, &BodyView::eyeMoved, flat_, &FlatView::show_eye);
+  connect(flat_, &FlatView::lookAsked, body_, &BodyView::look_from_direction);
   connect(body_, &BodyView::anchorMoved, this, &ViewArea::take_anchor);
   connect(body_, &BodyView::turned, this, &ViewArea::take_turn);
   connect(flat_, &FlatView::chamberMoved, this, [this](ChamberId chamber, const Vec2& by_m) {

@@ -27,6 +27,10 @@ class ViewArea : public QWidget {
   FlatView& flat() { return *flat_; }
   PathStrip& strip() { return *strip_; }
 
+  // What the plan would be, shown in its place until null is given or the plan or its result changes. Nothing
+  // of it is kept. `words`: what would be changed.
+  void look_at(std::shared_ptr<const Plan> would_be, const QString& words);
+
   void show_chamber(int chamber);
   void show_place(const Vec3& place_m);
   QByteArray save_state() const;
@@ -40,6 +44,9 @@ class ViewArea : public QWidget {
   void connect_edits();
   void take_grip(const LayoutGrip& grip, const Layout& changed);
   void move_part(const LayoutPart& part, const Vec2& by_m);
+  void begin_look();
+  void end_look();
+  void take_look(const RunResult& result);
   void show_state(const SessionState& now, const SessionState& before);
   void forget_plan();
   void show_plan(const Plan& plan);
@@ -57,6 +64,10 @@ class ViewArea : public QWidget {
   PathStrip* strip_;
   QSplitter *across_, *down_, *below_;
   std::optional<double> turn_before_;
+  std::shared_ptr<const Plan> would_be_;  // null: the plan itself is shown
+  QString would_be_words_;
+  QTimer look_timer_;                       // a hand that only passes over asks for nothing
+  std::unique_ptr<EstimateRunner> looker_;  // made when it is first needed
 };
 
 }  // namespace wrapgauge
