@@ -10,6 +10,7 @@
 #include <iostream>
 
 #include "app/desk/window/look.hpp"
+#include "tests/desk_window/timed_application.hpp"
 
 int main(int count, char** arguments) {
   if (qEnvironmentVariableIsEmpty("DISPLAY")) {
@@ -20,7 +21,7 @@ int main(int count, char** arguments) {
   QTemporaryDir settings;
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-  QApplication application(count, arguments);
+  wrapgauge::TimedApplication application(count, arguments);
   QApplication::setApplicationName(QStringLiteral("wrapgauge-desk"));
   QApplication::setOrganizationName(QStringLiteral("wrapgauge-test"));
   // For pictures only: the tests look for English words.

@@ -58,15 +58,18 @@ std::set<const QWidget*> reached_by_tab(QWidget& window) {
 TEST_F(WindowTest, TheTabKeyReachesEveryFieldAndEachHasANameForScreenReaders) {
   window_.start({});
   ASSERT_TRUE(wait_for_result());
+  std::set<const QWidget*> all;
   for (const PlanStep step : kPlanSteps) {
     window_.column().open_step(step);
     ASSERT_TRUE(wait_until_at_rest(window_));
     const auto reached = reached_by_tab(window_);
     for (const QWidget* widget : focus_takers(window_)) {
+      all.insert(widget);
       EXPECT_TRUE(has_name(*widget)) << described(*widget).toStdString();
       EXPECT_TRUE(reached.contains(widget)) << described(*widget).toStdString();
     }
   }
+  std::printf("%zu fields and buttons, each with a name and reached by Tab\n", all.size());
 }
 
 }  // namespace

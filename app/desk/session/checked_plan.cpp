@@ -59,6 +59,7 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
       (changes.none_in({PlanPart::kBody}) || read_alike(*earlier->plan, *checked.plan))) {
     checked.body = earlier->body;
     checked.surface = earlier->surface;
+    checked.skin = earlier->skin;
     checked.girths = earlier->girths;
     return;
   }
@@ -72,6 +73,7 @@ void take_body(CheckedPlan& checked, const CheckedPlan* earlier, const Changes& 
   }
   checked.body = std::make_shared<const ReadBody>(std::move(read).value());
   checked.girths = girth_profile(checked.body->body);
+  checked.skin = std::make_shared<const SkinSurface>(checked.body->body.surface);
   if (checked.body->body.surface.faces.rows() > 0)
     checked.surface = std::make_shared<const BodySurface>(checked.body->body);
 }

@@ -8,6 +8,7 @@
 
 #include "app/desk/session/body_need.hpp"
 #include "app/job/job.hpp"
+#include "app/picture/skin_surface.hpp"
 #include "model/body/girth.hpp"
 #include "model/body/tissue_depths.hpp"
 #include "model/casting/casting_check.hpp"
@@ -26,6 +27,7 @@ struct CheckedPlan {
   std::shared_ptr<const Plan> plan;            // as it was asked about: a check changes nothing in it
   std::shared_ptr<const ReadBody> body;        // null: none yet, or it cannot be read
   std::shared_ptr<const BodySurface> surface;  // of the body, which it refers to; null without faces
+  std::shared_ptr<const SkinSurface> skin;     // likewise, to be drawn; null without a body
   std::vector<Girth> girths;                   // of the body
   std::optional<Problem> body_problem;
   std::optional<BodyNeed> body_need;  // of a body that cannot be read

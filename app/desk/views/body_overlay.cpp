@@ -164,7 +164,7 @@ QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) 
   if (!shown_.stale().isEmpty()) lines += shown_.stale();
   if (lines.isEmpty()) return {};
   const QFontMetricsF metrics(look.font);
-  const double room = width() - 24.0;
+  const double room = width() - 24.0 - (pressed_ ? legend_width(look.font, width()) : 0);
   const QString words = lines.join('\n');
   const QRectF needed = metrics.boundingRect(QRectF(0, 0, room - 20, height()), Qt::TextWordWrap, words);
   QRectF plate(8, 8, needed.width() + 20, needed.height() + 8);

@@ -243,7 +243,11 @@ void FlatView::show_all() {
   QRectF all;
   for (const FlatPartItem* item : items_) all |= item->mapRectToScene(item->path().boundingRect());
   if (all.isEmpty()) return;
-  fitInView(all.adjusted(-0.05 * all.width(), -0.16 * all.height(), 0.05 * all.width(), 0.16 * all.height()),
+  // The axis round the limb and the scale stand below.
+  constexpr double kBelow_pixels = 100.0, kLeastRoom_pixels = 120.0;
+  const double room = std::max(kLeastRoom_pixels, viewport()->height() - 1.5 * kBelow_pixels);
+  const double below = std::max(0.16, kBelow_pixels / room) * all.height();
+  fitInView(all.adjusted(-0.05 * all.width(), -0.16 * all.height(), 0.05 * all.width(), below),
             Qt::KeepAspectRatio);
   show_grips();
   scaled_.start();

@@ -15,11 +15,12 @@ ShownPlan::~ShownPlan() {
 }
 
 void ShownPlan::show_body(std::shared_ptr<const Body> body, std::vector<BonySite> sites,
-                          std::vector<SkinRegion> regions) {
+                          std::vector<SkinRegion> regions, MadeOfBody made) {
   if (body != body_) {
     body_ = std::move(body);
-    skin_ = body_ ? std::make_shared<const SkinSurface>(body_->surface) : nullptr;
-    sections_ = body_ ? std::make_shared<const PlaneSections>(body_->surface) : nullptr;
+    skin_ = body_ && !made.skin ? std::make_shared<const SkinSurface>(body_->surface) : std::move(made.skin);
+    sections_ = body_ && !made.sections ? std::make_shared<const PlaneSections>(body_->surface)
+                                        : std::move(made.sections);
     selection_.pick_place(std::nullopt);
   }
   sites_ = std::move(sites);

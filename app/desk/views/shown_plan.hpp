@@ -25,9 +25,14 @@ class ShownPlan : public QObject {
   explicit ShownPlan(Selection& selection, QObject* parent = nullptr);
   ~ShownPlan() override;
 
-  // Null takes it away. `sites`: the body's and the plan's.
+  // Null takes it away. `sites`: the body's and the plan's. `made`: what was made of a large body elsewhere
+  // does not keep the window waiting; what is null is made here.
+  struct MadeOfBody {
+    std::shared_ptr<const SkinSurface> skin;
+    std::shared_ptr<const PlaneSections> sections;
+  };
   void show_body(std::shared_ptr<const Body> body, std::vector<BonySite> sites = {},
-                 std::vector<SkinRegion> regions = {});
+                 std::vector<SkinRegion> regions = {}, MadeOfBody made = {});
   // Why there is no body, or empty; shown in its place.
   void say_no_body(const QString& words);
   void show_layout(std::shared_ptr<const Layout> layout);

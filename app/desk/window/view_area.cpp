@@ -161,8 +161,12 @@ void ViewArea::show_checked(const CheckedPlan& checked) {
   if (checked.body) {
     std::vector<BonySite> sites = checked.body->body.bony_sites;
     sites.insert(sites.end(), checked.plan->bony_sites.begin(), checked.plan->bony_sites.end());
-    shown_.show_body(std::shared_ptr<const Body>(checked.body, &checked.body->body), std::move(sites),
-                     checked.plan->regions);
+    const auto& surface = checked.surface;
+    shown_.show_body(
+        std::shared_ptr<const Body>(checked.body, &checked.body->body), std::move(sites),
+        checked.plan->regions,
+        {checked.skin,
+         surface ? std::shared_ptr<const PlaneSections>(surface, &surface->sections()) : nullptr});
   } else {
     shown_.show_body(nullptr);
   }
