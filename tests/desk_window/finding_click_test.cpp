@@ -46,7 +46,7 @@ TEST_F(FindingClick, LandsInTheHatchOfThatFinding) {
   open_pad(8.0 * kPa);
   constexpr double kReadOff = 0.02;   // mixed between the corners of a triangle
   constexpr double kWithin_mm = 2.0;  // lines lie 3 mm apart, 0.8 mm off the skin
-  const auto listed = listed_findings(*window_.session().solved()->estimate);
+  const auto listed = listed_apart(listed_findings(*window_.session().solved()->estimate)).to_act_on;
   auto* cards = named<QListWidget>(QStringLiteral("findings"));
   ASSERT_EQ(static_cast<std::size_t>(cards->count()), listed.size());
   int clicked = 0;
