@@ -6048,7 +6048,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         </message>
         <message>
             <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
-            <translation type="unfinished"></translation>
+            <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
         </message>
     </context>
     <context>
