@@ -7206,7 +7206,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <name>PrintPage</name>
         <message>
             <source>And %1 more: see the window or the note.</source>
-            <translation>Und %1 weitere: siehe Fenster oder Notiz.</translation>
+            <translation>Und %1 weitere: siehe Fenster oder Bericht.</translation>
         </message>
     </context>
 </TS>

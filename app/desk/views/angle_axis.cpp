@@ -48,13 +48,13 @@ std::vector<Eigen::Index> along_the_middle(const Points2& vertices_m) {
   return chosen;
 }
 
-// Of the quarter's middle only, so that each side is named once.
-QString side_named_at(const Body& body, double angle_deg) {
-  if (!body.front) return {};
-  const double off =
-      std::remainder(angle_deg - angle_about_deg(body.axis.direction, *body.front), kQuarter_deg);
+// At the middle of each quarter the side of the body that it is, else the angle.
+QString words_at(const Body& body, double angle_deg) {
+  const double from = body.front ? angle_about_deg(body.axis.direction, *body.front) : 0.0;
+  if (std::abs(std::remainder(angle_deg - from, kQuarter_deg)) > 1e-6) return {};
   const auto facing = facing_at(body, angle_deg);
-  return facing && std::abs(off) < 1e-6 ? text(facing_words(*facing)) : QString();
+  if (facing) return text(facing_words(*facing));
+  return QStringLiteral("%1°").arg(std::fmod(angle_deg + 720.0, 360.0), 0, 'f', 0);
 }
 
 // Where ticks stand: from the front on where that is known, else from angle 0.
@@ -126,11 +126,8 @@ void draw_angle_axis(QPainter& painter, const std::vector<AngleAtX>& angles, con
   const auto [least, most] = std::minmax(angles.front().angle_deg, angles.back().angle_deg);
   for (double angle = first_tick(body, least); angle <= most; angle += kTick_deg) {
     const double x = how.at(*x_at(angles, angle));
-    const QString side = side_named_at(body, angle);
-    const bool named = !side.isEmpty() || !body.front;
-    painter.drawLine(QPointF(x, how.y), QPointF(x, how.y + (named ? 7.0 : 4.0)));
-    const QString words =
-        body.front ? side : QStringLiteral("%1°").arg(std::fmod(angle + 720.0, 360.0), 0, 'f', 0);
+    const QString words = words_at(body, angle);
+    painter.drawLine(QPointF(x, how.y), QPointF(x, how.y + (words.isEmpty() ? 4.0 : 7.0)));
     painter.drawText(QPointF(x - 0.5 * metrics.horizontalAdvance(words), how.y + 8.0 + metrics.ascent()),
                      words);
   }
