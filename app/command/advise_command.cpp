@@ -5,6 +5,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/command/write_plan_option.hpp"
@@ -84,7 +85,7 @@ int say_advice(const AdviseCommand& command, const Advice& advice, const Job& jo
 
 int run_advise(const AdviseCommand& command, Streams streams) {
   if (auto problem = writes_over_plan(command.write, command.plan)) return say_problem(*problem, streams);
-  const auto job = read_job(command.plan);
+  const auto job = read_plan_job(command.plan, streams);
   if (!job) return say_problem(job.problem(), streams);
   AdviceJob wanted{job->plan, job->body, job->resources, inputs_hash(*job)};
   if (command.edge_mm) wanted.plan.mesh_edge = *command.edge_mm * mm;

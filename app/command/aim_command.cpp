@@ -4,6 +4,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/study_inputs.hpp"
@@ -64,7 +65,7 @@ int run_aim(const AimCommand& command, Streams streams) {
     if (!target) return say_problem(target.problem(), streams);
     targets.push_back(*target);
   }
-  const auto job = read_job(command.plan);
+  const auto job = read_plan_job(command.plan, streams);
   if (!job) return say_problem(job.problem(), streams);
   Plan plan = job->plan;
   if (command.edge_mm) plan.mesh_edge = *command.edge_mm * mm;

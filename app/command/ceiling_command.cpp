@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/command/write_plan_option.hpp"
@@ -58,7 +59,7 @@ std::optional<Problem> write_at_ceiling(const Plan& plan, const Ceiling& ceiling
 
 int run_ceiling(const CeilingCommand& command, Streams streams) {
   if (auto problem = writes_over_plan(command.write, command.plan)) return say_problem(*problem, streams);
-  const auto job = read_job(command.plan);
+  const auto job = read_plan_job(command.plan, streams);
   if (!job) return say_problem(job.problem(), streams);
   Plan plan = job->plan;
   if (command.edge_mm) plan.mesh_edge = *command.edge_mm * mm;

@@ -5,9 +5,9 @@
 #include "app/command/estimate_report.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
-#include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/results.hpp"
 #include "app/job/study_inputs.hpp"
@@ -57,7 +57,7 @@ Result<std::monostate> write_parts(const EstimateCommand& command, const Estimat
 }
 
 int run_estimate(const EstimateCommand& command, Streams streams) {
-  auto read = read_job(command.plan);
+  auto read = read_plan_job(command.plan, streams);
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;

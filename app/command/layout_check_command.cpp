@@ -4,8 +4,8 @@
 #include "app/command/allowance_options.hpp"
 #include "app/command/commands.hpp"
 #include "app/command/layout_check_report.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/job/casting_tables.hpp"
-#include "app/job/job.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
 #include "model/wrap/fit_words.hpp"
@@ -29,14 +29,12 @@ struct LayoutCheckCommand {
 };
 
 // On the plan's body.
-std::optional<Problem> check_worn(const Layout& layout, const std::filesystem::path& plan_file,
-                                  const CastingRules& rules, LayoutCheckReport& report) {
-  const auto job = read_job(plan_file);
-  if (!job) return job.problem();
-  const auto worn = wear_layout(job->body, layout, job->plan.placement);
+std::optional<Problem> check_worn(const Layout& layout, const Job& job, const CastingRules& rules,
+                                  LayoutCheckReport& report) {
+  const auto worn = wear_layout(job.body, layout, job.plan.placement);
   if (!worn) return worn.problem();
-  std::vector<BonySite> sites = job->body.bony_sites;
-  sites.insert(sites.end(), job->plan.bony_sites.begin(), job->plan.bony_sites.end());
+  std::vector<BonySite> sites = job.body.bony_sites;
+  sites.insert(sites.end(), job.plan.bony_sites.begin(), job.plan.bony_sites.end());
   for (const auto& check : {check_worn_inlets, check_worn_chambers})
     for (CastingFinding& finding : check(layout, *worn, sites, rules))
       report.findings.push_back(std::move(finding));
@@ -55,8 +53,15 @@ std::optional<Problem> check_worn(const Layout& layout, const std::filesystem::p
 }
 
 // The drawing first: where it is wrong none of the other checks means anything.
+std::optional<Problem> check_worn_as_planned(const Layout& layout, const std::filesystem::path& plan,
+                                             const CastingRules& rules, LayoutCheckReport& report,
+                                             Streams streams) {
+  const auto job = read_plan_job(plan, streams);
+  return job ? check_worn(layout, *job, rules, report) : job.problem();
+}
+
 Result<LayoutCheckReport> check(const Layout& layout, const LayoutCheckCommand& command,
-                                const CastingTables& tables) {
+                                const CastingTables& tables, Streams streams) {
   LayoutCheckReport report;
   report.problems = check_layout(layout);
   if (!report.problems.empty()) return report;
@@ -67,7 +72,8 @@ Result<LayoutCheckReport> check(const Layout& layout, const LayoutCheckCommand& 
   report.amounts = silicone_amounts(layout, *grades, report.allowance);
   report.closing = closing_range(layout, tables.rules);
   if (!command.plan.empty())
-    if (auto problem = check_worn(layout, command.plan, tables.rules, report)) return *problem;
+    if (auto problem = check_worn_as_planned(layout, command.plan, tables.rules, report, streams))
+      return *problem;
   return report;
 }
 
@@ -76,7 +82,7 @@ int run_layout_check(const LayoutCheckCommand& command, Streams streams) {
   if (!layout) return say_problem(layout.problem(), streams);
   const auto tables = read_casting_tables();
   if (!tables) return say_problem(tables.problem(), streams);
-  const auto report = check(*layout, command, *tables);
+  const auto report = check(*layout, command, *tables, streams);
   if (!report) return say_problem(report.problem(), streams);
   if (command.json)
     streams.out << layout_check_json(*layout, *report, tables->rules);

@@ -4,8 +4,8 @@
 
 #include "app/command/allowance_options.hpp"
 #include "app/command/commands.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/job/casting_tables.hpp"
-#include "app/job/job.hpp"
 #include "app/picture/picture_program.hpp"
 #include "app/picture/template_pdf.hpp"
 #include "model/core/file.hpp"
@@ -36,8 +36,8 @@ struct Marked {
   TemplateMarks marks;
 };
 
-Result<Marked> marked_plan(const std::filesystem::path& file) {
-  const auto job = read_job(file);
+Result<Marked> marked_plan(const std::filesystem::path& file, Streams streams) {
+  const auto job = read_plan_job(file, streams);
   if (!job) return job.problem();
   const auto worn = wear_layout(job->body, job->plan.layout, job->plan.placement);
   if (!worn) return worn.problem();
@@ -51,10 +51,10 @@ Result<Marked> marked_plan(const std::filesystem::path& file) {
 }
 
 // A plan or a layout, by what the file says it is.
-Result<Marked> read_marked(const std::filesystem::path& file) {
+Result<Marked> read_marked(const std::filesystem::path& file, Streams streams) {
   const auto json = read_json(file);
   if (!json) return json.problem();
-  if (json->is_object() && json->contains("wrapgauge-plan")) return marked_plan(file);
+  if (json->is_object() && json->contains("wrapgauge-plan")) return marked_plan(file, streams);
   auto layout = layout_from_json(*json, file.filename().string());
   if (!layout) return layout.problem();
   return Marked{std::move(layout).value(), {}};
@@ -92,7 +92,7 @@ int run_layout_template(const LayoutTemplateCommand& command, Streams streams) {
     return say_problem(
         bad_input("A template is written as .pdf or .svg, not as '" + command.out.filename().string() + "'."),
         streams);
-  auto marked = read_marked(command.input);
+  auto marked = read_marked(command.input, streams);
   if (!marked) return say_problem(marked.problem(), streams);
   if (const auto problems = check_layout(marked->layout); !problems.empty())
     return say_problem(problems.front(), streams);

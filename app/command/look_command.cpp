@@ -2,8 +2,8 @@
 #include <memory>
 
 #include "app/command/commands.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/wrapped_text.hpp"
-#include "app/job/job.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -15,7 +15,7 @@ constexpr const char* kLookExamples =
     "  wrapgauge look cuff.json\n";
 
 int run_look(const std::filesystem::path& plan, Streams streams) {
-  const auto job = read_job(plan);
+  const auto job = read_plan_job(plan, streams);
   if (!job) return say_problem(job.problem(), streams);
   const auto words = look(job->plan, job->body, job->resources);
   if (!words) return say_problem(words.problem(), streams);

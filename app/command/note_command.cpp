@@ -4,9 +4,9 @@
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/note_studies_options.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
-#include "app/job/job.hpp"
 #include "app/job/note_files.hpp"
 #include "app/job/study_inputs.hpp"
 #include "app/picture/picture_program.hpp"
@@ -38,7 +38,7 @@ struct NoteCommand {
 };
 
 int run_note(const NoteCommand& command, Streams streams) {
-  auto read = read_job(command.plan);
+  auto read = read_plan_job(command.plan, streams);
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;

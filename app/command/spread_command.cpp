@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/command/mesh_edge_option.hpp"
+#include "app/command/plan_job.hpp"
 #include "app/command/run_folder_options.hpp"
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
@@ -80,7 +81,7 @@ std::optional<Problem> say_forecast(const SpreadJob& job, const RunFolders& fold
 int run_spread(const SpreadCommand& command, Streams streams) {
   const auto part = run_part_of(command.runs_in.part);
   if (!part) return say_problem(part.problem(), streams);
-  auto read = read_job(command.plan);
+  auto read = read_plan_job(command.plan, streams);
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;

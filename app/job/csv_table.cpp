@@ -97,6 +97,9 @@ Result<CsvTable> read_csv(const std::filesystem::path& file, int most_rows) {
   const auto bytes = read_file(file);
   if (!bytes) return bytes.problem();
   const std::string name = clean_text(file.filename().string());
+  if (bytes->find('\0') != std::string::npos)
+    return bad_input(name +
+                     " holds the character NUL, so it is no CSV text: save it as UTF-8 text with commas.");
   CsvReader reader(*bytes);
   CsvTable table;
   while (!reader.at_end()) {

@@ -165,6 +165,23 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   return job;
 }
 
+std::vector<std::filesystem::path> files_outside(const Plan& plan) {
+  std::vector<std::filesystem::path> named;
+  if (const auto* body = std::get_if<BodyFile>(&plan.body)) named.push_back(body->file);
+  if (plan.layout_file) named.push_back(*plan.layout_file);
+  if (plan.layout_drawing) {
+    named.push_back(plan.layout_drawing->file);
+    if (const auto* map = std::get_if<std::filesystem::path>(&plan.layout_drawing->map))
+      named.push_back(*map);
+  }
+  if (plan.limits_file) named.push_back(*plan.limits_file);
+  std::erase_if(named, [](const std::filesystem::path& file) {
+    const std::filesystem::path shortest = file.lexically_normal();
+    return !shortest.is_absolute() && (shortest.empty() || *shortest.begin() != "..");
+  });
+  return named;
+}
+
 Result<Job> read_job(const std::filesystem::path& plan_file) {
   auto plan = read_plan(plan_file);
   if (!plan) return plan.problem();

@@ -31,6 +31,10 @@ struct Job {
 // Of a plan in memory: `inputs` are all but the plan's own. `known_body`: read already, by read_body.
 Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body = std::nullopt);
 
+// What of the plan's files is named by an absolute path or one that leaves the folder of the plan (../), as
+// written.
+std::vector<std::filesystem::path> files_outside(const Plan& plan);
+
 Result<Job> read_job(const std::filesystem::path& plan_file);
 
 }  // namespace wrapgauge

@@ -10,6 +10,7 @@
 #include <system_error>
 
 #include "app/job/result_placing.hpp"
+#include "model/core/clean_text.hpp"
 #include "model/core/file.hpp"
 #include "model/core/staging_folder.hpp"
 #include "model/core/temporary_file.hpp"
@@ -81,7 +82,7 @@ std::string stale_words(const ResultManifest& manifest, const ResultOrigin& now)
 Result<std::monostate> mark_stale(const fs::path& folder, const ResultOrigin& now) {
   const auto manifest = read_manifest(folder);
   const std::string words = manifest ? stale_words(*manifest, now) : "";
-  if (!words.empty()) return write_file_atomically(folder / kStale, words);
+  if (!words.empty()) return write_file_atomically(folder / kStale, clean_lines(words));
   ::unlink((folder / kStale).c_str());
   return std::monostate{};
 }

@@ -6,6 +6,7 @@
 #include "app/picture/flat_picture.hpp"
 #include "app/picture/png.hpp"
 #include "model/contact/skin_side.hpp"
+#include "model/core/clean_text.hpp"
 #include "model/io/writers/csv_writer.hpp"
 #include "model/io/writers/summary_json.hpp"
 #include "model/io/writers/vtp_writer.hpp"
@@ -20,6 +21,7 @@ Result<std::string> with_differences(const Summary& summary, Result<std::string>
   for (const std::string& one : not_the_programs_own(summary)) words += (words.empty() ? "" : " ") + one;
   if (!file || words.empty()) return file;
   std::string bytes = std::move(file).value();
+  words = clean_text(words);
   for (std::size_t at = 0; (at = words.find("--", at)) != std::string::npos;) words.replace(at, 2, "- -");
   return bytes.insert(bytes.find('\n') + 1, "<!-- " + words + " -->\n");
 }

@@ -5,10 +5,16 @@ namespace {
 
 // Length of a control character that begins at `at`; 0: none does.
 std::size_t control_at(std::string_view text, std::size_t at) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  if (byte(at) < 0x20 || byte(at) == 0x7F) return 1;
-  const bool c1 = byte(at) == 0xC2 && at + 1 < text.size() && byte(at + 1) >= 0x80 && byte(at + 1) < 0xA0;
-  return c1 ? 2 : 0;
+  const auto byte = [&](std::size_t i) {
+    return at + i < text.size() ? static_cast<unsigned char>(text[at + i]) : 0u;
+  };
+  const auto third_from = [&](unsigned first, unsigned last) { return byte(2) >= first && byte(2) <= last; };
+  if (byte(0) < 0x20 || byte(0) == 0x7F) return 1;
+  if (byte(0) == 0xC2 && byte(1) >= 0x80 && byte(1) < 0xA0) return 2;
+  const bool lines_and_turns = byte(0) == 0xE2 && byte(1) == 0x80 && third_from(0xA8, 0xAE);
+  const bool isolated_turns = byte(0) == 0xE2 && byte(1) == 0x81 && third_from(0xA6, 0xA9);
+  const bool no_characters = byte(0) == 0xEF && byte(1) == 0xBF && third_from(0xBE, 0xBF);
+  return lines_and_turns || isolated_turns || no_characters ? 3 : 0;
 }
 
 std::string without_controls(std::string_view text, bool keep_lines) {

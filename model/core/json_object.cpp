@@ -1,6 +1,7 @@
 #include "model/core/json_object.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "model/core/day.hpp"
@@ -36,10 +37,14 @@ std::string line_and_column(std::string_view bytes, std::size_t position) {
 struct ParseWatch {
   std::vector<std::set<std::string>> keys;
   std::string repeated_key;
+  std::optional<std::string> with_nul;  // a text or key that holds the character U+0000
   bool too_deep = false;
 
   bool operator()(int depth, json::parse_event_t event, json& parsed) {
     if (depth > kMaxDepth) too_deep = true;
+    if (parsed.is_string() && !with_nul &&
+        parsed.get_ref<const std::string&>().find('\0') != std::string::npos)
+      with_nul = parsed.get<std::string>();
     if (event == json::parse_event_t::object_start) keys.emplace_back();
     if (event == json::parse_event_t::object_end && !keys.empty()) keys.pop_back();
     if (event == json::parse_event_t::key && !keys.empty()) {
@@ -75,6 +80,9 @@ Result<json> parse_json(std::string_view bytes, const std::string& where) {
   }
   if (watch.too_deep)
     return bad_input(where + " is nested deeper than " + std::to_string(kMaxDepth) + " levels.");
+  if (watch.with_nul)
+    return bad_input(where + ": the text " + in_quotes(*watch.with_nul) +
+                     " holds the character NUL (\\u0000, shown as ?): take it out.");
   if (!watch.repeated_key.empty())
     return bad_input(where + ": the key " + in_quotes(watch.repeated_key) +
                      " stands twice in one object; keep one.");

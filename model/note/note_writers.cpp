@@ -1,37 +1,24 @@
+#include "model/core/markdown_text.hpp"
 #include "model/core/xml_text.hpp"
 #include "model/note/note.hpp"
 
 namespace wrapgauge {
 namespace {
 
-// No line breaks, cell borders or markup of its own.
-std::string for_markdown(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    if (c == '\n' || c == '\r')
-      out += ' ';
-    else if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
-      (out += '\\') += c;
-    else
-      out += c;
-  }
-  return out;
-}
-
 struct Markdown {
   std::string operator()(const NoteHeading& heading) const {
-    return "## " + for_markdown(heading.text) + "\n\n";
+    return "## " + markdown_text(heading.text) + "\n\n";
   }
-  std::string operator()(const NoteText& text) const { return for_markdown(text.text) + "\n\n"; }
+  std::string operator()(const NoteText& text) const { return markdown_text(text.text) + "\n\n"; }
   std::string operator()(const NoteBox& box) const {
     std::string out;
     for (const std::string& line : box.lines)
-      out += out.empty() ? "> **" + for_markdown(line) + "**\n" : ">\n> " + for_markdown(line) + "\n";
+      out += out.empty() ? "> **" + markdown_text(line) + "**\n" : ">\n> " + markdown_text(line) + "\n";
     return out + "\n";
   }
   std::string operator()(const NoteList& list) const {
     std::string out;
-    for (const std::string& item : list.items) out += "- " + for_markdown(item) + "\n";
+    for (const std::string& item : list.items) out += "- " + markdown_text(item) + "\n";
     return out + "\n";
   }
   std::string operator()(const NoteTable& table) const {
@@ -42,14 +29,14 @@ struct Markdown {
     return out + "\n";
   }
   std::string operator()(const NotePicture& picture) const {
-    return "![" + for_markdown(picture.caption) + "](" + picture.file + ")\n\n" +
-           for_markdown(picture.caption) + "\n\n";
+    return "![" + markdown_text(picture.caption) + "](" + picture.file + ")\n\n" +
+           markdown_text(picture.caption) + "\n\n";
   }
   // Markdown has no cell that reaches over others: those it would cover hold a dash, for they are not to
   // fill.
   static std::string line(const std::vector<std::string>& cells, std::size_t columns) {
     std::string out = "|";
-    for (const std::string& cell : cells) (out += ' ') += for_markdown(cell) + " |";
+    for (const std::string& cell : cells) (out += ' ') += markdown_text(cell) + " |";
     for (std::size_t c = cells.size(); c < columns; ++c) out += " – |";
     return out + "\n";
   }
@@ -115,7 +102,7 @@ constexpr const char* kStyle =
 }  // namespace
 
 std::string note_markdown(const Note& note) {
-  std::string out = "# " + for_markdown(note.title) + "\n\n";
+  std::string out = "# " + markdown_text(note.title) + "\n\n";
   for (const NoteBlock& block : note.blocks) out += std::visit(Markdown{}, block);
   out.pop_back();
   return out;

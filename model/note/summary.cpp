@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/core/clean_text.hpp"
+#include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/core/pressure_text.hpp"
@@ -13,25 +13,13 @@
 namespace wrapgauge {
 namespace {
 
-// Text in a table cell or sentence: no line breaks, no cell borders, no markup of its own.
-std::string plain(const std::string& text) {
-  std::string result;
-  for (const char c : clean_text(text)) {
-    if (c == '|' || c == '*' || c == '_' || c == '`' || c == '#' || c == '<' || c == '[')
-      (result += '\\') += c;
-    else
-      result += c;
-  }
-  return result;
-}
-
 std::string both_units(Pressure pressure) {
   return kpa_figure(pressure) + " (" + mmhg_figure(pressure) + ")";
 }
 
 std::string list(const std::vector<std::string>& items) {
   std::string text;
-  for (const std::string& item : items) text += "- " + plain(item) + "\n";
+  for (const std::string& item : items) text += "- " + markdown_text(item) + "\n";
   return text;
 }
 
@@ -43,9 +31,9 @@ std::string finding_mark(Severity severity) {
 
 std::string findings_section(const Summary& summary) {
   std::string text = "## Findings\n\n";
-  if (summary.limit_point) text += "- **Not reached** " + plain(*summary.limit_point) + "\n";
+  if (summary.limit_point) text += "- **Not reached** " + markdown_text(*summary.limit_point) + "\n";
   for (const Finding& finding : summary.findings)
-    text += "- " + finding_mark(finding.severity) + plain(english(finding.sentence)) + "\n";
+    text += "- " + finding_mark(finding.severity) + markdown_text(english(finding.sentence)) + "\n";
   if (summary.findings.empty())
     text += "- Nothing predicted is above a limit of the set. That is no evidence that it is harmless.\n";
   return text;
@@ -55,13 +43,13 @@ std::string hazards_section(const Summary& summary) {
   std::string text = "## Other hazards\n\n";
   for (const Hazard& hazard : summary.hazards)
     text += "- " + (hazard.severity == Severity::kNote ? "" : finding_mark(hazard.severity)) +
-            plain(english(hazard.name)) + ": " + plain(english(hazard.sentence)) +
-            " Control: " + plain(english(hazard.control)) + "\n";
+            markdown_text(english(hazard.name)) + ": " + markdown_text(english(hazard.sentence)) +
+            " Control: " + markdown_text(english(hazard.control)) + "\n";
   return text;
 }
 
 std::string chamber_row(const ChamberFigures& chamber) {
-  return "| " + plain(chamber.chamber) + " | " + both_units(chamber.gauge) + " | " +
+  return "| " + markdown_text(chamber.chamber) + " | " + both_units(chamber.gauge) + " | " +
          fixed_text(chamber.volume / mL, 1) + " | " + both_units(chamber.mean) + " | " +
          both_units(chamber.peak) + " | " + fixed_text(chamber.contact_area / cm2, 1) + " of " +
          fixed_text(chamber.drawn_area / cm2, 1) + " | " + fixed_text(chamber.force / newton, 1) + " | " +
@@ -85,7 +73,7 @@ std::string pressures_section(const Summary& summary) {
       "indentation, mm |\n|---|---|---|---|---|---|---|---|---|\n";
   for (const ChamberFigures& chamber : summary.figures.chambers) text += chamber_row(chamber);
   text += "\nHighest anywhere over 1 cm²: " + pressure_text(summary.figures.peak_anywhere) + ", at " +
-          plain(english(summary.figures.peak_part)) + ". Pressed share of the girth: up to " +
+          markdown_text(english(summary.figures.peak_part)) + ". Pressed share of the girth: up to " +
           fixed_text(100.0 * summary.figures.share_of_girth, 0) +
           " %. Mean = contact force over the chamber's area as drawn.\n\n";
   text += mesh_error_words(summary) + " The model is not calibrated: " + fixed_text(summary.model_factor, 1) +
@@ -102,8 +90,8 @@ std::string seams_section(const ContactFigures& figures) {
       "|\n|---|---|---|---|---|---|\n";
   for (std::size_t k = 0; k < std::min(kShown, figures.seams.size()); ++k) {
     const SeamFigures& seam = figures.seams[k];
-    text += "| " + plain(english(seam.seam)) + " | " + number_text(seam.largest / N_per_mm, 2) + " | " +
-            number_text(seam.mean / N_per_mm, 2) + " | " + fixed_text(seam.concentration, 1) + " | " +
+    text += "| " + markdown_text(english(seam.seam)) + " | " + number_text(seam.largest / N_per_mm, 2) +
+            " | " + number_text(seam.mean / N_per_mm, 2) + " | " + fixed_text(seam.concentration, 1) + " | " +
             fixed_text(seam.at_flat_m.x() * 1e3, 0) + ", " + fixed_text(seam.at_flat_m.y() * 1e3, 0) + " | " +
             english(seam.sheet) + " |\n";
   }
@@ -117,15 +105,15 @@ std::string both_ways(Pressure shown, Pressure other) {
 }
 
 std::string comparison_section(const FiguresDifference& difference) {
-  std::string text = "## Against " + plain(difference.other) + "\n\n";
-  if (!difference.problem.empty()) return text + "Not known: " + plain(difference.problem) + "\n\n";
+  std::string text = "## Against " + markdown_text(difference.other) + "\n\n";
+  if (!difference.problem.empty()) return text + "Not known: " + markdown_text(difference.problem) + "\n\n";
   text +=
       "| chamber | mean shown, kPa | mean otherwise | difference | peak shown, kPa | peak otherwise | "
       "difference "
       "|\n|---|---|---|---|---|---|---|\n";
   for (const ChamberDifference& chamber : difference.chambers)
-    text += "| " + plain(chamber.chamber) + " | " + both_ways(chamber.mean, chamber.mean_other) + " " +
-            both_ways(chamber.peak, chamber.peak_other) + "\n";
+    text += "| " + markdown_text(chamber.chamber) + " | " + both_ways(chamber.mean, chamber.mean_other) +
+            " " + both_ways(chamber.peak, chamber.peak_other) + "\n";
   return text + "\nHighest anywhere over 1 cm²: " + fixed_text(difference.peak_anywhere / kPa, 2) +
          " kPa as shown, " + fixed_text(difference.peak_anywhere_other / kPa, 2) + " kPa otherwise.\n\n";
 }
@@ -164,8 +152,8 @@ std::string inputs_section(const Summary& summary) {
   text +=
       "Wrapgauge " + summary.program_version + "; " + std::to_string(summary.mesh.nodes) + " nodes. Inputs:";
   for (const InputFile& input : summary.inputs)
-    text += " " + input.role + " " + plain(input.name) + " (SHA-256 " + input.sha256.substr(0, 12) + ")" +
-            (&input == &summary.inputs.back() ? "." : ";");
+    text += " " + input.role + " " + markdown_text(input.name) + " (SHA-256 " + input.sha256.substr(0, 12) +
+            ")" + (&input == &summary.inputs.back() ? "." : ";");
   return text + "\n";
 }
 
@@ -177,8 +165,8 @@ std::string_view status_text(const Summary& summary) {
 }
 
 std::string summary_markdown(const Summary& summary) {
-  std::string text = "# " + plain(summary.plan) + ": predicted contact pressure\n\n";
-  text += "**" + plain(english(verdict(summary))) + "**\n\n";
+  std::string text = "# " + markdown_text(summary.plan) + ": predicted contact pressure\n\n";
+  text += "**" + markdown_text(english(verdict(summary))) + "**\n\n";
   text += list(not_the_programs_own(summary));
   text += "Status: " + std::string(status_text(summary)) + ".\n\n";
   text += list(summary.worn) + "\n";

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
@@ -181,19 +182,12 @@ Json tried_json(const Advice& advice, const TriedChange& change) {
   return json;
 }
 
-// A cell of a table: no line break, no bar.
-std::string cell(std::string text) {
-  std::replace(text.begin(), text.end(), '\n', ' ');
-  std::replace(text.begin(), text.end(), '|', '/');
-  return text;
-}
-
 std::string tried_row(const TriedChange& change) {
   const bool solved = change.fate != ChangeFate::kLeftOut && !change.outcome.failed;
-  return "| " + cell(english(change.words)) + " | " + std::string(fate_text(change.fate)) + " | " +
-         (solved ? percent_text(change.outcome.share) + " at " + cell(change.outcome.where) : "") + " | " +
-         (solved ? fixed_text(change.moved / kPa, 2) : "") + " | " +
-         (solved ? fixed_text(change.edge / mm, 1) : "") + " | " + cell(change.reason) + " |\n";
+  return "| " + markdown_text(english(change.words)) + " | " + std::string(fate_text(change.fate)) + " | " +
+         (solved ? percent_text(change.outcome.share) + " at " + markdown_text(change.outcome.where) : "") +
+         " | " + (solved ? fixed_text(change.moved / kPa, 2) : "") + " | " +
+         (solved ? fixed_text(change.edge / mm, 1) : "") + " | " + markdown_text(change.reason) + " |\n";
 }
 
 }  // namespace
@@ -263,8 +257,9 @@ std::string advice_json(const Advice& advice, const std::string& plan, const std
 }
 
 std::string advice_markdown(const Advice& advice, const std::string& plan, const std::string& plan_file) {
-  std::string page = "# Advice: " + plan + "\n";
-  for (const std::string& sentence : advice_words(advice, plan_file)) page += "\n" + sentence + "\n";
+  std::string page = "# Advice: " + markdown_text(plan) + "\n";
+  for (const std::string& sentence : advice_words(advice, plan_file))
+    page.append("\n").append(markdown_text(sentence)).append("\n");
   if (advice.changes.empty()) return page;
   page +=
       "\n## Everything that was tried\n\n| change | what became of it | nearest its limit | moved, kPa | "

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/core/csv_text.hpp"
+#include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/rounded_down.hpp"
@@ -202,13 +203,14 @@ std::string csv_row(const PersonRow& row, const People& people, const std::vecto
 std::string table_row(const PersonRow& row, const People& people) {
   const PersonAnswer& a = row.answer;
   const bool solved = row.verdict != PersonVerdict::kNoAnswer;
-  std::string reason = a.failed.value_or(a.where);
-  std::replace(reason.begin(), reason.end(), '|', '/');
-  return "| " + row.id + " | " + (a.girth.si() > 0.0 ? fixed_text(a.girth / mm, 0) : "") + " | " +
-         (a.closing ? fixed_text(*a.closing / mm, 0) : "") + " | " +
+  const std::string reason = markdown_text(a.failed.value_or(a.where));
+  return "| " + markdown_text(row.id) + " | " + (a.girth.si() > 0.0 ? fixed_text(a.girth / mm, 0) : "") +
+         " | " + (a.closing ? fixed_text(*a.closing / mm, 0) : "") + " | " +
          (a.tail ? fixed_text(*a.tail / mm, 0) : "") + " | " + verdict_text(row.verdict) + " | " +
          (solved ? percent_text(a.share * people.mesh_factor) : "") + " | " + reason + " | " +
-         (a.ceiling ? (a.ceiling->settings.empty() ? "none" : settings_text(*a.ceiling)) : "") + " |\n";
+         (a.ceiling ? (a.ceiling->settings.empty() ? "none" : markdown_text(settings_text(*a.ceiling)))
+                    : "") +
+         " |\n";
 }
 
 PeopleJson row_json(const PersonRow& row) {
@@ -267,8 +269,8 @@ std::string people_csv(const People& people) {
 }
 
 std::string people_markdown(const People& people, bool survey) {
-  std::string page = "# Who can wear it: " + people.plan + "\n\n";
-  for (const std::string& sentence : people_words(people, survey)) page += sentence + "\n\n";
+  std::string page = "# Who can wear it: " + markdown_text(people.plan) + "\n\n";
+  for (const std::string& sentence : people_words(people, survey)) page += markdown_text(sentence) + "\n\n";
   page +=
       "| who | girth mm | closing length mm | tail mm | at the plan's inflation | share of the limit | "
       "nearest "

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_figures.hpp"
 
@@ -56,7 +57,7 @@ std::string influence_rows(const Spread& spread, const FigureInfluence& influenc
       "| input | regression of ranks | rank correlation | told from chance |\n|---|---|---|---|\n";
   const double chance = chance_correlation(used_runs(spread));
   for (const Influence& input : influence.ranking.inputs)
-    rows += "| " + spread.inputs[static_cast<std::size_t>(input.input)].name + " | " +
+    rows += "| " + markdown_text(spread.inputs[static_cast<std::size_t>(input.input)].name) + " | " +
             fixed_text(input.regression, 2) + " | " + fixed_text(input.correlation, 2) + " | " +
             (std::abs(input.correlation) > chance ? "yes" : "no") + " |\n";
   return rows;
@@ -67,7 +68,7 @@ std::string chamber_rows(const Spread& spread) {
   for (const ChamberBands& chamber : spread.chambers)
     for (std::size_t f = 0; f < chamber.figures.size(); ++f) {
       const FigureName& figure = chamber_figure_names()[f];
-      rows += "| " + chamber.chamber + " | " + figure.text + " | " +
+      rows += "| " + markdown_text(chamber.chamber) + " | " + figure.text + " | " +
               fixed_text(chamber.figures[f].nominal, figure.decimals) + unit_text(figure.unit) + " | " +
               band_text(chamber.figures[f], figure) + " | " +
               fixed_text(chamber.figures[f].median, figure.decimals) + " |\n";
@@ -89,10 +90,11 @@ std::string whole_rows(const Spread& spread) {
 std::string input_rows(const Spread& spread) {
   std::string rows = "| input | from | to | drawn | status | source |\n|---|---|---|---|---|---|\n";
   for (const UncertainInput& input : spread.inputs)
-    rows += "| " + input.name + " | " + number_text(input.low, 4) + unit_text(input.unit.c_str()) + " | " +
-            number_text(input.high, 4) + unit_text(input.unit.c_str()) + " | " +
-            (input.logarithmic ? "every ratio as likely" : "every value as likely") + " | " + input.status +
-            " | " + input.source + " |\n";
+    rows += "| " + markdown_text(input.name) + " | " + number_text(input.low, 4) +
+            unit_text(input.unit.c_str()) + " | " + number_text(input.high, 4) +
+            unit_text(input.unit.c_str()) + " | " +
+            (input.logarithmic ? "every ratio as likely" : "every value as likely") + " | " +
+            markdown_text(input.status) + " | " + markdown_text(input.source) + " |\n";
   return rows;
 }
 
@@ -124,9 +126,9 @@ std::string spread_brief(const Spread& spread) {
 
 std::string spread_markdown(const Spread& spread) {
   const FigureInfluence* peak = influence_on(spread, "", whole_figure_names()[0].key);
-  std::string page = "# Spread of the prediction: " + spread.plan + "\n\n" + sample_text(spread) + "\n" +
-                     failed_text(spread) + "\n" +
-                     (spread.limits_override ? *spread.limits_override + "\n" : "") + "\n" +
+  std::string page = "# Spread of the prediction: " + markdown_text(spread.plan) + "\n\n" +
+                     sample_text(spread) + "\n" + markdown_text(failed_text(spread)) + "\n" +
+                     (spread.limits_override ? markdown_text(*spread.limits_override) + "\n" : "") + "\n" +
                      whole_rows(spread) + "\n" + chamber_rows(spread);
   if (peak)
     page += "\n## Inputs that matter to the peak anywhere, the strongest first\n\n" +

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "model/core/csv_text.hpp"
+#include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/core/version.hpp"
@@ -168,9 +169,7 @@ ReportJson variant_to_json(const VaryResult& result, std::size_t variant) {
 
 // Of a table's cell: a bar would end it.
 std::string table_cell(const std::string& text) {
-  std::string out;
-  for (const char c : text) out += c == '|' ? '/' : c;
-  return " " + out + " |";
+  return std::string(1, ' ').append(markdown_text(text)).append(" |");
 }
 
 // Where the share of the limit is highest, and what else is wrong.
@@ -303,8 +302,8 @@ std::string variants_json(const VaryResult& result) {
 }
 
 std::string variants_markdown(const VaryResult& result) {
-  std::string page = "# Variants: " + result.plan + "\n\n";
-  for (const std::string& words : vary_words(result)) page += words + "\n";
+  std::string page = "# Variants: " + markdown_text(result.plan) + "\n\n";
+  for (const std::string& words : vary_words(result)) page += markdown_text(words) + "\n";
   return page + "\n" + markdown_table(result) +
          "\nThe share of the limit counts the model factor. A variant above a limit is above one at what it "
          "asks "

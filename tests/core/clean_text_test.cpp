@@ -16,6 +16,13 @@ TEST(CleanText, HoldsNoCharacterThatATerminalObeys) {
   EXPECT_EQ(clean_text(std::string("a\x7F\0b", 4)), "ab");
 }
 
+TEST(CleanText, HoldsNothingThatTurnsTheDirectionOfWriting) {
+  EXPECT_EQ(clean_text("a\u202Eb\u2066c\u2069d\u2028e"), "abcde");
+  EXPECT_EQ(clean_text("a\uFFFE\uFFFFb"), "ab");
+  EXPECT_EQ(clean_text("\u2027\u202F\u2065\u206A"), "\u2027\u202F\u2065\u206A");
+  EXPECT_EQ(clean_text("\xE2\x80"), "\xE2\x80");
+}
+
 TEST(CleanText, LeavesEveryOtherLetterAlone) {
   const std::string words = "Knöchel, 1 cm², „links“ – 20 °C, é, 左";
   EXPECT_EQ(clean_text(words), words);
