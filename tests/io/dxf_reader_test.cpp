@@ -281,5 +281,12 @@ TEST(DxfReader, HostileFilesAreRefusedOrTheirEntityIs) {
   EXPECT_FALSE(read_dxf("0\nLINE\n10\n5\n0\nEOF\n", "x.dxf"));
 }
 
+// Under 300 bytes each, they took 9 and more than 20 seconds.
+TEST(DxfReader, CurvesThatCannotBeReadAreNotTracedOverAndOver) {
+  for (const char* bomb : {"far_arc_bomb.dxf", "far_spline_bomb.dxf"})
+    EXPECT_NE(test::refusal_of(bomb).find("400 000 points in curves that cannot be read"), std::string::npos)
+        << bomb;
+}
+
 }  // namespace
 }  // namespace wrapgauge

@@ -336,11 +336,11 @@ bool is_dxf_fit_spline(const DxfEntity& entity) {
   return entity.type == "SPLINE" && entity.count(10) == 0 && entity.count(11) > 0;
 }
 
-void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices,
-                      const Eigen::Affine2d& to_m, DrawnShape& shape) {
+std::size_t trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices,
+                             const Eigen::Affine2d& to_m, DrawnShape& shape) {
   if (auto fault = fault_of(entity, vertices)) {
     shape.fault = std::move(*fault);
-    return;
+    return 0;
   }
   EntityTrace trace(to_m, *dxf_turned_over(entity));
   std::istringstream text(text_for_library(entity, vertices));
@@ -353,9 +353,12 @@ void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& ver
   if (shape.fault.empty() && shape.paths.empty()) shape.fault = "has no points";
   if (!shape.paths.empty() && shape.paths.front().points_m.size() > kMostShapePoints)
     shape.fault = "has more than 10 000 points";
+  std::size_t points = 0;
+  for (const DrawnPath& path : shape.paths) points += path.points_m.size();
   use_exact_circle(shape);
   if (!std::all_of(shape.paths.begin(), shape.paths.end(), usable)) shape.fault = kUnusableNumbers;
   if (!shape.fault.empty()) shape.paths.clear(), shape.circle.reset();
+  return points;
 }
 
 }  // namespace wrapgauge

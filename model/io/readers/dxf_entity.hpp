@@ -14,9 +14,9 @@ bool is_dxf_shape(std::string_view type);
 // `entity`: checked by dxf_number_fault; `vertices`: those that follow a POLYLINE. `to_m`: coordinates
 // to metres. z is dropped. Fills paths and circle, or fault; stroke width and remark of a polyline that has a
 // width. A filled disc drawn as a wide polyline is the circle of its rim. Counts that are left out are
-// counted.
-void trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices,
-                      const Eigen::Affine2d& to_m, DrawnShape& shape);
+// counted. Returns the number of points that were traced, those of a shape that is then refused too.
+std::size_t trace_dxf_entity(const DxfEntity& entity, const std::vector<DxfEntity>& vertices,
+                             const Eigen::Affine2d& to_m, DrawnShape& shape);
 
 // TEXT, MTEXT and ATTRIB: where it begins or is centred, and its plain words.
 bool is_dxf_text(std::string_view type);

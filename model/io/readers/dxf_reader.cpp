@@ -15,6 +15,8 @@ namespace wrapgauge {
 namespace {
 
 constexpr std::size_t kMostPoints = 40000;  // of a drawing
+// Of shapes that are traced and then refused, so that repeats of one cost no minutes (judgement).
+constexpr std::size_t kMostLostPoints = 400000;
 constexpr std::size_t kMostEntities = 100000;
 // Text looked through, repeats and the names of all blocks round an entity counted: four times the largest
 // file.
@@ -159,6 +161,9 @@ class DxfWalk {
           {all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.begin() + static_cast<std::ptrdiff_t>(next)},
           scene);
       if (points_ > kMostPoints) return fail("has more than 40 000 points; simplify its curves.");
+      if (lost_points_ > kMostLostPoints)
+        return fail("has more than 400 000 points in curves that cannot be read (line " +
+                    std::to_string(all[i].line) + " is one); take them out, or make them smaller.");
       i = next;
     }
   }
@@ -193,8 +198,8 @@ class DxfWalk {
     take_carried(our_data(entity, "carried:"), drawing_);
     shape.fill = "none";
     shape.stroke = "colour " + std::to_string(*scene.colour);
-    trace_dxf_entity(entity, vertices, scene.to_m, shape);
-    for (const DrawnPath& path : shape.paths) points_ += path.points_m.size();
+    const std::size_t traced = trace_dxf_entity(entity, vertices, scene.to_m, shape);
+    (shape.fault.empty() ? points_ : lost_points_) += traced;
     if (is_dxf_fit_spline(entity) && shape.fault.empty() && fit_splines_++ == 0)
       first_fit_spline_ = entity.line;
     drawing_.shapes.push_back(std::move(shape));
@@ -242,7 +247,7 @@ class DxfWalk {
   std::optional<Problem> problem_;
   bool read_paper_ = false;
   int fit_splines_ = 0, first_fit_spline_ = 0;
-  std::size_t points_ = 0, entities_ = 0, text_ = 0;
+  std::size_t points_ = 0, lost_points_ = 0, entities_ = 0, text_ = 0;
 };
 
 // The unit to use, and the sentence that goes with it.
