@@ -24,7 +24,8 @@ Result<std::filesystem::path> resource_folder() {
   if (!error)
     if (const auto beside = program.parent_path().parent_path() / "share/wrapgauge"; holds_tables(beside))
       return beside;
-  if (const std::filesystem::path source = WRAPGAUGE_RESOURCES_SOURCE; holds_tables(source)) return source;
+  const std::filesystem::path source = WRAPGAUGE_RESOURCES_SOURCE;  // empty in a package
+  if (!source.empty() && holds_tables(source)) return source;
   return bad_input(
       "the program's tables (limits.json and others) were not found: set WRAPGAUGE_RESOURCES to their "
       "folder.");
