@@ -1,12 +1,12 @@
 #!/bin/sh
-# A folder of results whose runs are killed eighty times, at moments drawn at random, always holds one whole set: that
+# A folder of results whose runs are killed forty times, at moments drawn at random, always holds one whole set: that
 # of the plan before or that of the plan now. Half of them are killed with TERM. Kills at every system call of the
 # writing: tests/job/result_folder_test.cpp.
 #
 #   sh killed_run_test.sh PROGRAM
 set -u
 program=$1
-kills=80
+kills=40
 
 fail() {
   echo "FAILED: $1"
