@@ -7,7 +7,6 @@
 namespace wrapgauge {
 namespace {
 
-const std::string kUnreached = "No inlet reaches chamber '";
 constexpr double kInletReach = 1e-3;  // an inlet drawn on a chamber's edge still feeds it
 
 // Open regions as numbers: chambers first, then channels.
@@ -51,9 +50,23 @@ GroupId group_of(const AirGroups& groups, const FlatRegion& region) {
 }
 
 Problem feeds_nothing(const Inlet& inlet, int index) {
-  return bad_input("Inlet '" + inlet.name + "' at " + at_mm(inlet.point_m) +
-                       " feeds nothing: move it into a chamber or channel, or within 1 mm of one.",
+  return bad_input(
+      Phrase::worded(
+          "Inlet '%1' at %2 feeds nothing: move it into a chamber or channel, or within 1 mm of one.",
+          {name_of(inlet.name), at_mm(inlet.point_m)}),
+      {{ProblemPlace::Kind::kInlet, index}});
+}
+
+Problem feeds_too(const Inlet& first, const Inlet& second, int index, const Phrase& part) {
+  return bad_input(Phrase::worded("Inlets '%1' and '%2' both feed %3; keep one of them.",
+                                  {name_of(first.name), name_of(second.name), part}),
                    {{ProblemPlace::Kind::kInlet, index}});
+}
+
+Phrase unreached(const std::string& chamber) {
+  return Phrase::worded(
+      "No inlet reaches chamber '%1'; add an inlet, or a channel from a chamber that has one.",
+      {name_of(chamber)});
 }
 
 }  // namespace
@@ -100,23 +113,20 @@ FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const Ai
     }
     auto& feeder = out.fed_by[index_of(group_of(groups, *region))];
     if (feeder)
-      out.problems.push_back(bad_input("Inlets '" + layout.inlets[index_of(*feeder)].name + "' and '" +
-                                           inlet.name + "' both feed " + part_name(layout, *region) +
-                                           "; keep one of them.",
-                                       {{ProblemPlace::Kind::kInlet, i}}));
+      out.problems.push_back(
+          feeds_too(layout.inlets[index_of(*feeder)], inlet, i, part_name(layout, *region)));
     else
       feeder = InletId{i};
   }
   for (int i = 0; i < static_cast<int>(layout.chambers.size()); ++i)
     if (!out.fed_by[index_of(groups.chamber_group[i])])
-      out.problems.push_back(bad_input(
-          kUnreached + layout.chambers[i].name + "'; add an inlet, or a channel from a chamber that has one.",
-          {{ProblemPlace::Kind::kChamber, i}}));
+      out.problems.push_back(
+          bad_input(unreached(layout.chambers[i].name), {{ProblemPlace::Kind::kChamber, i}}));
   return out;
 }
 
 bool says_unreached(const Problem& problem) {
-  return problem.message.starts_with(kUnreached);
+  return problem.phrase && problem.phrase->text == unreached({}).text;
 }
 
 std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& shapes,
@@ -126,8 +136,8 @@ std::optional<Problem> assign_groups(const Layout& layout, const LayoutShapes& s
   if (!fed.problems.empty()) return fed.problems.front();
   for (int i = 0; i < static_cast<int>(layout.channels.size()); ++i)
     if (!fed.fed_by[index_of(groups.channel_group[i])])
-      return bad_input("Channel '" + layout.channels[i].name +
-                           "' joins no chamber and no inlet; lengthen it or remove it.",
+      return bad_input(Phrase::worded("Channel '%1' joins no chamber and no inlet; lengthen it or remove it.",
+                                      {name_of(layout.channels[i].name)}),
                        {{ProblemPlace::Kind::kChannel, i}});
   mesh.chamber_group = groups.chamber_group;
   mesh.channel_group = groups.channel_group;

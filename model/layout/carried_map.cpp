@@ -31,7 +31,7 @@ void take_carried(std::string_view text, Drawing& drawing) {
     drawing.carried = *map;
   else
     drawing.notes.push_back(
-        {Phrase::worded("Sheets and closure are not read: %1", {name_of(map.problem().message)})});
+        {Phrase::worded("Sheets and closure are not read: %1", {phrase_of(map.problem())})});
 }
 
 }  // namespace wrapgauge

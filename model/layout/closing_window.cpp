@@ -35,9 +35,10 @@ std::optional<Problem> crossing_lines(const ClosingWindow& window, const Bounds2
   for (const double y : {box.low.y(), box.high.y()}) {
     const double length = window.to_at_m(y) - window.from_at_m(y);
     if (length > 0.0) continue;
-    return bad_input("With its taper of " + number_text(2.0 * window.slope) +
-                     " the closing length shrinks to " + in_millimetres(length) +
-                     " at y = " + in_millimetres(y) + "; use a smaller taper.");
+    return bad_input(Phrase::worded(
+        "With its taper of %1 the closing length shrinks to %2 at y = %3; use a smaller taper.",
+        {figures_of(number_text(2.0 * window.slope)), millimetres_of(Length(length)),
+         millimetres_of(Length(y))}));
   }
   return std::nullopt;
 }
@@ -71,22 +72,23 @@ Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
   if (!layout.closure || !closing_length) return Window{};
   ClosingWindow window = window_of(layout, *closing_length);
   if (!std::isfinite(window.to_x_m) || !std::isfinite(window.slope) || !(closing_length->si() > 0.0))
-    return bad_input("The closing length is " + in_millimetres(closing_length->si()) +
-                     "; it has to be above zero.");
+    return bad_input(Phrase::worded("The closing length is %1; it has to be above zero.",
+                                    {millimetres_of(*closing_length)}));
   std::vector<Vec2> all = layout.outline_m;
   for (const Strap& strap : layout.straps)
     all.insert(all.end(), strap.boundary_m.begin(), strap.boundary_m.end());
   if (auto problem = crossing_lines(window, bounds(all))) return *problem;
   const auto [before, beyond] = reach_of(all, window);
   if (before < -kDrawingTolerance)
-    return bad_input("The closing line at x = " + in_millimetres(window.from_x_m) + " lies " +
-                     in_millimetres(-before) +
-                     " before the layout begins; move it to the layout's left edge.");
+    return bad_input(Phrase::worded(
+        "The closing line at x = %1 lies %2 before the layout begins; move it to the layout's left edge.",
+        {millimetres_of(Length(window.from_x_m)), millimetres_of(Length(-before))}));
   const double missing = -beyond;
   if (missing > kDrawingTolerance)
-    return bad_input("The layout is " + in_millimetres(missing) +
-                     " too short to close at x = " + in_millimetres(window.to_x_m) +
-                     "; make it or its strap longer, or the closing length shorter.");
+    return bad_input(Phrase::worded(
+        "The layout is %1 too short to close at x = %2; make it or its strap longer, or the closing length "
+        "shorter.",
+        {millimetres_of(Length(missing)), millimetres_of(Length(window.to_x_m))}));
   window.to_x_m += shift_to_drawn_edge_m(layout, [&](const Vec2& p) { return window.beyond_m(p); });
   if (std::abs(before) <= kDrawingTolerance) window.from_x_m -= before;
   return Window(window);
@@ -98,12 +100,16 @@ std::optional<Problem> cut_open_region(const Layout& layout, const LayoutShapes&
     const auto [before, beyond] = reach_of(*loop, window);
     if (std::max(beyond, before) <= kDrawingTolerance) continue;
     const bool right = beyond > before;
-    return bad_input(
-        capitalised(part_name(layout, region)) + " reaches " + in_millimetres(std::max(beyond, before)) +
-            (right ? " beyond" : " before") +
-            " the closing line at x = " + in_millimetres(right ? window.to_x_m : window.from_x_m) +
-            "; move it, or change the closing length.",
-        {place});
+    const std::vector<Phrase> values{part_name_first(layout, region),
+                                     millimetres_of(Length(right ? beyond : before)),
+                                     millimetres_of(Length(right ? window.to_x_m : window.from_x_m))};
+    return bad_input(right ? Phrase::worded("%1 reaches %2 beyond the closing line at x = %3; move it, or "
+                                            "change the closing length.",
+                                            values)
+                           : Phrase::worded("%1 reaches %2 before the closing line at x = %3; move it, or "
+                                            "change the closing length.",
+                                            values),
+                     {place});
   }
   return std::nullopt;
 }

@@ -130,9 +130,10 @@ bool matches(std::string_view pattern, std::string_view text) {
 }
 
 Result<DrawingRule> rule_from_text(std::string_view text) {
-  const std::string whole = std::string("'").append(text).append("'");
+  const Phrase whole = name_of(std::string(text));
   const std::size_t sign = text.rfind('=');
-  if (sign == text.npos) return bad_input("The mapping " + whole + " is not KEY=PART, e.g. 'cells=chamber'.");
+  if (sign == text.npos)
+    return bad_input(Phrase::worded("The mapping '%1' is not KEY=PART, e.g. 'cells=chamber'.", {whole}));
   std::string_view key = trimmed(text.substr(0, sign)), part = trimmed(text.substr(sign + 1));
   DrawingRule rule;
   rule.width = take_width(part);
@@ -146,10 +147,12 @@ Result<DrawingRule> rule_from_text(std::string_view text) {
   const auto known = part_from_name(part);
   if (key.empty() || !known)
     return bad_input(
-        "The mapping " + whole +
-        " names no part: after = write outline, chamber, inset seam, channel, inlet, strap or ignore.");
+        Phrase::worded("The mapping '%1' names no part: after = write outline, chamber, inset seam, channel, "
+                       "inlet, strap or ignore.",
+                       {whole}));
   if (rule.width && !(rule.width->si() > 0.0 && *rule.width / mm <= kWidest))
-    return bad_input("The mapping " + whole + " has a width that is not between 0 and 10 000 mm.");
+    return bad_input(
+        Phrase::worded("The mapping '%1' has a width that is not between 0 and 10 000 mm.", {whole}));
   rule.part = *known;
   return rule;
 }

@@ -53,7 +53,6 @@ class LayoutMaker {
     return faults_.back();
   }
   Phrase part_here() const { return part_words(*parts_[index_].part); }
-  static Phrase place_words(const Vec2& point_m) { return figures_of(at_mm(point_m)); }
   static Phrase leave_out() { return Phrase::worded("correct it in the drawing, or leave it out"); }
 
   void added_inlet(const Inlet& inlet) {
@@ -148,9 +147,9 @@ class LayoutMaker {
   // Joining is offered where the gap is small enough.
   void fail_open(const Vec2& from, const Vec2& to) {
     const double gap_m = (to - from).norm();
-    DrawnFault& fault = fail_here(Phrase::worded("is to be the %1 but is open, from %2 to %3",
-                                                 {part_here(), place_words(from), place_words(to)}),
-                                  Phrase::worded("close it"));
+    DrawnFault& fault = fail_here(
+        Phrase::worded("is to be the %1 but is open, from %2 to %3", {part_here(), at_mm(from), at_mm(to)}),
+        Phrase::worded("close it"));
     fault.places_m = {from, to};
     if (gap_m > kWidestJoin.si()) return;
     const double join_mm = std::ceil(gap_m / 1e-4 - 1e-6) / 10.0;
@@ -164,7 +163,7 @@ class LayoutMaker {
     if (!path.closed) {
       fail_open(path.points_m.front(), path.points_m.back());
     } else if (const auto place = self_crossing(path.points_m)) {
-      fail_here(Phrase::worded("crosses or touches itself at %1 of the drawing", {place_words(*place)}),
+      fail_here(Phrase::worded("crosses or touches itself at %1 of the drawing", {at_mm(*place)}),
                 Phrase::worded("redraw it as one simple loop"))
           .places_m = {*place};
     }
@@ -185,7 +184,7 @@ class LayoutMaker {
 
   // A hole is fused, so a round or rectangular one is an inset seam.
   void hole(const DrawnShape& shape, const DrawnPath& path) {
-    const Phrase at = place_words(path.points_m.front());
+    const Phrase at = at_mm(path.points_m.front());
     if (!is_hole(shape, path)) {
       fail_here(Phrase::worded("has a path at %1 inside another that is no hole by its fill rule", {at}),
                 Phrase::worded("take it out, or set the rule to evenodd"))
@@ -222,7 +221,7 @@ class LayoutMaker {
     for (const DrawnPath& path : shape.paths) {
       if (lies_in_another(shape, path))
         return void(
-            fail_here(Phrase::worded("is a strap and has a hole at %1", {place_words(path.points_m.front())}),
+            fail_here(Phrase::worded("is a strap and has a hole at %1", {at_mm(path.points_m.front())}),
                       Phrase::worded("fill it")));
       const StrapCloth cloth = *cloth_of(shape.name);
       layout_.straps.push_back({part_called(shape, "strap", layout_.straps.size(), shape.paths.size() == 1),
@@ -301,9 +300,9 @@ class LayoutMaker {
       whole = now_whole;
     }
     if (!found)
-      fail_here(Phrase::worded("is an inset seam and lies in no chamber, at %1 of the layout",
-                               {place_words(middle)}),
-                Phrase::worded("move it, or say that it is something else"), "move it or map it anew");
+      fail_here(
+          Phrase::worded("is an inset seam and lies in no chamber, at %1 of the layout", {at_mm(middle)}),
+          Phrase::worded("move it, or say that it is something else"), "move it or map it anew");
     return found;
   }
 

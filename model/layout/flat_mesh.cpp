@@ -7,7 +7,6 @@
 #include "model/layout/coarsened_lines.hpp"
 #include "model/layout/filled_lines.hpp"
 #include "model/layout/mesh_request.hpp"
-#include "model/layout/part_words.hpp"
 #include "model/layout/wanted_size.hpp"
 
 namespace wrapgauge {
@@ -123,8 +122,10 @@ std::optional<Problem> find_closing_vertices(const ClosingWindow& window, FlatMe
   flat.closing_to = closing_vertices(flat, [&](const Vec2& p) { return window.on_to(p); });
   if (std::min(flat.closing_from.size(), flat.closing_to.size()) >= 2) return std::nullopt;
   return bad_input(
-      "The layout only touches a closing line at a point (from x = " + in_millimetres(window.from_x_m) +
-      " to " + in_millimetres(window.to_x_m) + "); close it where it has an edge or some height.");
+      Phrase::worded("The layout only touches a closing line at a point (from x = %1 to %2); close it where "
+                     "it has an edge or "
+                     "some height.",
+                     {millimetres_of(Length(window.from_x_m)), millimetres_of(Length(window.to_x_m))}));
 }
 
 // Both closing lines are sampled by the smaller of their wanted lengths at each height.

@@ -23,59 +23,63 @@ bool boxes_within(const Polygon& a, const Polygon& b, double gap) {
 }
 
 // "3.1 mm"; a length just short of the least shows so many digits that it is seen to be short.
-std::string short_of(double length_m, double least_m) {
+Phrase short_of(double length_m, double least_m) {
   int digits = 1;
   while (digits < 4 && fixed_text(length_m / 1e-3, digits) == fixed_text(least_m / 1e-3, digits)) ++digits;
-  return fixed_text(length_m / 1e-3, digits) + " mm";
+  return millimetres_of(Length(length_m), digits);
 }
 
-void report_thin_seam(const LayoutCheck& check, const std::string& between, const ClosestPlaces& places,
+void report_thin_seam(const LayoutCheck& check, const Phrase& between, const ClosestPlaces& places,
                       std::vector<ProblemPlace> marks) {
-  check.add("The seam between " + between + " is " +
-                short_of(places.distance_m, thicker_sheet_m(check.layout)) + " wide at " +
-                at_mm(places.on_first) + ", less than the thicker sheet (" +
-                in_millimetres(thicker_sheet_m(check.layout)) + "); move them apart or use thinner sheets.",
-            std::move(marks));
+  const double least_m = thicker_sheet_m(check.layout);
+  check.add(
+      Phrase::worded("The seam between %1 is %2 wide at %3, less than the thicker sheet (%4); move them "
+                     "apart or use thinner sheets.",
+                     {between, short_of(places.distance_m, least_m), at_mm(places.on_first),
+                      millimetres_of(Length(least_m))}),
+      std::move(marks));
 }
 
 void check_pair(const LayoutCheck& check, const OpenLoop& a, const OpenLoop& b) {
   const double thickness = thicker_sheet_m(check.layout);
   if (!boxes_within(*a.loop, *b.loop, thickness)) return;
   const bool chambers = a.region.kind == RegionKind::kChamber && b.region.kind == RegionKind::kChamber;
+  const auto both = [&] {
+    return Phrase::worded("%1 and %2",
+                          {part_name(check.layout, a.region), part_name(check.layout, b.region)});
+  };
   if (const auto seam = seam_in_hole(check.shapes, a, b)) {
-    if (falls_short(seam->distance_m, thickness))
-      report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
-                       *seam, {a.place, b.place});
+    if (falls_short(seam->distance_m, thickness)) report_thin_seam(check, both(), *seam, {a.place, b.place});
     return;
   }
   const double common = common_area_m2(*a.loop, *b.loop);
   if (common > kTouching) {
     if (chambers)
-      check.add(capitalised(part_name(check.layout, a.region)) + " and " + part_name(check.layout, b.region) +
-                    " overlap by " + fixed_text(common / 1e-6, 1) +
-                    " mm2; move them apart, or draw them as one chamber.",
+      check.add(Phrase::worded("%1 and %2 overlap by %3 mm2; move them apart, or draw them as one chamber.",
+                               {part_name_first(check.layout, a.region), part_name(check.layout, b.region),
+                                figures_of(fixed_text(common / 1e-6, 1))}),
                 {a.place, b.place});
     return;  // a channel that overlaps a chamber or channel joins it
   }
   const ClosestPlaces places = closest_places(*a.loop, *b.loop);
   const bool joined = !chambers && places.distance_m < kDrawingTolerance;
   if (falls_short(places.distance_m, thickness) && !joined)
-    report_thin_seam(check, part_name(check.layout, a.region) + " and " + part_name(check.layout, b.region),
-                     places, {a.place, b.place});
+    report_thin_seam(check, both(), places, {a.place, b.place});
 }
 
 void check_against_outline(const LayoutCheck& check, const OpenLoop& part) {
   if (const auto outside = farthest_outside(*part.loop, check.shapes.outline_m)) {
-    check.add(capitalised(part_name(check.layout, part.region)) + " leaves the outline by " +
-                  in_millimetres(outside->distance_m) + " at " + at_mm(outside->point) +
-                  "; move it inside, or make the outline larger.",
+    check.add(Phrase::worded("%1 leaves the outline by %2 at %3; move it inside, or make the outline larger.",
+                             {part_name_first(check.layout, part.region),
+                              millimetres_of(Length(outside->distance_m)), at_mm(outside->point)}),
               {part.place});
     return;
   }
   if (part.region.kind == RegionKind::kChannel) return;  // may run up to the outline, to an inlet there
   const ClosestPlaces places = closest_places(*part.loop, check.shapes.outline_m);
   if (falls_short(places.distance_m, thicker_sheet_m(check.layout)))
-    report_thin_seam(check, part_name(check.layout, part.region) + " and the outline", places, {part.place});
+    report_thin_seam(check, Phrase::worded("%1 and the outline", {part_name(check.layout, part.region)}),
+                     places, {part.place});
 }
 
 // What each open part touches: other open parts through shared edges, and inlets.
@@ -114,19 +118,21 @@ void check_insets(const LayoutCheck& check) {
     const auto& [wall, insets] = check.shapes.chambers[i];
     for (std::size_t k = 0; k < insets.size(); ++k) {
       const ProblemPlace place{ProblemPlace::Kind::kChamber, i};
-      const std::string what = capitalised(inset_name(check.layout, i, k));
+      const Phrase what = inset_name_first(check.layout, i, k);
       if (const auto outside = farthest_outside(insets[k], wall)) {
-        check.add(what + " reaches " + in_millimetres(outside->distance_m) + " outside its chamber at " +
-                      at_mm(outside->point) + "; move it inside.",
+        check.add(Phrase::worded("%1 reaches %2 outside its chamber at %3; move it inside.",
+                                 {what, millimetres_of(Length(outside->distance_m)), at_mm(outside->point)}),
                   {place});
         continue;
       }
       const ClosestPlaces gap = closest_places(insets[k], wall);
       if (falls_short(gap.distance_m, thickness))
-        check.add(what + " is " + short_of(gap.distance_m, thickness) + " from the chamber's wall at " +
-                      at_mm(gap.on_first) + ", less than the thicker sheet (" + in_millimetres(thickness) +
-                      "), so the gap cannot open; move it inwards.",
-                  {place});
+        check.add(
+            Phrase::worded("%1 is %2 from the chamber's wall at %3, less than the thicker sheet (%4), so "
+                           "the gap cannot open; move it inwards.",
+                           {what, short_of(gap.distance_m, thickness), at_mm(gap.on_first),
+                            millimetres_of(Length(thickness))}),
+            {place});
     }
   }
 }
@@ -139,11 +145,17 @@ void check_air(const LayoutCheck& check) {
   for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
     if (ends[i] >= 2) continue;
     const Polyline& path = check.layout.channels[i].path_m;
-    check.add("Channel '" + check.layout.channels[i].name + "' from " + at_mm(path.front()) + " to " +
-                  at_mm(path.back()) +
-                  (ends[i] == 0 ? " joins nothing" : " joins only one part and no inlet") +
-                  "; lengthen it into two chambers or to an inlet, or remove it.",
-              {{ProblemPlace::Kind::kChannel, i}});
+    const std::vector<Phrase> values{name_of(check.layout.channels[i].name), at_mm(path.front()),
+                                     at_mm(path.back())};
+    check.add(
+        ends[i] == 0
+            ? Phrase::worded("Channel '%1' from %2 to %3 joins nothing; lengthen it into two chambers or "
+                             "to an inlet, or remove it.",
+                             values)
+            : Phrase::worded("Channel '%1' from %2 to %3 joins only one part and no inlet; lengthen it "
+                             "into two chambers or to an inlet, or remove it.",
+                             values),
+        {{ProblemPlace::Kind::kChannel, i}});
   }
 }
 
@@ -161,9 +173,11 @@ void check_straps(const LayoutCheck& check) {
   for (int i = 0; i < static_cast<int>(shared.size()); ++i) {
     if (shared[i] >= kStrapContact) continue;
     const double gap = closest_places(check.shapes.straps_m[i], check.shapes.outline_m).distance_m;
-    check.add("Strap '" + check.layout.straps[i].name + "' shares no edge with the outline (" +
-                  in_millimetres(gap) + " away); draw it so that they share an edge of at least 1 mm.",
-              {{ProblemPlace::Kind::kStrap, i}});
+    check.add(
+        Phrase::worded("Strap '%1' shares no edge with the outline (%2 away); draw it so that they share "
+                       "an edge of at least 1 mm.",
+                       {name_of(check.layout.straps[i].name), millimetres_of(Length(gap))}),
+        {{ProblemPlace::Kind::kStrap, i}});
   }
 }
 
@@ -172,17 +186,19 @@ void check_closure(const LayoutCheck& check) {
   if (!closure) return;
   if (!std::isfinite(closure->from_x_m) || !std::isfinite(closure->taper) ||
       closure->closing_length.has_value() == closure->stretch.has_value()) {
-    check.add("The closure needs exactly one of closing length and stretch, and a finite start.");
+    check.add(
+        Phrase::worded("The closure needs exactly one of closing length and stretch, and a finite start."));
     return;
   }
   if (closure->stretch && !(*closure->stretch > -0.5 && *closure->stretch < 2.0)) {
-    check.add("The closing stretch is " + number_text(*closure->stretch) +
-              "; it should lie between -0.5 and 2.");
+    check.add(Phrase::worded("The closing stretch is %1; it should lie between -0.5 and 2.",
+                             {figures_of(number_text(*closure->stretch))}));
     return;
   }
   if (std::abs(closure->taper) > kSteepestTaper) {
-    check.add("The closing length grows by " + number_text(closure->taper) +
-              " mm for each mm towards proximal; it should lie between -2 and 2.");
+    check.add(Phrase::worded(
+        "The closing length grows by %1 mm for each mm towards proximal; it should lie between -2 and 2.",
+        {figures_of(number_text(closure->taper))}));
     return;
   }
   const Bounds2 box = bounds(check.shapes.outline_m);

@@ -11,8 +11,8 @@ struct LayoutCheck {
   const LayoutLines& lines;  // of a drawing without self-crossings
   std::vector<Problem>& problems;
 
-  void add(std::string message, std::vector<ProblemPlace> places = {}) const {
-    problems.push_back(bad_input(std::move(message), std::move(places)));
+  void add(Phrase sentence, std::vector<ProblemPlace> places = {}) const {
+    problems.push_back(bad_input(std::move(sentence), std::move(places)));
   }
 };
 

@@ -4,41 +4,49 @@
 
 namespace wrapgauge {
 
-std::string part_name(const Layout& layout, const FlatRegion& region) {
+Phrase part_name(const Layout& layout, const FlatRegion& region) {
   switch (region.kind) {
     case RegionKind::kChamber:
-      return "chamber '" + layout.chambers[region.part].name + "'";
+      return Phrase::worded("chamber '%1'", {name_of(layout.chambers[region.part].name)});
     case RegionKind::kChannel:
-      return "channel '" + layout.channels[region.part].name + "'";
+      return Phrase::worded("channel '%1'", {name_of(layout.channels[region.part].name)});
     case RegionKind::kStrap:
-      return "strap '" + layout.straps[region.part].name + "'";
+      return Phrase::worded("strap '%1'", {name_of(layout.straps[region.part].name)});
     case RegionKind::kWeld:
       break;
   }
-  return "seam";
+  return Phrase::worded("seam");
 }
 
-std::string inset_name(const Layout& layout, int chamber, std::size_t k) {
-  const std::size_t spots = layout.chambers[chamber].inset_spots.size();
-  return (k < spots ? "inset spot " + std::to_string(k + 1) : "inset line " + std::to_string(k - spots + 1)) +
-         " of " + part_name(layout, {RegionKind::kChamber, chamber});
+Phrase part_name_first(const Layout& layout, const FlatRegion& region) {
+  switch (region.kind) {
+    case RegionKind::kChamber:
+      return Phrase::worded("Chamber '%1'", {name_of(layout.chambers[region.part].name)});
+    case RegionKind::kChannel:
+      return Phrase::worded("Channel '%1'", {name_of(layout.channels[region.part].name)});
+    case RegionKind::kStrap:
+      return Phrase::worded("Strap '%1'", {name_of(layout.straps[region.part].name)});
+    case RegionKind::kWeld:
+      break;
+  }
+  return Phrase::worded("Seam");
 }
 
-std::string capitalised(std::string words) {
-  words[0] = static_cast<char>(words[0] - 'a' + 'A');
-  return words;
+Phrase inset_name_first(const Layout& layout, int chamber, std::size_t k) {
+  const Chamber& of = layout.chambers[chamber];
+  const int spots = static_cast<int>(of.inset_spots.size()), number = static_cast<int>(k) + 1;
+  if (number <= spots)
+    return Phrase::worded("Inset spot %1 of chamber '%2'", {figures_of(number), name_of(of.name)});
+  return Phrase::worded("Inset line %1 of chamber '%2'", {figures_of(number - spots), name_of(of.name)});
 }
 
 std::string in_millimetres(double length_m) {
   return fixed_text(length_m / 1e-3, 1) + " mm";
 }
 
-std::string at_mm(const Vec2& point_m) {
-  std::string text = "(";  // one piece after the other: a chain of + trips a false warning of the compiler
-  text += fixed_text(point_m.x() / 1e-3, 1);
-  text += ", ";
-  text += fixed_text(point_m.y() / 1e-3, 1);
-  return text += ") mm";
+Phrase at_mm(const Vec2& point_m) {
+  return Phrase::worded("(%1, %2) mm", {figures_of(fixed_text(point_m.x() / 1e-3, 1)),
+                                        figures_of(fixed_text(point_m.y() / 1e-3, 1))});
 }
 
 }  // namespace wrapgauge

@@ -48,25 +48,31 @@ Result<Mark> mark_of(const Landmark& landmark, const std::vector<StandardSite>& 
   if (site == standard.end()) {
     std::string names;
     for (const StandardSite& known : standard) names.append(names.empty() ? "" : ", ").append(known.name);
-    return bad_input("'" + landmark.name + "' is no standard place of this part; there are: " + names + ".");
+    return bad_input(Phrase::worded("'%1' is no standard place of this part; there are: %2.",
+                                    {name_of(landmark.name), name_of(names)}));
   }
   const SurfacePoint nearest = skin.nearest().at(landmark.point_m);
   if (nearest.distance_m > 0.02)
-    return bad_input("the landmark '" + landmark.name + "' lies " + fixed_text(1e3 * nearest.distance_m, 1) +
-                     " mm off the skin: give it in the scan's own frame, in mm, within 20 mm of the skin.");
+    return bad_input(
+        Phrase::worded("the landmark '%1' lies %2 mm off the skin: give it in the scan's own frame, in mm, "
+                       "within 20 mm of the skin.",
+                       {name_of(landmark.name), figures_of(fixed_text(1e3 * nearest.distance_m, 1))}));
   const auto at = station_and_angle(skin.sections(), skin.axis(), nearest.point_m);
   if (!at)
-    return bad_input("the landmark '" + landmark.name +
-                     "' lies where the scan has no closed section: take one farther from its ends.");
+    return bad_input(Phrase::worded(
+        "the landmark '%1' lies where the scan has no closed section: take one farther from its ends.",
+        {name_of(landmark.name)}));
   return Mark{landmark.name, site->share, site->angle_deg, *at};
 }
 
 Result<std::vector<Mark>> marks_of(const std::vector<Landmark>& landmarks,
                                    const std::vector<StandardSite>& standard, const BodySurface& skin) {
   if (landmarks.empty() || landmarks.size() > 2)
-    return bad_input("give one or two landmarks, not " + std::to_string(landmarks.size()) + ".");
+    return bad_input(Phrase::worded("give one or two landmarks, not %1.",
+                                    {figures_of(static_cast<int>(landmarks.size()))}));
   if (landmarks.size() == 2 && landmarks[0].name == landmarks[1].name)
-    return bad_input("the landmark '" + landmarks[0].name + "' is given twice; keep one.");
+    return bad_input(
+        Phrase::worded("the landmark '%1' is given twice; keep one.", {name_of(landmarks[0].name)}));
   std::vector<Mark> marks;
   for (const Landmark& landmark : landmarks) {
     auto mark = mark_of(landmark, standard, skin);
@@ -77,21 +83,34 @@ Result<std::vector<Mark>> marks_of(const std::vector<Landmark>& landmarks,
   return marks;
 }
 
+Phrase both_marks(const std::vector<Mark>& marks) {
+  return Phrase::worded("the landmarks '%1' and '%2'",
+                        {name_of(marks.front().name), name_of(marks.back().name)});
+}
+
+Phrase on_the_other_side(const Phrase& both, BodySide said) {
+  if (said == BodySide::kLeft)
+    return Phrase::worded(
+        "%1 lie as on a right part, not a left one: correct the side, the axis or the points.", {both});
+  return Phrase::worded(
+      "%1 lie as on a left part, not a right one: correct the side, the axis or the points.", {both});
+}
+
 // Both landmarks have to be turned alike; the other side is tried to say what is wrong.
 Result<double> turn_of_all(const std::vector<Mark>& marks, std::optional<BodySide> side) {
   const double first = turn_of(marks.front(), side);
   if (marks.size() == 1) return first;
   const double apart = turn_between(turn_of(marks[1], side), first);
   if (std::abs(apart) <= kTurnsAgree) return first + 0.5 * apart;
-  const std::string both = "the landmarks '" + marks[0].name + "' and '" + marks[1].name + "'";
+  const Phrase both = both_marks(marks);
   if (side) {
     const BodySide other = *side == BodySide::kLeft ? BodySide::kRight : BodySide::kLeft;
     if (std::abs(turn_between(turn_of(marks[1], other), turn_of(marks[0], other))) <= kTurnsAgree)
-      return bad_input(both + " lie as on a " + std::string(side_name(other)) + " part, not a " +
-                       std::string(side_name(*side)) + " one: correct the side, the axis or the points.");
+      return bad_input(on_the_other_side(both, *side));
   }
-  return bad_input(both + " contradict each other by " + fixed_text(std::abs(apart), 0) +
-                   " degrees about the axis (" + fixed_text(kTurnsAgree, 0) + " at most): correct a point.");
+  return bad_input(Phrase::worded(
+      "%1 contradict each other by %2 degrees about the axis (%3 at most): correct a point.",
+      {both, figures_of(fixed_text(std::abs(apart), 0)), figures_of(fixed_text(kTurnsAgree, 0))}));
 }
 
 Vec3 direction_at(const Axis& axis, double angle_deg) {
@@ -104,13 +123,17 @@ std::optional<Problem> against_front(const Axis& axis, const std::optional<Vec3>
   if (!front) return std::nullopt;
   const Vec3 across = *front - front->dot(axis.direction) * axis.direction;
   if (across.norm() < 0.5 * front->norm())
-    return bad_input("the front points along the axis: give the direction that the person's front faces.");
+    return bad_input(
+        Phrase::worded("the front points along the axis: give the direction that the person's front faces."));
   const double off =
       std::abs(turn_between(angle_about_deg(axis.direction, across), angle_about_deg(axis.direction, found)));
   if (off <= kFrontAgrees) return std::nullopt;
-  return bad_input("the landmark '" + marks.front().name + "' lies on the wrong side: it puts the front " +
-                   fixed_text(off, 0) + " degrees from the one given (" + fixed_text(kFrontAgrees, 0) +
-                   " at most): correct the point, the front or the side.");
+  return bad_input(
+      Phrase::worded("the landmark '%1' lies on the wrong side: it puts the front %2 degrees from the one "
+                     "given (%3 at most): "
+                     "correct the point, the front or the side.",
+                     {name_of(marks.front().name), figures_of(fixed_text(off, 0)),
+                      figures_of(fixed_text(kFrontAgrees, 0))}));
 }
 
 struct Along {
@@ -142,14 +165,16 @@ Result<Along> along_of(const std::vector<Mark>& marks, const std::optional<Lengt
                     : along_from(low, stations / shares, "the distance between the two landmarks");
   const double of_scan = along.length / scan_length;
   if (of_scan < kLeastOfScan || of_scan > kMostOfScan)
-    return bad_input("the landmark '" + low.name + "' lies at station " + fixed_text(low.at.station / mm, 1) +
-                     " mm, which makes the part " + fixed_text(along.length / mm, 1) +
-                     " mm long on a scan of " + fixed_text(scan_length / mm, 1) +
-                     " mm: correct the points, or state the axis from hand or foot to trunk.");
+    return bad_input(Phrase::worded(
+        "the landmark '%1' lies at station %2, which makes the part %3 long on a scan of %4: correct the "
+        "points, or state the axis from hand or foot to trunk.",
+        {name_of(low.name), millimetres_of(low.at.station), millimetres_of(along.length),
+         millimetres_of(scan_length)}));
   const double off = std::abs(stations / along.length - shares);
   if (off > kStationsAgree)
-    return bad_input("the landmarks '" + low.name + "' and '" + high.name + "' contradict each other by " +
-                     fixed_text(100.0 * off, 0) + " % of the length along the axis: correct a point.");
+    return bad_input(
+        Phrase::worded("%1 contradict each other by %2 of the length along the axis: correct a point.",
+                       {both_marks(marks), percent_of(off)}));
   return along;
 }
 

@@ -78,9 +78,9 @@ Result<double> length_once_round_m(const BodySurface& body, const AnchorFrame& a
   }
   if (turned < 0.25 * kFullTurn)
     return bad_input(
-        "The layout's centre line turns only " + fixed_text(turned * 360.0 / kFullTurn, 0) +
-        " degrees round the body, so its closing edges cannot meet; turn the layout so that x goes "
-        "round the limb.");
+        Phrase::worded("The layout's centre line turns only %1 degrees round the body, so its closing edges "
+                       "cannot meet; turn the layout so that x goes round the limb.",
+                       {figures_of(fixed_text(turned * 360.0 / kFullTurn, 0))}));
   return line.arc_m.back() * kFullTurn / turned;
 }
 

@@ -15,10 +15,6 @@ bool less_stretched(const GirthSection& a, const GirthSection& b) {
   return a.stretch() < b.stretch();
 }
 
-std::string one_decimal_mm(Length length) {
-  return fixed_text(length / mm, 1) + " mm";
-}
-
 Phrase stretch_figure(const GirthSection& section) {
   return figures_of(fixed_text(100.0 * section.stretch(), 1) + " %");
 }
@@ -31,19 +27,23 @@ Phrase girth_words(const GirthSection& section) {
 }
 
 Problem lies_on_itself(const SelfLap& lap) {
-  return bad_input("Laid on, the layout laps itself: round station " + one_decimal_mm(lap.station) +
-                   ", where the girth is " + one_decimal_mm(lap.girth) + ", " +
-                   fixed_text(lap.area / cm2, 1) + " cm2 of it lie in up to " + std::to_string(lap.layers) +
-                   " layers, and how layers press on each other is not calculated; give it a closure, which "
-                   "leaves the overlapping tail out, or make it shorter round the body.");
+  return bad_input(Phrase::worded(
+      "Laid on, the layout laps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up to "
+      "%4 "
+      "layers, and how layers press on each other is not calculated; give it a closure, which leaves the "
+      "overlapping tail out, or make it shorter round the body.",
+      {millimetres_of(lap.station), millimetres_of(lap.girth), figures_of(fixed_text(lap.area / cm2, 1)),
+       figures_of(lap.layers)}));
 }
 
 Problem wound_round(const GirthSection& section) {
-  return bad_input("The closing length of " + one_decimal_mm(section.closing_length) + " is " +
-                   fixed_text(section.closing_length / section.girth, 1) + " times the girth of " +
-                   one_decimal_mm(section.girth) + " at station " + one_decimal_mm(section.station) +
-                   ": such a layout is wound round more than once, and how layers press on each other is not "
-                   "calculated; give a closing length near the girth.");
+  return bad_input(Phrase::worded(
+      "The closing length of %1 is %2 times the girth of %3 at station %4: such a layout is wound round more "
+      "than once, and how layers press on each other is not calculated; give a closing length near the "
+      "girth.",
+      {millimetres_of(section.closing_length),
+       figures_of(fixed_text(section.closing_length / section.girth, 1)), millimetres_of(section.girth),
+       millimetres_of(section.station)}));
 }
 
 }  // namespace

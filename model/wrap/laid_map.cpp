@@ -4,8 +4,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/core/number_text.hpp"
-
 namespace wrapgauge {
 namespace {
 
@@ -77,23 +75,26 @@ void note_missing(const BodySurface& body, const AnchorFrame& anchor, const Acro
   run_off.include(missing_m, body.station_m(end) > body.station_m(anchor.place.point_m));
 }
 
-std::string past_end_text(double missing_m, const char* end) {
-  return fixed_text(missing_m / mm.si(), 1) + " mm past the " + end + " end of the body";
-}
-
 }  // namespace
 
 Problem run_off_problem(const RunOff& run_off) {
-  const bool both = run_off.distal_m > 0.0 && run_off.proximal_m > 0.0;
-  std::string message = "The layout runs ";
-  if (run_off.distal_m > 0.0) message += past_end_text(run_off.distal_m, "distal");
-  if (both) message += " and ";
-  if (run_off.proximal_m > 0.0) message += past_end_text(run_off.proximal_m, "proximal");
-  message += ", measured along the skin; ";
-  if (both) return bad_input(message + "shorten the layout or use a body that reaches further.");
-  return bad_input(message + "move the anchor at least that far towards the " +
-                   (run_off.distal_m > 0.0 ? "proximal" : "distal") +
-                   " end, or use a body that reaches further.");
+  const Phrase distal = millimetres_of(Length(run_off.distal_m));
+  const Phrase proximal = millimetres_of(Length(run_off.proximal_m));
+  if (!(run_off.proximal_m > 0.0))
+    return bad_input(
+        Phrase::worded("The layout runs %1 past the distal end of the body, measured along the skin; move "
+                       "the anchor at least "
+                       "that far towards the proximal end, or use a body that reaches further.",
+                       {distal}));
+  if (!(run_off.distal_m > 0.0))
+    return bad_input(Phrase::worded(
+        "The layout runs %1 past the proximal end of the body, measured along the skin; move the anchor at "
+        "least that far towards the distal end, or use a body that reaches further.",
+        {proximal}));
+  return bad_input(Phrase::worded(
+      "The layout runs %1 past the distal end of the body and %2 past the proximal end of the body, measured "
+      "along the skin; shorten the layout or use a body that reaches further.",
+      {distal, proximal}));
 }
 
 double TwoWayPath::missing_m(double arc_m) const {

@@ -51,11 +51,13 @@ std::optional<Problem> covered_no_go(const std::vector<SkinRegion>& regions, con
     if (!region.no_go) continue;
     const Covered found = covered(region, axis, flat, worn_m);
     if (!(found.area_m2 > 0.0)) continue;
-    const auto mm_text = [&](int k) { return fixed_text(1e3 * found.first_m[k], 0); };
-    return bad_input("The layout lies on '" + region.name + "', where nothing may lie (" +
-                     fixed_text(std::max(0.1, 1e4 * found.area_m2), 1) + " cm² of it, first at (" +
-                     mm_text(0) + ", " + mm_text(1) + ", " + mm_text(2) +
-                     ") mm): move or turn it, or make it smaller; change the region only if it is wrong.");
+    const auto mm_of = [&](int k) { return figures_of(fixed_text(1e3 * found.first_m[k], 0)); };
+    return bad_input(
+        Phrase::worded("The layout lies on '%1', where nothing may lie (%2 cm² of it, first at (%3, %4, %5) "
+                       "mm): move or turn "
+                       "it, or make it smaller; change the region only if it is wrong.",
+                       {name_of(region.name), figures_of(fixed_text(std::max(0.1, 1e4 * found.area_m2), 1)),
+                        mm_of(0), mm_of(1), mm_of(2)}));
   }
   return std::nullopt;
 }

@@ -5,6 +5,7 @@
 #include "model/core/number_text.hpp"
 #include "model/layout/closing_lines.hpp"
 #include "model/layout/layout_shapes.hpp"
+#include "model/layout/part_words.hpp"
 #include "model/wrap/closure_report.hpp"
 #include "model/wrap/fit_of.hpp"
 #include "model/wrap/worn_map.hpp"
@@ -13,8 +14,8 @@
 namespace wrapgauge {
 namespace {
 
-std::string mm_figure(double metres) {
-  return fixed_text(metres / mm.si(), 1);
+Phrase mm_figure(double metres) {
+  return figures_of(fixed_text(metres / mm.si(), 1));
 }
 
 // Laying carries lengths from the anchor on: from a point that lies beyond the sheet it would carry them over
@@ -26,22 +27,23 @@ std::optional<Problem> off_the_layout(const Layout& layout, const Vec2& point_m)
     for (const Vec2& p : strap.boundary_m) box.extend(p);
   const double off_m = box.isEmpty() ? 0.0 : box.exteriorDistance(point_m);
   if (off_m <= kDrawingTolerance) return std::nullopt;
-  return bad_input("The flat point that lies on the anchor, (" + mm_figure(point_m.x()) + ", " +
-                   mm_figure(point_m.y()) + ") mm, lies " + mm_figure(off_m) +
-                   " mm off the layout, which reaches from x = " + mm_figure(box.min().x()) + " to " +
-                   mm_figure(box.max().x()) + " mm and from y = " + mm_figure(box.min().y()) + " to " +
-                   mm_figure(box.max().y()) + " mm; give a point of the layout (wear, layout_point_mm).");
+  return bad_input(
+      Phrase::worded("The flat point that lies on the anchor, %1, lies %2 mm off the layout, which reaches "
+                     "from x = %3 to %4 "
+                     "mm and from y = %5 to %6 mm; give a point of the layout (wear, layout_point_mm).",
+                     {at_mm(point_m), mm_figure(off_m), mm_figure(box.min().x()), mm_figure(box.max().x()),
+                      mm_figure(box.min().y()), mm_figure(box.max().y())}));
 }
 
 Result<Vec2> layout_point(const Layout& layout, const Placement& placement) {
   if (placement.layout_point_m) {
     if (!placement.layout_point_m->allFinite())
-      return bad_input(
-          "The flat point that lies on the anchor has a coordinate that is not a finite number.");
+      return bad_input(Phrase::worded(
+          "The flat point that lies on the anchor has a coordinate that is not a finite number."));
     if (auto problem = off_the_layout(layout, *placement.layout_point_m)) return *problem;
     return *placement.layout_point_m;
   }
-  if (layout.outline_m.empty()) return bad_input("The layout has no outline.");
+  if (layout.outline_m.empty()) return bad_input(Phrase::worded("The layout has no outline."));
   Eigen::AlignedBox2d bounds;
   for (const Vec2& point_m : layout.outline_m) bounds.extend(point_m);
   return Vec2(bounds.center());
@@ -52,8 +54,8 @@ Result<Wrap> close_round(const BodySurface& body, const AnchorFrame& anchor, con
   const ClosingLines lines = closing_lines(mesh);
   for (const int vertex : mesh.closing_from)
     if (const Length length = lines.length_at(mesh.vertices_m(vertex, 1)); !(length.si() > 0.0))
-      return bad_input("The layout's closing length is " + fixed_text(length / mm, 1) +
-                       " mm; it must be above 0.");
+      return bad_input(
+          Phrase::worded("The layout's closing length is %1; it must be above 0.", {millimetres_of(length)}));
   const auto section = closed_section(body, anchor.place.point_m, anchor.section_normal);
   if (!section) return section.problem();
   auto put = put_on(body, anchor, mesh, layout_point_m, lines);
@@ -89,17 +91,19 @@ std::optional<Length> given_length(const Layout& layout) {
 Result<std::optional<Length>> resolve_closing_length(const Body& body, const Layout& layout,
                                                      const Placement& placement) {
   if (!closes_by_girth(layout)) return given_length(layout);
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (body.surface.faces.rows() == 0) return bad_input(Phrase::worded("The body has no faces."));
   return resolve_closing_length(BodySurface(body), layout, placement);
 }
 
 Result<std::optional<Length>> resolve_closing_length(const BodySurface& surface, const Layout& layout,
                                                      const Placement& placement) {
   if (!closes_by_girth(layout)) return given_length(layout);
-  if (!layout.closure->stretch) return bad_input("The closure gives neither a closing length nor a stretch.");
+  if (!layout.closure->stretch)
+    return bad_input(Phrase::worded("The closure gives neither a closing length nor a stretch."));
   const double stretch = *layout.closure->stretch;
   if (!(stretch > -1.0) || !std::isfinite(stretch))
-    return bad_input("The closure's stretch is " + number_text(stretch) + "; it must be above -1.");
+    return bad_input(Phrase::worded("The closure's stretch is %1; it must be above -1.",
+                                    {figures_of(number_text(stretch))}));
   const auto anchor = find_anchor(surface, placement);
   if (!anchor) return anchor.problem();
   const auto section = closed_section(surface, anchor->place.point_m, anchor->section_normal);
@@ -109,13 +113,13 @@ Result<std::optional<Length>> resolve_closing_length(const BodySurface& surface,
 
 Result<Wrap> wrap_layout(const Body& body, const Layout& layout, const FlatMesh& mesh,
                          const Placement& placement) {
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (body.surface.faces.rows() == 0) return bad_input(Phrase::worded("The body has no faces."));
   return wrap_layout(BodySurface(body), layout, mesh, placement);
 }
 
 Result<Wrap> wrap_layout(const BodySurface& surface, const Layout& layout, const FlatMesh& mesh,
                          const Placement& placement) {
-  if (mesh.triangles.rows() == 0) return bad_input("The layout has no triangles.");
+  if (mesh.triangles.rows() == 0) return bad_input(Phrase::worded("The layout has no triangles."));
   const auto flat_point_m = layout_point(layout, placement);
   if (!flat_point_m) return flat_point_m.problem();
   const auto anchor = find_anchor(surface, placement);

@@ -6050,6 +6050,442 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
             <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
         </message>
+        <message>
+            <source>Inlet '%1' at %2 feeds nothing: move it into a chamber or channel, or within 1 mm of one.</source>
+            <translation>Einlass „%1“ bei %2 speist nichts: in eine Kammer oder einen Kanal verschieben oder bis auf 1 mm an einen heran.</translation>
+        </message>
+        <message>
+            <source>Inlets '%1' and '%2' both feed %3; keep one of them.</source>
+            <translation>Die Einlässe „%1“ und „%2“ speisen beide %3; einen davon behalten.</translation>
+        </message>
+        <message>
+            <source>No inlet reaches chamber '%1'; add an inlet, or a channel from a chamber that has one.</source>
+            <translation>Kein Einlass erreicht Kammer „%1“; einen Einlass hinzufügen oder einen Kanal von einer Kammer, die einen hat.</translation>
+        </message>
+        <message>
+            <source>Channel '%1' joins no chamber and no inlet; lengthen it or remove it.</source>
+            <translation>Kanal „%1“ verbindet weder Kammer noch Einlass; verlängern oder entfernen.</translation>
+        </message>
+        <message>
+            <source>With its taper of %1 the closing length shrinks to %2 at y = %3; use a smaller taper.</source>
+            <translation>Mit der Schräge von %1 schrumpft die Schließlänge bei y = %3 auf %2; eine kleinere Schräge nehmen.</translation>
+        </message>
+        <message>
+            <source>The closing length is %1; it has to be above zero.</source>
+            <translation>Die Schließlänge ist %1; sie muss über null liegen.</translation>
+        </message>
+        <message>
+            <source>The closing line at x = %1 lies %2 before the layout begins; move it to the layout's left edge.</source>
+            <translation>Die Schließlinie bei x = %1 liegt %2 vor dem Anfang des Layouts; an den linken Rand des Layouts verschieben.</translation>
+        </message>
+        <message>
+            <source>The layout is %1 too short to close at x = %2; make it or its strap longer, or the closing length shorter.</source>
+            <translation>Das Layout ist %1 zu kurz, um bei x = %2 zu schließen; es oder seinen Gurt verlängern oder die Schließlänge kürzen.</translation>
+        </message>
+        <message>
+            <source>%1 reaches %2 beyond the closing line at x = %3; move it, or change the closing length.</source>
+            <translation>%1 reicht %2 über die Schließlinie bei x = %3 hinaus; verschieben oder die Schließlänge ändern.</translation>
+        </message>
+        <message>
+            <source>%1 reaches %2 before the closing line at x = %3; move it, or change the closing length.</source>
+            <translation>%1 beginnt %2 vor der Schließlinie bei x = %3; verschieben oder die Schließlänge ändern.</translation>
+        </message>
+        <message>
+            <source>The mapping '%1' is not KEY=PART, e.g. 'cells=chamber'.</source>
+            <translation>Die Zuordnung „%1“ ist nicht SCHLÜSSEL=TEIL, z. B. „cells=chamber“.</translation>
+        </message>
+        <message>
+            <source>The mapping '%1' names no part: after = write outline, chamber, inset seam, channel, inlet, strap or ignore.</source>
+            <translation>Die Zuordnung „%1“ nennt keinen Teil: nach = outline, chamber, inset seam, channel, inlet, strap oder ignore schreiben.</translation>
+        </message>
+        <message>
+            <source>The mapping '%1' has a width that is not between 0 and 10 000 mm.</source>
+            <translation>Die Zuordnung „%1“ hat eine Breite, die nicht zwischen 0 und 10 000 mm liegt.</translation>
+        </message>
+        <message>
+            <source>The layout only touches a closing line at a point (from x = %1 to %2); close it where it has an edge or some height.</source>
+            <translation>Das Layout berührt eine Schließlinie nur in einem Punkt (von x = %1 bis %2); dort schließen, wo es einen Rand oder etwas Höhe hat.</translation>
+        </message>
+        <message>
+            <source>Rims and seams leave %1 along x for each chamber; at least 8 mm are needed: use fewer chambers, or narrower seams and rims.</source>
+            <translation>Ränder und Nähte lassen jeder Kammer %1 längs x; nötig sind mindestens 8 mm: weniger Kammern oder schmalere Nähte und Ränder nehmen.</translation>
+        </message>
+        <message>
+            <source>Rims and seams leave %1 along the limb for each chamber; at least 8 mm are needed: use fewer %2s, or narrower seams and rims.</source>
+            <translation>Ränder und Nähte lassen jeder Kammer %1 längs der Gliedmaße; nötig sind mindestens 8 mm: weniger Kammern übereinander (%2) oder schmalere Nähte und Ränder nehmen.</translation>
+        </message>
+        <message>
+            <source>band</source>
+            <translation>Band</translation>
+        </message>
+        <message>
+            <source>row</source>
+            <translation>Reihe</translation>
+        </message>
+        <message>
+            <source>A cuff of girth %1 with a growth of %2 comes to less than 40 mm at one edge; check both.</source>
+            <translation>Eine Manschette mit Umfang %1 und Zunahme %2 kommt an einem Rand auf weniger als 40 mm; beide Werte prüfen.</translation>
+        </message>
+        <message>
+            <source>"%1" of the layout "%2" is %3; it may be from %4 to %5.</source>
+            <translation>„%1“ des Layouts „%2“ ist %3; möglich ist %4 bis %5.</translation>
+        </message>
+        <message>
+            <source>"%1" of the layout "%2" is %3; give a whole number.</source>
+            <translation>„%1“ des Layouts „%2“ ist %3; eine ganze Zahl angeben.</translation>
+        </message>
+        <message>
+            <source>The layout "%1" has no parameter "%2"; it has: %3.</source>
+            <translation>Das Layout „%1“ hat keinen Parameter „%2“; es hat: %3.</translation>
+        </message>
+        <message>
+            <source>There is no layout form "%1"; there are: %2.</source>
+            <translation>Eine Layoutform „%1“ gibt es nicht; es gibt: %2.</translation>
+        </message>
+        <message>
+            <source>The strap is %1 wide, but the pack's edge is straight over %2 only; make the strap narrower or the pack higher.</source>
+            <translation>Der Gurt ist %1 breit, aber der Rand des Kissens ist nur auf %2 gerade; den Gurt schmaler oder das Kissen höher machen.</translation>
+        </message>
+        <message>
+            <source>The rim leaves %1 for the chamber, less than one spacing of %2; make the pack larger or the spacing smaller.</source>
+            <translation>Der Rand lässt der Kammer %1, weniger als einen Abstand von %2; das Kissen größer oder den Abstand kleiner machen.</translation>
+        </message>
+        <message>
+            <source>The pad's diameter is %1, more than %2 of the girth; make it smaller, or make a cuff instead.</source>
+            <translation>Der Durchmesser des Polsters ist %1, mehr als das %2-Fache des Umfangs; kleiner machen oder stattdessen eine Manschette.</translation>
+        </message>
+        <message>
+            <source>Rim and seams leave %1 for each ring; at least 6 mm are needed: use fewer rings or a larger pad.</source>
+            <translation>Rand und Nähte lassen jedem Ring %1; nötig sind mindestens 6 mm: weniger Ringe oder ein größeres Polster nehmen.</translation>
+        </message>
+        <message>
+            <source>A graduated sleeve has to be tighter at its distal end: "stretch-proximal" may not be above "stretch-distal".</source>
+            <translation>Eine abgestufte Stulpe muss am distalen Ende enger sein: „stretch-proximal“ darf nicht über „stretch-distal“ liegen.</translation>
+        </message>
+        <message>
+            <source>%1 %2 has no name.</source>
+            <translation>%1 %2 hat keinen Namen.</translation>
+        </message>
+        <message>
+            <source>Two %1s are named '%2'; give each its own name.</source>
+            <translation>Zwei Teile heißen %1 „%2“; jedem einen eigenen Namen geben.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 mm thick; give a thickness above 0 and at most 20 mm.</source>
+            <translation>%1 ist %2 mm dick; eine Dicke über 0 und höchstens 20 mm angeben.</translation>
+        </message>
+        <message>
+            <source>%1 has a stiffness of %2 N/mm; it cannot be negative.</source>
+            <translation>%1 hat eine Steifigkeit von %2 N/mm; negativ kann sie nicht sein.</translation>
+        </message>
+        <message>
+            <source>The skin sheet</source>
+            <translation>Die Hautlage</translation>
+        </message>
+        <message>
+            <source>The outer sheet</source>
+            <translation>Die Außenlage</translation>
+        </message>
+        <message>
+            <source>The skin sheet has no material; name a hardness from the silicone table.</source>
+            <translation>Die Hautlage hat kein Material; eine Härte aus der Silikontabelle nennen.</translation>
+        </message>
+        <message>
+            <source>The outer sheet has no material; name a hardness from the silicone table.</source>
+            <translation>Die Außenlage hat kein Material; eine Härte aus der Silikontabelle nennen.</translation>
+        </message>
+        <message>
+            <source>The backing along x</source>
+            <translation>Der Rückenstoff längs x</translation>
+        </message>
+        <message>
+            <source>The backing across</source>
+            <translation>Der Rückenstoff quer</translation>
+        </message>
+        <message>
+            <source>The outline measures %1 by %2; it should lie between 5 and 3000 mm, so check the unit.</source>
+            <translation>Der Umriss misst %1 mal %2; er sollte zwischen 5 und 3000 mm liegen, also die Einheit prüfen.</translation>
+        </message>
+        <message>
+            <source>The strap '%1'</source>
+            <translation>Der Gurt „%1“</translation>
+        </message>
+        <message>
+            <source>The layout has no chamber; draw at least one inside the outline.</source>
+            <translation>Das Layout hat keine Kammer; mindestens eine in den Umriss zeichnen.</translation>
+        </message>
+        <message>
+            <source>%1 crosses or touches itself at %2; %3</source>
+            <translation>%1 kreuzt oder berührt sich selbst bei %2; %3</translation>
+        </message>
+        <message>
+            <source>redraw it as one simple loop.</source>
+            <translation>als eine einfache Schleife neu zeichnen.</translation>
+        </message>
+        <message>
+            <source>bend it more gently or make it narrower.</source>
+            <translation>sanfter biegen oder schmaler machen.</translation>
+        </message>
+        <message>
+            <source>The outline</source>
+            <translation>Der Umriss</translation>
+        </message>
+        <message>
+            <source>An inset line of chamber '%1'</source>
+            <translation>Eine Innennaht-Linie der Kammer „%1“</translation>
+        </message>
+        <message>
+            <source>The seam between %1 is %2 wide at %3, less than the thicker sheet (%4); move them apart or use thinner sheets.</source>
+            <translation>Die Naht zwischen %1 ist bei %3 nur %2 breit, weniger als die dickere Lage (%4); auseinanderrücken oder dünnere Lagen nehmen.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap by %3 mm2; move them apart, or draw them as one chamber.</source>
+            <translation>%1 und %2 überlappen sich um %3 mm²; auseinanderrücken oder als eine Kammer zeichnen.</translation>
+        </message>
+        <message>
+            <source>%1 leaves the outline by %2 at %3; move it inside, or make the outline larger.</source>
+            <translation>%1 ragt bei %3 um %2 aus dem Umriss; hineinrücken oder den Umriss vergrößern.</translation>
+        </message>
+        <message>
+            <source>%1 and the outline</source>
+            <translation>%1 und dem Umriss</translation>
+        </message>
+        <message>
+            <source>%1 reaches %2 outside its chamber at %3; move it inside.</source>
+            <translation>%1 ragt bei %3 um %2 aus der Kammer; hineinrücken.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 from the chamber's wall at %3, less than the thicker sheet (%4), so the gap cannot open; move it inwards.</source>
+            <translation>%1 liegt bei %3 nur %2 von der Kammerwand, weniger als die dickere Lage (%4), also kann sich der Spalt nicht öffnen; nach innen rücken.</translation>
+        </message>
+        <message>
+            <source>Channel '%1' from %2 to %3 joins nothing; lengthen it into two chambers or to an inlet, or remove it.</source>
+            <translation>Kanal „%1“ von %2 bis %3 verbindet nichts; in zwei Kammern oder bis zu einem Einlass verlängern oder entfernen.</translation>
+        </message>
+        <message>
+            <source>Channel '%1' from %2 to %3 joins only one part and no inlet; lengthen it into two chambers or to an inlet, or remove it.</source>
+            <translation>Kanal „%1“ von %2 bis %3 erreicht nur einen Teil und keinen Einlass; in zwei Kammern oder bis zu einem Einlass verlängern oder entfernen.</translation>
+        </message>
+        <message>
+            <source>Strap '%1' shares no edge with the outline (%2 away); draw it so that they share an edge of at least 1 mm.</source>
+            <translation>Gurt „%1“ hat keine gemeinsame Kante mit dem Umriss (%2 entfernt); so zeichnen, dass beide eine Kante von mindestens 1 mm gemeinsam haben.</translation>
+        </message>
+        <message>
+            <source>The closure needs exactly one of closing length and stretch, and a finite start.</source>
+            <translation>Der Verschluss braucht genau eines von Schließlänge und Dehnung und einen endlichen Anfang.</translation>
+        </message>
+        <message>
+            <source>The closing stretch is %1; it should lie between -0.5 and 2.</source>
+            <translation>Die Dehnung des Verschlusses ist %1; sie sollte zwischen -0,5 und 2 liegen.</translation>
+        </message>
+        <message>
+            <source>The closing length grows by %1 mm for each mm towards proximal; it should lie between -2 and 2.</source>
+            <translation>Die Schließlänge wächst um %1 mm je mm nach proximal; der Wert sollte zwischen -2 und 2 liegen.</translation>
+        </message>
+        <message>
+            <source>%1 has a coordinate that is not a finite number.</source>
+            <translation>%1 hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>%1 has %2 points; a closed shape needs at least 3.</source>
+            <translation>%1 hat %2 Punkte; eine geschlossene Form braucht mindestens 3.</translation>
+        </message>
+        <message>
+            <source>%1 is thinner than 0.01 mm; draw it with an area.</source>
+            <translation>%1 ist dünner als 0,01 mm; mit einer Fläche zeichnen.</translation>
+        </message>
+        <message>
+            <source>%1 has a coordinate or width that is not a finite number.</source>
+            <translation>%1 hat eine Koordinate oder Breite, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>%1 has a width of %2; it has to be above zero.</source>
+            <translation>%1 hat eine Breite von %2; sie muss über null liegen.</translation>
+        </message>
+        <message>
+            <source>%1 needs a path of at least two different points.</source>
+            <translation>%1 braucht einen Pfad aus mindestens zwei verschiedenen Punkten.</translation>
+        </message>
+        <message>
+            <source>%1 has an inset spot whose place or radius is not a usable number.</source>
+            <translation>%1 hat einen Innennaht-Punkt, dessen Ort oder Radius keine brauchbare Zahl ist.</translation>
+        </message>
+        <message>
+            <source>%1: its inset line</source>
+            <translation>%1: ihre Innennaht-Linie</translation>
+        </message>
+        <message>
+            <source>The mesh edge lengths have to be finite and above zero.</source>
+            <translation>Die Kantenlängen des Netzes müssen endlich sein und über null liegen.</translation>
+        </message>
+        <message>
+            <source>A mesh edge of %1 (%2 beside seams) would need about %3 vertices, above the 500000 allowed; ask for longer edges.</source>
+            <translation>Eine Netzkante von %1 (%2 neben Nähten) brauchte rund %3 Eckpunkte, mehr als die erlaubten 500000; längere Kanten verlangen.</translation>
+        </message>
+        <message>
+            <source>Inlet '%1' has a coordinate that is not a finite number.</source>
+            <translation>Einlass „%1“ hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>Seam</source>
+            <translation>Naht</translation>
+        </message>
+        <message>
+            <source>Inset spot %1 of chamber '%2'</source>
+            <translation>Innennaht-Punkt %1 der Kammer „%2“</translation>
+        </message>
+        <message>
+            <source>Inset line %1 of chamber '%2'</source>
+            <translation>Innennaht-Linie %1 der Kammer „%2“</translation>
+        </message>
+        <message>
+            <source>The anchor point has a coordinate that is not a finite number.</source>
+            <translation>Der Ankerpunkt hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>The anchor point is %1 from the nearest skin and %2 is the most; check its coordinates and unit.</source>
+            <translation>Der Ankerpunkt liegt %1 von der nächsten Haut, höchstens %2 sind möglich; seine Koordinaten und die Einheit prüfen.</translation>
+        </message>
+        <message>
+            <source>The placement's turn is not a finite number.</source>
+            <translation>Die Drehung des Layouts ist keine endliche Zahl.</translation>
+        </message>
+        <message>
+            <source>At the anchor the skin faces along the body's axis (%1 degrees from it), so no direction goes round the limb; move the anchor off the end.</source>
+            <translation>Am Anker zeigt die Haut längs der Körperachse (%1 Grad von ihr), also führt keine Richtung um die Gliedmaße; den Anker vom Ende wegrücken.</translation>
+        </message>
+        <message>
+            <source>The section round the body at the anchor (station %1) is not closed, so a closing layout cannot go round there; move the anchor away from the ends or turn the layout less.</source>
+            <translation>Der Schnitt um den Körper am Anker (Station %1) ist nicht geschlossen, also kann ein Layout mit Verschluss dort nicht herumgehen; den Anker von den Enden wegrücken oder das Layout weniger drehen.</translation>
+        </message>
+        <message>
+            <source>'%1' is no standard place of this part; there are: %2.</source>
+            <translation>„%1“ ist keine Standardstelle dieses Körperteils; es gibt: %2.</translation>
+        </message>
+        <message>
+            <source>the landmark '%1' lies %2 mm off the skin: give it in the scan's own frame, in mm, within 20 mm of the skin.</source>
+            <translation>die Landmarke „%1“ liegt %2 mm neben der Haut: in den Koordinaten des Scans angeben, in mm, höchstens 20 mm von der Haut.</translation>
+        </message>
+        <message>
+            <source>the landmark '%1' lies where the scan has no closed section: take one farther from its ends.</source>
+            <translation>die Landmarke „%1“ liegt, wo der Scan keinen geschlossenen Schnitt hat: eine weiter von seinen Enden nehmen.</translation>
+        </message>
+        <message>
+            <source>give one or two landmarks, not %1.</source>
+            <translation>eine oder zwei Landmarken angeben, nicht %1.</translation>
+        </message>
+        <message>
+            <source>the landmark '%1' is given twice; keep one.</source>
+            <translation>die Landmarke „%1“ ist doppelt angegeben; eine behalten.</translation>
+        </message>
+        <message>
+            <source>the landmarks '%1' and '%2'</source>
+            <translation>die Landmarken „%1“ und „%2“</translation>
+        </message>
+        <message>
+            <source>%1 lie as on a right part, not a left one: correct the side, the axis or the points.</source>
+            <translation>%1 liegen wie auf einer rechten Gliedmaße, nicht auf einer linken: Seite, Achse oder Punkte korrigieren.</translation>
+        </message>
+        <message>
+            <source>%1 lie as on a left part, not a right one: correct the side, the axis or the points.</source>
+            <translation>%1 liegen wie auf einer linken Gliedmaße, nicht auf einer rechten: Seite, Achse oder Punkte korrigieren.</translation>
+        </message>
+        <message>
+            <source>%1 contradict each other by %2 degrees about the axis (%3 at most): correct a point.</source>
+            <translation>%1 widersprechen sich um %2 Grad um die Achse (höchstens %3): einen Punkt korrigieren.</translation>
+        </message>
+        <message>
+            <source>the front points along the axis: give the direction that the person's front faces.</source>
+            <translation>die Vorderseite zeigt längs der Achse: die Richtung angeben, in die die Person nach vorn schaut.</translation>
+        </message>
+        <message>
+            <source>the landmark '%1' lies on the wrong side: it puts the front %2 degrees from the one given (%3 at most): correct the point, the front or the side.</source>
+            <translation>die Landmarke „%1“ liegt auf der falschen Seite: nach ihr läge die Vorderseite %2 Grad neben der angegebenen (höchstens %3): Punkt, Vorderseite oder Seite korrigieren.</translation>
+        </message>
+        <message>
+            <source>the landmark '%1' lies at station %2, which makes the part %3 long on a scan of %4: correct the points, or state the axis from hand or foot to trunk.</source>
+            <translation>die Landmarke „%1“ liegt an der Station %2, damit wäre der Körperteil %3 lang bei einem Scan von %4: die Punkte korrigieren oder die Achse von Hand oder Fuß zum Rumpf angeben.</translation>
+        </message>
+        <message>
+            <source>%1 contradict each other by %2 of the length along the axis: correct a point.</source>
+            <translation>%1 widersprechen sich um %2 der Länge längs der Achse: einen Punkt korrigieren.</translation>
+        </message>
+        <message>
+            <source>The layout's centre line turns only %1 degrees round the body, so its closing edges cannot meet; turn the layout so that x goes round the limb.</source>
+            <translation>Die Mittellinie des Layouts läuft nur %1 Grad um den Körper, also können sich die Schließkanten nicht treffen; das Layout so drehen, dass x um die Gliedmaße läuft.</translation>
+        </message>
+        <message>
+            <source>Laid on, the layout laps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up to %4 layers, and how layers press on each other is not calculated; give it a closure, which leaves the overlapping tail out, or make it shorter round the body.</source>
+            <translation>Aufgelegt überlappt sich das Layout selbst: um Station %1, wo der Umfang %2 ist, liegen %3 cm² davon in bis zu %4 Schichten, und wie Schichten aufeinander drücken, wird nicht berechnet; einen Verschluss geben, der das überlappende Ende weglässt, oder es um den Körper herum kürzen.</translation>
+        </message>
+        <message>
+            <source>The closing length of %1 is %2 times the girth of %3 at station %4: such a layout is wound round more than once, and how layers press on each other is not calculated; give a closing length near the girth.</source>
+            <translation>Die Schließlänge von %1 ist das %2-Fache des Umfangs von %3 an der Station %4: Ein solches Layout ist mehr als einmal herumgewickelt, und wie Schichten aufeinander drücken, wird nicht berechnet; eine Schließlänge nahe dem Umfang angeben.</translation>
+        </message>
+        <message>
+            <source>The layout runs %1 past the distal end of the body, measured along the skin; move the anchor at least that far towards the proximal end, or use a body that reaches further.</source>
+            <translation>Das Layout läuft %1 über das distale Ende des Körpers hinaus, entlang der Haut gemessen; den Anker mindestens so weit zum proximalen Ende rücken oder einen Körper nehmen, der weiter reicht.</translation>
+        </message>
+        <message>
+            <source>The layout runs %1 past the proximal end of the body, measured along the skin; move the anchor at least that far towards the distal end, or use a body that reaches further.</source>
+            <translation>Das Layout läuft %1 über das proximale Ende des Körpers hinaus, entlang der Haut gemessen; den Anker mindestens so weit zum distalen Ende rücken oder einen Körper nehmen, der weiter reicht.</translation>
+        </message>
+        <message>
+            <source>The layout runs %1 past the distal end of the body and %2 past the proximal end of the body, measured along the skin; shorten the layout or use a body that reaches further.</source>
+            <translation>Das Layout läuft %1 über das distale und %2 über das proximale Ende des Körpers hinaus, entlang der Haut gemessen; das Layout kürzen oder einen Körper nehmen, der weiter reicht.</translation>
+        </message>
+        <message>
+            <source>The layout lies on '%1', where nothing may lie (%2 cm² of it, first at (%3, %4, %5) mm): move or turn it, or make it smaller; change the region only if it is wrong.</source>
+            <translation>Das Layout liegt auf „%1“, wo nichts liegen darf (%2 cm² davon, zuerst bei (%3; %4; %5) mm): verschieben, drehen oder kleiner machen; den Bereich nur ändern, wenn er falsch ist.</translation>
+        </message>
+        <message>
+            <source>The body has no closed section at the anchor's station of %1; choose a station further from the ends.</source>
+            <translation>Der Körper hat an der Ankerstation %1 keinen geschlossenen Schnitt; eine Station weiter von den Enden wählen.</translation>
+        </message>
+        <message>
+            <source>The anchor's station or angle is not a finite number.</source>
+            <translation>Station oder Winkel des Ankers ist keine endliche Zahl.</translation>
+        </message>
+        <message>
+            <source>The anchor's station is %1, but the body reaches from 0 to %2 along its axis; choose a station between.</source>
+            <translation>Die Ankerstation ist %1, aber der Körper reicht längs seiner Achse von 0 bis %2; eine Station dazwischen wählen.</translation>
+        </message>
+        <message>
+            <source>No skin lies at %1 degrees about the axis at station %2; place the anchor by a point instead.</source>
+            <translation>Bei %1 Grad um die Achse liegt an der Station %2 keine Haut; den Anker stattdessen durch einen Punkt festlegen.</translation>
+        </message>
+        <message>
+            <source>The flat point that lies on the anchor, %1, lies %2 mm off the layout, which reaches from x = %3 to %4 mm and from y = %5 to %6 mm; give a point of the layout (wear, layout_point_mm).</source>
+            <translation>Der Punkt des Layouts, der auf dem Anker liegt, %1, liegt %2 mm neben dem Layout, das von x = %3 bis %4 mm und von y = %5 bis %6 mm reicht; einen Punkt des Layouts angeben (wear, layout_point_mm).</translation>
+        </message>
+        <message>
+            <source>The flat point that lies on the anchor has a coordinate that is not a finite number.</source>
+            <translation>Der Punkt des Layouts, der auf dem Anker liegt, hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>The layout has no outline.</source>
+            <translation>Das Layout hat keinen Umriss.</translation>
+        </message>
+        <message>
+            <source>The layout's closing length is %1; it must be above 0.</source>
+            <translation>Die Schließlänge des Layouts ist %1; sie muss über 0 liegen.</translation>
+        </message>
+        <message>
+            <source>The body has no faces.</source>
+            <translation>Der Körper hat keine Flächen.</translation>
+        </message>
+        <message>
+            <source>The closure gives neither a closing length nor a stretch.</source>
+            <translation>Der Verschluss gibt weder Schließlänge noch Dehnung an.</translation>
+        </message>
+        <message>
+            <source>The closure's stretch is %1; it must be above -1.</source>
+            <translation>Die Dehnung des Verschlusses ist %1; sie muss über -1 liegen.</translation>
+        </message>
+        <message>
+            <source>The layout has no triangles.</source>
+            <translation>Das Layout hat keine Dreiecke.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>

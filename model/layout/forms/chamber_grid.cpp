@@ -24,11 +24,16 @@ class Grid {
 
   std::optional<Problem> no_room() const {
     if (chamber_m_.minCoeff() >= kSmallestChamber_m) return std::nullopt;
-    const bool along = chamber_m_.x() < chamber_m_.y();
-    return bad_input("Rims and seams leave " + fixed_text(chamber_m_.minCoeff() / 1e-3, 1) + " mm " +
-                     (along ? "along x" : "along the limb") +
-                     " for each chamber; at least 8 mm are needed: use fewer " +
-                     (along ? "chambers" : grid_.row_word + "s") + ", or narrower seams and rims.");
+    const Phrase left = millimetres_of(Length(chamber_m_.minCoeff()));
+    if (chamber_m_.x() < chamber_m_.y())
+      return bad_input(
+          Phrase::worded("Rims and seams leave %1 along x for each chamber; at least 8 mm are needed: use "
+                         "fewer chambers, or narrower seams and rims.",
+                         {left}));
+    return bad_input(Phrase::worded(
+        "Rims and seams leave %1 along the limb for each chamber; at least 8 mm are needed: use "
+        "fewer %2s, or narrower seams and rims.",
+        {left, grid_.row_word == "band" ? Phrase::worded("band") : Phrase::worded("row")}));
   }
 
   Layout draw() const {

@@ -1,6 +1,5 @@
 #include <cmath>
 
-#include "model/core/number_text.hpp"
 #include "model/layout/forms/chamber_grid.hpp"
 
 namespace wrapgauge {
@@ -25,8 +24,9 @@ Result<Layout> draw_cuff(const LayoutFormValues& values) {
   const double stretch = values.number("stretch");
   const double middle = values.metres("girth"), half = 0.5 * values.metres("growth");
   if (middle - std::abs(half) < kThinnest_m)
-    return bad_input("A cuff of girth " + fixed_text(1e3 * middle, 1) + " mm with a growth of " +
-                     fixed_text(2e3 * half, 1) + " mm comes to less than 40 mm at one edge; check both.");
+    return bad_input(Phrase::worded(
+        "A cuff of girth %1 with a growth of %2 comes to less than 40 mm at one edge; check both.",
+        {millimetres_of(Length(middle)), millimetres_of(Length(2.0 * half))}));
   return draw_band(values, (middle - half) / (1.0 + stretch), (middle + half) / (1.0 + stretch), stretch,
                    "row");
 }

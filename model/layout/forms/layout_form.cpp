@@ -26,12 +26,14 @@ std::string names_of(const Items& items) {
 
 std::optional<Problem> unusable_value(const LayoutForm& form, const LayoutParameter& parameter,
                                       double value) {
-  const std::string what =
-      "\"" + parameter.name + "\" of the layout \"" + form.name + "\" is " + number_text(value);
+  const Phrase named = name_of(parameter.name), of = name_of(form.name), is = figures_of(number_text(value));
   if (!(value >= parameter.least && value <= parameter.most))
-    return bad_input(what + "; it may be from " + number_text(parameter.least) + " to " +
-                     number_text(parameter.most) + ".");
-  if (parameter.whole && value != std::floor(value)) return bad_input(what + "; give a whole number.");
+    return bad_input(Phrase::worded(
+        "\"%1\" of the layout \"%2\" is %3; it may be from %4 to %5.",
+        {named, of, is, figures_of(number_text(parameter.least)), figures_of(number_text(parameter.most))}));
+  if (parameter.whole && value != std::floor(value))
+    return bad_input(
+        Phrase::worded("\"%1\" of the layout \"%2\" is %3; give a whole number.", {named, of, is}));
   return std::nullopt;
 }
 
@@ -51,8 +53,9 @@ Result<std::map<std::string, double>> checked_values(const LayoutForm& form,
   for (const LayoutParameter& parameter : form.parameters) values[parameter.name] = parameter.default_value;
   for (const auto& [name, value] : given) {
     if (!values.contains(name))
-      return bad_input("The layout \"" + form.name + "\" has no parameter \"" + name +
-                       "\"; it has: " + names_of(form.parameters) + ".");
+      return bad_input(
+          Phrase::worded("The layout \"%1\" has no parameter \"%2\"; it has: %3.",
+                         {name_of(form.name), name_of(name), name_of(names_of(form.parameters))}));
     values[name] = value;
   }
   for (const LayoutParameter& parameter : form.parameters)
@@ -68,7 +71,8 @@ Result<std::map<std::string, double>> checked_values(const LayoutForm& form,
 Result<const LayoutFormMaker*> find_maker(const std::string& name) {
   for (const LayoutFormMaker& maker : makers())
     if (maker.form.name == name) return &maker;
-  return bad_input("There is no layout form \"" + name + "\"; there are: " + names_of(layout_forms()) + ".");
+  return bad_input(Phrase::worded("There is no layout form \"%1\"; there are: %2.",
+                                  {name_of(name), name_of(names_of(layout_forms()))}));
 }
 
 }  // namespace

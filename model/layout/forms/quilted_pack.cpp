@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/core/number_text.hpp"
 #include "model/geometry/stroke.hpp"
 #include "model/layout/forms/layout_form_values.hpp"
 
@@ -36,9 +35,10 @@ Result<std::monostate> add_strap(Layout& layout, const Vec2& outer_m, double str
   const double width = values.metres("strap-width");
   if (width == 0.0) return std::monostate{};
   if (width > straight_m)
-    return bad_input("The strap is " + fixed_text(1e3 * width, 1) +
-                     " mm wide, but the pack's edge is straight over " + fixed_text(1e3 * straight_m, 1) +
-                     " mm only; make the strap narrower or the pack higher.");
+    return bad_input(
+        Phrase::worded("The strap is %1 wide, but the pack's edge is straight over %2 only; make the strap "
+                       "narrower or the pack higher.",
+                       {millimetres_of(Length(width)), millimetres_of(Length(straight_m))}));
   const double closing = values.metres("girth") / (1.0 + values.number("stretch"));
   const double low = 0.5 * (outer_m.y() - width), end = closing + kStrapOverlap_m;
   layout.straps.push_back({"strap",
@@ -54,9 +54,10 @@ Result<Layout> draw_quilted_pack(const LayoutFormValues& values) {
   const Vec2 outer(values.number("cover") * values.metres("girth"), values.metres("height"));
   const Vec2 low(rim, rim), size = outer - 2.0 * low;
   if (size.minCoeff() < spacing)
-    return bad_input("The rim leaves " + fixed_text(1e3 * size.minCoeff(), 1) +
-                     " mm for the chamber, less than one spacing of " + fixed_text(1e3 * spacing, 1) +
-                     " mm; make the pack larger or the spacing smaller.");
+    return bad_input(Phrase::worded(
+        "The rim leaves %1 for the chamber, less than one spacing of %2; make the pack larger or the spacing "
+        "smaller.",
+        {millimetres_of(Length(size.minCoeff())), millimetres_of(Length(spacing))}));
   const double corner = std::min(values.metres("corner"), 0.5 * size.minCoeff());
   Layout layout;
   layout.outline_m =

@@ -61,14 +61,16 @@ Result<Layout> draw_round_pad(const LayoutFormValues& values) {
   const double radius = 0.5 * values.metres("diameter"), seam = values.metres("seam");
   const int rings = values.count("rings");
   if (2.0 * radius > kLargestGirthShare * values.metres("girth"))
-    return bad_input("The pad's diameter is " + fixed_text(2e3 * radius, 1) + " mm, more than " +
-                     number_text(kLargestGirthShare) +
-                     " of the girth; make it smaller, or make a cuff instead.");
+    return bad_input(Phrase::worded(
+        "The pad's diameter is %1, more than %2 of the girth; make it smaller, or make a cuff instead.",
+        {millimetres_of(Length(2.0 * radius)), figures_of(number_text(kLargestGirthShare))}));
   // The middle chamber's radius is a ring's width.
   const double width = (radius - values.metres("rim") - rings * seam) / (rings + 1);
   if (width < kSmallestWidth_m)
-    return bad_input("Rim and seams leave " + fixed_text(1e3 * width, 1) +
-                     " mm for each ring; at least 6 mm are needed: use fewer rings or a larger pad.");
+    return bad_input(
+        Phrase::worded("Rim and seams leave %1 for each ring; at least 6 mm are needed: use fewer rings or a "
+                       "larger pad.",
+                       {millimetres_of(Length(width))}));
   Layout layout;
   layout.outline_m = flattened_ellipse(Vec2::Zero(), Vec2(radius, radius), kFlattening);
   layout.chambers.push_back(

@@ -18,8 +18,8 @@ Result<Layout> draw_graduated(const LayoutFormValues& values) {
   const double distal = values.number("stretch-distal"), proximal = values.number("stretch-proximal");
   if (proximal > distal)
     return bad_input(
-        "A graduated sleeve has to be tighter at its distal end: \"stretch-proximal\" may not be above "
-        "\"stretch-distal\".");
+        Phrase::worded("A graduated sleeve has to be tighter at its distal end: \"stretch-proximal\" may not "
+                       "be above \"stretch-distal\"."));
   return draw_sleeve(values, distal, proximal);
 }
 
