@@ -20,8 +20,8 @@ double normal_deviate(double percentile) {
 
 Result<double> body_measure_mm(std::string_view name, Sex sex, double percentile) {
   if (!(percentile >= kTablePercentiles.front() && percentile <= kTablePercentiles.back()))
-    return bad_input("the percentile is " + fixed_text(percentile, 2) +
-                     "; the table of body measures goes from 1 to 99.");
+    return bad_input(Phrase::worded("the percentile is %1; the table of body measures goes from 1 to 99.",
+                                    {figures_of(fixed_text(percentile, 2))}));
   for (const BodyMeasure& measure : body_measures()) {
     if (measure.name != name) continue;
     const auto& column = sex == Sex::kMale ? measure.men_mm : measure.women_mm;
@@ -31,7 +31,8 @@ Result<double> body_measure_mm(std::string_view name, Sex sex, double percentile
     const double share = (normal_deviate(percentile) - from) / (to - from);
     return column[i] + share * (column[i + 1] - column[i]);
   }
-  return bad_input("there is no body measure '" + std::string(name) + "' in the table.");
+  return bad_input(
+      Phrase::worded("there is no body measure '%1' in the table.", {name_of(std::string(name))}));
 }
 
 }  // namespace wrapgauge

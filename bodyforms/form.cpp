@@ -20,6 +20,11 @@ std::string names_of(const Items& items) {
   return text;
 }
 
+Problem no_such_form(const std::string& name) {
+  return bad_input(Phrase::worded("There is no body form \"%1\"; there are: %2.",
+                                  {name_of(name), name_of(names_of(forms()))}));
+}
+
 Result<double> default_of(const FormParameter& parameter, const FormValues& before, const Person& person) {
   const auto value_of = [&](const std::string& name) -> Result<double> {
     if (const auto found = before.find(name); found != before.end()) return found->second;
@@ -70,8 +75,9 @@ Result<double> value_for(const Form& form, const FormParameter& parameter,
                          const Person& person) {
   if (const auto found = given.find(parameter.name); found != given.end()) return found->second;
   if (!parameter.default_value && !parameter.follows_person())
-    return bad_input("The form \"" + form.name + "\" needs " + parameter.name + ", the " + parameter.meaning +
-                     ": " + parameter.source + ".");
+    return bad_input(Phrase::worded("The form \"%1\" needs %2, the %3: %4.",
+                                    {name_of(form.name), name_of(parameter.name), name_of(parameter.meaning),
+                                     name_of(parameter.source)}));
   return default_of(parameter, before, person);
 }
 
@@ -82,16 +88,18 @@ Result<FormValues> checked_values(const Form& form, const std::map<std::string, 
     bool known = false;
     for (const FormParameter& parameter : form.parameters) known |= parameter.name == item.first;
     if (!known)
-      return bad_input("The form \"" + form.name + "\" has no parameter \"" + item.first +
-                       "\"; it has: " + names_of(form.parameters) + ".");
+      return bad_input(
+          Phrase::worded("The form \"%1\" has no parameter \"%2\"; it has: %3.",
+                         {name_of(form.name), name_of(item.first), name_of(names_of(form.parameters))}));
   }
   for (const FormParameter& parameter : form.parameters) {
     const auto value = value_for(form, parameter, given, values, person);
     if (!value) return value.problem();
     if (!(*value >= parameter.least && *value <= parameter.most))
-      return bad_input("\"" + parameter.name + "\" of the form \"" + form.name + "\" is " +
-                       number_text(*value) + "; it may be from " + number_text(parameter.least) + " to " +
-                       number_text(parameter.most) + ".");
+      return bad_input(Phrase::worded(
+          "\"%1\" of the form \"%2\" is %3; it may be from %4 to %5.",
+          {name_of(parameter.name), name_of(form.name), figures_of(number_text(*value)),
+           figures_of(number_text(parameter.least)), figures_of(number_text(parameter.most))}));
     values[parameter.name] = *value;
   }
   return values;
@@ -145,7 +153,8 @@ void mirror(Body& body) {
 Result<MadeForm> make(const FormMaker& maker, const std::map<std::string, double>& parameters,
                       const Person& person) {
   if (person.side == BodySide::kLeft && !maker.form.sided)
-    return bad_input("The form \"" + maker.form.name + "\" has no left and right; leave the side out.");
+    return bad_input(Phrase::worded("The form \"%1\" has no left and right; leave the side out.",
+                                    {name_of(maker.form.name)}));
   Result<FormValues> values = checked_values(maker.form, parameters, person);
   if (!values) return values.problem();
   Result<FormSurface> surface = maker.surface(*values);
@@ -182,7 +191,7 @@ std::optional<Problem> form_values_problem(const std::string& name,
     const auto values = checked_values(form, parameters, person);
     return values ? std::nullopt : std::optional(values.problem());
   }
-  return bad_input("There is no body form \"" + name + "\"; there are: " + names_of(forms()) + ".");
+  return no_such_form(name);
 }
 
 std::vector<std::string> measures_missing(const Form& form, const std::map<std::string, double>& given) {
@@ -229,7 +238,7 @@ Result<MadeForm> make_measured_form(const std::string& name, const std::map<std:
                                     const Person& person) {
   for (const FormMaker& maker : makers())
     if (maker.form.name == name) return make(maker, parameters, person);
-  return bad_input("There is no body form \"" + name + "\"; there are: " + names_of(forms()) + ".");
+  return no_such_form(name);
 }
 
 Result<Body> make_form(const std::string& name, const std::map<std::string, double>& parameters,

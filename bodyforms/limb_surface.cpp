@@ -81,10 +81,11 @@ std::optional<Problem> too_steep(const std::vector<GirthAtStation>& girths) {
                  step = girths[i + 1].station - girths[i].station;
     if (std::abs(rise / step) > kTurn)
       return bad_input(
-          "Between stations " + std::to_string(std::lround(girths[i].station / mm)) + " and " +
-          std::to_string(std::lround(girths[i + 1].station / mm)) +
-          " mm the girth changes so much that the surface is steeper than 45 degrees; give stations "
-          "further apart or girths closer together.");
+          Phrase::worded("Between stations %1 and %2 mm the girth changes so much that the surface is "
+                         "steeper than 45 degrees; "
+                         "give stations further apart or girths closer together.",
+                         {figures_of(std::to_string(std::lround(girths[i].station / mm))),
+                          figures_of(std::to_string(std::lround(girths[i + 1].station / mm)))}));
   }
   return std::nullopt;
 }

@@ -61,16 +61,15 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (!read) return say_problem(read.problem(), streams);
   Job job = std::move(read).value();
   if (command.edge_mm) job.plan.mesh_edge = *command.edge_mm * mm;
-
   if (command.wrinkled_too) job.plan.compare_wrinkled = true;
-
   if (command.date) job.plan.date = *command.date;
   const auto extras = read_note_studies(job, command.studies);
   if (!extras) return say_problem(extras.problem(), streams);
   auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
   if (!prepared) return say_problem(prepared.problem(), streams);
   if (command.note)
-    if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
+    if (auto problem = not_of_a_test_object(prepared->part, Phrase::worded("note")))
+      return say_problem(*problem, streams);
   if (auto words = long_solve_words(forecast_solve(job.plan, *prepared, {.mesh_error = command.mesh_error})))
     streams.err << wrapped(*words, 2);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);

@@ -47,7 +47,8 @@ int run_note(const NoteCommand& command, Streams streams) {
   if (!extras) return say_problem(extras.problem(), streams);
   auto prepared = prepare(job.plan, job.body, job.resources, mesh_of_plan(job.plan));
   if (!prepared) return say_problem(prepared.problem(), streams);
-  if (auto problem = not_of_a_test_object(prepared->part, "note")) return say_problem(*problem, streams);
+  if (auto problem = not_of_a_test_object(prepared->part, Phrase::worded("note")))
+    return say_problem(*problem, streams);
   if (auto words = long_solve_words(forecast_solve(job.plan, *prepared))) streams.err << wrapped(*words, 2);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
   auto opened = ResultFolder::open(command.folder, origin_of(job));

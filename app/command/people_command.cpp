@@ -123,7 +123,8 @@ int run_people(const PeopleCommand& command, Streams streams) {
   if (!people) return say_problem(people.problem(), streams);
   const auto ready = prepare(job->plan, job->body, job->resources, mesh_of_plan(job->plan));
   if (!ready) return say_problem(ready.problem(), streams);
-  if (auto problem = not_of_a_test_object(ready->part, "people")) return say_problem(*problem, streams);
+  if (auto problem = not_of_a_test_object(ready->part, Phrase::worded("people")))
+    return say_problem(*problem, streams);
   if (auto started = start_picture_program(); !started) return say_problem(started.problem(), streams);
   const RunFolders folders = run_folders(command.runs);
   const PeopleJob wanted{job->plan,         job->body,          job->resources,     body_for,

@@ -5,6 +5,7 @@
 
 #include "app/job/resource_folder.hpp"
 #include "model/core/file.hpp"
+#include "model/core/system_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -14,7 +15,8 @@ Result<std::vector<std::filesystem::path>> json_files(const std::filesystem::pat
   std::error_code error;
   for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end; at.increment(error))
     if (at->path().extension() == ".json") files.push_back(at->path());
-  if (error || files.empty()) return bad_input("folder '" + folder.string() + "' holds no demo files.");
+  if (error || files.empty())
+    return bad_input(Phrase::worded("folder '%1' holds no demo files.", {name_of(folder.string())}));
   std::sort(files.begin(), files.end());
   return files;
 }
@@ -26,7 +28,9 @@ Result<std::vector<std::filesystem::path>> copy_folder(const std::filesystem::pa
   if (!files) return files.problem();
   std::error_code error;
   std::filesystem::create_directories(to, error);
-  if (error) return bad_input("folder '" + to.string() + "' could not be made: " + error.message() + ".");
+  if (error)
+    return bad_input(Phrase::worded("folder '%1' could not be made: %2.",
+                                    {name_of(to.string()), system_words(error.value())}));
   std::vector<std::filesystem::path> written;
   for (const std::filesystem::path& file : *files) {
     const auto bytes = read_file(file);

@@ -102,8 +102,8 @@ Result<std::monostate> drop_kept(const KeptPlan& kept) {
   remove_all_of(kept);
   std::error_code none;
   if (std::filesystem::exists(kept.plan, none))
-    return bad_input("'" + kept.plan.filename().string() +
-                     "' could not be deleted: see who else has it open.");
+    return bad_input(Phrase::worded("'%1' could not be deleted: see who else has it open.",
+                                    {name_of(kept.plan.filename().string())}));
   std::filesystem::remove(kept.plan.parent_path(), none);  // the last one takes the folder along
   return std::monostate{};
 }

@@ -18,9 +18,10 @@ constexpr int kStations = 9;              // between the edges
 Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, Length station) {
   const Girth girth = girth_at(body, station);
   if (girth.kind == SectionKind::kOneLoop) return girth.girth;
-  return bad_input("The body has no single closed section at " + in_millimetres(station.si()) + ", where \"" +
-                   parameter.name + "\" is measured (the body is " + in_millimetres(body_length(body).si()) +
-                   " long): choose another --station, or give --" + parameter.name + ".");
+  return bad_input(Phrase::worded(
+      "The body has no single closed section at %1, where \"%2\" is measured (the body is %3 long): "
+      "choose another --station, or give --%2.",
+      {millimetres_of(station), name_of(parameter.name), millimetres_of(body_length(body))}));
 }
 
 // Of the loop, halfway up.

@@ -11,7 +11,7 @@ namespace wrapgauge {
 
 Result<NoteFiles> make_note(const Estimate& estimate, const Summary& summary,
                             const std::vector<InputFile>& inputs_now, const NoteExtras& extras) {
-  if (auto problem = not_of_a_test_object(summary.part, "note")) return *problem;
+  if (auto problem = not_of_a_test_object(summary.part, Phrase::worded("note"))) return *problem;
   const auto note = study_note(summary, inputs_now, extras);
   if (!note) return note.problem();
   const NotePictures pictures = note_pictures(estimate);

@@ -16,8 +16,10 @@ bool holds_tables(const std::filesystem::path& folder) {
 Result<std::filesystem::path> resource_folder() {
   if (const char* chosen = std::getenv("WRAPGAUGE_RESOURCES"); chosen && *chosen) {
     if (holds_tables(chosen)) return std::filesystem::path(chosen);
-    return bad_input(std::string("WRAPGAUGE_RESOURCES is '") + chosen +
-                     "', where no limits.json lies: set it to the program's resources folder or unset it.");
+    return bad_input(Phrase::worded(
+        "WRAPGAUGE_RESOURCES is '%1', where no limits.json lies: set it to the program's resources "
+        "folder or unset it.",
+        {name_of(chosen)}));
   }
   std::error_code error;
   const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
@@ -26,9 +28,9 @@ Result<std::filesystem::path> resource_folder() {
       return beside;
   const std::filesystem::path source = WRAPGAUGE_RESOURCES_SOURCE;  // empty in a package
   if (!source.empty() && holds_tables(source)) return source;
-  return bad_input(
-      "the program's tables (limits.json and others) were not found: set WRAPGAUGE_RESOURCES to their "
-      "folder.");
+  return bad_input(Phrase::worded(
+      "the program's tables (limits.json and others) were not found: set WRAPGAUGE_RESOURCES to "
+      "their folder."));
 }
 
 }  // namespace wrapgauge

@@ -13,6 +13,7 @@
 #include "model/core/clean_text.hpp"
 #include "model/core/file.hpp"
 #include "model/core/staging_folder.hpp"
+#include "model/core/system_words.hpp"
 #include "model/core/temporary_file.hpp"
 #include "model/core/version.hpp"
 
@@ -28,10 +29,13 @@ constexpr off_t kRoom = 8 << 20;  // a set with its note takes about 2 MiB
 Result<fs::path> resolved(const fs::path& folder) {
   std::error_code error;
   fs::path path = fs::weakly_canonical(fs::absolute(folder, error), error);
-  if (error) return bad_input("folder '" + folder.string() + "' cannot be found: " + error.message() + ".");
+  if (error)
+    return bad_input(Phrase::worded("folder '%1' cannot be found: %2.",
+                                    {name_of(folder.string()), system_words(error.value())}));
   if (path.filename().empty()) path = path.parent_path();
   if (fs::exists(path, error) && !fs::is_directory(path, error))
-    return bad_input("'" + folder.string() + "' is a file: name a folder for the results.");
+    return bad_input(
+        Phrase::worded("'%1' is a file: name a folder for the results.", {name_of(folder.string())}));
   return path;
 }
 
@@ -60,13 +64,15 @@ class MissingFolders {
 Result<std::monostate> try_room(const fs::path& place, const fs::path& folder) {
   const fs::path file = place / "room";
   const int descriptor = ::open(file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-  if (descriptor < 0) return file_problem("write into", folder, errno);
+  if (descriptor < 0) return cannot_write_into(folder, errno);
   const int error = ::posix_fallocate(descriptor, 0, kRoom);
   ::close(descriptor);
   ::unlink(file.c_str());
   if (error == ENOSPC || error == EDQUOT || error == EFBIG)
-    return bad_input("There is no room for results in " + folder.string() +
-                     ": less than 8 MB can be written. Make room, or name another folder.");
+    return bad_input(
+        Phrase::worded("There is no room for results in %1: less than 8 MB can be written. Make room, or "
+                       "name another folder.",
+                       {name_of(folder.string())}));
   return std::monostate{};
 }
 
@@ -146,7 +152,8 @@ Result<ResultFolder> ResultFolder::open(const fs::path& folder, ResultOrigin ori
   if (!path) return path.problem();
   const MissingFolders above(path->parent_path());
   if (above.error())
-    return bad_input("folder '" + folder.string() + "' could not be made: " + above.error().message() + ".");
+    return bad_input(Phrase::worded("folder '%1' could not be made: %2.",
+                                    {name_of(folder.string()), system_words(above.error().value())}));
   std::error_code error;
   const bool there = fs::exists(*path, error);
   const bool beside = ::access(path->parent_path().c_str(), W_OK) == 0;
@@ -154,7 +161,7 @@ Result<ResultFolder> ResultFolder::open(const fs::path& folder, ResultOrigin ori
   const auto staging = StagingFolder::in(there && !beside ? *path : path->parent_path(),
                                          there && !beside ? kStagingInside : staging_beside(*path));
   if (!staging) return staging.problem();
-  if (there && ::access(path->c_str(), W_OK) != 0) return file_problem("write into", folder, errno);
+  if (there && ::access(path->c_str(), W_OK) != 0) return cannot_write_into(folder, errno);
   if (auto room = try_room(staging->path(), folder); !room) return room.problem();
   if (there)
     if (auto marked = mark_stale(*path, origin); !marked) return marked.problem();

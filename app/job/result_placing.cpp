@@ -8,6 +8,7 @@
 
 #include "model/core/file.hpp"
 #include "model/core/staging_folder.hpp"
+#include "model/core/system_words.hpp"
 #include "model/core/temporary_file.hpp"
 
 namespace wrapgauge {
@@ -44,8 +45,9 @@ Result<std::monostate> keep_aside(const Placing& placing, const fs::path& to) {
     std::error_code error;
     fs::create_hard_link(placing.folder / name, to / aside, error);
     if (error && !fs::copy_file(placing.folder / name, to / aside, error))
-      return bad_input("Cannot keep " + (placing.folder / name).string() + " as " + aside + ": " +
-                       error.message() + ".");
+      return bad_input(Phrase::worded(
+          "Cannot keep %1 as %2: %3.",
+          {name_of((placing.folder / name).string()), name_of(aside), system_words(error.value())}));
   }
   return std::monostate{};
 }
@@ -62,7 +64,7 @@ Result<std::monostate> put_in_place(const Placing& placing, const fs::path& stag
   flush_folder(placing.folder);
   for (const ResultFile& file : placing.files)
     if (::rename((staged / file.name).c_str(), (placing.folder / file.name).c_str()) != 0)
-      return file_problem("write", placing.folder / file.name, errno);
+      return cannot_write(placing.folder / file.name, errno);
   for (const std::string& name : placing.going)
     if (std::none_of(placing.files.begin(), placing.files.end(),
                      [&](const ResultFile& file) { return file.name == name; }))

@@ -53,7 +53,8 @@ Result<std::string> note_pdf(const Note& note, const NotePictures& pictures) {
   const PdfDateFixed no_time_zone;
   QByteArray bytes;
   QBuffer buffer(&bytes);
-  if (!buffer.open(QIODevice::WriteOnly)) return bad_input("the note's PDF could not be written: no memory.");
+  if (!buffer.open(QIODevice::WriteOnly))
+    return bad_input(Phrase::worded("the note's PDF could not be written: no memory."));
   std::vector<PdfBookmark> sections;
   {
     QPdfWriter writer(&buffer);
@@ -64,7 +65,7 @@ Result<std::string> note_pdf(const Note& note, const NotePictures& pictures) {
     QPainter painter;
     for (std::size_t page = 0; page < pages.size(); ++page) {
       if (page == 0 ? !painter.begin(&writer) : !writer.newPage())
-        return bad_input("the note's PDF could not be drawn.");
+        return bad_input(Phrase::worded("the note's PDF could not be drawn."));
       painter.setRenderHint(QPainter::LosslessImageRendering);
       for (const PlacedRow& placed : pages[page]) draw_row(placed, room.width(), painter);
       draw_foot(note, page, pages.size(), room, painter);

@@ -133,9 +133,11 @@ Result<std::string> with_properties(std::string pdf, const PdfProperties& proper
   const auto pages = catalogue ? pages_in(pdf, *catalogue) : std::vector<std::size_t>();
   for (const PdfBookmark& mark : properties.bookmarks)
     if (mark.page >= pages.size())
-      return bad_input("the note's PDF could not be given its properties: it is not as Qt writes it.");
+      return bad_input(
+          Phrase::worded("the note's PDF could not be given its properties: it is not as Qt writes it."));
   if (pages.empty())
-    return bad_input("the note's PDF could not be given its properties: it has no pages that were found.");
+    return bad_input(
+        Phrase::worded("the note's PDF could not be given its properties: it has no pages that were found."));
   Objects objects{{places->information, information_of(properties)}};
   std::string root = "<<" + *catalogue + "/Lang (" + properties.language +
                      ") /ViewerPreferences << /DisplayDocTitle true >>";

@@ -26,8 +26,8 @@ Result<std::monostate> start_picture_program() {
     static QGuiApplication application(count, arguments);
   }
   if (QFontInfo(QFont()).family().isEmpty())
-    return bad_input(
-        "no font is installed, so pictures would have no words: install one, e.g. fonts-dejavu-core.");
+    return bad_input(Phrase::worded(
+        "no font is installed, so pictures would have no words: install one, e.g. fonts-dejavu-core."));
   return std::monostate{};
 }
 

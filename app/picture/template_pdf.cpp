@@ -40,7 +40,7 @@ Result<std::string> template_pdf(const TemplateDrawing& drawing, const TemplateP
     QPdfWriter writer(&buffer);
     QPainter painter;
     if (!begin_pages(writer, pages, drawing.name) || !painter.begin(&writer))
-      return bad_input("the template's pages could not be laid out as PDF.");
+      return bad_input(Phrase::worded("the template's pages could not be laid out as PDF."));
     const auto draw = [&](const auto& page) {
       painter.save();
       use_millimetres(painter);

@@ -3,11 +3,14 @@
 #include <webp/encode.h>
 #include <webp/mux.h>
 
+#include "model/core/said_problem.hpp"
+
 namespace wrapgauge {
 namespace {
 
 Problem gave_out(const char* why) {
-  return {ProblemKind::kProgramFailed, std::string("the film could not be made (") + why + ")."};
+  return said_problem(ProblemKind::kProgramFailed,
+                      Phrase::worded("the film could not be made (%1).", {name_of(why)}));
 }
 
 // Freed whichever way the work ends.

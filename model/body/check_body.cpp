@@ -10,6 +10,7 @@
 #include "model/body/section_middles.hpp"
 #include "model/body/self_crossing.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -26,13 +27,15 @@ std::string vector_words(const Vec3& v, const char* format) {
 
 std::optional<Problem> input_fault(const RawMesh& raw, const BodyOptions& options) {
   if (raw.faces.rows() == 0 || raw.vertices.rows() == 0)
-    return bad_input("The mesh has no faces; it is not a body surface.");
+    return bad_input(Phrase::worded("The mesh has no faces; it is not a body surface."));
   if (raw.faces.minCoeff() < 0 || raw.faces.maxCoeff() >= raw.vertices.rows())
-    return bad_input("A face names a vertex that is not there; the mesh is damaged.");
-  if (!raw.vertices.allFinite()) return bad_input("A vertex has a coordinate that is not a finite number.");
+    return bad_input(Phrase::worded("A face names a vertex that is not there; the mesh is damaged."));
+  if (!raw.vertices.allFinite())
+    return bad_input(Phrase::worded("A vertex has a coordinate that is not a finite number."));
   if (options.axis_direction &&
       !(options.axis_direction->allFinite() && options.axis_direction->norm() > 1e-12))
-    return bad_input("The axis direction must be three finite numbers that are not all zero.");
+    return bad_input(
+        Phrase::worded("The axis direction must be three finite numbers that are not all zero."));
   return std::nullopt;
 }
 
@@ -42,9 +45,11 @@ std::optional<Problem> flat_fault(const Points3& vertices, int face_count) {
   const Eigen::Matrix<double, Eigen::Dynamic, 3> turned = moved * solver.eigenvectors();
   const Vec3 extent = turned.colwise().maxCoeff() - turned.colwise().minCoeff();
   if (extent.minCoeff() > kFlat * extent.maxCoeff()) return std::nullopt;
-  return bad_input("The surface (" + std::to_string(face_count) + (face_count == 1 ? " face" : " faces") +
-                   ") is flat: " + vector_words({extent[2], extent[1], extent[0]}, "%.4g by %.4g by %.4g") +
-                   " units; that is not a limb.");
+  return bad_input(Phrase::worded(
+      "The surface (%1) is flat: %2 by %3 by %4 units; that is not a limb.",
+      {face_count == 1 ? Phrase::worded("1 face") : Phrase::worded("%1 faces", {figures_of(face_count)}),
+       figures_of(number_text(extent[2], 4)), figures_of(number_text(extent[1], 4)),
+       figures_of(number_text(extent[0], 4))}));
 }
 
 Phrase section_note(const Girth& girth) {
@@ -148,9 +153,12 @@ void note_axis(const Body& body, BodyReport& report) {
 Problem with_table_named(Problem problem, const std::vector<Repair>& repairs) {
   for (const Repair& repair : repairs)
     if (repair.what == RepairKind::kOtherPieces)
-      problem.message +=
-          " It is the largest of several pieces: if it is a table under a limb, drop it with 'wrapgauge body "
-          "mend'.";
+      problem = reworded(
+          problem,
+          in_a_row(
+              {phrase_of(problem),
+               Phrase::worded("It is the largest of several pieces: if it is a table under a limb, drop it "
+                              "with 'wrapgauge body mend'.")}));
   return problem;
 }
 
@@ -162,8 +170,7 @@ Result<UnitChoice> unit_of_mesh(const RawMesh& raw, const FileExtent& extent, co
 }
 
 Problem with_stray_named(Problem problem, const std::optional<StrayVertices>& stray) {
-  if (stray) problem.message += " " + english(stray_words(*stray));
-  return problem;
+  return stray ? reworded(problem, in_a_row({phrase_of(problem), stray_words(*stray)})) : problem;
 }
 
 Result<CheckedBody> check_body(RawMesh raw, const BodyOptions& options) {

@@ -16,19 +16,23 @@ namespace PMP = CGAL::Polygon_mesh_processing;
 // Rims are split and shortened along themselves, so that open ends stay where they are.
 Result<TriangleMesh> remeshed(const TriangleMesh& surface, Length edge) {
   auto mesh = to_cgal(surface);
-  if (!mesh) return bad_input("Only a surface whose edges have two faces can be decimated; mend it first.");
+  if (!mesh)
+    return bad_input(
+        Phrase::worded("Only a surface whose edges have two faces can be decimated; mend it first."));
   try {
     PMP::isotropic_remeshing(faces(*mesh), edge.si(), *mesh,
                              CGAL::parameters::number_of_iterations(4).number_of_relaxation_steps(2));
   } catch (const std::bad_alloc&) {
     throw;  // no fault of the input
   } catch (const std::exception&) {
-    return bad_input("The surface could not be meshed anew with edges of " + fixed_text(edge / mm, 1) +
-                     " mm; fill its holes and smooth it first, or choose another edge.");
+    return bad_input(
+        Phrase::worded("The surface could not be meshed anew with edges of %1; fill its holes and smooth it "
+                       "first, or choose another edge.",
+                       {millimetres_of(edge)}));
   }
   if (mesh->number_of_faces() == 0)
-    return bad_input("Edges of " + fixed_text(edge / mm, 1) +
-                     " mm are too long for this surface; choose less.");
+    return bad_input(
+        Phrase::worded("Edges of %1 are too long for this surface; choose less.", {millimetres_of(edge)}));
   return from_cgal(*mesh);
 }
 

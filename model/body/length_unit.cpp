@@ -52,13 +52,15 @@ std::string plain(double value) {
 }
 
 // A unit this program does not read, that would explain the size.
-std::string unread_unit(double along) {
-  constexpr std::array<std::pair<const char*, double>, 4> others = {
-      {{"micrometre", 1e-6}, {"nanometre", 1e-9}, {"kilometre", 1e3}, {"tenth of a millimetre", 1e-4}}};
+Phrase unread_unit(double along) {
+  const std::array<std::pair<Phrase, double>, 4> others = {{{Phrase::worded("micrometre"), 1e-6},
+                                                            {Phrase::worded("nanometre"), 1e-9},
+                                                            {Phrase::worded("kilometre"), 1e3},
+                                                            {Phrase::worded("tenth of a millimetre"), 1e-4}}};
   for (const auto& [name, size] : others)
     if (along * size >= 0.1 && along * size <= 1.0)
-      return std::string("the likely unit is the ") + name + " (" + with_unit(along * size) + ")";
-  return "no usual unit makes it a limb";
+      return Phrase::worded("the likely unit is the %1 (%2)", {name, figures_of(with_unit(along * size))});
+  return Phrase::worded("no usual unit makes it a limb");
 }
 
 }  // namespace
@@ -103,7 +105,6 @@ Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUni
     return Phrase::worded("%1 (%2 long)", {name_of(std::string(unit_name(unit))),
                                            figures_of(with_unit(extent.along * length_of(unit).si()))});
   };
-  const auto as = [&](LengthUnit unit) { return english(said(unit)); };
   if (stated && possible(extent.along * length_of(*stated).si())) {
     const std::vector<Phrase> values = {said(*stated)};
     UnitChoice choice{*stated, false,
@@ -114,14 +115,16 @@ Result<UnitChoice> choose_unit(const FileExtent& extent, std::optional<LengthUni
           in_a_row({choice.sentence, Phrase::worded("From its size it could also be %1.", {said(*likely)})});
     return choice;
   }
-  const std::string size = plain(extent.along) + " units long";
+  const Phrase size = figures_of(plain(extent.along));
   if (stated)
-    return bad_input("The body is " + size + ": in the stated unit " + as(*stated) + " that is no limb; " +
-                     (likely ? "the likely unit is " + as(*likely) : unread_unit(extent.along)) + ".");
+    return bad_input(Phrase::worded(
+        "The body is %1 units long: in the stated unit %2 that is no limb; %3.",
+        {size, said(*stated),
+         likely ? Phrase::worded("the likely unit is %1", {said(*likely)}) : unread_unit(extent.along)}));
   if (!likely)
-    return bad_input("The body is " + size + ", which is no limb in " + as(LengthUnit::kMillimetre) +
-                     ", cm, " + as(LengthUnit::kMetre) + " or in; " + unread_unit(extent.along) +
-                     ": save it in one of these units.");
+    return bad_input(Phrase::worded(
+        "The body is %1 units long, which is no limb in %2, cm, %3 or in; %4: save it in one of these units.",
+        {size, said(LengthUnit::kMillimetre), said(LengthUnit::kMetre), unread_unit(extent.along)}));
   UnitChoice guess{*likely, true,
                    Phrase::worded("No unit was stated; from its size of %1 units it was taken as %2.",
                                   {figures_of(plain(extent.along)), said(*likely)})};

@@ -60,16 +60,13 @@ class HalfSpaceCut {
   std::vector<Eigen::RowVector3i> faces_;
 };
 
-std::string mm_text(Length length) {
-  return fixed_text(length / mm, 1) + " mm";
-}
-
 std::optional<Problem> station_fault(const Scan& scan, const CutLimb& options) {
   const Length length = body_length({"", scan.surface, scan.axis, "", {}, {}});
   if (options.from < Length() || options.to <= options.from || options.to > length)
-    return bad_input("The limb cannot be cut between stations " + mm_text(options.from) + " and " +
-                     mm_text(options.to) + ": it reaches from 0 to " + mm_text(length) +
-                     "; give two stations in order within it.");
+    return bad_input(
+        Phrase::worded("The limb cannot be cut between stations %1 and %2: it reaches from 0 to "
+                       "%3; give two stations in order within it.",
+                       {millimetres_of(options.from), millimetres_of(options.to), millimetres_of(length)}));
   return std::nullopt;
 }
 
@@ -82,8 +79,8 @@ Result<Mended> cut_limb(const Scan& scan, const CutLimb& options) {
       HalfSpaceCut(scan.surface, scan.axis.origin_m + options.from.si() * along, along).kept();
   TriangleMesh part = HalfSpaceCut(above, scan.axis.origin_m + options.to.si() * along, -along).kept();
   if (part.faces.rows() == 0)
-    return bad_input("Nothing of the limb lies between stations " + mm_text(options.from) + " and " +
-                     mm_text(options.to) + "; choose others.");
+    return bad_input(Phrase::worded("Nothing of the limb lies between stations %1 and %2; choose others.",
+                                    {millimetres_of(options.from), millimetres_of(options.to)}));
   part.vertices_m.rowwise() -= options.from.si() * along.transpose();
   Scan cut = scan;
   cut.surface = std::move(part);

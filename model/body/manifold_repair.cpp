@@ -2,12 +2,12 @@
 
 #include <Eigen/Geometry>
 #include <algorithm>
-#include <cstdio>
 #include <string>
 #include <vector>
 
 #include "model/body/boundary_loop.hpp"
 #include "model/body/thin_face.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -19,11 +19,10 @@ UnionFind joined_faces(const Triangles& faces, const EdgeTable& edges) {
   return patches;
 }
 
-std::string place(const Points3& vertices, int v) {
-  char text[120];
-  std::snprintf(text, sizeof text, "vertex %d (%.6g, %.6g, %.6g)", v + 1, vertices(v, 0), vertices(v, 1),
-                vertices(v, 2));
-  return text;
+Phrase place(const Points3& vertices, int v) {
+  const auto coordinate = [&](int k) { return figures_of(number_text(vertices(v, k))); };
+  return Phrase::worded("vertex %1 (%2, %3, %4)",
+                        {figures_of(v + 1), coordinate(0), coordinate(1), coordinate(2)});
 }
 
 std::optional<Problem> crowded_edge(const Points3& vertices, const Triangles& faces) {
@@ -33,9 +32,10 @@ std::optional<Problem> crowded_edge(const Points3& vertices, const Triangles& fa
     if (uses.size() < 3) continue;
     const int a = faces(uses[0].face, uses[0].side), b = faces(uses[0].face, (uses[0].side + 1) % 3);
     return bad_input(
-        "The edge from " + place(vertices, a) + " to " + place(vertices, b) + " belongs to " +
-            std::to_string(uses.size()) +
-            " faces; a skin has two at an edge, so remove inner walls in the program that made the mesh.",
+        Phrase::worded(
+            "The edge from %1 to %2 belongs to %3 faces; a skin has two at an edge, so remove inner "
+            "walls in the program that made the mesh.",
+            {place(vertices, a), place(vertices, b), figures_of(static_cast<int>(uses.size()))}),
         {{ProblemPlace::Kind::kVertex, a}, {ProblemPlace::Kind::kVertex, b}});
   }
   return std::nullopt;

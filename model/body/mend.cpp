@@ -7,6 +7,7 @@
 #include "model/body/rim_trim.hpp"
 #include "model/body/vertex_weld.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -102,7 +103,7 @@ struct Taken {
       auto taken = std::visit([&](const auto& step) { return take(scan, step); }, steps[next]);
       if (auto problem = over(std::move(taken))) return at_step(next, *problem);
       if (scan.surface.faces.rows() == 0)
-        return at_step(next, bad_input("nothing of the scan is left after this step."));
+        return at_step(next, bad_input(Phrase::worded("nothing of the scan is left after this step.")));
     }
     return std::nullopt;
   }
@@ -175,8 +176,9 @@ std::optional<std::size_t> failed_step(const Problem& problem) {
 
 Problem with_step_named(Problem problem, const std::vector<MendStep>& steps) {
   if (const auto step = failed_step(problem); step && *step < steps.size())
-    problem.message = "Step " + std::to_string(*step + 1) + " (" + step_name(kind_of(steps[*step])) +
-                      "): " + problem.message;
+    return reworded(problem, Phrase::worded("Step %1 (%2): %3",
+                                            {figures_of(static_cast<int>(*step) + 1),
+                                             name_of(step_name(kind_of(steps[*step]))), phrase_of(problem)}));
   return problem;
 }
 

@@ -12,14 +12,14 @@ bool is_of_trunk(BodyPart part) {
   return std::find(kTrunk.begin(), kTrunk.end(), part) != kTrunk.end();
 }
 
-std::string names_of(const std::vector<BodyPart>& parts) {
-  std::string names;
-  for (const BodyPart part : parts) (names += names.empty() ? "" : ", ") += body_part_name(part);
-  return names;
+Phrase name_of_part(BodyPart part) {
+  return table_words(std::string(body_part_name(part)));
 }
 
-std::string in_single_quotes(std::string_view name) {
-  return std::string("'").append(name).append("'");
+Phrase names_of(const std::vector<BodyPart>& parts) {
+  std::vector<Phrase> names;
+  for (const BodyPart part : parts) names.push_back(name_of_part(part));
+  return in_a_row(std::move(names), ", ");
 }
 
 }  // namespace
@@ -37,30 +37,33 @@ Result<std::optional<BodyPart>> agreed_part(const std::string& name, std::option
                                             std::optional<BodyPart> said) {
   const std::optional<BodyPart> part = said ? said : own;
   if (part && is_refused(*part))
-    return bad_input(
-        "the part of the body " + in_single_quotes(name) + " is " + in_single_quotes(body_part_name(*part)) +
-        ": nothing may press on neck, face, eyes or airway, and no setting lifts that; design for "
-        "another part.");
+    return bad_input(Phrase::worded(
+        "the part of the body '%1' is '%2': nothing may press on neck, face, eyes or airway, and "
+        "no setting lifts that; design for another part.",
+        {name_of(name), name_of_part(*part)}));
   if (!own || !said) return part;
   const std::vector<BodyPart> fit = parts_that_fit(*own);
   if (std::find(fit.begin(), fit.end(), *said) != fit.end()) return part;
-  return bad_input("the plan calls the body " + in_single_quotes(name) +
-                   " a part it is not: " + in_single_quotes(body_part_name(*said)) + "; it may be " +
-                   names_of(fit) + ": correct body.part or take another body.");
+  return bad_input(
+      Phrase::worded("the plan calls the body '%1' a part it is not: '%2'; it may be %3: correct "
+                     "body.part or take another body.",
+                     {name_of(name), name_of_part(*said), names_of(fit)}));
 }
 
 std::optional<Problem> part_missing(const std::string& name, std::optional<BodyPart> part) {
   if (part) return std::nullopt;
   return bad_input(
-      "the body " + in_single_quotes(name) +
-      " does not say which part of the person it is: add \"part\" to the plan's body; it may be " +
-      body_part_names() + ".");
+      Phrase::worded("the body '%1' does not say which part of the person it is: add \"part\" to "
+                     "the plan's body; it may be %2.",
+                     {name_of(name), name_of(body_part_names())}));
 }
 
-std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::string_view what) {
+std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, const Phrase& what) {
   if (!part || is_worn(*part)) return std::nullopt;
-  return bad_input("the body is a test object, to which no limit is applied, so it is given no " +
-                   std::string(what) + ": name the part that wears the device.");
+  return bad_input(
+      Phrase::worded("the body is a test object, to which no limit is applied, so it is given no "
+                     "%1: name the part that wears the device.",
+                     {what}));
 }
 
 bool is_proposed(const BonySite& site) {

@@ -23,7 +23,7 @@ Result<std::optional<BodyPart>> agreed_part(const std::string& name, std::option
 std::optional<Problem> part_missing(const std::string& name, std::optional<BodyPart> part);
 
 // Whoever asks `what` ("a ceiling", "a note") of a test object is told that it has none.
-std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, std::string_view what);
+std::optional<Problem> not_of_a_test_object(std::optional<BodyPart> part, const Phrase& what);
 
 // Status of a site that was laid on a scan and that nobody has confirmed or dropped yet.
 inline constexpr const char* kProposedSite = "proposed";

@@ -22,9 +22,9 @@ Problem unknown_place(const SkinRegion& region, const std::string& name, const N
   add_names(places.landmarks, names);
   add_names(places.plan_sites, names);
   add_names(places.body_sites, names);
-  return bad_input("The region '" + region.name + "' lies near '" + name +
-                   "', which neither the plan nor the body has; they have " +
-                   (names.empty() ? "none" : names) + ".");
+  return bad_input(Phrase::worded(
+      "The region '%1' lies near '%2', which neither the plan nor the body has; they have %3.",
+      {name_of(region.name), name_of(name), names.empty() ? Phrase::worded("none") : name_of(names)}));
 }
 
 }  // namespace

@@ -63,12 +63,12 @@ constexpr double kSimilar = 0.25;
 std::optional<Problem> choose_piece(RepairedSurface& surface, Log& log) {
   const PieceChoice choice = keep_largest_piece(surface.vertices, surface.faces);
   if (choice.next_share > kSimilar * choice.share_of_area)
-    return bad_input(
-        "The mesh holds " + std::to_string(choice.pieces) + " separate pieces, the two largest with " +
-        std::to_string(std::lround(100.0 * choice.share_of_area)) + " % and " +
-        std::to_string(std::lround(100.0 * choice.next_share)) +
-        " % of the area, so it may be two limbs: write each to a file of its own with 'wrapgauge body "
-        "pieces' and name the one you mean; a table under a limb is dropped by mending.");
+    return bad_input(Phrase::worded(
+        "The mesh holds %1 separate pieces, the two largest with %2 % and %3 % of the area, so it "
+        "may be two limbs: write each to a file of its own with 'wrapgauge body pieces' and name "
+        "the one you mean; a table under a limb is dropped by mending.",
+        {figures_of(choice.pieces), figures_of(std::to_string(std::lround(100.0 * choice.share_of_area))),
+         figures_of(std::to_string(std::lround(100.0 * choice.next_share)))}));
   log.add(RepairKind::kOtherPieces, choice.faces_left_out,
           Phrase::worded("Kept the largest of %1 separate pieces (%2 of the area) and left out the %3 of the "
                          "rest.",
@@ -85,7 +85,7 @@ Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces) {
   Log log(surface.repairs);
   mend_faces(surface, log);
   if (surface.faces.rows() == 0)
-    return bad_input("The mesh has no face with any area; it is not a body surface.");
+    return bad_input(Phrase::worded("The mesh has no face with any area; it is not a body surface."));
   const Result<int> fins = cut_fins(surface.vertices, surface.faces);
   if (!fins) return fins.problem();
   log.add(RepairKind::kFin, *fins,
@@ -96,10 +96,9 @@ Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces) {
           Phrase::worded("Split %1 where the surface touched itself at a point.", {vertex_count(split)}));
   const std::optional<int> turned = turn_outward(surface.vertices, surface.faces);
   if (!turned)
-    return bad_input(
-        "The surface has only one side, like a twisted ring, so no outside can be told; mend it in the "
-        "program that "
-        "made it.");
+    return bad_input(Phrase::worded(
+        "The surface has only one side, like a twisted ring, so no outside can be told; mend it "
+        "in the program that made it."));
   log.add(RepairKind::kTurned, *turned, Phrase::worded("Turned %1 to face outward.", {face_count(*turned)}));
   drop_unused_vertices(surface);
   return surface;

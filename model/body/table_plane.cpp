@@ -143,7 +143,7 @@ Result<Mended> drop_table(const Scan& scan, const DropTable& options) {
   TriangleMesh rest = scan.surface;
   keep_faces(rest.faces, keep);
   if (rest.faces.rows() == 0)
-    return bad_input("The scan is a flat plane and nothing else; there is no limb in it.");
+    return bad_input(Phrase::worded("The scan is a flat plane and nothing else; there is no limb in it."));
   const auto dropped = static_cast<double>(scan.surface.faces.rows() - rest.faces.rows());
   MendReport report{
       MendKind::kDropTable,

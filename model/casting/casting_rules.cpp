@@ -59,17 +59,19 @@ Result<CastingRules> read_casting_rules(const std::filesystem::path& file) {
     JsonObject object(item, table.place("rule ") + std::to_string(++number));
     const CastingRuleRow row = row_from_json(object);
     const auto name = std::find(kNames.begin(), kNames.end(), row.name);
-    if (!object.failed() && name == kNames.end()) object.fail("there is no rule \"" + row.name + "\".");
+    if (!object.failed() && name == kNames.end())
+      object.fail(Phrase::worded("there is no rule \"%1\".", {name_of(row.name)}));
     if (name != kNames.end()) {
       CastingRuleRow& place = rules.rows[static_cast<std::size_t>(name - kNames.begin())];
-      if (!place.name.empty()) object.fail("the rule \"" + row.name + "\" stands twice; keep one.");
+      if (!place.name.empty())
+        object.fail(Phrase::worded("the rule \"%1\" stands twice; keep one.", {name_of(row.name)}));
       place = row;
     }
     if (auto problem = object.finish()) return *problem;
   }
   for (std::size_t i = 0; i < kNames.size(); ++i)
     if (!table.failed() && rules.rows[i].name.empty())
-      table.fail("the rule \"" + std::string(kNames[i]) + "\" is missing.");
+      table.fail(Phrase::worded("the rule \"%1\" is missing.", {name_of(std::string(kNames[i]))}));
   if (auto problem = table.finish()) return *problem;
   return rules;
 }

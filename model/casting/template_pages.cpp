@@ -53,8 +53,9 @@ Result<TemplatePages> template_pages(const TemplateDrawing& drawing, const Paper
   TemplatePages upright = laid(box, paper, false), lying = laid(box, paper, true);
   const int count_upright = upright.columns * upright.rows, count_lying = lying.columns * lying.rows;
   if (std::min(count_upright, count_lying) > kMostPages)
-    return bad_input("The template would need " + std::to_string(std::min(count_upright, count_lying)) + " " +
-                     paper.name + " pages, above the 200 allowed; write it as .svg instead.");
+    return bad_input(Phrase::worded(
+        "The template would need %1 %2 pages, above the 200 allowed; write it as .svg instead.",
+        {figures_of(std::min(count_upright, count_lying)), name_of(paper.name)}));
   return count_lying < count_upright ? lying : upright;
 }
 

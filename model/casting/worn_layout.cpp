@@ -109,7 +109,7 @@ std::string site_word(SiteKind kind) {
 }
 
 Result<WornLayout> wear_layout(const Body& body, const Layout& layout, const Placement& placement) {
-  if (body.surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (body.surface.faces.rows() == 0) return bad_input(Phrase::worded("The body has no faces."));
   const BodySurface surface(body);
   const auto closing = resolve_closing_length(surface, layout, placement);
   if (!closing) return closing.problem();

@@ -5,20 +5,16 @@
 #include <unistd.h>
 
 #include <cerrno>
-#include <system_error>
 #include <utility>
 
+#include "model/core/system_words.hpp"
 #include "model/core/temporary_file.hpp"
 
 namespace wrapgauge {
 namespace {
 
-std::string reason(int error) {
-  return std::generic_category().message(error);
-}
-
-Problem cannot(const std::string& verb, const std::filesystem::path& file, const std::string& why) {
-  return bad_input("Cannot " + verb + " " + file.string() + ": " + why + ".");
+Problem cannot_read(const std::filesystem::path& file, const Phrase& why) {
+  return bad_input(Phrase::worded("Cannot read %1: %2.", {name_of(file.string()), why}));
 }
 
 }  // namespace
@@ -43,17 +39,17 @@ OpenedFile::~OpenedFile() {
 Result<OpenedFile> OpenedFile::open(const std::filesystem::path& file, std::uintmax_t max_bytes) {
   // Non-blocking, so that opening a named pipe does not wait for ever before it is refused below.
   const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-  if (descriptor < 0) return cannot("read", file, reason(errno));
+  if (descriptor < 0) return cannot_read(file, system_words(errno));
   OpenedFile in(file, descriptor, 0);
   struct stat status {};
-  if (::fstat(descriptor, &status) != 0) return cannot("read", file, reason(errno));
-  if (S_ISDIR(status.st_mode)) return cannot("read", file, "it is a folder");
-  if (!S_ISREG(status.st_mode)) return cannot("read", file, "it is not a regular file");
+  if (::fstat(descriptor, &status) != 0) return cannot_read(file, system_words(errno));
+  if (S_ISDIR(status.st_mode)) return cannot_read(file, Phrase::worded("it is a folder"));
+  if (!S_ISREG(status.st_mode)) return cannot_read(file, Phrase::worded("it is not a regular file"));
   in.size_ = static_cast<std::uintmax_t>(status.st_size);
   if (in.size_ > max_bytes)
-    return cannot("read", file,
-                  "it holds " + std::to_string(in.size_) + " bytes and at most " + std::to_string(max_bytes) +
-                      " are read");
+    return cannot_read(
+        file, Phrase::worded("it holds %1 bytes and at most %2 are read",
+                             {figures_of(std::to_string(in.size_)), figures_of(std::to_string(max_bytes))}));
   return in;
 }
 
@@ -62,7 +58,7 @@ Result<std::size_t> OpenedFile::read(std::span<char> to) {
   while (filled < to.size()) {
     const ssize_t got = ::read(descriptor_, to.data() + filled, to.size() - filled);
     if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return cannot("read", file_, reason(errno));
+    if (got < 0) return cannot_read(file_, system_words(errno));
     if (got == 0) break;
     filled += static_cast<std::size_t>(got);
   }

@@ -25,12 +25,13 @@ std::string in_quotes(std::string_view text) {
   return out + (text.size() > kLongestQuote ? "...\"" : "\"");
 }
 
-std::string line_and_column(std::string_view bytes, std::size_t position) {
+Phrase line_and_column(std::string_view bytes, std::size_t position) {
   const std::string_view before = bytes.substr(0, std::min(position == 0 ? 0 : position - 1, bytes.size()));
   const auto line = std::count(before.begin(), before.end(), '\n') + 1;
   const std::size_t last_break = before.rfind('\n');
   const std::size_t column = before.size() - (last_break == std::string_view::npos ? 0 : last_break + 1) + 1;
-  return "line " + std::to_string(line) + ", column " + std::to_string(column);
+  return Phrase::worded("line %1, column %2",
+                        {figures_of(std::to_string(line)), figures_of(std::to_string(column))});
 }
 
 // What is wrong beside the grammar, found while parsing.
@@ -55,17 +56,24 @@ struct ParseWatch {
   }
 };
 
-std::string kind_of(const json& value) {
-  if (value.is_null()) return "empty (null)";
-  if (value.is_boolean()) return "true or false";
-  if (value.is_array()) return "a list";
-  return std::string("a ") + (value.is_string() ? "text" : value.type_name());
+Phrase kind_of(const json& value) {
+  if (value.is_null()) return Phrase::worded("empty (null)");
+  if (value.is_boolean()) return Phrase::worded("true or false");
+  if (value.is_array()) return Phrase::worded("a list");
+  if (value.is_string()) return Phrase::worded("a text");
+  return value.is_object() ? Phrase::worded("a object") : Phrase::worded("a number");
+}
+
+// Units that are words.
+Phrase unit_words(std::string_view unit) {
+  return unit == "degrees" ? Phrase::worded("degrees") : name_of(std::string(unit));
 }
 
 }  // namespace
 
 Result<json> parse_json(std::string_view bytes, const std::string& where) {
-  if (bytes.empty()) return bad_input(where + " is empty; it must hold a JSON object.");
+  if (bytes.empty())
+    return bad_input(Phrase::worded("%1 is empty; it must hold a JSON object.", {name_of(where)}));
   ParseWatch watch;
   json parsed;
   try {
@@ -73,19 +81,24 @@ Result<json> parse_json(std::string_view bytes, const std::string& where) {
       return watch(depth, event, value);
     });
   } catch (const json::parse_error& error) {
-    return bad_input(where + " is not valid JSON at " + line_and_column(bytes, error.byte) +
-                     "; correct the text there (a comma, a quote or a bracket too many or too few).");
+    return bad_input(
+        Phrase::worded("%1 is not valid JSON at %2; correct the text there (a comma, a quote or a bracket "
+                       "too many or too few).",
+                       {name_of(where), line_and_column(bytes, error.byte)}));
   } catch (const json::exception&) {
-    return bad_input(where + " holds a number too large to be read; use ordinary numbers.");
+    return bad_input(
+        Phrase::worded("%1 holds a number too large to be read; use ordinary numbers.", {name_of(where)}));
   }
   if (watch.too_deep)
-    return bad_input(where + " is nested deeper than " + std::to_string(kMaxDepth) + " levels.");
+    return bad_input(
+        Phrase::worded("%1 is nested deeper than %2 levels.", {name_of(where), figures_of(kMaxDepth)}));
   if (watch.with_nul)
-    return bad_input(where + ": the text " + in_quotes(*watch.with_nul) +
-                     " holds the character NUL (\\u0000, shown as ?): take it out.");
+    return bad_input(
+        Phrase::worded("%1: the text %2 holds the character NUL (\\u0000, shown as ?): take it out.",
+                       {name_of(where), name_of(in_quotes(*watch.with_nul))}));
   if (!watch.repeated_key.empty())
-    return bad_input(where + ": the key " + in_quotes(watch.repeated_key) +
-                     " stands twice in one object; keep one.");
+    return bad_input(Phrase::worded("%1: the key %2 stands twice in one object; keep one.",
+                                    {name_of(where), name_of(in_quotes(watch.repeated_key))}));
   return parsed;
 }
 
@@ -98,11 +111,11 @@ Result<json> read_json(const std::filesystem::path& file) {
 
 JsonObject::JsonObject(const json& value, std::string where)
     : object_(value.is_object() ? value : kNothing), where_(std::move(where)) {
-  if (!value.is_object()) fail("must be a JSON object { ... } and is " + kind_of(value) + ".");
+  if (!value.is_object()) fail(Phrase::worded("must be a JSON object { ... } and is %1.", {kind_of(value)}));
 }
 
-void JsonObject::fail(std::string message) {
-  fail(bad_input(where_ + ": " + message));
+void JsonObject::fail(Phrase words) {
+  fail(bad_input(in_a_row({name_of(where_), std::move(words)}, ": ")));
 }
 
 void JsonObject::fail(Problem problem) {
@@ -118,39 +131,46 @@ const json* JsonObject::find(const char* key) {
 
 const json* JsonObject::require(const char* key) {
   const json* found = find(key);
-  if (!found && !failed()) fail(std::string("\"") + key + "\" is missing.");
+  if (!found && !failed()) fail(Phrase::worded("\"%1\" is missing.", {name_of(key)}));
   return found;
 }
 
-double JsonObject::checked_number(const json& value, const std::string& name, NumberRange range) {
+double JsonObject::checked_number(const json& value, const Phrase& name, NumberRange range) {
   if (!value.is_number()) {
-    fail(name + " must be a number and is " + kind_of(value) + ".");
+    fail(Phrase::worded("%1 must be a number and is %2.", {name, kind_of(value)}));
     return range.low;
   }
   const double number = value.get<double>();
   if (number >= range.low && number <= range.high) return number;
-  std::string unit(range.unit);
-  if (!unit.empty()) unit.insert(unit.begin(), ' ');
-  fail(name + " is " + number_text(number) + unit + "; it must lie between " + number_text(range.low) +
-       " and " + number_text(range.high) + unit + ".");
+  std::vector<Phrase> values{name, figures_of(number_text(number)), figures_of(number_text(range.low)),
+                             figures_of(number_text(range.high))};
+  if (range.unit.empty()) {
+    fail(Phrase::worded("%1 is %2; it must lie between %3 and %4.", std::move(values)));
+  } else {
+    values.push_back(unit_words(range.unit));
+    fail(Phrase::worded("%1 is %2 %5; it must lie between %3 and %4 %5.", std::move(values)));
+  }
   return range.low;
 }
 
 void JsonObject::format_one(const char* key) {
   const json* found = find(key);
   if (failed()) return;
-  if (!found) return fail(in_quotes(key) + ": 1 is missing, so this is not the kind of file asked for.");
-  if (*found != 1) fail(std::string(key) + " must be 1, the only format number this program reads.");
+  if (!found)
+    return fail(Phrase::worded("%1: 1 is missing, so this is not the kind of file asked for.",
+                               {name_of(in_quotes(key))}));
+  if (*found != 1)
+    fail(Phrase::worded("%1 must be 1, the only format number this program reads.", {name_of(key)}));
 }
 
 double JsonObject::number(const char* key, NumberRange range) {
   const json* found = require(key);
-  return found ? checked_number(*found, key, range) : range.low;
+  return found ? checked_number(*found, name_of(key), range) : range.low;
 }
 
 std::optional<double> JsonObject::optional_number(const char* key, NumberRange range) {
   const json* found = find(key);
-  return found ? std::optional(checked_number(*found, key, range)) : std::nullopt;
+  return found ? std::optional(checked_number(*found, name_of(key), range)) : std::nullopt;
 }
 
 double JsonObject::number_or(const char* key, double fallback, NumberRange range) {
@@ -161,9 +181,9 @@ int JsonObject::whole_number_or(const char* key, int fallback, int low, int high
   const json* found = find(key);
   if (!found) return fallback;
   const double number =
-      checked_number(*found, key, {static_cast<double>(low), static_cast<double>(high), ""});
+      checked_number(*found, name_of(key), {static_cast<double>(low), static_cast<double>(high), ""});
   if (number != static_cast<int>(number))
-    fail(std::string(key) + " is " + number_text(number) + "; give a whole number.");
+    fail(Phrase::worded("%1 is %2; give a whole number.", {name_of(key), figures_of(number_text(number))}));
   return static_cast<int>(number);
 }
 
@@ -172,11 +192,14 @@ std::vector<double> JsonObject::numbers(const char* key, std::size_t count, Numb
   const json* found = require(key);
   if (!found) return out;
   if (!found->is_array() || found->size() != count) {
-    fail(std::string(key) + " must be a list of " + std::to_string(count) + " numbers.");
+    fail(Phrase::worded("%1 must be a list of %2 numbers.",
+                        {name_of(key), figures_of(static_cast<int>(count))}));
     return out;
   }
   for (std::size_t i = 0; i < count && !failed(); ++i)
-    out[i] = checked_number((*found)[i], std::string(key) + " number " + std::to_string(i + 1), range);
+    out[i] = checked_number(
+        (*found)[i], Phrase::worded("%1 number %2", {name_of(key), figures_of(static_cast<int>(i + 1))}),
+        range);
   return out;
 }
 
@@ -184,7 +207,7 @@ std::optional<std::string> JsonObject::optional_text(const char* key) {
   const json* found = find(key);
   if (!found) return std::nullopt;
   if (!found->is_string() || found->get_ref<const std::string&>().empty()) {
-    fail(std::string(key) + " must be a text in quotes, not empty.");
+    fail(Phrase::worded("%1 must be a text in quotes, not empty.", {name_of(key)}));
     return std::nullopt;
   }
   return found->get<std::string>();
@@ -201,14 +224,15 @@ std::string JsonObject::text(const char* key) {
 std::string JsonObject::said(const char* key) {
   const std::string found = text(key);
   if (!failed() && found.find_first_not_of(" \t\r\n") == std::string::npos)
-    fail(std::string(key) + " holds nothing but spaces; say it in words.");
+    fail(Phrase::worded("%1 holds nothing but spaces; say it in words.", {name_of(key)}));
   return found;
 }
 
 std::string JsonObject::date(const char* key) {
   const std::string found = text(key);
   if (failed() || is_day(found)) return found;
-  fail(std::string(key) + " is " + in_quotes(found) + "; write a day as year-month-day, \"2026-11-29\".");
+  fail(Phrase::worded("%1 is %2; write a day as year-month-day, \"2026-11-29\".",
+                      {name_of(key), name_of(in_quotes(found))}));
   return {};
 }
 
@@ -217,7 +241,8 @@ std::string JsonObject::choice(const char* key, const std::vector<std::string>& 
   if (failed() || std::find(allowed.begin(), allowed.end(), found) != allowed.end()) return found;
   std::string words;
   for (const std::string& word : allowed) words += (words.empty() ? "" : ", ") + word;
-  fail(std::string(key) + " is " + in_quotes(found) + "; it must be one of: " + words + ".");
+  fail(Phrase::worded("%1 is %2; it must be one of: %3.",
+                      {name_of(key), name_of(in_quotes(found)), name_of(words)}));
   return allowed.front();
 }
 
@@ -229,7 +254,7 @@ bool JsonObject::flag_or(const char* key, bool fallback) {
   const json* found = find(key);
   if (!found) return fallback;
   if (!found->is_boolean()) {
-    fail(std::string(key) + " must be true or false.");
+    fail(Phrase::worded("%1 must be true or false.", {name_of(key)}));
     return fallback;
   }
   return found->get<bool>();
@@ -248,7 +273,7 @@ const json& JsonObject::list(const char* key) {
   const json* found = require(key);
   if (!found) return kEmptyList;
   if (found->is_array()) return *found;
-  fail(std::string(key) + " must be a list [ ... ].");
+  fail(Phrase::worded("%1 must be a list [ ... ].", {name_of(key)}));
   return kEmptyList;
 }
 
@@ -262,7 +287,8 @@ std::optional<Problem> JsonObject::finish() {
     if (asked_.contains(item.key())) continue;
     std::string known;
     for (const std::string& key : asked_) known += (known.empty() ? "" : ", ") + key;
-    fail("the key " + in_quotes(item.key()) + " is not known; known here: " + known + ".");
+    fail(Phrase::worded("the key %1 is not known; known here: %2.",
+                        {name_of(in_quotes(item.key())), name_of(known)}));
     break;
   }
   return problem_;

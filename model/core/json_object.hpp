@@ -63,7 +63,7 @@ class JsonObject {
   const std::string& where() const { return where_; }
   std::string place(const char* key) const { return where_ + ", " + key; }
 
-  void fail(std::string message);  // "WHERE: message"
+  void fail(Phrase words);  // "WHERE: words"
   void fail(Problem problem);
   bool failed() const { return problem_.has_value(); }
   // The first problem, or an unknown key, or a key missing.
@@ -72,7 +72,7 @@ class JsonObject {
  private:
   const nlohmann::json* find(const char* key);
   const nlohmann::json* require(const char* key);
-  double checked_number(const nlohmann::json& value, const std::string& name, NumberRange range);
+  double checked_number(const nlohmann::json& value, const Phrase& name, NumberRange range);
 
   const nlohmann::json& object_;
   std::string where_;

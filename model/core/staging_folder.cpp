@@ -9,6 +9,7 @@
 #include <system_error>
 #include <utility>
 
+#include "model/core/system_words.hpp"
 #include "model/core/temporary_file.hpp"
 
 namespace wrapgauge {
@@ -35,7 +36,8 @@ void sweep(const fs::path& place, const std::string& begin) {
 }
 
 Problem cannot_bring(const fs::path& file, const std::error_code& error) {
-  return bad_input("Cannot give " + file.string() + " a second name: " + error.message() + ".");
+  return bad_input(Phrase::worded("Cannot give %1 a second name: %2.",
+                                  {name_of(file.string()), system_words(error.value())}));
 }
 
 Result<std::monostate> bring_entry(const fs::directory_entry& entry, const fs::path& to);
@@ -60,7 +62,7 @@ Result<std::monostate> bring_entry(const fs::directory_entry& entry, const fs::p
     return bring_all(entry.path(), to, nullptr);
   }
   if (!fs::is_regular_file(status) && !fs::is_symlink(status))
-    return bad_input(entry.path().string() + " is neither a file nor a folder.");
+    return bad_input(Phrase::worded("%1 is neither a file nor a folder.", {name_of(entry.path().string())}));
   if (fs::exists(fs::symlink_status(to, error))) {
     if (fs::is_symlink(status) || fs::equivalent(entry.path(), to, error)) return std::monostate{};
     fs::remove(to, error);
@@ -95,11 +97,11 @@ Result<StagingFolder> StagingFolder::in(const fs::path& place, const std::string
     const fs::path path = place / (begin + std::to_string(number));
     if (::mkdir(path.c_str(), 0777) != 0) {
       if (errno == EEXIST) continue;
-      return file_problem("write into", place, errno);
+      return cannot_write_into(place, errno);
     }
     const int descriptor = open_folder(path);
     if (descriptor < 0 && errno == ENOENT) continue;  // another program swept it before it was held
-    if (descriptor < 0) return file_problem("write into", place, errno);
+    if (descriptor < 0) return cannot_write_into(place, errno);
     if (!hold_if_free(descriptor) && errno == EWOULDBLOCK) {  // another program is sweeping it
       ::close(descriptor);
       continue;

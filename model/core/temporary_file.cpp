@@ -11,6 +11,7 @@
 #include <system_error>
 #include <utility>
 
+#include "model/core/system_words.hpp"
 #include "model/core/write_all.hpp"
 
 namespace wrapgauge {
@@ -64,9 +65,13 @@ void flush_folder(const std::filesystem::path& folder) {
   ::close(descriptor);
 }
 
-Problem file_problem(const std::string& verb, const std::filesystem::path& file, int error) {
-  return bad_input("Cannot " + verb + " " + file.string() + ": " + std::generic_category().message(error) +
-                   ".");
+Problem cannot_write(const std::filesystem::path& file, int error) {
+  return bad_input(Phrase::worded("Cannot write %1: %2.", {name_of(file.string()), system_words(error)}));
+}
+
+Problem cannot_write_into(const std::filesystem::path& folder, int error) {
+  return bad_input(
+      Phrase::worded("Cannot write into %1: %2.", {name_of(folder.string()), system_words(error)}));
 }
 
 TemporaryFile::TemporaryFile(std::filesystem::path target, std::filesystem::path file, int descriptor)
@@ -92,22 +97,22 @@ Result<TemporaryFile> TemporaryFile::beside(const std::filesystem::path& target)
     file += kPart + std::to_string(::getpid()) + "-" + std::to_string(++counted);
     const int descriptor = ::open(file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0644);
     if (descriptor < 0 && errno == EEXIST) continue;
-    if (descriptor < 0) return file_problem("write", target, errno);
+    if (descriptor < 0) return cannot_write(target, errno);
     TemporaryFile made(target, std::move(file), descriptor);
     bool has_name = false;
-    if (const auto error = hold(descriptor, has_name)) return file_problem("write", target, *error);
+    if (const auto error = hold(descriptor, has_name)) return cannot_write(target, *error);
     if (has_name) return made;  // else another program swept it before it was held
   }
 }
 
 Result<std::monostate> TemporaryFile::fill(std::string_view bytes) {
-  if (const int error = write_all(descriptor_, bytes)) return file_problem("write", target_, error);
-  if (::fsync(descriptor_) != 0) return file_problem("write", target_, errno);
+  if (const int error = write_all(descriptor_, bytes)) return cannot_write(target_, error);
+  if (::fsync(descriptor_) != 0) return cannot_write(target_, errno);
   return std::monostate{};
 }
 
 Result<std::monostate> TemporaryFile::take_place() {
-  if (::rename(file_.c_str(), target_.c_str()) != 0) return file_problem("write", target_, errno);
+  if (::rename(file_.c_str(), target_.c_str()) != 0) return cannot_write(target_, errno);
   ::close(std::exchange(descriptor_, -1));
   return std::monostate{};
 }

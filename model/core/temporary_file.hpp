@@ -36,7 +36,8 @@ bool hold_if_free(int descriptor);
 // Flushes the names in a folder to the disk; says nothing where a disk cannot.
 void flush_folder(const std::filesystem::path& folder);
 
-// "Cannot VERB FILE: why.", of the number of an error.
-Problem file_problem(const std::string& verb, const std::filesystem::path& file, int error);
+// "Cannot write FILE: why.", "Cannot write into FOLDER: why.", of the number of an error.
+Problem cannot_write(const std::filesystem::path& file, int error);
+Problem cannot_write_into(const std::filesystem::path& folder, int error);
 
 }  // namespace wrapgauge

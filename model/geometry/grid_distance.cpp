@@ -4,10 +4,10 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
-#include <sstream>
 #include <vector>
 
 #include "model/core/in_parallel.hpp"
+#include "model/core/number_text.hpp"
 #include "model/geometry/mesh_distance.hpp"
 
 namespace wrapgauge {
@@ -31,19 +31,20 @@ struct Grid {
 };
 
 Problem too_many_points(double points, Length spacing) {
-  std::ostringstream text;
-  text << "The distance grid would have " << std::llround(points / 1e6) << " million points at a spacing of "
-       << spacing / mm << " mm, and " << kMostGridPoints / 1e6
-       << " million is the most; take a wider spacing or a smaller box.";
-  return bad_input(text.str());
+  return bad_input(Phrase::worded(
+      "The distance grid would have %1 million points at a spacing of %2 mm, and %3 million is "
+      "the most; take a wider spacing or a smaller box.",
+      {figures_of(std::to_string(std::llround(points / 1e6))), figures_of(number_text(spacing / mm)),
+       figures_of(number_text(kMostGridPoints / 1e6))}));
 }
 
 Result<Grid> make_grid(const Vec3& low_m, const Vec3& high_m, Length spacing) {
   if (!(spacing.si() > 0.0) || !std::isfinite(spacing.si()))
-    return bad_input("The distance grid's spacing is " + std::to_string(spacing / mm) +
-                     " mm; give a finite number above 0.");
+    return bad_input(Phrase::worded("The distance grid's spacing is %1 mm; give a finite number above 0.",
+                                    {figures_of(std::to_string(spacing / mm))}));
   if (!low_m.allFinite() || !high_m.allFinite() || !(low_m.array() < high_m.array()).all())
-    return bad_input("The box for the distance grid is empty or not finite; give a box around the layout.");
+    return bad_input(Phrase::worded(
+        "The box for the distance grid is empty or not finite; give a box around the layout."));
   const Vec3 cells = ((high_m - low_m) / spacing.si() - Vec3::Constant(1e-9)).array().ceil().max(1.0);
   const double points = (cells.array() + 1.0).prod();
   if (!(points <= kMostGridPoints)) return too_many_points(std::min(points, 1e15), spacing);

@@ -77,14 +77,15 @@ MeshDistance::Sample MeshDistance::at(const Vec3& point_m, std::optional<int> li
 }
 
 Result<MeshDistance> make_mesh_distance(const TriangleMesh& mesh) {
-  if (mesh.faces.rows() == 0) return bad_input("The surface has no faces, so nothing can be near it.");
+  if (mesh.faces.rows() == 0)
+    return bad_input(Phrase::worded("The surface has no faces, so nothing can be near it."));
   if (mesh.faces.minCoeff() < 0 || mesh.faces.maxCoeff() >= mesh.vertices_m.rows())
     return bad_input(
-        "A face of the surface names vertex " +
-        std::to_string(mesh.faces.minCoeff() < 0 ? mesh.faces.minCoeff() : mesh.faces.maxCoeff()) +
-        ", but there are " + std::to_string(mesh.vertices_m.rows()) + " vertices.");
+        Phrase::worded("A face of the surface names vertex %1, but there are %2 vertices.",
+                       {figures_of(mesh.faces.minCoeff() < 0 ? mesh.faces.minCoeff() : mesh.faces.maxCoeff()),
+                        figures_of(static_cast<int>(mesh.vertices_m.rows()))}));
   if (!mesh.vertices_m.allFinite())
-    return bad_input("A vertex of the surface has a coordinate that is not a finite number.");
+    return bad_input(Phrase::worded("A vertex of the surface has a coordinate that is not a finite number."));
   return MeshDistance(mesh);
 }
 

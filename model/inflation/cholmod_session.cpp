@@ -1,6 +1,6 @@
 #include "model/inflation/cholmod_session.hpp"
 
-#include <string>
+#include "model/core/said_problem.hpp"
 
 namespace wrapgauge {
 
@@ -20,20 +20,25 @@ CholmodSession::~CholmodSession() {
   cholmod_finish(&common_);
 }
 
-Problem CholmodSession::failure(std::string_view doing, int equations) const {
-  const std::string what = std::string(doing) + " " + std::to_string(equations) + " equations";
+Problem CholmodSession::failure(const Phrase& doing, int equations) const {
+  const Phrase count = figures_of(equations);
   if (common_.status == CHOLMOD_OUT_OF_MEMORY)
-    return {ProblemKind::kProgramFailed,
-            "The sparse solver ran out of memory while " + what +
-                ": close other programs, or take a coarser mesh.",
-            {}};
+    return said_problem(
+        ProblemKind::kProgramFailed,
+        Phrase::worded("The sparse solver ran out of memory while %1 %2 equations: close other "
+                       "programs, or take a coarser mesh.",
+                       {doing, count}));
   if (common_.status == CHOLMOD_TOO_LARGE)
-    return bad_input("The sparse solver stopped while " + what +
-                     ": they are more than it can number; take a coarser mesh.");
-  return {ProblemKind::kProgramFailed,
-          "The sparse solver failed while " + what + " (CHOLMOD status " + std::to_string(common_.status) +
-              "): the fault is in the program or its libraries, not in the plan; report it with the plan.",
-          {}};
+    return bad_input(
+        Phrase::worded("The sparse solver stopped while %1 %2 equations: they are more than it can "
+                       "number; take a coarser mesh.",
+                       {doing, count}));
+  return said_problem(
+      ProblemKind::kProgramFailed,
+      Phrase::worded(
+          "The sparse solver failed while %1 %2 equations (CHOLMOD status %3): the fault is in the "
+          "program or its libraries, not in the plan; report it with the plan.",
+          {doing, count, figures_of(common_.status)}));
 }
 
 }  // namespace wrapgauge

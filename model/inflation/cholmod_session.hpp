@@ -3,8 +3,6 @@
 
 #include <cholmod.h>
 
-#include <string_view>
-
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
@@ -20,7 +18,7 @@ class CholmodSession {
   // The last call was cut short; a matrix that is not definite is an answer and no failure.
   bool failed() const { return common_.status < CHOLMOD_OK; }
   // One sentence on the call that failed while `doing` ("ordering", "factoring") so many equations.
-  Problem failure(std::string_view doing, int equations) const;
+  Problem failure(const Phrase& doing, int equations) const;
 
  private:
   cholmod_common common_{};

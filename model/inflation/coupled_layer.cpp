@@ -29,21 +29,25 @@ double surface_distance_m(const Vec3& a_m, const Vec3& normal_a, const Vec3& b_m
 
 std::optional<Problem> tissue_layer_problem(const TissueLayer& layer) {
   if (!(layer.young_pa > 0.0) || !std::isfinite(layer.young_pa))
-    return bad_input("A tissue layer with a Young's modulus of " + number_text(layer.young_pa / 1000.0) +
-                     " kPa cannot carry pressure; give a value above 0 kPa.");
+    return bad_input(Phrase::worded(
+        "A tissue layer with a Young's modulus of %1 kPa cannot carry pressure; give a value above 0 kPa.",
+        {figures_of(number_text(layer.young_pa / 1000.0))}));
   if (!(layer.poisson >= 0.0 && layer.poisson <= 0.5))
-    return bad_input("A Poisson ratio of " + number_text(layer.poisson) +
-                     " is outside 0 to 0.5; give a tissue layer one inside.");
+    return bad_input(
+        Phrase::worded("A Poisson ratio of %1 is outside 0 to 0.5; give a tissue layer one inside.",
+                       {figures_of(number_text(layer.poisson))}));
   const Eigen::VectorXd& factor = layer.stiffness_factor;
   if (factor.size() > 0 &&
       (factor.size() != layer.depth_m.size() || !(factor.minCoeff() > 0.0) || !factor.allFinite()))
-    return bad_input("A tissue layer has " + std::to_string(factor.size()) + " stiffness factors for " +
-                     std::to_string(layer.depth_m.size()) +
-                     " places, or one that is not above 0; give one above 0 a place, or none.");
+    return bad_input(Phrase::worded(
+        "A tissue layer has %1 stiffness factors for %2 places, or one that is not above 0; give one above 0 "
+        "a "
+        "place, or none.",
+        {figures_of(std::to_string(factor.size())), figures_of(std::to_string(layer.depth_m.size()))}));
   const double least = layer.depth_m.size() > 0 ? layer.depth_m.minCoeff() : 1.0;
   if (!(least > 0.0) || !layer.depth_m.allFinite())
-    return bad_input("A tissue depth of " + number_text(least * 1000.0) +
-                     " mm is not a layer; give values above 0 mm.");
+    return bad_input(Phrase::worded("A tissue depth of %1 mm is not a layer; give values above 0 mm.",
+                                    {figures_of(number_text(least * 1000.0))}));
   return std::nullopt;
 }
 

@@ -93,14 +93,14 @@ std::optional<int> Factorisation::factor_indefinite(const BlockMatrix& matrix) {
   if (handles_->simplicial == nullptr) {
     handles_->simplicial = symbolic_factor(matrix, handles_->order, session);
     if (handles_->simplicial == nullptr) {
-      failure_ = session.failure("analysing", matrix.rows());
+      failure_ = session.failure(Phrase::worded("analysing"), matrix.rows());
       return std::nullopt;
     }
   }
   cholmod_sparse view = view_of(matrix.column_starts(), matrix.row_indices(), matrix.values().data());
   const int done = cholmod_factorize(&view, handles_->simplicial, &session.common());
   if (!done || session.failed()) {
-    failure_ = session.failure("factoring", matrix.rows());
+    failure_ = session.failure(Phrase::worded("factoring"), matrix.rows());
     return std::nullopt;
   }
   const cholmod_factor& factor = *handles_->simplicial;
@@ -160,7 +160,7 @@ std::optional<Eigen::MatrixXd> Factorisation::solve_indefinite(const Eigen::Matr
   cholmod_dense* solution = cholmod_solve(CHOLMOD_A, handles_->simplicial, &view, &session.common());
   if (solution == nullptr || session.failed()) {
     cholmod_free_dense(&solution, &session.common());
-    failure_ = session.failure("solving", static_cast<int>(right_hand_sides.rows()));
+    failure_ = session.failure(Phrase::worded("solving"), static_cast<int>(right_hand_sides.rows()));
     return std::nullopt;
   }
   Eigen::MatrixXd result(right_hand_sides.rows(), right_hand_sides.cols());

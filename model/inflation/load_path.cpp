@@ -7,22 +7,26 @@
 namespace wrapgauge {
 namespace {
 
+Phrase count_of(std::ptrdiff_t count) {
+  return figures_of(std::to_string(count));
+}
+
 std::optional<Problem> size_problem(const InflationSetup& setup, const InflationWaypoint& targets) {
   const Eigen::Index vertices = setup.flat.vertices_m.rows();
   if (setup.start_m.rows() != vertices || setup.start_outward.rows() != vertices)
-    return bad_input("The start shape has " + std::to_string(setup.start_m.rows()) +
-                     " points for a flat mesh of " + std::to_string(vertices) +
-                     ": wrap this same mesh before inflating it.");
+    return bad_input(Phrase::worded(
+        "The start shape has %1 points for a flat mesh of %2: wrap this same mesh before inflating it.",
+        {count_of(setup.start_m.rows()), count_of(vertices)}));
   if (setup.body && setup.foundation_pa_per_m.size() != vertices)
-    return bad_input("Tissue stiffness is given for " + std::to_string(setup.foundation_pa_per_m.size()) +
-                     " of " + std::to_string(vertices) + " points: give one for each.");
+    return bad_input(Phrase::worded("Tissue stiffness is given for %1 of %2 points: give one for each.",
+                                    {count_of(setup.foundation_pa_per_m.size()), count_of(vertices)}));
   if (setup.body && setup.coupled_tissue && setup.coupled_tissue->depth_m.size() != vertices)
-    return bad_input("The tissue's depth is given for " +
-                     std::to_string(setup.coupled_tissue->depth_m.size()) + " of " +
-                     std::to_string(vertices) + " points: give one for each.");
+    return bad_input(Phrase::worded("The tissue's depth is given for %1 of %2 points: give one for each.",
+                                    {count_of(setup.coupled_tissue->depth_m.size()), count_of(vertices)}));
   if (targets.size() != setup.flat.group_inlet.size())
-    return bad_input("There are " + std::to_string(setup.flat.group_inlet.size()) + " chamber groups but " +
-                     std::to_string(targets.size()) + " inflation targets: give each inlet one.");
+    return bad_input(
+        Phrase::worded("There are %1 chamber groups but %2 inflation targets: give each inlet one.",
+                       {count_of(std::ssize(setup.flat.group_inlet)), count_of(std::ssize(targets))}));
   return std::nullopt;
 }
 
@@ -33,29 +37,31 @@ bool usable(double value) {
 std::optional<Problem> target_problem(const InflationTarget& target) {
   if (const auto* air = std::get_if<TrappedAir>(&target)) {
     if (!usable(air->pushed.si()) || !(air->dead.si() > 0.0) || !std::isfinite(air->dead.si()))
-      return bad_input(
-          "The air pushed in is negative or not a number, or there is no dead volume: give the volume pushed "
-          "(0 or more) and what the tubing holds (above 0).");
+      return bad_input(Phrase::worded(
+          "The air pushed in is negative or not a number, or there is no dead volume: give the "
+          "volume pushed (0 or more) and what the tubing holds (above 0)."));
     return std::nullopt;
   }
   const double value = std::holds_alternative<Pressure>(target) ? std::get<Pressure>(target).si()
                                                                 : std::get<Volume>(target).si();
   if (!usable(value))
-    return bad_input(
-        "An inflation target is negative or not a number: give a pressure or volume of 0 or more.");
+    return bad_input(Phrase::worded(
+        "An inflation target is negative or not a number: give a pressure or volume of 0 or more."));
   return std::nullopt;
 }
 
 std::optional<Problem> waypoints_problem(const InflationSetup& setup,
                                          const std::vector<InflationWaypoint>& waypoints) {
-  if (waypoints.empty()) return bad_input("The inflation has no waypoint: give at least one.");
+  if (waypoints.empty())
+    return bad_input(Phrase::worded("The inflation has no waypoint: give at least one."));
   for (const InflationWaypoint& waypoint : waypoints) {
     if (auto problem = size_problem(setup, waypoint)) return problem;
     for (std::size_t g = 0; g < waypoint.size(); ++g) {
       if (auto problem = target_problem(waypoint[g])) return problem;
       if (waypoint[g].index() != waypoints[0][g].index())
-        return bad_input("Inlet '" + setup.layout.inlets[index_of(setup.flat.group_inlet[g])].name +
-                         "' changes between pressure, volume and pushed air on its way: keep to one.");
+        return bad_input(Phrase::worded(
+            "Inlet '%1' changes between pressure, volume and pushed air on its way: keep to one.",
+            {name_of(setup.layout.inlets[index_of(setup.flat.group_inlet[g])].name)}));
     }
   }
   if (setup.body && setup.coupled_tissue) return tissue_layer_problem(*setup.coupled_tissue);

@@ -35,9 +35,9 @@ struct InflationSetup {
   std::optional<TissueLayer> coupled_tissue;  // a flat vertex each
   double friction = 0.0;                      // Coulomb coefficient of skin on silicone
   std::vector<int> held;                      // flat vertices that do not move (bench clamps)
-  // What is known to be wrong with how it fits, in sentences; empty: nothing. Where no equilibrium is found
-  // it is said in the place of a finer mesh, which would not help.
-  std::string misfit;
+  // What is known to be wrong with how it fits, in sentences. Where no equilibrium is found it is said in the
+  // place of a finer mesh, which would not help.
+  std::optional<Phrase> misfit;
 };
 
 // Air at atmospheric pressure, `pushed` into the chambers by a syringe and closed in: Boyle's law from there

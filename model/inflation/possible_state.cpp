@@ -4,24 +4,30 @@
 #include <cmath>
 
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 #include "model/inflation/cavity.hpp"
 #include "model/inflation/cavity_load.hpp"
 
 namespace wrapgauge {
 namespace {
 
-Problem impossible(const InflationSetup& setup, const std::string& what) {
-  const std::string advice =
-      setup.misfit.empty()
-          ? "take a finer mesh, or sheets and a closing length that press less on each other."
-          : "correct how it fits. " + setup.misfit;
-  return {ProblemKind::kNotConverged,
-          "The shape that was found cannot be: " + what + " Nothing of it is shown; " + advice,
-          {}};
+Problem impossible(const InflationSetup& setup, Phrase what) {
+  if (setup.misfit)
+    return not_converged(Phrase::worded(
+        "The shape that was found cannot be: %1 Nothing of it is shown; correct how it fits. %2",
+        {std::move(what), *setup.misfit}));
+  return not_converged(
+      Phrase::worded("The shape that was found cannot be: %1 Nothing of it is shown; take a finer mesh, or "
+                     "sheets and a closing length that press less on each other.",
+                     {std::move(what)}));
 }
 
-std::string inlet_name(const InflationSetup& setup, std::size_t group) {
-  return "inlet '" + setup.layout.inlets[index_of(setup.flat.group_inlet[group])].name + "'";
+Phrase inlet_name(const InflationSetup& setup, std::size_t group) {
+  return name_of(setup.layout.inlets[index_of(setup.flat.group_inlet[group])].name);
+}
+
+Phrase millilitres_of(double volume_m3) {
+  return figures_of(fixed_text(volume_m3 * 1e6, 3) + " mL");
 }
 
 // Share of the thinner sheet that the sheets are through one another where it is the most, as a cell's mean.
@@ -39,12 +45,13 @@ std::optional<Problem> why_not_these_volumes(const InflationSetup& setup, const 
                                              double least_m3) {
   for (std::size_t g = 0; g < volumes.group_m3.size(); ++g)
     if (!(volumes.group_m3[g] >= least_m3))
-      return impossible(setup, "the chambers of " + inlet_name(setup, g) + " hold " +
-                                   fixed_text(volumes.group_m3[g] * 1e6, 3) + " mL, less than nothing.");
+      return impossible(setup, Phrase::worded("the chambers of inlet '%1' hold %2, less than nothing.",
+                                              {inlet_name(setup, g), millilitres_of(volumes.group_m3[g])}));
   for (std::size_t c = 0; c < volumes.chamber_m3.size(); ++c)
     if (!(volumes.chamber_m3[c] >= least_m3))
-      return impossible(setup, "chamber '" + setup.layout.chambers[c].name + "' holds " +
-                                   fixed_text(volumes.chamber_m3[c] * 1e6, 3) + " mL, less than nothing.");
+      return impossible(setup, Phrase::worded("chamber '%1' holds %2, less than nothing.",
+                                              {name_of(setup.layout.chambers[c].name),
+                                               millilitres_of(volumes.chamber_m3[c])}));
   return std::nullopt;
 }
 
@@ -61,8 +68,9 @@ std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMe
                                       const PossibleState& may_miss) {
   const double through = through_one_another(setup, cells, state.positions_m);
   if (!(through <= may_miss.sheet_share))
-    return impossible(setup, "the sheets lie " + fixed_text(100.0 * through, 1) +
-                                 " % of the thinner one's thickness through one another.");
+    return impossible(
+        setup, Phrase::worded("the sheets lie %1 % of the thinner one's thickness through one another.",
+                              {figures_of(fixed_text(100.0 * through, 1))}));
   const PrismVolumes volumes = volumes_by_prisms(setup.flat, sheet, state.positions_m);
   if (auto problem = why_not_these_volumes(setup, volumes, may_miss.least_volume_m3)) return problem;
   for (std::size_t g = 0; g < air.size(); ++g) {
@@ -70,9 +78,9 @@ std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMe
     const double now_m3 =
         air_now_m3(state.group_pressure_pa(static_cast<Eigen::Index>(g)), volumes.group_m3[g], *air[g]);
     if (!(std::abs(now_m3 - air[g]->air_m3) <= may_miss.air_share * air[g]->air_m3))
-      return impossible(setup, "of " + fixed_text(air[g]->air_m3 * 1e6, 3) + " mL of air closed in at " +
-                                   inlet_name(setup, g) + " there are " + fixed_text(now_m3 * 1e6, 3) +
-                                   " mL.");
+      return impossible(setup, Phrase::worded("of %1 of air closed in at inlet '%2' there are %3.",
+                                              {millilitres_of(air[g]->air_m3), inlet_name(setup, g),
+                                               millilitres_of(now_m3)}));
   }
   return std::nullopt;
 }

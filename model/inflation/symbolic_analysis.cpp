@@ -39,7 +39,8 @@ Result<std::vector<int>> order_of_unknowns(const BlockMatrix& pattern, CholmodSe
   std::vector<int> order(nodes.nrow, -1);
   const int done = cholmod_metis(&nodes, nullptr, 0, 1, order.data(), &session.common());
   // CHOLMOD does not hand on what METIS returns: an order that is none shows that METIS failed.
-  if (!done || session.failed() || !is_permutation(order)) return session.failure("ordering", pattern.rows());
+  if (!done || session.failed() || !is_permutation(order))
+    return session.failure(Phrase::worded("ordering"), pattern.rows());
   std::vector<int> unknowns;
   for (int node : order)
     for (int axis = 0; axis < 3; ++axis) unknowns.push_back(3 * node + axis);
@@ -65,7 +66,7 @@ Result<SymbolicAnalysis> analyse(const BlockMatrix& pattern) {
   Result<std::vector<int>> order = order_of_unknowns(pattern, session);
   if (!order) return order.problem();
   cholmod_factor* supernodal = symbolic_factor(pattern, *order, session);
-  if (supernodal == nullptr) return session.failure("analysing", pattern.rows());
+  if (supernodal == nullptr) return session.failure(Phrase::worded("analysing"), pattern.rows());
   SymbolicAnalysis analysis{std::move(order).value(), layout_of(*supernodal)};
   cholmod_free_factor(&supernodal, &session.common());
   return analysis;

@@ -35,14 +35,16 @@ DrawingRule rule_from(JsonObject& object) {
     rule.of = of;
     ++count;
   }
-  if (!object.failed() && count != 1) object.fail("give exactly one of name, fill, stroke and shape.");
+  if (!object.failed() && count != 1)
+    object.fail(Phrase::worded("give exactly one of name, fill, stroke and shape."));
   rule.pattern = object.text(said);
   const std::string part = object.text("part");
   if (const auto known = part_from_name(part))
     rule.part = *known;
   else
-    object.fail("part is \"" + part +
-                "\"; write outline, chamber, inset seam, channel, inlet, strap or ignore.");
+    object.fail(
+        Phrase::worded("part is \"%1\"; write outline, chamber, inset seam, channel, inlet, strap or ignore.",
+                       {name_of(part)}));
   if (const auto width = object.optional_number("width", kWidthRange)) rule.width = *width * mm;
   return rule;
 }

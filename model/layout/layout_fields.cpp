@@ -39,7 +39,7 @@ Closure closure_from(JsonObject& object) {
   out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
   out.taper = inner.number_or("taper", 0.0, {-kSteepestTaper, kSteepestTaper, "mm/mm"});
   if (out.closing_length.has_value() == out.stretch.has_value())
-    inner.fail("give exactly one of closing_length and stretch.");
+    inner.fail(Phrase::worded("give exactly one of closing_length and stretch."));
   close(object, inner);
   return out;
 }

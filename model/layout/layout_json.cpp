@@ -76,8 +76,9 @@ class LayoutReader {
     const json& list = object.list(key);
     std::vector<Vec2> out;
     if (!object.failed() && list.size() < least)
-      object.fail(std::string(key) + " has " + std::to_string(list.size()) + " points; it needs at least " +
-                  std::to_string(least) + ".");
+      object.fail(Phrase::worded(
+          "%1 has %2 points; it needs at least %3.",
+          {name_of(key), figures_of(static_cast<int>(list.size())), figures_of(static_cast<int>(least))}));
     if (count(object, list.size())) return out;
     for (std::size_t i = 0; i < list.size() && !object.failed(); ++i) {
       // One point is a list like [12, 30]; wrapped so that the shared number checks name it.
@@ -94,8 +95,8 @@ class LayoutReader {
   bool count(JsonObject& object, std::size_t more) {
     points_ += more;
     if (points_ <= kMostLayoutPoints) return false;
-    object.fail("the drawing has more than " + std::to_string(kMostLayoutPoints) +
-                " points; simplify its curves.");
+    object.fail(Phrase::worded("the drawing has more than %1 points; simplify its curves.",
+                               {figures_of(std::to_string(kMostLayoutPoints))}));
     return true;
   }
 
@@ -103,7 +104,7 @@ class LayoutReader {
     const bool polygon = object.has("polygon"), rectangle = object.has("rectangle"),
                ellipse = object.has("ellipse");
     if (polygon + rectangle + ellipse != 1) {
-      object.fail("give exactly one of polygon, rectangle and ellipse.");
+      object.fail(Phrase::worded("give exactly one of polygon, rectangle and ellipse."));
       return {};
     }
     Polygon loop;
@@ -113,7 +114,7 @@ class LayoutReader {
       JsonObject inner(object.value("ellipse"), object.place("ellipse"));
       const Vec2 centre = point(inner, "centre"), radii = size(inner, "radii");
       if (radii.minCoeff() > 0.0) loop = flattened_ellipse(centre, radii, kFlattening);
-      if (radii.minCoeff() <= 0.0) inner.fail("radii have to be above zero.");
+      if (radii.minCoeff() <= 0.0) inner.fail(Phrase::worded("radii have to be above zero."));
       close(object, inner);
     }
     if (!polygon) count(object, loop.size());
@@ -125,11 +126,11 @@ class LayoutReader {
     const Vec2 low = Vec2(inner.number("x", kCoordinateRange), inner.number("y", kCoordinateRange)) * 1e-3;
     const Vec2 extent = Vec2(inner.number("width", kSizeRange), inner.number("height", kSizeRange)) * 1e-3;
     const double radius = inner.number_or("corner_radius", 0.0, kSizeRange) * 1e-3;
-    if (extent.minCoeff() <= 0.0) inner.fail("width and height have to be above zero.");
+    if (extent.minCoeff() <= 0.0) inner.fail(Phrase::worded("width and height have to be above zero."));
     if (2.0 * radius > extent.minCoeff() + 1e-12)
-      inner.fail("corner_radius is " + number_text(radius / 1e-3) +
-                 " mm; it can be at most half the smaller side, " +
-                 number_text(0.5 * extent.minCoeff() / 1e-3) + " mm.");
+      inner.fail(Phrase::worded(
+          "corner_radius is %1 mm; it can be at most half the smaller side, %2 mm.",
+          {figures_of(number_text(radius / 1e-3)), figures_of(number_text(0.5 * extent.minCoeff() / 1e-3))}));
     close(object, inner);
     return object.failed() ? Polygon{} : flattened_rectangle(low, extent, radius, kFlattening);
   }

@@ -20,7 +20,8 @@ std::optional<Problem> read_class(const json& value, const std::string& where, C
   row.low = object.number("low_mmhg", kClassPressure) * mmHg;
   if (const auto high = object.optional_number("high_mmhg", kClassPressure)) {
     row.high = *high * mmHg;
-    if (*row.high < row.low && !object.failed()) object.fail("high_mmhg lies below low_mmhg.");
+    if (*row.high < row.low && !object.failed())
+      object.fail(Phrase::worded("high_mmhg lies below low_mmhg."));
   }
   row.place = object.text("place");
   row.source = object.text("source");
@@ -39,7 +40,7 @@ std::optional<Problem> read_refused(const json& value, const std::string& where,
   for (const json& word : object.list("named_as")) {
     // Shorter words would be found in sources that mean something else.
     if (!word.is_string() || word.get_ref<const std::string&>().size() < 3)
-      object.fail("named_as must hold texts of three letters or more.");
+      object.fail(Phrase::worded("named_as must hold texts of three letters or more."));
     else
       row.named_as.push_back(word.get<std::string>());
   }

@@ -261,8 +261,8 @@ void add_balance(const InflationSetup& setup, const Audit& audit, std::vector<Fi
       std::max(audit.cut_balance, setup.flat.closing_from.empty() ? 0.0 : audit.lateral_balance);
   if (worst <= kShare) return;
   Finding finding = with_action(Severity::kWarn, "audit", Phrase::worded("Balance of forces"), Cause::kNone,
-                                setup.misfit.empty() ? Phrase::worded("Solve with a finer mesh.")
-                                                     : Phrase::worded("Correct how it fits first."),
+                                !setup.misfit ? Phrase::worded("Solve with a finer mesh.")
+                                              : Phrase::worded("Correct how it fits first."),
                                 "balance of forces");
   finding.sentence = Phrase::worded(
       "Contact forces, sheet tensions and chamber pressures balance only to %1, where %2 is asked for, so "

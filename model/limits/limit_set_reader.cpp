@@ -21,10 +21,16 @@ bool has_row(const LimitSet& limits, SiteClass site, UsePattern use) {
   return false;
 }
 
+// "soft, sustained"
+Phrase words_of_row(SiteClass site, UsePattern use) {
+  return in_a_row({table_words(std::string(site_name(site))), table_words(std::string(use_name(use)))}, ", ");
+}
+
 void refuse_falling(JsonObject& object, const char* low_key, double low, const char* high_key, double high) {
   if (object.failed() || low <= high) return;
-  object.fail(std::string(low_key) + " is " + number_text(low) + " and above " + high_key + ", " +
-              number_text(high) + "; a warning comes at or below its limit.");
+  object.fail(Phrase::worded(
+      "%1 is %2 and above %3, %4; a warning comes at or below its limit.",
+      {name_of(low_key), figures_of(number_text(low)), name_of(high_key), figures_of(number_text(high))}));
 }
 
 void read_times(JsonObject& row, UseTimes& times) {
@@ -64,16 +70,15 @@ void read_rows(JsonObject& table, LimitSet& limits) {
     Result<LimitRow> row = row_from_json(value, where);
     if (!row) return table.fail(row.problem());
     if (has_row(limits, row->site, row->use)) {
-      return table.fail(bad_input(where + ": " + std::string(site_name(row->site)) + ", " +
-                                  std::string(use_name(row->use)) + " stands twice; keep one row."));
+      return table.fail(bad_input(Phrase::worded("%1: %2 stands twice; keep one row.",
+                                                 {name_of(where), words_of_row(row->site, row->use)})));
     }
     limits.rows.push_back(std::move(row).value());
   }
   for (SiteClass site : kSiteClasses)
     for (UsePattern use : {UsePattern::kSustained, UsePattern::kShortHold})
       if (!has_row(limits, site, use) && !table.failed())
-        table.fail("has no row for " + std::string(site_name(site)) + ", " + std::string(use_name(use)) +
-                   "; add one.");
+        table.fail(Phrase::worded("has no row for %1; add one.", {words_of_row(site, use)}));
 }
 
 // An object of two rising numbers and where they come from.
@@ -152,10 +157,11 @@ void read_burns(JsonObject& heat, HeatRule& rule) {
                              object.number("celsius", {20.0, 100.0, "C"})};
     if (auto problem = object.finish()) return heat.fail(*problem);
     if (!rule.burn.empty() && burn.contact <= rule.burn.back().contact)
-      return heat.fail("burn thresholds must stand in order of rising minutes.");
+      return heat.fail(Phrase::worded("burn thresholds must stand in order of rising minutes."));
     rule.burn.push_back(burn);
   }
-  if (rule.burn.empty() && !heat.failed()) heat.fail("burn holds no threshold; give at least one.");
+  if (rule.burn.empty() && !heat.failed())
+    heat.fail(Phrase::worded("burn holds no threshold; give at least one."));
 }
 
 void read_heat(JsonObject& object, HeatRule& heat) {

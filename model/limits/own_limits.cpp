@@ -116,10 +116,13 @@ std::optional<Problem> refused_row(const LimitSet& own, const Comparisons& compa
     for (const RefusedSource& refused : comparisons.refused)
       for (const std::string& word : refused.named_as)
         if (lower_case(row.source).find(lower_case(word)) != std::string::npos)
-          return bad_input("The row " + std::string(site_name(row.site)) + ", " +
-                           std::string(use_name(row.use)) + " of the limit set '" + own.name +
-                           "' is taken from " + refused.name + ", which is no limit for held pressure: " +
-                           refused.reason + ". Take the row out or base it on something else.");
+          return bad_input(Phrase::worded(
+              "The row %1 of the limit set '%2' is taken from %3, which is no limit for held pressure: %4. "
+              "Take the row out or base it on something else.",
+              {in_a_row({table_words(std::string(site_name(row.site))),
+                         table_words(std::string(use_name(row.use)))},
+                        ", "),
+               name_of(own.name), name_of(refused.name), name_of(refused.reason)}));
   return std::nullopt;
 }
 
@@ -145,6 +148,16 @@ std::optional<Phrase> differs_words(const LimitSet& own, const LimitSet& shipped
       {name_of(own.name), figures_of(static_cast<int>(stricter)), figures_of(static_cast<int>(laxer))});
 }
 
+Problem laxer_without_reason(const std::string& set, const std::vector<Phrase>& parts) {
+  const int more = static_cast<int>(parts.size()) - 1;
+  return bad_input(Phrase::worded(
+      "The limit set '%1' is laxer than the program's: %2. Make it as strict or stricter, or write the "
+      "reason "
+      "into the plan as limits.override_reason.",
+      {name_of(set),
+       more > 0 ? Phrase::worded("%1 (and %2 more)", {parts.front(), figures_of(more)}) : parts.front()}));
+}
+
 bool says_something(const std::optional<std::string>& reason) {
   return reason && reason->find_first_not_of(" \t\r\n") != std::string::npos;
 }
@@ -166,16 +179,13 @@ Result<LimitSet> own_limit_set(LimitSet own, const LimitSet& shipped, const Comp
   own.differs_words = differs_words(own, shipped, parts.size());
   if (parts.empty()) {
     if (says_something(reason))
-      return bad_input("The plan gives a reason to override limits but its set '" + own.name +
-                       "' is nowhere laxer than the program's: take the reason out.");
+      return bad_input(Phrase::worded(
+          "The plan gives a reason to override limits but its set '%1' is nowhere laxer than the "
+          "program's: take the reason out.",
+          {name_of(own.name)}));
     return own;
   }
-  const std::string more = parts.size() > 1 ? " (and " + std::to_string(parts.size() - 1) + " more)" : "";
-  if (!says_something(reason))
-    return bad_input("The limit set '" + own.name +
-                     "' is laxer than the program's: " + english(parts.front()) + more +
-                     ". Make it as strict or stricter, or write the reason into the plan as "
-                     "limits.override_reason.");
+  if (!says_something(reason)) return laxer_without_reason(own.name, parts);
   own.override_words = Phrase::worded(
       "Limits of the program were overridden by the set '%1' (%2). Reason given in the plan: %3",
       {name_of(own.name), in_a_row(std::move(parts), "; "), name_of(*reason)});

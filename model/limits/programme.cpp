@@ -71,22 +71,28 @@ std::string programme_text(const std::vector<ProgrammeStep>& steps) {
   return text.empty() ? text : text + "; and so on";
 }
 
-std::optional<std::string> programme_problem(const std::vector<ProgrammeStep>& steps, Time length) {
-  if (steps.empty()) return "has no steps; give at least one";
+std::optional<Phrase> programme_problem(const std::vector<ProgrammeStep>& steps, Time length) {
+  if (steps.empty()) return Phrase::worded("has no steps; give at least one");
   double highest = 0.0;
   for (const ProgrammeStep& step : steps) {
     if (!(step.level >= 0.0 && step.level <= 1.0))
-      return "asks for level " + number_text(step.level) + "; levels lie between 0 and 1";
-    if (!(step.ramp >= Time() && step.hold >= Time())) return "has a time below 0; give 0 or more";
+      return Phrase::worded("asks for level %1; levels lie between 0 and 1",
+                            {figures_of(number_text(step.level))});
+    if (!(step.ramp >= Time() && step.hold >= Time()))
+      return Phrase::worded("has a time below 0; give 0 or more");
     highest = std::max(highest, step.level);
   }
   if (highest < 1.0)
-    return "reaches level " + number_text(highest, 3) +
-           " at most, so what is solved never happens; ask for less and let a step reach level 1";
+    return Phrase::worded(
+        "reaches level %1 at most, so what is solved never happens; ask for less and let a "
+        "step reach level 1",
+        {figures_of(number_text(highest, 3))});
   const Time round = round_time(steps);
-  if (round < 0.1 * second) return "takes " + time_text(round) + " a round; give 0.1 s or more";
+  if (round < 0.1 * second)
+    return Phrase::worded("takes %1 a round; give 0.1 s or more", {figures_of(round)});
   if (length / round > 20000.0)
-    return "runs " + number_text(length / round, 6) + " rounds in a session; give 20000 or fewer";
+    return Phrase::worded("runs %1 rounds in a session; give 20000 or fewer",
+                          {figures_of(number_text(length / round, 6))});
   return std::nullopt;
 }
 

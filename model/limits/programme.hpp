@@ -41,7 +41,7 @@ double level_at(const std::vector<LevelPoint>& levels, Time at);
 
 // No steps; none reaches level 1, so that what is solved never happens; a level outside 0..1; a round shorter
 // than 0.1 s; more than 20 000 rounds in a session. In words that end a sentence: "has no step at level 1".
-std::optional<std::string> programme_problem(const std::vector<ProgrammeStep>& steps, Time length);
+std::optional<Phrase> programme_problem(const std::vector<ProgrammeStep>& steps, Time length);
 
 // "to 100 % in 3 s, held for 30 s; vented in 3 s, held for 90 s; and so on". No steps: an empty text.
 std::string programme_text(const std::vector<ProgrammeStep>& steps);

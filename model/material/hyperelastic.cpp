@@ -2,8 +2,9 @@
 
 #include <cassert>
 #include <cmath>
-#include <sstream>
 #include <utility>
+
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -148,25 +149,28 @@ HyperelasticLaw scaled(const HyperelasticLaw& law, double factor) {
 }
 
 Result<HyperelasticLaw> checked(HyperelasticLaw law) {
-  const std::string name(law_name(law));
+  const Phrase name = name_of(std::string(law_name(law)));
   for (double modulus : moduli_pa(law)) {
     if (!std::isfinite(modulus)) {
-      return bad_input("A coefficient of the " + name + " law is not a finite number; give it in kPa.");
+      return bad_input(
+          Phrase::worded("A coefficient of the %1 law is not a finite number; give it in kPa.", {name}));
     }
   }
   if (const Ogden* ogden = std::get_if<Ogden>(&law)) {
-    if (ogden->terms.empty()) return bad_input("The Ogden law has no terms; give at least one (mu, alpha).");
+    if (ogden->terms.empty())
+      return bad_input(Phrase::worded("The Ogden law has no terms; give at least one (mu, alpha)."));
     for (const OgdenTerm& term : ogden->terms) {
       if (std::isfinite(term.alpha) && term.alpha != 0.0) continue;
-      return bad_input("An exponent alpha of the Ogden law is zero or not finite; give another number.");
+      return bad_input(
+          Phrase::worded("An exponent alpha of the Ogden law is zero or not finite; give another number."));
     }
   }
   const Pressure mu = initial_shear_modulus(law);
   if (!(mu.si() > 0.0) || !std::isfinite(mu.si())) {
-    std::ostringstream text;
-    text << "The " << name << " law has an initial shear modulus of " << mu / kPa
-         << " kPa; it must be above zero, so check its coefficients.";
-    return bad_input(text.str());
+    return bad_input(
+        Phrase::worded("The %1 law has an initial shear modulus of %2 kPa; it must be above zero, so check "
+                       "its coefficients.",
+                       {name, figures_of(number_text(mu / kPa))}));
   }
   return law;
 }

@@ -10,8 +10,10 @@ Result<double> posture_factor(const TissueSite& site, std::optional<Posture> pos
   if (!posture) return 1.0;
   if (site.name.ends_with("tense")) {
     if (*posture == Posture::kTense) return 1.0;
-    return bad_input("The posture is \"relaxed\" but the tissue row is \"" + site.name +
-                     "\": choose the relaxed row of that site, or leave the posture out.");
+    return bad_input(Phrase::worded(
+        "The posture is \"relaxed\" but the tissue row is \"%1\": choose the relaxed row of that "
+        "site, or leave the posture out.",
+        {name_of(site.name)}));
   }
   return *posture == Posture::kTense && site.depth >= kLeastMuscle ? kTenseFactor : 1.0;
 }

@@ -6,6 +6,7 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -16,7 +17,8 @@ constexpr NumberRange kModulus{-1e5, 1e5, "kPa"};
 
 Result<HyperelasticLaw> ogden_from_json(const json& list, const std::string& where) {
   Ogden law;
-  if (!list.is_array()) return bad_input(where + " must be a list of terms { mu_kpa, alpha }.");
+  if (!list.is_array())
+    return bad_input(Phrase::worded("%1 must be a list of terms { mu_kpa, alpha }.", {name_of(where)}));
   for (const json& item : list) {
     JsonObject term(item, where + ", term " + std::to_string(law.terms.size() + 1));
     law.terms.push_back({term.number("mu_kpa", kModulus) * kPa, term.number("alpha", {-30.0, 30.0, ""})});
@@ -41,7 +43,8 @@ Result<HyperelasticLaw> invariant_law_from_json(const std::string& name, const j
 Result<HyperelasticLaw> law_from_json(const json& value, const std::string& where) {
   static const std::set<std::string> kNames = {"neo-hookean", "mooney-rivlin", "yeoh", "ogden"};
   if (!value.is_object() || value.size() != 1 || !kNames.contains(value.begin().key())) {
-    return bad_input(where + " must hold exactly one of neo-hookean, mooney-rivlin, yeoh or ogden.");
+    return bad_input(Phrase::worded("%1 must hold exactly one of neo-hookean, mooney-rivlin, yeoh or ogden.",
+                                    {name_of(where)}));
   }
   const std::string& name = value.begin().key();
   Result<HyperelasticLaw> law = name == "ogden"
@@ -49,15 +52,16 @@ Result<HyperelasticLaw> law_from_json(const json& value, const std::string& wher
                                     : invariant_law_from_json(name, value.front(), where + ", " + name);
   if (!law) return law;
   Result<HyperelasticLaw> sound = checked(std::move(law).value());
-  return sound ? sound : Result<HyperelasticLaw>(bad_input(where + ": " + sound.problem().message));
+  return sound ? sound : Result<HyperelasticLaw>(told_of(where, sound.problem()));
 }
 
 // Two numbers, the second not below the first.
 std::array<double, 2> span_of(JsonObject& object, const char* key, NumberRange range) {
   const std::vector<double> ends = object.numbers(key, 2, range);
   if (!object.failed() && ends[0] > ends[1]) {
-    object.fail(std::string(key) + " runs from " + number_text(ends[0]) + " down to " + number_text(ends[1]) +
-                "; write the smaller number first.");
+    object.fail(
+        Phrase::worded("%1 runs from %2 down to %3; write the smaller number first.",
+                       {name_of(key), figures_of(number_text(ends[0])), figures_of(number_text(ends[1]))}));
   }
   return {ends[0], ends[1]};
 }
@@ -103,10 +107,11 @@ Result<std::vector<SiliconeGrade>> read_silicone_grades(const std::filesystem::p
     Result<SiliconeGrade> grade = grade_from_json(row, where);
     if (!grade) return grade.problem();
     if (!names.insert(grade->hardness).second)
-      return bad_input(where + ": the hardness \"" + grade->hardness + "\" stands twice; keep one row.");
+      return bad_input(Phrase::worded("%1: the hardness \"%2\" stands twice; keep one row.",
+                                      {name_of(where), name_of(grade->hardness)}));
     grades.push_back(std::move(grade).value());
   }
-  if (!table.failed() && grades.empty()) table.fail("has no grades; give at least one.");
+  if (!table.failed() && grades.empty()) table.fail(Phrase::worded("has no grades; give at least one."));
   if (auto problem = table.finish()) return *problem;
   return grades;
 }
@@ -117,14 +122,15 @@ Result<SiliconeGrade> find_grade(const std::vector<SiliconeGrade>& grades, const
     if (grade.hardness == hardness) return grade;
     known += (known.empty() ? "" : ", ") + grade.hardness;
   }
-  return bad_input("No silicone of hardness \"" + hardness + "\" is in the table; known: " + known + ".");
+  return bad_input(Phrase::worded("No silicone of hardness \"%1\" is in the table; known: %2.",
+                                  {name_of(hardness), name_of(known)}));
 }
 
 Result<Pressure> young_modulus_from_shore_a(double shore_a) {
   if (!(shore_a >= 10.0 && shore_a <= 70.0)) {
-    return bad_input(
-        "Shore A " + number_text(shore_a) +
-        " is outside 10 to 70, where the hardness relation is used; give a measured law instead.");
+    return bad_input(Phrase::worded(
+        "Shore A %1 is outside 10 to 70, where the hardness relation is used; give a measured law instead.",
+        {figures_of(number_text(shore_a))}));
   }
   return 0.0981 * (56.0 + 7.62336 * shore_a) / (0.137505 * (254.0 - 2.54 * shore_a)) * MPa;
 }

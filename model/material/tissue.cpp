@@ -27,16 +27,18 @@ Result<TissueSite> site_from_json(const nlohmann::json& value, const std::string
 
 Result<FoundationModulus> foundation_modulus(Pressure young, double poisson, Length depth) {
   if (!(young.si() > 0.0) || !std::isfinite(young.si())) {
-    return bad_input("Tissue with a Young's modulus of " + number_text(young / kPa) +
-                     " kPa cannot carry pressure; give a value above 0 kPa.");
+    return bad_input(Phrase::worded(
+        "Tissue with a Young's modulus of %1 kPa cannot carry pressure; give a value above 0 kPa.",
+        {figures_of(number_text(young / kPa))}));
   }
   if (!(poisson >= 0.0 && poisson <= 0.49)) {
-    return bad_input("A Poisson ratio of " + number_text(poisson) +
-                     " is outside 0 to 0.49, where the tissue layer formula holds; give one inside.");
+    return bad_input(Phrase::worded(
+        "A Poisson ratio of %1 is outside 0 to 0.49, where the tissue layer formula holds; give one inside.",
+        {figures_of(number_text(poisson))}));
   }
   if (!(depth.si() > 0.0) || !std::isfinite(depth.si())) {
-    return bad_input("A tissue depth of " + number_text(depth / mm) +
-                     " mm is not a layer; give a value above 0 mm.");
+    return bad_input(Phrase::worded("A tissue depth of %1 mm is not a layer; give a value above 0 mm.",
+                                    {figures_of(number_text(depth / mm))}));
   }
   const double confinement = (1.0 - poisson) / ((1.0 + poisson) * (1.0 - 2.0 * poisson));
   return confinement * young / depth;
@@ -54,10 +56,11 @@ Result<std::vector<TissueSite>> read_tissue_sites(const std::filesystem::path& f
     Result<TissueSite> site = site_from_json(row, where);
     if (!site) return site.problem();
     if (!names.insert(site->name).second)
-      return bad_input(where + ": the name \"" + site->name + "\" stands twice; rename one.");
+      return bad_input(Phrase::worded("%1: the name \"%2\" stands twice; rename one.",
+                                      {name_of(where), name_of(site->name)}));
     sites.push_back(std::move(site).value());
   }
-  if (!table.failed() && sites.empty()) table.fail("has no sites; give at least one.");
+  if (!table.failed() && sites.empty()) table.fail(Phrase::worded("has no sites; give at least one."));
   if (auto problem = table.finish()) return *problem;
   return sites;
 }
@@ -68,7 +71,8 @@ Result<TissueSite> find_tissue(const std::vector<TissueSite>& sites, const std::
     if (site.name == name) return site;
     known += (known.empty() ? "\"" : ", \"") + site.name + "\"";
   }
-  return bad_input("No tissue site is called \"" + name + "\"; known: " + known + ".");
+  return bad_input(
+      Phrase::worded("No tissue site is called \"%1\"; known: %2.", {name_of(name), name_of(known)}));
 }
 
 }  // namespace wrapgauge

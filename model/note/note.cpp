@@ -4,25 +4,27 @@
 #include <array>
 #include <iterator>
 
+#include "model/core/said_problem.hpp"
 #include "model/note/note_sections.hpp"
 
 namespace wrapgauge {
 namespace {
 
 std::optional<Problem> stale_problem(const std::vector<InputFile>& then, const std::vector<InputFile>& now,
-                                     const char* what) {
+                                     const Phrase& what) {
   for (const InputFile& input : then) {
     const auto same = std::find_if(now.begin(), now.end(), [&](const InputFile& other) {
       return other.role == input.role && other.name == input.name;
     });
     if (same != now.end() && same->sha256 == input.sha256) continue;
-    return bad_input(std::string("The note was not written: ") + input.role + " '" + input.name +
-                     "' has changed or gone since " + what + " read it; solve the plan again.");
+    return bad_input(Phrase::worded(
+        "The note was not written: %1 '%2' has changed or gone since %3 read it; solve the plan again.",
+        {name_of(input.role), name_of(input.name), what}));
   }
   if (then.size() != now.size())
-    return bad_input(std::string("The note was not written: the plan now names ") +
-                     std::to_string(now.size()) + " input files and " + what + " read " +
-                     std::to_string(then.size()) + "; solve the plan again.");
+    return bad_input(Phrase::worded(
+        "The note was not written: the plan now names %1 input files and %2 read %3; solve the plan again.",
+        {figures_of(static_cast<int>(now.size())), what, figures_of(static_cast<int>(then.size()))}));
   return std::nullopt;
 }
 
@@ -40,24 +42,27 @@ NoteBlocks sections(const Summary& summary, const NoteExtras& extras) {
 Result<Note> study_note(const Summary& summary, const std::vector<InputFile>& inputs_now,
                         const NoteExtras& extras) {
   if (summary.part == BodyPart::kTestObject)
-    return bad_input(
-        "The note was not written: body.part is 'test object', which nobody wears; name the part of the body "
-        "that wears the device.");
-  if (auto problem = stale_problem(summary.inputs, inputs_now, "the estimate")) return *problem;
+    return bad_input(Phrase::worded(
+        "The note was not written: body.part is 'test object', which nobody wears; name the part "
+        "of the body that wears the device."));
+  if (auto problem = stale_problem(summary.inputs, inputs_now, Phrase::worded("the estimate")))
+    return *problem;
   if (extras.bands)
-    if (auto problem = stale_problem(extras.bands->inputs, inputs_now, "the study of spread"))
+    if (auto problem = stale_problem(extras.bands->inputs, inputs_now, Phrase::worded("the study of spread")))
       return *problem;
   if (extras.ceiling)
-    if (auto problem = stale_problem(extras.ceiling->inputs, inputs_now, "the study of the ceiling"))
+    if (auto problem =
+            stale_problem(extras.ceiling->inputs, inputs_now, Phrase::worded("the study of the ceiling")))
       return *problem;
   if (extras.people)
-    if (auto problem = stale_problem(extras.people->inputs, inputs_now, "the study of people"))
+    if (auto problem =
+            stale_problem(extras.people->inputs, inputs_now, Phrase::worded("the study of people")))
       return *problem;
   if (summary.limit_point)
-    return Problem{ProblemKind::kNotConverged,
-                   "The note was not written, since the plan's inflation is never reached: " +
-                       *summary.limit_point + " Ask for less first.",
-                   {}};
+    return not_converged(Phrase::worded(
+        "The note was not written, since the plan's inflation is never reached: %1 Ask for less "
+        "first.",
+        {name_of(*summary.limit_point)}));
   NoteBlocks blocks = sections(summary, extras);
   blocks.insert(blocks.begin(), note_verdict(summary, cells_to_fill(blocks)));
   return Note{"Study note: " + summary.plan, summary.date, std::move(blocks)};

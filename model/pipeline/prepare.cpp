@@ -5,6 +5,7 @@
 #include "model/body/part_rules.hpp"
 #include "model/body/region_places.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 #include "model/geometry/grid_distance.hpp"
 #include "model/inflation/kept_closing.hpp"
 #include "model/layout/layout_check.hpp"
@@ -19,9 +20,10 @@ namespace {
 std::optional<Problem> first_layout_problem(const Layout& layout) {
   std::vector<Problem> problems = check_layout(layout);
   if (problems.empty()) return std::nullopt;
-  if (problems.size() > 1)
-    problems[0].message += " (and " + std::to_string(problems.size() - 1) + " more in this layout)";
-  return problems[0];
+  if (problems.size() == 1) return problems[0];
+  return reworded(problems[0], Phrase::worded("%1 (and %2 more in this layout)",
+                                              {phrase_of(problems[0]),
+                                               figures_of(static_cast<int>(problems.size()) - 1)}));
 }
 
 // The row that results name is the one that was reckoned with.
@@ -107,8 +109,9 @@ void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.start_m = prepared.wrap.worn_m;
   prepared.setup.start_outward = prepared.wrap.outward_at_worn;
   prepared.setup.friction = plan.friction;
-  for (const Finding& finding : fit_findings(prepared.wrap.fit))
-    prepared.setup.misfit.append(prepared.setup.misfit.empty() ? "" : " ").append(english(finding.sentence));
+  std::vector<Phrase> misfit;
+  for (const Finding& finding : fit_findings(prepared.wrap.fit)) misfit.push_back(finding.sentence);
+  if (!misfit.empty()) prepared.setup.misfit = in_a_row(std::move(misfit));
   prepared.closing = std::make_shared<KeptClosing>();
 }
 
@@ -137,9 +140,11 @@ Result<Body> body_of_plan(const Plan& plan, Body body) {
     return body;
   }
   if (plan.tissue_depth_mm.size() != vertices)
-    return bad_input("the plan gives " + std::to_string(plan.tissue_depth_mm.size()) +
-                     " tissue depths but the checked body has " + std::to_string(vertices) +
-                     " vertices: give one for the whole body, one a vertex, or none.");
+    return bad_input(Phrase::worded(
+        "the plan gives %1 tissue depths but the checked body has %2 vertices: give one for the whole body, "
+        "one "
+        "a vertex, or none.",
+        {figures_of(std::to_string(plan.tissue_depth_mm.size())), figures_of(std::to_string(vertices))}));
   body.tissue_depth_m = 1e-3 * Eigen::Map<const Eigen::VectorXd>(plan.tissue_depth_mm.data(),
                                                                  static_cast<Eigen::Index>(vertices));
   return body;
@@ -152,8 +157,10 @@ std::optional<Problem> unknown_valve(const Plan& plan) {
   const auto& inlets = plan.layout.inlets;
   for (const auto& [name, opens] : plan.supply.inlet_relief)
     if (std::none_of(inlets.begin(), inlets.end(), [&](const Inlet& inlet) { return inlet.name == name; }))
-      return bad_input("supply, inlet_relief_kpa names the inlet '" + name +
-                       "', which the layout does not have: give it the name of one that is there.");
+      return bad_input(Phrase::worded(
+          "supply, inlet_relief_kpa names the inlet '%1', which the layout does not have: give it "
+          "the name of one that is there.",
+          {name_of(name)}));
   return std::nullopt;
 }
 
@@ -167,8 +174,10 @@ std::optional<Problem> set_targets(const Plan& plan, Prepared& prepared) {
     for (const InletProgram& program : plan.inflation)
       if (program.inlet == name) found = &program;
     if (!found)
-      return bad_input("inlet '" + name + "' is given no pressure or volume: add it to the plan's inflation.",
-                       {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
+      return bad_input(
+          Phrase::worded("inlet '%1' is given no pressure or volume: add it to the plan's inflation.",
+                         {name_of(name)}),
+          {{ProblemPlace::Kind::kInlet, static_cast<int>(index_of(id))}});
     prepared.targets.push_back(found->target);
   }
   return unknown_valve(plan);
@@ -189,7 +198,7 @@ Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resour
   auto tissue = tissue_of(plan, *taken.body, resources);
   if (!tissue) return tissue.problem();
   taken.tissue = std::move(tissue).value();
-  if (taken.body->surface.faces.rows() == 0) return bad_input("The body has no faces.");
+  if (taken.body->surface.faces.rows() == 0) return bad_input(Phrase::worded("The body has no faces."));
   if (known.prepared) return taken;
   taken.surface = surface_of(*taken.body, known);
   if (auto problem = place_off_skin(plan, taken.bony_sites, taken.surface->nearest())) return *problem;

@@ -16,7 +16,9 @@ std::optional<BodyPart> part_from_json(JsonObject& object) {
   const auto name = object.optional_text("part");
   if (!name) return std::nullopt;
   const auto part = body_part_from_name(*name);
-  if (!part) object.fail("the part '" + *name + "' is not known; it may be " + body_part_names() + ".");
+  if (!part)
+    object.fail(Phrase::worded("the part '%1' is not known; it may be %2.",
+                               {name_of(*name), name_of(body_part_names())}));
   return part;
 }
 
@@ -39,9 +41,10 @@ Result<BodyLabel> label_from_json(const nlohmann::json& value, const std::string
   label.part = part_from_json(object);
   if (object.has("side")) label.side = side_from_name(object.choice("side", {"right", "left"}));
   if (object.has("axis"))
-    label.axis_direction = direction_from_json(object, "axis", "point it from hand or foot to trunk");
+    label.axis_direction =
+        direction_from_json(object, "axis", Phrase::worded("point it from hand or foot to trunk"));
   if (object.has("front"))
-    label.front = direction_from_json(object, "front", "point it to the person's front");
+    label.front = direction_from_json(object, "front", Phrase::worded("point it to the person's front"));
   label.sites = sites_from_json(object);
   if (auto problem = object.finish()) return *problem;
   return label;
@@ -87,10 +90,11 @@ Result<std::optional<BodyLabel>> read_label(const std::filesystem::path& mesh_fi
   auto label = label_from_json(*json, file.filename().string());
   if (!label) return label.problem();
   if (label->triangles != triangles)
-    return bad_input(file.filename().string() + " was written for a mesh of " +
-                     std::to_string(label->triangles) + " triangles, but " + mesh_file.filename().string() +
-                     " has " + std::to_string(triangles) +
-                     ": write mesh and label anew, or delete the label and say in the plan what it said.");
+    return bad_input(Phrase::worded(
+        "%1 was written for a mesh of %2 triangles, but %3 has %4: write mesh and label anew, or delete the "
+        "label and say in the plan what it said.",
+        {name_of(file.filename().string()), figures_of(std::to_string(label->triangles)),
+         name_of(mesh_file.filename().string()), figures_of(std::to_string(triangles))}));
   return std::optional(std::move(label).value());
 }
 

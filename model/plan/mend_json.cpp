@@ -16,7 +16,8 @@ DropTable drop_table_from(JsonObject& object) {
 
 CutLimb cut_from(JsonObject& object) {
   CutLimb step{object.number("from_mm", kStation) * mm, object.number("to_mm", kStation) * mm};
-  if (!object.failed() && step.to <= step.from) object.fail("to_mm must be larger than from_mm.");
+  if (!object.failed() && step.to <= step.from)
+    object.fail(Phrase::worded("to_mm must be larger than from_mm."));
   return step;
 }
 

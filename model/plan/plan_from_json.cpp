@@ -51,9 +51,10 @@ BodyFile body_file(JsonObject& object) {
   body.file = object.text("file");
   if (object.has("unit")) body.unit = unit_from_name(object.choice("unit", {"mm", "cm", "m", "in"}));
   if (object.has("axis"))
-    body.axis_direction = direction_from_json(object, "axis", "point it from hand or foot to trunk");
+    body.axis_direction =
+        direction_from_json(object, "axis", Phrase::worded("point it from hand or foot to trunk"));
   if (object.has("front"))
-    body.front = direction_from_json(object, "front", "point it to the person's front");
+    body.front = direction_from_json(object, "front", Phrase::worded("point it to the person's front"));
   if (object.has("side")) body.side = side_from_name(object.choice("side", {"right", "left"}));
   read_each(object, "mend", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
   return body;
@@ -67,7 +68,7 @@ BodyForm body_form(JsonObject& object) {
   if (object.has("side"))
     body.person.side = side_from_name(object.choice("side", {"right", "left"})).value_or(BodySide::kRight);
   if (!object.failed() && body.person.percentile && !body.person.sex)
-    object.fail("percentile needs a sex: give male or female.");
+    object.fail(Phrase::worded("percentile needs a sex: give male or female."));
   if (!object.has("parameters") || object.failed()) return body;
   const json& value = object.value("parameters");
   JsonObject parameters(value, object.place("parameters"));
@@ -80,11 +81,12 @@ BodyForm body_form(JsonObject& object) {
 
 void read_body(JsonObject& object, Plan& plan) {
   const bool is_file = object.has("file"), is_form = object.has("form");
-  if (!object.failed() && is_file == is_form) object.fail("give either a file or a form.");
+  if (!object.failed() && is_file == is_form) object.fail(Phrase::worded("give either a file or a form."));
   if (const auto part = object.optional_text("part"); part && !object.failed()) {
     plan.part = body_part_from_name(*part);
     if (!plan.part)
-      object.fail("the part '" + *part + "' is not known; it may be " + body_part_names() + ".");
+      object.fail(Phrase::worded("the part '%1' is not known; it may be %2.",
+                                 {name_of(*part), name_of(body_part_names())}));
   }
   read_part(object, "sites_confirmed", true,
             [&](JsonObject& word) { plan.sites_confirmed = sites_confirmed_from_json(word); });
@@ -116,7 +118,7 @@ void read_tissue(JsonObject& object, Plan& plan) {
   if (!object.failed() && !depths.empty())
     plan.tissue_depth_mm = object.numbers("depth_mm", depths.size(), kDepth);
   if (!object.failed() && plan.tissue_site.empty() && std::holds_alternative<BodyFile>(plan.body))
-    object.fail("site is missing; a body from a file needs one, e.g. \"forearm relaxed\".");
+    object.fail(Phrase::worded("site is missing; a body from a file needs one, e.g. \"forearm relaxed\"."));
 }
 
 void settle_layout(JsonObject& parent, Result<Layout> layout, Plan& plan) {
@@ -157,7 +159,8 @@ void read_layout_part(JsonObject& parent, const std::filesystem::path& folder, P
 
 void read_anchor(JsonObject& object, Placement& placement) {
   const bool at_point = object.has("point_mm"), at_station = object.has("station_mm");
-  if (!object.failed() && at_point == at_station) object.fail("give either point_mm or station_mm.");
+  if (!object.failed() && at_point == at_station)
+    object.fail(Phrase::worded("give either point_mm or station_mm."));
   if (at_point) {
     placement.anchor = AnchorAtPoint{point_m(object, "point_mm")};
   } else {
@@ -184,10 +187,11 @@ void read_mesh(JsonObject& object, Plan& plan) {
   plan.mesh_seam_band = length(object.optional_number("seam_band_mm", {0.0, 50.0, "mm"}));
   if (object.failed()) return;
   if (plan.mesh_seam_edge && *plan.mesh_seam_edge > plan.mesh_edge)
-    object.fail("seam_edge_mm is " + number_text(*plan.mesh_seam_edge / mm) + " mm, longer than edge_mm, " +
-                number_text(plan.mesh_edge / mm) + " mm; edges beside seams are the shorter ones.");
+    object.fail(Phrase::worded(
+        "seam_edge_mm is %1 mm, longer than edge_mm, %2 mm; edges beside seams are the shorter ones.",
+        {figures_of(number_text(*plan.mesh_seam_edge / mm)), figures_of(number_text(plan.mesh_edge / mm))}));
   if (plan.mesh_seam_band && !plan.mesh_seam_edge)
-    object.fail("seam_band_mm says how far seam_edge_mm reaches; give seam_edge_mm too.");
+    object.fail(Phrase::worded("seam_band_mm says how far seam_edge_mm reaches; give seam_edge_mm too."));
 }
 
 ProgrammeStep programme_step(JsonObject& object) {
@@ -209,9 +213,10 @@ InletProgram inlet_program(JsonObject& object) {
   if (object.failed()) return program;
   if (pressure_kpa.has_value() + pressure_mmhg.has_value() + volume_ml.has_value() + pushed_ml.has_value() !=
       1)
-    object.fail("give exactly one of pressure_kpa, pressure_mmhg, volume_ml and pushed_air_ml.");
+    object.fail(
+        Phrase::worded("give exactly one of pressure_kpa, pressure_mmhg, volume_ml and pushed_air_ml."));
   if (pushed_ml.has_value() != dead_ml.has_value())
-    object.fail("pushed_air_ml and dead_ml (what tubing and fittings hold) go together.");
+    object.fail(Phrase::worded("pushed_air_ml and dead_ml (what tubing and fittings hold) go together."));
   if (pressure_kpa) program.target = *pressure_kpa * kPa;
   if (pressure_mmhg) program.target = *pressure_mmhg * mmHg;
   if (volume_ml) program.target = *volume_ml * mL;
@@ -227,10 +232,12 @@ void check_inlets(JsonObject& object, const Plan& plan) {
     if (known.insert(inlet.name).second) list += (list.empty() ? "'" : ", '") + inlet.name + "'";
   for (const InletProgram& program : plan.inflation) {
     if (!known.contains(program.inlet))
-      object.fail("inflation names the inlet '" + program.inlet +
-                  "', which the layout does not have; it has " + (list.empty() ? "none" : list) + ".");
+      object.fail(
+          Phrase::worded("inflation names the inlet '%1', which the layout does not have; it has %2.",
+                         {name_of(program.inlet), list.empty() ? Phrase::worded("none") : name_of(list)}));
     if (!seen.insert(program.inlet).second)
-      object.fail("inflation names the inlet '" + program.inlet + "' twice; keep one.");
+      object.fail(
+          Phrase::worded("inflation names the inlet '%1' twice; keep one.", {name_of(program.inlet)}));
   }
 }
 
@@ -247,7 +254,8 @@ void read_session(JsonObject& object, Plan& plan) {
   if (const auto off = object.optional_number("off_s", kSeconds)) session.off = *off * second;
   session.ramp = object.number_or("ramp_s", 0.0, {0.0, 3600.0, "s"}) * second;
   if (!object.failed() && session.off && !session.hold)
-    object.fail("off_s stands without hold_s; give both, or neither for one hold from start to end.");
+    object.fail(
+        Phrase::worded("off_s stands without hold_s; give both, or neither for one hold from start to end."));
   plan.session = session;
 }
 
@@ -267,12 +275,14 @@ void read_wearers(JsonObject& object, Wearers& wearers) {
 void check_programmes(JsonObject& object, const Plan& plan) {
   for (const InletProgram& program : plan.inflation) {
     if (!program.steps.empty() && !plan.session)
-      object.fail("inflation gives inlet '" + program.inlet +
-                  "' steps over time but the plan has no session; say how many minutes it lasts.");
+      object.fail(Phrase::worded(
+          "inflation gives inlet '%1' steps over time but the plan has no session; say how many minutes it "
+          "lasts.",
+          {name_of(program.inlet)}));
     if (!plan.session) continue;
     const auto steps = program.steps.empty() ? session_steps(*plan.session) : program.steps;
     if (const auto problem = programme_problem(steps, plan.session->length))
-      object.fail("the programme of inlet '" + program.inlet + "' " + *problem + ".");
+      object.fail(Phrase::worded("the programme of inlet '%1' %2.", {name_of(program.inlet), *problem}));
   }
 }
 

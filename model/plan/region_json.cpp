@@ -23,8 +23,9 @@ NearPoint near_landmark(JsonObject& object, const std::vector<Landmark>& landmar
   const bool found = std::any_of(landmarks.begin(), landmarks.end(),
                                  [&](const Landmark& landmark) { return landmark.name == place.landmark; });
   if (!object.failed() && !found && !form)
-    object.fail("near names the landmark '" + place.landmark + "'; the plan has " +
-                (known.empty() ? "none" : known) + ".");
+    object.fail(
+        Phrase::worded("near names the landmark '%1'; the plan has %2.",
+                       {name_of(place.landmark), known.empty() ? Phrase::worded("none") : name_of(known)}));
   return place;
 }
 
@@ -34,13 +35,13 @@ BetweenStations between_stations(JsonObject& object) {
   place.from = stations[0] * mm;
   place.to = stations[1] * mm;
   if (!object.failed() && place.to <= place.from)
-    object.fail("stations_mm must grow: the smaller one first.");
+    object.fail(Phrase::worded("stations_mm must grow: the smaller one first."));
   if (!object.has("angles_deg")) return place;
   const std::vector<double> angles = object.numbers("angles_deg", 2, {-360.0, 720.0, "degrees"});
   place.from_deg = angles[0];
   place.to_deg = angles[1];
   if (!object.failed() && (place.to_deg <= place.from_deg || place.to_deg > place.from_deg + 360.0))
-    object.fail("angles_deg must grow by at most 360, e.g. [330, 390].");
+    object.fail(Phrase::worded("angles_deg must grow by at most 360, e.g. [330, 390]."));
   return place;
 }
 
@@ -60,19 +61,21 @@ std::vector<TissueAtDistance> by_distance(JsonObject& object) {
     JsonObject item(value, object.place("by_distance") + " " + std::to_string(++number));
     steps.push_back(tissue_at_distance(item));
     if (!item.failed() && !steps.back().tissue_depth && !steps.back().stiffness_factor)
-      item.fail("says nothing: give tissue_depth_mm or stiffness_factor.");
+      item.fail(Phrase::worded("says nothing: give tissue_depth_mm or stiffness_factor."));
     if (!item.failed() && number > 1) {
       const TissueAtDistance &before = steps[steps.size() - 2], &now = steps.back();
-      if (now.distance <= before.distance) item.fail("at_mm must grow from one distance to the next.");
+      if (now.distance <= before.distance)
+        item.fail(Phrase::worded("at_mm must grow from one distance to the next."));
       if (before.tissue_depth.has_value() != now.tissue_depth.has_value() ||
           before.stiffness_factor.has_value() != now.stiffness_factor.has_value())
         item.fail(
-            "names tissue_depth_mm or stiffness_factor where the one before does not, or the other way "
-            "round; all distances must name the same.");
+            Phrase::worded("names tissue_depth_mm or stiffness_factor where the one before does not, or the "
+                           "other way round; all distances must name the same."));
     }
     if (auto problem = item.finish()) object.fail(std::move(*problem));
   }
-  if (!object.failed() && steps.size() < 2) object.fail("by_distance needs two distances or more.");
+  if (!object.failed() && steps.size() < 2)
+    object.fail(Phrase::worded("by_distance needs two distances or more."));
   return steps;
 }
 
@@ -80,7 +83,7 @@ std::vector<TissueAtDistance> by_distance(JsonObject& object) {
 Length radius_of(JsonObject& object, const SkinRegion& region) {
   if (region.by_distance.empty()) return object.number("radius_mm", {1.0, 500.0, "mm"}) * mm;
   if (object.has("radius_mm"))
-    object.fail("give radius_mm or by_distance, not both: the last distance is the radius.");
+    object.fail(Phrase::worded("give radius_mm or by_distance, not both: the last distance is the radius."));
   return region.by_distance.back().distance;
 }
 
@@ -115,10 +118,10 @@ SkinRegion region_from_json(JsonObject& object, const std::vector<Landmark>& lan
   const bool by_name = object.has("near"), by_point = object.has("point_mm"),
              by_station = object.has("stations_mm");
   if (!object.failed() && by_name + by_point + by_station != 1)
-    object.fail("give exactly one of near, point_mm and stations_mm.");
+    object.fail(Phrase::worded("give exactly one of near, point_mm and stations_mm."));
   if (object.has("by_distance")) region.by_distance = by_distance(object);
   if (by_station && !object.failed() && !region.by_distance.empty())
-    object.fail("by_distance needs a region near a point, not between stations.");
+    object.fail(Phrase::worded("by_distance needs a region near a point, not between stations."));
   if (by_station) {
     region.place = between_stations(object);
   } else {
@@ -133,9 +136,10 @@ SkinRegion region_from_json(JsonObject& object, const std::vector<Landmark>& lan
   region.fade = object.number_or("fade_mm", 10.0, {0.0, 200.0, "mm"}) * mm;
   const bool plain = region.tissue_depth || region.stiffness_factor;
   if (!object.failed() && plain && !region.by_distance.empty())
-    object.fail("give by_distance, or tissue_depth_mm and stiffness_factor, not both.");
+    object.fail(Phrase::worded("give by_distance, or tissue_depth_mm and stiffness_factor, not both."));
   if (!object.failed() && !region.no_go && !plain && region.by_distance.empty())
-    object.fail("says nothing: give no_go, tissue_depth_mm, stiffness_factor or by_distance.");
+    object.fail(
+        Phrase::worded("says nothing: give no_go, tissue_depth_mm, stiffness_factor or by_distance."));
   return region;
 }
 

@@ -36,11 +36,11 @@ nlohmann::ordered_json sites_to_json(const std::vector<BonySite>& sites) {
   return out;
 }
 
-Vec3 direction_from_json(JsonObject& object, const char* key, const char* advice) {
+Vec3 direction_from_json(JsonObject& object, const char* key, const Phrase& advice) {
   const std::vector<double> xyz = object.numbers(key, 3, {-1e6, 1e6, ""});
   const Vec3 direction(xyz[0], xyz[1], xyz[2]);
   if (!object.failed() && direction.norm() < 1e-6)
-    object.fail(std::string(key) + " has no length; " + advice + ".");
+    object.fail(Phrase::worded("%1 has no length; %2.", {name_of(key), advice}));
   return object.failed() ? Vec3(Vec3::UnitZ()) : Vec3(direction.normalized());
 }
 

@@ -14,7 +14,7 @@ BonySite site_from_json(JsonObject& object);
 nlohmann::ordered_json sites_to_json(const std::vector<BonySite>& sites);
 
 // A direction of any length above zero, made one of length 1; `advice` ends the sentence that refuses it.
-Vec3 direction_from_json(JsonObject& object, const char* key, const char* advice);
+Vec3 direction_from_json(JsonObject& object, const char* key, const Phrase& advice);
 nlohmann::ordered_json direction_to_json(const Vec3& direction);
 
 }  // namespace wrapgauge

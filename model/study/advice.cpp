@@ -6,6 +6,7 @@
 #include <set>
 
 #include "model/body/part_rules.hpp"
+#include "model/core/said_problem.hpp"
 #include "model/core/version.hpp"
 #include "model/geometry/polygon.hpp"
 #include "model/plan/as_written.hpp"
@@ -90,8 +91,9 @@ class Adviser {
       const auto& text = (*answers)[run];
       auto outcome = text ? change_outcome_from(*text) : std::nullopt;
       if (!outcome)
-        return bad_input("The answer kept for '" + orders[run].name + "' in " + folders_.runs.string() +
-                         " cannot be read: name another folder, or empty this one.");
+        return bad_input(Phrase::worded(
+            "The answer kept for '%1' in %2 cannot be read: name another folder, or empty this one.",
+            {name_of(orders[run].name), name_of(folders_.runs.string())}));
       outcomes.push_back(std::move(*outcome));
     }
     return outcomes;
@@ -116,7 +118,7 @@ class Adviser {
     advice_.plan = solved->front();
     advice_.screened_plan = solved->back();
     for (const ChangeOutcome* outcome : {&advice_.plan, &advice_.screened_plan})
-      if (outcome->failed) return Problem{ProblemKind::kNotConverged, *outcome->failed, {}};
+      if (outcome->failed) return not_converged(name_of(*outcome->failed));
     // Amounts are looked for on the coarse mesh below the limit by what it misses of the nearest share.
     if (advice_.plan.share > 0.0 && advice_.screened_plan.share > 0.0)
       share_factor_ = std::clamp(advice_.plan.share / advice_.screened_plan.share, 1.0, kMostFactor);
@@ -318,7 +320,7 @@ const Plan* Advice::advised() const {
 std::optional<Problem> advice_refused(const AdviceJob& job) {
   const auto body = body_of_plan(job.plan, job.body);
   if (!body) return body.problem();
-  if (auto problem = not_of_a_test_object(body->part, "advice")) return problem;
+  if (auto problem = not_of_a_test_object(body->part, Phrase::worded("advice"))) return problem;
   if (const auto ready = prepare(job.plan, *body, job.resources, mesh_of_plan(job.plan)); !ready)
     return ready.problem();
   return std::nullopt;
@@ -327,7 +329,7 @@ std::optional<Problem> advice_refused(const AdviceJob& job) {
 Result<Advice> find_advice(const AdviceJob& job, const RunFolders& folders, Progress& progress) {
   const auto body = body_of_plan(job.plan, job.body);
   if (!body) return body.problem();
-  if (auto problem = not_of_a_test_object(body->part, "advice")) return *problem;
+  if (auto problem = not_of_a_test_object(body->part, Phrase::worded("advice"))) return *problem;
   AdviceJob written = job;
   if (!job.plan.layout_file && !job.plan.layout_drawing) {
     auto plan = as_written(job.plan);

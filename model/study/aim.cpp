@@ -4,7 +4,6 @@
 #include <cmath>
 #include <set>
 
-#include "model/core/pressure_text.hpp"
 #include "model/study/aim_solver.hpp"
 #include "model/study/separate_chambers.hpp"
 #include "model/study/staged_progress.hpp"
@@ -20,7 +19,7 @@ constexpr Pressure kAlike = 150.0 * Pa;  // pressures this near may come from on
 Result<Wanted> wanted_of(const Layout& layout, const std::vector<AimTarget>& targets) {
   Wanted wanted(layout.chambers.size());
   if (targets.empty())
-    return bad_input("no target is given: name at least one chamber and its mean pressure.");
+    return bad_input(Phrase::worded("no target is given: name at least one chamber and its mean pressure."));
   for (const AimTarget& target : targets) {
     const auto found = std::find_if(layout.chambers.begin(), layout.chambers.end(),
                                     [&](const Chamber& chamber) { return chamber.name == target.chamber; });
@@ -28,14 +27,19 @@ Result<Wanted> wanted_of(const Layout& layout, const std::vector<AimTarget>& tar
       std::string known;
       for (const Chamber& chamber : layout.chambers)
         known += (known.empty() ? "'" : ", '") + chamber.name + "'";
-      return bad_input("the target names the chamber '" + target.chamber +
-                       "', which the layout does not have; it has " + known + ".");
+      return bad_input(
+          Phrase::worded("the target names the chamber '%1', which the layout does not have; it has %2.",
+                         {name_of(target.chamber), name_of(known)}));
     }
     auto& place = wanted[static_cast<std::size_t>(found - layout.chambers.begin())];
-    if (place) return bad_input("the target names the chamber '" + target.chamber + "' twice; keep one.");
+    if (place)
+      return bad_input(
+          Phrase::worded("the target names the chamber '%1' twice; keep one.", {name_of(target.chamber)}));
     if (!(target.mean > Pressure()) || target.mean > 100.0 * kPa)
-      return bad_input("the target of chamber '" + target.chamber + "' is " + pressure_text(target.mean) +
-                       "; give a mean contact pressure above 0 and up to 100 kPa.");
+      return bad_input(Phrase::worded(
+          "the target of chamber '%1' is %2; give a mean contact pressure above 0 and up to 100 "
+          "kPa.",
+          {name_of(target.chamber), figures_of(target.mean)}));
     place = target.mean;
   }
   return wanted;
@@ -48,14 +52,15 @@ double centre_y_m(const Chamber& chamber) {
 
 // Two chambers, the first nearer hand or foot, between which the pressure rises by more than `share`.
 template <class PressureOf>
-std::optional<std::string> rise_in(const Layout& layout, double share, const PressureOf& pressure_of) {
+std::optional<Phrase> rise_in(const Layout& layout, double share, const PressureOf& pressure_of) {
   for (std::size_t d = 0; d < layout.chambers.size(); ++d)
     for (std::size_t p = 0; p < layout.chambers.size(); ++p) {
       const std::optional<Pressure> distal = pressure_of(d), proximal = pressure_of(p);
       if (!distal || !proximal || !(*proximal > *distal * share)) continue;
       if (centre_y_m(layout.chambers[p]) - centre_y_m(layout.chambers[d]) < kApart_m) continue;
-      return "from " + pressure_text(*distal) + " under chamber '" + layout.chambers[d].name + "' to " +
-             pressure_text(*proximal) + " under chamber '" + layout.chambers[p].name + "', nearer the trunk";
+      return Phrase::worded("from %1 under chamber '%2' to %3 under chamber '%4', nearer the trunk",
+                            {figures_of(*distal), name_of(layout.chambers[d].name), figures_of(*proximal),
+                             name_of(layout.chambers[p].name)});
     }
   return std::nullopt;
 }
@@ -200,9 +205,11 @@ Result<Aim> aim(const Plan& plan, const Body& body, const Resources& resources,
   if (!wanted) return wanted.problem();
   if (plan.layout.closure)
     if (const auto rise = rise_in(plan.layout, 1.0, [&](std::size_t c) { return (*wanted)[c]; }))
-      return bad_input("the target rises " + *rise +
-                       ", which hinders the blood that flows back (common practice, no source): ask for a "
-                       "profile that stays level or falls towards the trunk.");
+      return bad_input(
+          Phrase::worded("the target rises %1, which hinders the blood that flows back (common practice, no "
+                         "source): ask for a "
+                         "profile that stays level or falls towards the trunk.",
+                         {*rise}));
   const auto ready = body_of_plan(plan, body);
   if (!ready) return ready.problem();
   const auto drawn = StudyCase::make(plan, *ready, resources, mesh_of_plan(plan));
@@ -218,8 +225,8 @@ Result<Aim> aim(const Plan& plan, const Body& body, const Resources& resources,
     if (auto problem = try_split(plan, *ready, resources, *drawn, *wanted, progress, out)) return *problem;
   const AimOutcome& best = out.split ? *out.split : out.as_drawn;
   if (plan.layout.closure)
-    out.rises = rise_in(plan.layout, 1.05,
-                        [&](std::size_t c) { return std::optional<Pressure>(best.chambers[c].mean); });
+    out.rises = english(rise_in(
+        plan.layout, 1.05, [&](std::size_t c) { return std::optional<Pressure>(best.chambers[c].mean); }));
   return out;
 }
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/core/said_problem.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -80,12 +82,14 @@ class AimSearch {
       if (!trial) return trial.problem();
       if (*trial) return *std::move(trial).value();
     }
-    return Problem{
-        ProblemKind::kNotConverged,
-        "No equilibrium was found near the wanted pressures: ask for less, " +
-            (study_.setup().misfit.empty() ? "take thicker or stiffer sheets, or use a finer mesh."
-                                           : "and first correct how it fits. " + study_.setup().misfit),
-        {}};
+    if (const auto& misfit = study_.setup().misfit)
+      return not_converged(Phrase::worded(
+          "No equilibrium was found near the wanted pressures: ask for less, and first correct how "
+          "it fits. %1",
+          {*misfit}));
+    return not_converged(Phrase::worded(
+        "No equilibrium was found near the wanted pressures: ask for less, take thicker or stiffer "
+        "sheets, or use a finer mesh."));
   }
 
   bool reached(const Trial& trial) const {

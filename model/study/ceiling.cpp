@@ -72,7 +72,7 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
                              const CeilingOptions& options, Progress& progress) {
   const auto ready = body_of_plan(plan, body);
   if (!ready) return ready.problem();
-  if (auto problem = not_of_a_test_object(ready->part, "ceiling")) return *problem;
+  if (auto problem = not_of_a_test_object(ready->part, Phrase::worded("ceiling"))) return *problem;
   const auto study = StudyCase::make(plan, *ready, resources, mesh_of_plan(plan));
   if (!study) return study.problem();
   return ceiling_of_case(plan, resources, *study, nullptr, options, progress);
@@ -81,7 +81,7 @@ Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources
 Result<Ceiling> find_ceiling(const Plan& plan, const Body& body, const Resources& resources,
                              const InflatedPlan& inflated, const CeilingOptions& options,
                              Progress& progress) {
-  if (auto problem = not_of_a_test_object(body.part, "ceiling")) return *problem;
+  if (auto problem = not_of_a_test_object(body.part, Phrase::worded("ceiling"))) return *problem;
   return ceiling_of_case(plan, resources, inflated.study, &inflated.path, options, progress);
 }
 

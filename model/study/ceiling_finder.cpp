@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "model/core/said_problem.hpp"
 #include "model/inflation/chamber_names.hpp"
 
 namespace wrapgauge {
@@ -74,11 +75,13 @@ std::optional<Problem> CeilingFinder::set_down(InletCeiling& ceiling, double inf
     ceiling.relief_there = reading.judgement.relief;
     return std::nullopt;
   }
-  return Problem{ProblemKind::kNotConverged,
-                 "The ceiling did not settle: just below where the limit is met it is met again. " +
-                     (study_.setup().misfit.empty() ? "Use a finer mesh."
-                                                    : "Correct how it fits. " + study_.setup().misfit),
-                 {}};
+  if (const auto& misfit = study_.setup().misfit)
+    return not_converged(Phrase::worded(
+        "The ceiling did not settle: just below where the limit is met it is met again. Correct "
+        "how it fits. %1",
+        {*misfit}));
+  return not_converged(Phrase::worded(
+      "The ceiling did not settle: just below where the limit is met it is met again. Use a finer mesh."));
 }
 
 // The reading at `inflation`, solved if it has not been.

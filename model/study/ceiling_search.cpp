@@ -5,6 +5,8 @@
 #include <limits>
 #include <optional>
 
+#include "model/core/said_problem.hpp"
+
 namespace wrapgauge {
 namespace {
 
@@ -51,7 +53,7 @@ class Search {
     const auto path = solve_(inflation, inflation == known_within ? -1.0 : known_within);
     if (!path) {
       if (path.problem().kind != ProblemKind::kNotConverged) return path.problem();
-      last_problem_ = path.problem().message;
+      last_problem_ = phrase_of(path.problem());
       set_high({inflation, kNone}, CeilingStop::kNoEquilibrium);
       return std::nullopt;
     }
@@ -106,12 +108,16 @@ class Search {
   }
 
   Problem unsettled() const {
-    return {
-        ProblemKind::kNotConverged,
-        "The search for the ceiling did not settle after " + std::to_string(solves_) +
-            " solves: ask for less inflation" +
-            (last_problem_.empty() ? ", or use a finer mesh." : ". The last solve said: " + last_problem_),
-        {}};
+    const Phrase solves = figures_of(solves_);
+    if (last_problem_)
+      return not_converged(Phrase::worded(
+          "The search for the ceiling did not settle after %1 solves: ask for less inflation. The "
+          "last solve said: %2",
+          {solves, *last_problem_}));
+    return not_converged(Phrase::worded(
+        "The search for the ceiling did not settle after %1 solves: ask for less inflation, or use "
+        "a finer mesh.",
+        {solves}));
   }
 
   const SolveShare& solve_;
@@ -122,7 +128,7 @@ class Search {
   CeilingStop why_high_ = CeilingStop::kLimit;
   bool closed_known_ = false, already_above_ = false, below_next_ = false;
   int solves_ = 0;
-  std::string last_problem_;
+  std::optional<Phrase> last_problem_;
 };
 
 }  // namespace

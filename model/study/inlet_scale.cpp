@@ -32,15 +32,21 @@ std::optional<Problem> InletScale::problem() const {
     any = true;
     const auto* volume = std::get_if<Volume>(&study_.targets()[g]);
     if (volume && *volume <= closed_volume_[g] * 1.01)
-      return bad_input("inlet '" + study_.inlet_of(g) + "' is asked for " + fixed_text(*volume / mL, 1) +
-                       " mL, but closed and not inflated its chambers hold " +
-                       fixed_text(closed_volume_[g] / mL, 1) +
-                       " mL already: ask for more, so that there is something to scale.");
+      return bad_input(
+          Phrase::worded("inlet '%1' is asked for %2 mL, but closed and not inflated its chambers hold %3 mL "
+                         "already: ask for more, so that there is something to scale.",
+                         {name_of(study_.inlet_of(g)), figures_of(fixed_text(*volume / mL, 1)),
+                          figures_of(fixed_text(closed_volume_[g] / mL, 1))}));
   }
   if (any) return std::nullopt;
-  return bad_input(
-      (only_ ? "inlet '" + study_.inlet_of(*only_) + "' is" : std::string("every inlet is")) +
-      " asked for nothing in the plan: give a pressure or volume above 0, which is then scaled.");
+  if (only_)
+    return bad_input(Phrase::worded(
+        "inlet '%1' is asked for nothing in the plan: give a pressure or volume above 0, which is "
+        "then scaled.",
+        {name_of(study_.inlet_of(*only_))}));
+  return bad_input(Phrase::worded(
+      "every inlet is asked for nothing in the plan: give a pressure or volume above 0, which is "
+      "then scaled."));
 }
 
 std::vector<InflationTarget> InletScale::at(double inflation) const {

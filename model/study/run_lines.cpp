@@ -6,17 +6,17 @@
 
 #include <cerrno>
 #include <nlohmann/json.hpp>
-#include <system_error>
 #include <utility>
 
+#include "model/core/system_words.hpp"
 #include "model/core/write_all.hpp"
 
 namespace wrapgauge {
 namespace {
 
 Problem cannot_keep(const std::filesystem::path& file, int error) {
-  return bad_input("Cannot keep runs in " + file.string() + ": " + std::generic_category().message(error) +
-                   ".");
+  return bad_input(
+      Phrase::worded("Cannot keep runs in %1: %2.", {name_of(file.string()), system_words(error)}));
 }
 
 // Whether the last line lacks its end: the program was killed while it wrote.

@@ -24,7 +24,7 @@ Result<Vec2> place_for_inlet(const LayoutShapes::OpenChamber& chamber, const std
       if (room > best) best = room, place = point;
     }
   if (best > 0.0) return place;
-  return bad_input("chamber '" + name + "' has no room for an inlet of its own.");
+  return bad_input(Phrase::worded("chamber '%1' has no room for an inlet of its own.", {name_of(name)}));
 }
 
 bool among(const std::vector<GroupId>& groups, GroupId group) {

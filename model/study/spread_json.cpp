@@ -88,7 +88,7 @@ void read_inputs(JsonObject& object, Spread& spread) {
     if (value.is_object() && value.contains("input") && value["input"].is_string())
       input.name = value["input"].get<std::string>();
     else
-      return object.fail("inputs: each needs the name of its input.");
+      return object.fail(Phrase::worded("inputs: each needs the name of its input."));
     spread.inputs.push_back(std::move(input));
   }
 }
@@ -109,7 +109,8 @@ void read_influences(JsonObject& object, Spread& spread) {
       influence.ranking.inputs.push_back({column(one.text("input")),
                                           one.number("rank_correlation", {-1.001, 1.001, ""}),
                                           one.number("rank_regression", {-1e3, 1e3, ""})});
-      if (influence.ranking.inputs.back().input < 0) one.fail("input is none of the list of inputs.");
+      if (influence.ranking.inputs.back().input < 0)
+        one.fail(Phrase::worded("input is none of the list of inputs."));
       if (auto problem = one.finish()) item.fail(std::move(*problem));
     }
     if (auto problem = item.finish()) return object.fail(std::move(*problem));
@@ -157,9 +158,8 @@ Result<Spread> read_spread(const std::filesystem::path& file, const std::string&
   spread.inputs_hash = object.text("inputs_hash");
   if (!object.failed() && (program != program_version() || spread.inputs_hash != inputs_hash))
     object.fail(
-        "was made from other inputs or by another version of the program, so it is stale; run wrapgauge "
-        "spread "
-        "again.");
+        Phrase::worded("was made from other inputs or by another version of the program, so it is stale; run "
+                       "wrapgauge spread again."));
   const nlohmann::json& reason = object.value("limits_override");
   if (reason.is_string()) spread.limits_override = reason.get<std::string>();
   spread.seed = static_cast<std::uint64_t>(object.number("seed", {0.0, 1e9, ""}));

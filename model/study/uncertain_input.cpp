@@ -50,10 +50,11 @@ void read_range(JsonObject& object, const Known& known, UncertainInput& input) {
   input.logarithmic = object.has("scale") && object.choice("scale", {"even", "log"}) == "log";
   if (object.failed()) return;
   if (input.low >= input.high)
-    object.fail("low is " + number_text(input.low) + " and high " + number_text(input.high) +
-                "; low must be the smaller one.");
+    object.fail(Phrase::worded("low is %1 and high %2; low must be the smaller one.",
+                               {figures_of(number_text(input.low)), figures_of(number_text(input.high))}));
   if (input.logarithmic && input.low <= 0.0)
-    object.fail("a log scale needs low above 0, and it is " + number_text(input.low) + ".");
+    object.fail(
+        Phrase::worded("a log scale needs low above 0, and it is %1.", {figures_of(number_text(input.low))}));
 }
 
 Result<UncertainInput> input_from_json(const TableJson& value, const std::string& where) {
@@ -84,7 +85,7 @@ void read_inputs(JsonObject& table, SpreadTable& spread) {
     if (!input) return table.fail(input.problem());
     for (const UncertainInput& before : spread.inputs)
       if (before.quantity == input->quantity)
-        return table.fail("the input '" + before.name + "' stands twice; keep one.");
+        return table.fail(Phrase::worded("the input '%1' stands twice; keep one.", {name_of(before.name)}));
     spread.inputs.push_back(std::move(input).value());
   }
 }
@@ -138,7 +139,8 @@ Result<SpreadTable> read_spread_table(const std::filesystem::path& file) {
   spread.runs = table.whole_number_or("runs", 32, 8, 100000);
   spread.preview_edge = table.number_or("preview_edge_mm", 8.0, {1.0, 30.0, "mm"}) * mm;
   read_inputs(table, spread);
-  if (!table.failed() && spread.inputs.empty()) table.fail("inputs is empty; name at least one.");
+  if (!table.failed() && spread.inputs.empty())
+    table.fail(Phrase::worded("inputs is empty; name at least one."));
   if (auto problem = table.finish()) return *problem;
   return spread;
 }

@@ -6486,6 +6486,1758 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>The layout has no triangles.</source>
             <translation>Das Layout hat keine Dreiecke.</translation>
         </message>
+        <message>
+            <source>note</source>
+            <translation>Bericht</translation>
+        </message>
+        <message>
+            <source>people</source>
+            <translation>Rechnung über Personen</translation>
+        </message>
+        <message>
+            <source>The mesh has no faces; it is not a body surface.</source>
+            <translation>Das Netz hat keine Flächen; es ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>A face names a vertex that is not there; the mesh is damaged.</source>
+            <translation>Eine Fläche nennt einen Eckpunkt, den es nicht gibt; das Netz ist beschädigt.</translation>
+        </message>
+        <message>
+            <source>A vertex has a coordinate that is not a finite number.</source>
+            <translation>Ein Eckpunkt hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>The axis direction must be three finite numbers that are not all zero.</source>
+            <translation>Die Richtung der Achse müssen drei endliche Zahlen sein, die nicht alle null sind.</translation>
+        </message>
+        <message>
+            <source>The surface (%1) is flat: %2 by %3 by %4 units; that is not a limb.</source>
+            <translation>Die Oberfläche (%1) ist flach: %2 mal %3 mal %4 Einheiten; das ist keine Gliedmaße.</translation>
+        </message>
+        <message>
+            <source>It is the largest of several pieces: if it is a table under a limb, drop it with 'wrapgauge body mend'.</source>
+            <translation>Sie ist das größte von mehreren Stücken: Ist sie ein Tisch unter einer Gliedmaße, ihn beim Ausbessern entfernen („wrapgauge body mend“).</translation>
+        </message>
+        <message>
+            <source>Only a surface whose edges have two faces can be decimated; mend it first.</source>
+            <translation>Nur eine Oberfläche, deren Kanten zwei Flächen haben, lässt sich neu vernetzen; zuerst ausbessern.</translation>
+        </message>
+        <message>
+            <source>The surface could not be meshed anew with edges of %1; fill its holes and smooth it first, or choose another edge.</source>
+            <translation>Die Oberfläche ließ sich mit Kanten von %1 nicht neu vernetzen; zuerst Löcher füllen und glätten oder eine andere Kante wählen.</translation>
+        </message>
+        <message>
+            <source>Edges of %1 are too long for this surface; choose less.</source>
+            <translation>Kanten von %1 sind für diese Oberfläche zu lang; kürzere wählen.</translation>
+        </message>
+        <message>
+            <source>Holes can only be filled in a surface whose edges have two faces; mend it first.</source>
+            <translation>Löcher lassen sich nur in einer Oberfläche füllen, deren Kanten zwei Flächen haben; zuerst ausbessern.</translation>
+        </message>
+        <message>
+            <source>micrometre</source>
+            <translation>Mikrometer</translation>
+        </message>
+        <message>
+            <source>nanometre</source>
+            <translation>Nanometer</translation>
+        </message>
+        <message>
+            <source>kilometre</source>
+            <translation>Kilometer</translation>
+        </message>
+        <message>
+            <source>tenth of a millimetre</source>
+            <translation>Zehntelmillimeter</translation>
+        </message>
+        <message>
+            <source>the likely unit is the %1 (%2)</source>
+            <translation>die wahrscheinliche Einheit ist %1 (%2)</translation>
+        </message>
+        <message>
+            <source>no usual unit makes it a limb</source>
+            <translation>keine übliche Einheit macht ihn zu einer Gliedmaße</translation>
+        </message>
+        <message>
+            <source>The body is %1 units long: in the stated unit %2 that is no limb; %3.</source>
+            <translation>Der Körper ist %1 Einheiten lang: In der angegebenen Einheit %2 ist das keine Gliedmaße; %3.</translation>
+        </message>
+        <message>
+            <source>the likely unit is %1</source>
+            <translation>die wahrscheinliche Einheit ist %1</translation>
+        </message>
+        <message>
+            <source>The body is %1 units long, which is no limb in %2, cm, %3 or in; %4: save it in one of these units.</source>
+            <translation>Der Körper ist %1 Einheiten lang, das ist weder in %2, cm, %3 noch in eine Gliedmaße; %4: in einer dieser Einheiten speichern.</translation>
+        </message>
+        <message>
+            <source>The limb cannot be cut between stations %1 and %2: it reaches from 0 to %3; give two stations in order within it.</source>
+            <translation>Zwischen den Stationen %1 und %2 lässt sich die Gliedmaße nicht ausschneiden: Sie reicht von 0 bis %3; zwei Stationen darin angeben, die kleinere zuerst.</translation>
+        </message>
+        <message>
+            <source>Nothing of the limb lies between stations %1 and %2; choose others.</source>
+            <translation>Zwischen den Stationen %1 und %2 liegt nichts von der Gliedmaße; andere wählen.</translation>
+        </message>
+        <message>
+            <source>vertex %1 (%2, %3, %4)</source>
+            <translation>Eckpunkt %1 (%2; %3; %4)</translation>
+        </message>
+        <message>
+            <source>The edge from %1 to %2 belongs to %3 faces; a skin has two at an edge, so remove inner walls in the program that made the mesh.</source>
+            <translation>Die Kante von %1 bis %2 gehört zu %3 Flächen; eine Haut hat an einer Kante zwei, also innere Wände in dem Programm entfernen, das das Netz gemacht hat.</translation>
+        </message>
+        <message>
+            <source>nothing of the scan is left after this step.</source>
+            <translation>nach diesem Schritt ist vom Scan nichts übrig.</translation>
+        </message>
+        <message>
+            <source>Step %1 (%2): %3</source>
+            <translation>Schritt %1 (%2): %3</translation>
+        </message>
+        <message>
+            <source>the part of the body '%1' is '%2': nothing may press on neck, face, eyes or airway, and no setting lifts that; design for another part.</source>
+            <translation>der Körperteil von „%1“ ist „%2“: Auf Hals, Gesicht, Augen und Atemwege darf nichts drücken, und keine Einstellung hebt das auf; für einen anderen Körperteil entwerfen.</translation>
+        </message>
+        <message>
+            <source>the plan calls the body '%1' a part it is not: '%2'; it may be %3: correct body.part or take another body.</source>
+            <translation>der Plan nennt den Körper „%1“ einen Teil, der er nicht ist: „%2“; möglich ist %3: body.part korrigieren oder einen anderen Körper nehmen.</translation>
+        </message>
+        <message>
+            <source>the body '%1' does not say which part of the person it is: add "part" to the plan's body; it may be %2.</source>
+            <translation>der Körper „%1“ sagt nicht, welcher Teil der Person er ist: im Plan den Körperteil angeben („part“); möglich ist %2.</translation>
+        </message>
+        <message>
+            <source>the body is a test object, to which no limit is applied, so it is given no %1: name the part that wears the device.</source>
+            <translation>der Körper ist ein Prüfkörper, für den kein Grenzwert gilt, also entfällt hier: %1. Den Körperteil nennen, der das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>The region '%1' lies near '%2', which neither the plan nor the body has; they have %3.</source>
+            <translation>Der Bereich „%1“ liegt nahe „%2“, das weder Plan noch Körper haben; sie haben %3.</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nichts davon</translation>
+        </message>
+        <message>
+            <source>The mesh holds %1 separate pieces, the two largest with %2 % and %3 % of the area, so it may be two limbs: write each to a file of its own with 'wrapgauge body pieces' and name the one you mean; a table under a limb is dropped by mending.</source>
+            <translation>Das Netz besteht aus %1 getrennten Stücken, die zwei größten mit %2 % und %3 % der Fläche, es können also zwei Gliedmaßen sein: jedes mit „wrapgauge body pieces“ in eine eigene Datei schreiben und die gemeinte nennen; einen Tisch unter der Gliedmaße entfernt das Ausbessern.</translation>
+        </message>
+        <message>
+            <source>The mesh has no face with any area; it is not a body surface.</source>
+            <translation>Das Netz hat keine Fläche mit einem Inhalt; es ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>The surface has only one side, like a twisted ring, so no outside can be told; mend it in the program that made it.</source>
+            <translation>Die Oberfläche hat nur eine Seite, wie ein verdrehter Ring, also gibt es kein Außen; in dem Programm ausbessern, das sie gemacht hat.</translation>
+        </message>
+        <message>
+            <source>The scan is a flat plane and nothing else; there is no limb in it.</source>
+            <translation>Der Scan ist eine ebene Fläche und sonst nichts; eine Gliedmaße ist nicht darin.</translation>
+        </message>
+        <message>
+            <source>there is no rule "%1".</source>
+            <translation>eine Regel „%1“ gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>the rule "%1" stands twice; keep one.</source>
+            <translation>die Regel „%1“ steht doppelt da; eine behalten.</translation>
+        </message>
+        <message>
+            <source>the rule "%1" is missing.</source>
+            <translation>die Regel „%1“ fehlt.</translation>
+        </message>
+        <message>
+            <source>The template would need %1 %2 pages, above the 200 allowed; write it as .svg instead.</source>
+            <translation>Die Schablone brauchte %1 Seiten %2, mehr als die erlaubten 200; stattdessen als .svg schreiben.</translation>
+        </message>
+        <message>
+            <source>No such file or directory</source>
+            <translation>Datei oder Ordner nicht vorhanden</translation>
+        </message>
+        <message>
+            <source>Permission denied</source>
+            <translation>kein Zugriffsrecht</translation>
+        </message>
+        <message>
+            <source>No space left on device</source>
+            <translation>kein Platz mehr auf dem Datenträger</translation>
+        </message>
+        <message>
+            <source>Read-only file system</source>
+            <translation>der Datenträger ist schreibgeschützt</translation>
+        </message>
+        <message>
+            <source>Cannot read %1: %2.</source>
+            <translation>%1 lässt sich nicht lesen: %2.</translation>
+        </message>
+        <message>
+            <source>Cannot write %1: %2.</source>
+            <translation>%1 lässt sich nicht schreiben: %2.</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <translation>es ist ein Ordner</translation>
+        </message>
+        <message>
+            <source>it is not a regular file</source>
+            <translation>es ist keine gewöhnliche Datei</translation>
+        </message>
+        <message>
+            <source>it holds %1 bytes and at most %2 are read</source>
+            <translation>sie hat %1 Bytes, gelesen werden höchstens %2</translation>
+        </message>
+        <message>
+            <source>line %1, column %2</source>
+            <translation>Zeile %1, Spalte %2</translation>
+        </message>
+        <message>
+            <source>empty (null)</source>
+            <translation>leer (null)</translation>
+        </message>
+        <message>
+            <source>true or false</source>
+            <translation>wahr oder falsch</translation>
+        </message>
+        <message>
+            <source>a list</source>
+            <translation>eine Liste</translation>
+        </message>
+        <message>
+            <source>a text</source>
+            <translation>ein Text</translation>
+        </message>
+        <message>
+            <source>a object</source>
+            <translation>ein Objekt</translation>
+        </message>
+        <message>
+            <source>a number</source>
+            <translation>eine Zahl</translation>
+        </message>
+        <message>
+            <source>degrees</source>
+            <translation>Grad</translation>
+        </message>
+        <message>
+            <source>%1 is empty; it must hold a JSON object.</source>
+            <translation>%1 ist leer; darin muss ein JSON-Objekt stehen.</translation>
+        </message>
+        <message>
+            <source>%1 is not valid JSON at %2; correct the text there (a comma, a quote or a bracket too many or too few).</source>
+            <translation>%1 ist bei %2 kein gültiges JSON; den Text dort korrigieren (ein Komma, Anführungszeichen oder eine Klammer zu viel oder zu wenig).</translation>
+        </message>
+        <message>
+            <source>%1 holds a number too large to be read; use ordinary numbers.</source>
+            <translation>%1 enthält eine Zahl, die zum Lesen zu groß ist; gewöhnliche Zahlen verwenden.</translation>
+        </message>
+        <message>
+            <source>%1 is nested deeper than %2 levels.</source>
+            <translation>%1 ist tiefer als %2 Ebenen geschachtelt.</translation>
+        </message>
+        <message>
+            <source>%1: the key %2 stands twice in one object; keep one.</source>
+            <translation>%1: Der Schlüssel %2 steht in einem Objekt doppelt; einen behalten.</translation>
+        </message>
+        <message>
+            <source>must be a JSON object { ... } and is %1.</source>
+            <translation>muss ein JSON-Objekt { ... } sein und ist %1.</translation>
+        </message>
+        <message>
+            <source>"%1" is missing.</source>
+            <translation>„%1“ fehlt.</translation>
+        </message>
+        <message>
+            <source>%1 must be a number and is %2.</source>
+            <translation>%1 muss eine Zahl sein und ist %2.</translation>
+        </message>
+        <message>
+            <source>%1 is %2; it must lie between %3 and %4.</source>
+            <translation>%1 ist %2; der Wert muss zwischen %3 und %4 liegen.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 %5; it must lie between %3 and %4 %5.</source>
+            <translation>%1 ist %2 %5; der Wert muss zwischen %3 und %4 %5 liegen.</translation>
+        </message>
+        <message>
+            <source>%1: 1 is missing, so this is not the kind of file asked for.</source>
+            <translation>%1: 1 fehlt, also ist dies nicht die verlangte Art von Datei.</translation>
+        </message>
+        <message>
+            <source>%1 must be 1, the only format number this program reads.</source>
+            <translation>%1 muss 1 sein, die einzige Formatnummer, die dieses Programm liest.</translation>
+        </message>
+        <message>
+            <source>%1 is %2; give a whole number.</source>
+            <translation>%1 ist %2; eine ganze Zahl angeben.</translation>
+        </message>
+        <message>
+            <source>%1 must be a list of %2 numbers.</source>
+            <translation>%1 muss eine Liste von %2 Zahlen sein.</translation>
+        </message>
+        <message>
+            <source>%1 number %2</source>
+            <translation>%1, Zahl %2,</translation>
+        </message>
+        <message>
+            <source>%1 must be a text in quotes, not empty.</source>
+            <translation>%1 muss ein Text in Anführungszeichen sein, nicht leer.</translation>
+        </message>
+        <message>
+            <source>%1 holds nothing but spaces; say it in words.</source>
+            <translation>%1 enthält nichts als Leerzeichen; in Worten sagen.</translation>
+        </message>
+        <message>
+            <source>%1 is %2; write a day as year-month-day, "2026-11-29".</source>
+            <translation>%1 ist %2; einen Tag als Jahr-Monat-Tag schreiben, „2026-11-29“.</translation>
+        </message>
+        <message>
+            <source>%1 is %2; it must be one of: %3.</source>
+            <translation>%1 ist %2; möglich ist nur: %3.</translation>
+        </message>
+        <message>
+            <source>%1 must be true or false.</source>
+            <translation>%1 muss true oder false sein.</translation>
+        </message>
+        <message>
+            <source>%1 must be a list [ ... ].</source>
+            <translation>%1 muss eine Liste [ ... ] sein.</translation>
+        </message>
+        <message>
+            <source>the key %1 is not known; known here: %2.</source>
+            <translation>der Schlüssel %1 ist nicht bekannt; bekannt sind hier: %2.</translation>
+        </message>
+        <message>
+            <source>not enough memory for this: use a coarser mesh or a smaller body, or give the program more memory.</source>
+            <translation>nicht genug Speicher dafür: ein gröberes Netz oder einen kleineren Körper nehmen, oder dem Programm mehr Speicher geben.</translation>
+        </message>
+        <message>
+            <source>stopped by an error inside the program: please report it with the input.</source>
+            <translation>durch einen Fehler im Programm abgebrochen: Bitte mit den Eingaben melden.</translation>
+        </message>
+        <message>
+            <source>stopped by an error inside the program (%1): please report it with the input.</source>
+            <translation>durch einen Fehler im Programm abgebrochen (%1): Bitte mit den Eingaben melden.</translation>
+        </message>
+        <message>
+            <source>The distance grid would have %1 million points at a spacing of %2 mm, and %3 million is the most; take a wider spacing or a smaller box.</source>
+            <translation>Das Abstandsgitter hätte bei einer Weite von %2 mm %1 Millionen Punkte, höchstens %3 Millionen sind möglich; eine größere Weite oder einen kleineren Kasten nehmen.</translation>
+        </message>
+        <message>
+            <source>The distance grid's spacing is %1 mm; give a finite number above 0.</source>
+            <translation>Die Weite des Abstandsgitters ist %1 mm; eine endliche Zahl über 0 angeben.</translation>
+        </message>
+        <message>
+            <source>The box for the distance grid is empty or not finite; give a box around the layout.</source>
+            <translation>Der Kasten für das Abstandsgitter ist leer oder nicht endlich; einen Kasten um das Layout angeben.</translation>
+        </message>
+        <message>
+            <source>The surface has no faces, so nothing can be near it.</source>
+            <translation>Die Oberfläche hat keine Flächen, also kann ihr nichts nahe sein.</translation>
+        </message>
+        <message>
+            <source>A face of the surface names vertex %1, but there are %2 vertices.</source>
+            <translation>Eine Fläche der Oberfläche nennt Eckpunkt %1, es gibt aber %2 Eckpunkte.</translation>
+        </message>
+        <message>
+            <source>A vertex of the surface has a coordinate that is not a finite number.</source>
+            <translation>Ein Eckpunkt der Oberfläche hat eine Koordinate, die keine endliche Zahl ist.</translation>
+        </message>
+        <message>
+            <source>The sparse solver ran out of memory while %1 %2 equations: close other programs, or take a coarser mesh.</source>
+            <translation>Dem Gleichungslöser ging beim %1 von %2 Gleichungen der Speicher aus: andere Programme schließen oder ein gröberes Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>The sparse solver stopped while %1 %2 equations: they are more than it can number; take a coarser mesh.</source>
+            <translation>Der Gleichungslöser hielt beim %1 von %2 Gleichungen an: Es sind mehr, als er nummerieren kann; ein gröberes Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>The sparse solver failed while %1 %2 equations (CHOLMOD status %3): the fault is in the program or its libraries, not in the plan; report it with the plan.</source>
+            <translation>Der Gleichungslöser scheiterte beim %1 von %2 Gleichungen (CHOLMOD-Status %3): Der Fehler liegt im Programm oder in seinen Bibliotheken, nicht im Plan; mit dem Plan melden.</translation>
+        </message>
+        <message>
+            <source>A tissue layer with a Young's modulus of %1 kPa cannot carry pressure; give a value above 0 kPa.</source>
+            <translation>Eine Gewebeschicht mit einem E-Modul von %1 kPa trägt keinen Druck; einen Wert über 0 kPa angeben.</translation>
+        </message>
+        <message>
+            <source>A Poisson ratio of %1 is outside 0 to 0.5; give a tissue layer one inside.</source>
+            <translation>Eine Querkontraktionszahl von %1 liegt außerhalb von 0 bis 0,5; der Gewebeschicht eine darin geben.</translation>
+        </message>
+        <message>
+            <source>A tissue layer has %1 stiffness factors for %2 places, or one that is not above 0; give one above 0 a place, or none.</source>
+            <translation>Eine Gewebeschicht hat %1 Steifigkeitsfaktoren für %2 Stellen oder einen, der nicht über 0 liegt; jeder Stelle einen über 0 geben oder gar keinen.</translation>
+        </message>
+        <message>
+            <source>A tissue depth of %1 mm is not a layer; give values above 0 mm.</source>
+            <translation>Eine Gewebetiefe von %1 mm ist keine Schicht; Werte über 0 mm angeben.</translation>
+        </message>
+        <message>
+            <source>analysing</source>
+            <translation>Analysieren</translation>
+        </message>
+        <message>
+            <source>factoring</source>
+            <translation>Faktorisieren</translation>
+        </message>
+        <message>
+            <source>solving</source>
+            <translation>Lösen</translation>
+        </message>
+        <message>
+            <source>inlet '%1' at %2 kPa, %3 mL</source>
+            <translation>Einlass „%1“ bei %2 kPa, %3 mL</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found for the layout closed round the body and not inflated: correct how it fits. %1</source>
+            <translation>Für das um den Körper geschlossene, nicht gefüllte Layout wurde kein Gleichgewicht gefunden: seinen Sitz berichtigen. %1</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found for the layout closed round the body and not inflated: check that the closing length fits the girth.</source>
+            <translation>Für das um den Körper geschlossene, nicht gefüllte Layout wurde kein Gleichgewicht gefunden: prüfen, ob die Schließlänge zum Umfang passt.</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found beyond %1 % of the asked inflation; the last one that converged has %2: ask for less, or use a finer mesh.</source>
+            <translation>Über %1 % der verlangten Füllung hinaus wurde kein Gleichgewicht gefunden; das letzte konvergierte hat %2: weniger verlangen oder ein feineres Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found beyond %1 % of the asked inflation; the last one that converged has %2: ask for less, and first correct how it fits. %3</source>
+            <translation>Über %1 % der verlangten Füllung hinaus wurde kein Gleichgewicht gefunden; das letzte konvergierte hat %2: weniger verlangen und zuerst den Sitz berichtigen. %3</translation>
+        </message>
+        <message>
+            <source>The coupled tissue and the sheet did not fit together within %1 % of the deepest place in %2 passes; take the foundation model.</source>
+            <translation>Gekoppeltes Gewebe und Lage passten in %2 Durchgängen nicht bis auf %1 % der tiefsten Stelle zusammen; die elastische Bettung nehmen.</translation>
+        </message>
+        <message>
+            <source>The coupled tissue and the sheet did not fit together within %1 % of the deepest place in %2 passes; take a finer mesh, or the foundation model.</source>
+            <translation>Gekoppeltes Gewebe und Lage passten in %2 Durchgängen nicht bis auf %1 % der tiefsten Stelle zusammen; ein feineres Netz oder die elastische Bettung nehmen.</translation>
+        </message>
+        <message>
+            <source>Cancelled before the target.</source>
+            <translation>Vor dem Ziel abgebrochen.</translation>
+        </message>
+        <message>
+            <source>Closed round the body and not inflated, a sheet is stretched beyond what its material is known for: give the layout a longer closing length.</source>
+            <translation>Um den Körper geschlossen und nicht gefüllt ist eine Lage weiter gedehnt, als ihr Material bekannt ist: dem Layout eine größere Schließlänge geben.</translation>
+        </message>
+        <message>
+            <source>The solver stopped after %1 factorisations, which is as far as it goes.</source>
+            <translation>Die Rechnung hielt nach %1 Faktorisierungen an; weiter geht sie nicht.</translation>
+        </message>
+        <message>
+            <source>The start shape has %1 points for a flat mesh of %2: wrap this same mesh before inflating it.</source>
+            <translation>Die Anfangsform hat %1 Punkte für ein flaches Netz von %2: eben dieses Netz anlegen, bevor es gefüllt wird.</translation>
+        </message>
+        <message>
+            <source>Tissue stiffness is given for %1 of %2 points: give one for each.</source>
+            <translation>Die Steifigkeit des Gewebes ist für %1 von %2 Punkten angegeben: für jeden eine angeben.</translation>
+        </message>
+        <message>
+            <source>The tissue's depth is given for %1 of %2 points: give one for each.</source>
+            <translation>Die Tiefe des Gewebes ist für %1 von %2 Punkten angegeben: für jeden eine angeben.</translation>
+        </message>
+        <message>
+            <source>There are %1 chamber groups but %2 inflation targets: give each inlet one.</source>
+            <translation>Es gibt %1 Kammergruppen, aber %2 Füllziele: jedem Einlass eines geben.</translation>
+        </message>
+        <message>
+            <source>The air pushed in is negative or not a number, or there is no dead volume: give the volume pushed (0 or more) and what the tubing holds (above 0).</source>
+            <translation>Die eingedrückte Luft ist negativ oder keine Zahl, oder das Totvolumen fehlt: das eingedrückte Volumen (0 oder mehr) und den Inhalt des Schlauchs (über 0) angeben.</translation>
+        </message>
+        <message>
+            <source>An inflation target is negative or not a number: give a pressure or volume of 0 or more.</source>
+            <translation>Ein Füllziel ist negativ oder keine Zahl: einen Druck oder ein Volumen von 0 oder mehr angeben.</translation>
+        </message>
+        <message>
+            <source>The inflation has no waypoint: give at least one.</source>
+            <translation>Die Füllung hat keinen Wegpunkt: mindestens einen angeben.</translation>
+        </message>
+        <message>
+            <source>Inlet '%1' changes between pressure, volume and pushed air on its way: keep to one.</source>
+            <translation>Einlass „%1“ wechselt unterwegs zwischen Druck, Volumen und eingedrückter Luft: bei einem bleiben.</translation>
+        </message>
+        <message>
+            <source>The shape that was found cannot be: %1 Nothing of it is shown; correct how it fits. %2</source>
+            <translation>Die gefundene Form kann nicht sein: %1 Nichts davon wird gezeigt; den Sitz berichtigen. %2</translation>
+        </message>
+        <message>
+            <source>The shape that was found cannot be: %1 Nothing of it is shown; take a finer mesh, or sheets and a closing length that press less on each other.</source>
+            <translation>Die gefundene Form kann nicht sein: %1 Nichts davon wird gezeigt; ein feineres Netz nehmen oder Lagen und eine Schließlänge, die weniger aufeinander drücken.</translation>
+        </message>
+        <message>
+            <source>the chambers of inlet '%1' hold %2, less than nothing.</source>
+            <translation>die Kammern von Einlass „%1“ enthalten %2, weniger als nichts.</translation>
+        </message>
+        <message>
+            <source>chamber '%1' holds %2, less than nothing.</source>
+            <translation>Kammer „%1“ enthält %2, weniger als nichts.</translation>
+        </message>
+        <message>
+            <source>the sheets lie %1 % of the thinner one's thickness through one another.</source>
+            <translation>die Lagen liegen um %1 % der Dicke der dünneren ineinander.</translation>
+        </message>
+        <message>
+            <source>of %1 of air closed in at inlet '%2' there are %3.</source>
+            <translation>von %1 an Einlass „%2“ eingeschlossener Luft sind %3 da.</translation>
+        </message>
+        <message>
+            <source>ordering</source>
+            <translation>Ordnen</translation>
+        </message>
+        <message>
+            <source>%1 is not read as a drawing: save it as plain SVG or as ASCII DXF.</source>
+            <translation>%1 wird nicht als Zeichnung gelesen: als einfaches SVG oder als ASCII-DXF speichern.</translation>
+        </message>
+        <message>
+            <source>%1 is empty (0 bytes); save the drawing again.</source>
+            <translation>%1 ist leer (0 Bytes); die Zeichnung neu speichern.</translation>
+        </message>
+        <message>
+            <source>%1 ends at line %2 without EOF, so it is cut short; save it again.</source>
+            <translation>%1 endet in Zeile %2 ohne EOF, ist also abgeschnitten; neu speichern.</translation>
+        </message>
+        <message>
+            <source>%1 has %2 at line %3, where a group code from 0 to 1071 belongs; save it as ASCII DXF again.</source>
+            <translation>%1 hat in Zeile %3 %2, wo ein Gruppencode von 0 bis 1071 hingehört; neu als ASCII-DXF speichern.</translation>
+        </message>
+        <message>
+            <source>%1 has something outside its sections at line %2; save it as ASCII DXF again.</source>
+            <translation>%1 hat in Zeile %2 etwas außerhalb seiner Abschnitte; neu als ASCII-DXF speichern.</translation>
+        </message>
+        <message>
+            <source>%1 is larger than 16 MiB; save only the layout, without pictures.</source>
+            <translation>%1 ist größer als 16 MiB; nur das Layout speichern, ohne Bilder.</translation>
+        </message>
+        <message>
+            <source>%1 holds zero bytes, so it is not an ASCII DXF; save it as ASCII DXF.</source>
+            <translation>%1 enthält Nullbytes, ist also kein ASCII-DXF; als ASCII-DXF speichern.</translation>
+        </message>
+        <message>
+            <source>%1 has more than 100 000 entities, blocks put in counted; simplify it.</source>
+            <translation>%1 hat mehr als 100 000 Elemente, eingesetzte Blöcke mitgezählt; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 comes to more than 64 MiB of text, blocks put in counted; simplify it.</source>
+            <translation>%1 kommt auf mehr als 64 MiB Text, eingesetzte Blöcke mitgezählt; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 has more than 40 000 points; simplify its curves.</source>
+            <translation>%1 hat mehr als 40 000 Punkte; die Kurven vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 puts blocks into one another more than 16 deep; simplify it.</source>
+            <translation>%1 setzt Blöcke mehr als 16 Ebenen tief ineinander; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 gives the unit number %2 ($INSUNITS), which is not read here; say which unit it is: mm, cm, m, in, px or pt.</source>
+            <translation>%1 nennt die Einheit Nummer %2 ($INSUNITS), die hier nicht gelesen wird; sagen, welche Einheit es ist: mm, cm, m, in, px oder pt.</translation>
+        </message>
+        <message>
+            <source>%1 %2 %3; export the scan again.</source>
+            <translation>%1 %2 %3; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>buffer</source>
+            <translation>Puffer</translation>
+        </message>
+        <message>
+            <source>accessor</source>
+            <translation>Accessor</translation>
+        </message>
+        <message>
+            <source>is cut short or not base64 text</source>
+            <translation>ist abgeschnitten oder kein Base64-Text</translation>
+        </message>
+        <message>
+            <source>has a place that is no text</source>
+            <translation>hat einen Ort, der kein Text ist</translation>
+        </message>
+        <message>
+            <source>is not base64 text</source>
+            <translation>ist kein Base64-Text</translation>
+        </message>
+        <message>
+            <source>lies at %1, not in the folder of the scan</source>
+            <translation>liegt bei %1, nicht im Ordner des Scans</translation>
+        </message>
+        <message>
+            <source>The mesh is compressed (%1), which is not read; switch mesh compression off in the export.</source>
+            <translation>Das Netz ist komprimiert (%1), was nicht gelesen wird; die Netzkompression beim Export abschalten.</translation>
+        </message>
+        <message>
+            <source>has no length</source>
+            <translation>hat keine Länge</translation>
+        </message>
+        <message>
+            <source>is to hold %1 bytes but there are %2</source>
+            <translation>soll %1 Bytes haben, es sind aber %2</translation>
+        </message>
+        <message>
+            <source>is not there</source>
+            <translation>ist nicht vorhanden</translation>
+        </message>
+        <message>
+            <source>is sparse, which is not read; switch sparse accessors off in the export</source>
+            <translation>ist dünn besetzt (sparse), was nicht gelesen wird; beim Export abschalten</translation>
+        </message>
+        <message>
+            <source>has a type, count or place that is not there or no whole number</source>
+            <translation>hat einen Typ, eine Anzahl oder einen Ort, der fehlt oder keine ganze Zahl ist</translation>
+        </message>
+        <message>
+            <source>has numbers of a type (%1) that is not read</source>
+            <translation>hat Zahlen eines Typs (%1), der nicht gelesen wird</translation>
+        </message>
+        <message>
+            <source>has %1 elements</source>
+            <translation>hat %1 Elemente</translation>
+        </message>
+        <message>
+            <source>buffer view</source>
+            <translation>Pufferausschnitt</translation>
+        </message>
+        <message>
+            <source>has a buffer, place or step that does not fit</source>
+            <translation>hat einen Puffer, Ort oder Schritt, der nicht passt</translation>
+        </message>
+        <message>
+            <source>reaches beyond its buffer, %1 of %2 bytes</source>
+            <translation>reicht über seinen Puffer hinaus, %1 von %2 Bytes</translation>
+        </message>
+        <message>
+            <source>does not hold points of three 4-byte numbers; quantised meshes are not read</source>
+            <translation>enthält keine Punkte aus drei 4-Byte-Zahlen; quantisierte Netze werden nicht gelesen</translation>
+        </message>
+        <message>
+            <source>holds fractions where corners are counted</source>
+            <translation>enthält Brüche, wo Ecken gezählt werden</translation>
+        </message>
+        <message>
+            <source>names vertex %1 of %2</source>
+            <translation>nennt Eckpunkt %1 von %2</translation>
+        </message>
+        <message>
+            <source>The scene cannot be read without its extension %1; switch that off in the export.</source>
+            <translation>Die Szene lässt sich ohne ihre Erweiterung %1 nicht lesen; diese beim Export abschalten.</translation>
+        </message>
+        <message>
+            <source>The scene shows no triangles; it is not a body surface.</source>
+            <translation>Die Szene zeigt keine Dreiecke; sie ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>%1 is not a list.</source>
+            <translation>%1 ist keine Liste.</translation>
+        </message>
+        <message>
+            <source>A node is named that is not there; export the scan again.</source>
+            <translation>Ein genannter Knoten fehlt; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>Node %1 is missing, stands in a ring or belongs to two others; export the scan again.</source>
+            <translation>Knoten %1 fehlt, steht in einem Kreis oder gehört zu zwei anderen; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>Node %1 has a transform that is not one; export the scan again.</source>
+            <translation>Knoten %1 hat eine Transformation, die keine ist; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>Node %1 names no mesh; export the scan again.</source>
+            <translation>Knoten %1 nennt kein Netz; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>Mesh %1 is not there or has no parts; export the scan again.</source>
+            <translation>Netz %1 fehlt oder hat keine Teile; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>A part of a mesh is drawn in a way that is not known; export the scan again.</source>
+            <translation>Ein Teil eines Netzes ist auf unbekannte Weise gezeichnet; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>A part of a mesh has no positions; export the scan again.</source>
+            <translation>Ein Teil eines Netzes hat keine Positionen; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>The scene has more than %1 vertices; decimate it first.</source>
+            <translation>Die Szene hat mehr als %1 Eckpunkte; zuerst ausdünnen.</translation>
+        </message>
+        <message>
+            <source>Vertex %1 has a coordinate that %2; export the scan again.</source>
+            <translation>Eckpunkt %1 %2; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: this is not glTF of version 2; export the scan as glTF 2.0.</source>
+            <translation>%1: Das ist kein glTF der Version 2; den Scan als glTF 2.0 exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: this is no binary glTF file or it is cut short; export the scan again.</source>
+            <translation>%1: Das ist keine binäre glTF-Datei, oder sie ist abgeschnitten; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: this is binary glTF of version %2; only version 2 is read.</source>
+            <translation>%1: Das ist binäres glTF der Version %2; gelesen wird nur Version 2.</translation>
+        </message>
+        <message>
+            <source>%1: cut short: the file is to hold %2 bytes but has %3; copy or export it again.</source>
+            <translation>%1: abgeschnitten: Die Datei soll %2 Bytes haben, hat aber %3; neu kopieren oder exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: the first part of the file is not its description; export the scan again.</source>
+            <translation>%1: Der erste Teil der Datei ist nicht ihre Beschreibung; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: cut short: its data is to hold %2 bytes but has %3; copy or export it again.</source>
+            <translation>%1: abgeschnitten: Die Daten sollen %2 Bytes haben, haben aber %3; neu kopieren oder exportieren.</translation>
+        </message>
+        <message>
+            <source>a PNG picture</source>
+            <translation>ein PNG-Bild</translation>
+        </message>
+        <message>
+            <source>a JPEG picture</source>
+            <translation>ein JPEG-Bild</translation>
+        </message>
+        <message>
+            <source>a GIF picture</source>
+            <translation>ein GIF-Bild</translation>
+        </message>
+        <message>
+            <source>a PDF document</source>
+            <translation>ein PDF-Dokument</translation>
+        </message>
+        <message>
+            <source>a ZIP archive</source>
+            <translation>ein ZIP-Archiv</translation>
+        </message>
+        <message>
+            <source>a gzip archive</source>
+            <translation>ein gzip-Archiv</translation>
+        </message>
+        <message>
+            <source>a binary glTF scene</source>
+            <translation>eine binäre glTF-Szene</translation>
+        </message>
+        <message>
+            <source>an XML document</source>
+            <translation>ein XML-Dokument</translation>
+        </message>
+        <message>
+            <source>an SVG drawing</source>
+            <translation>eine SVG-Zeichnung</translation>
+        </message>
+        <message>
+            <source>a web page</source>
+            <translation>eine Webseite</translation>
+        </message>
+        <message>
+            <source>a PLY mesh</source>
+            <translation>ein PLY-Netz</translation>
+        </message>
+        <message>
+            <source>an STL mesh</source>
+            <translation>ein STL-Netz</translation>
+        </message>
+        <message>
+            <source>an OBJ mesh</source>
+            <translation>ein OBJ-Netz</translation>
+        </message>
+        <message>
+            <source>binary data</source>
+            <translation>eine Datei aus Binärdaten</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not what its ending says; choose the mesh file itself.</source>
+            <translation>%1 ist %2, nicht was die Endung sagt; die Netzdatei selbst wählen.</translation>
+        </message>
+        <message>
+            <source>%1 is %2, not what its ending says; rename it to end in %3.</source>
+            <translation>%1 ist %2, nicht was die Endung sagt; mit der Endung %3 umbenennen.</translation>
+        </message>
+        <message>
+            <source>%1 is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.</source>
+            <translation>%1 wird nicht als Körper gelesen: die Oberfläche als OBJ, STL, PLY, GLB oder glTF speichern.</translation>
+        </message>
+        <message>
+            <source>%1 is empty (0 bytes); save the mesh again.</source>
+            <translation>%1 ist leer (0 Bytes); das Netz neu speichern.</translation>
+        </message>
+        <message>
+            <source>has fewer than three coordinates</source>
+            <translation>hat weniger als drei Koordinaten</translation>
+        </message>
+        <message>
+            <source>has %1 where a number belongs; write decimal points, not commas</source>
+            <translation>hat %1, wo eine Zahl hingehört; Dezimalpunkte schreiben, keine Kommas</translation>
+        </message>
+        <message>
+            <source>has %1 where a number belongs</source>
+            <translation>hat %1, wo eine Zahl hingehört</translation>
+        </message>
+        <message>
+            <source>has the coordinate %1, which is not a finite number</source>
+            <translation>hat die Koordinate %1, die keine endliche Zahl ist</translation>
+        </message>
+        <message>
+            <source>has the coordinate %1, beyond the largest that is read (1e12)</source>
+            <translation>hat die Koordinate %1, jenseits der größten, die gelesen wird (1e12)</translation>
+        </message>
+        <message>
+            <source>starts with %1, which is no OBJ statement</source>
+            <translation>beginnt mit %1, was keine OBJ-Anweisung ist</translation>
+        </message>
+        <message>
+            <source>%1: vertex %2 (line %3) %4; export the mesh again.</source>
+            <translation>%1: Eckpunkt %2 (Zeile %3) %4; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>brings more than 10 million vertices; thin the mesh out</source>
+            <translation>bringt mehr als 10 Millionen Eckpunkte; das Netz ausdünnen</translation>
+        </message>
+        <message>
+            <source>has %1 where a face corner belongs</source>
+            <translation>hat %1, wo eine Ecke einer Fläche hingehört</translation>
+        </message>
+        <message>
+            <source>has a face corner with index 0; OBJ counts vertices from 1</source>
+            <translation>hat eine Flächenecke mit Index 0; OBJ zählt Eckpunkte ab 1</translation>
+        </message>
+        <message>
+            <source>has the face corner %1, which reaches before the first vertex</source>
+            <translation>hat die Flächenecke %1, die vor den ersten Eckpunkt reicht</translation>
+        </message>
+        <message>
+            <source>has a face of %1 corners; a face needs at least 3</source>
+            <translation>hat eine Fläche mit %1 Ecken; eine Fläche braucht mindestens 3</translation>
+        </message>
+        <message>
+            <source>has a face of %1 corners; at most 4096 are read</source>
+            <translation>hat eine Fläche mit %1 Ecken; gelesen werden höchstens 4096</translation>
+        </message>
+        <message>
+            <source>brings more than 10 million triangles; thin the mesh out</source>
+            <translation>bringt mehr als 10 Millionen Dreiecke; das Netz ausdünnen</translation>
+        </message>
+        <message>
+            <source>%1 holds no vertices; it is not a body surface.</source>
+            <translation>%1 enthält keine Eckpunkte; es ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>%1: line %2 names vertex %3, but the file has %4; it is damaged or cut short.</source>
+            <translation>%1: Zeile %2 nennt Eckpunkt %3, die Datei hat aber %4; sie ist beschädigt oder abgeschnitten.</translation>
+        </message>
+        <message>
+            <source>%1 holds %2 vertices but no faces; export it as a surface, not as points or lines.</source>
+            <translation>%1 enthält %2 Eckpunkte, aber keine Flächen; als Oberfläche exportieren, nicht als Punkte oder Linien.</translation>
+        </message>
+        <message>
+            <source>%1: line %2 %3.</source>
+            <translation>%1: Zeile %2 %3.</translation>
+        </message>
+        <message>
+            <source>%1 holds no face that can be cut into triangles.</source>
+            <translation>%1 enthält keine Fläche, die sich in Dreiecke zerlegen lässt.</translation>
+        </message>
+        <message>
+            <source>%1 does not begin with "ply", so it is no PLY.</source>
+            <translation>%1 beginnt nicht mit „ply“, ist also kein PLY.</translation>
+        </message>
+        <message>
+            <source>ends a header that names no format</source>
+            <translation>beendet einen Kopf, der kein Format nennt</translation>
+        </message>
+        <message>
+            <source>%1 has a PLY header without "end_header"; it is cut short or damaged.</source>
+            <translation>%1 hat einen PLY-Kopf ohne „end_header“; es ist abgeschnitten oder beschädigt.</translation>
+        </message>
+        <message>
+            <source>starts with %1, which belongs in no PLY header</source>
+            <translation>beginnt mit %1, was in keinen PLY-Kopf gehört</translation>
+        </message>
+        <message>
+            <source>names the unknown format %1</source>
+            <translation>nennt das unbekannte Format %1</translation>
+        </message>
+        <message>
+            <source>has %1 where the count of an element belongs</source>
+            <translation>hat %1, wo die Anzahl eines Elements hingehört</translation>
+        </message>
+        <message>
+            <source>has a property before any element</source>
+            <translation>hat eine Eigenschaft vor jedem Element</translation>
+        </message>
+        <message>
+            <source>has a list whose length is no integer type</source>
+            <translation>hat eine Liste, deren Länge kein ganzzahliger Typ ist</translation>
+        </message>
+        <message>
+            <source>has the unknown property type %1</source>
+            <translation>hat den unbekannten Eigenschaftstyp %1</translation>
+        </message>
+        <message>
+            <source>%1: header line %2 %3.</source>
+            <translation>%1: Kopfzeile %2 %3.</translation>
+        </message>
+        <message>
+            <source>%1 describes its vertices or faces in more than one way; export the mesh again.</source>
+            <translation>%1 beschreibt seine Eckpunkte oder Flächen auf mehr als eine Weise; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1 holds no vertices with x, y and z; it is not a body surface.</source>
+            <translation>%1 enthält keine Eckpunkte mit x, y und z; es ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>%1 holds no faces with vertex_indices; export it as a surface of polygons.</source>
+            <translation>%1 enthält keine Flächen mit vertex_indices; als Oberfläche aus Polygonen exportieren.</translation>
+        </message>
+        <message>
+            <source>%1 says it holds %2 vertices and %3 faces; at most 10 million of each are read.</source>
+            <translation>%1 sagt, es enthalte %2 Eckpunkte und %3 Flächen; gelesen werden je höchstens 10 Millionen.</translation>
+        </message>
+        <message>
+            <source>has %1 corners; a face has 3 to %2</source>
+            <translation>hat %1 Ecken; eine Fläche hat 3 bis %2</translation>
+        </message>
+        <message>
+            <source>names vertex %1 (counted from 0), but the file has %2 vertices</source>
+            <translation>nennt Eckpunkt %1 (ab 0 gezählt), die Datei hat aber %2 Eckpunkte</translation>
+        </message>
+        <message>
+            <source>is not there or not whole: the file is cut short</source>
+            <translation>fehlt oder ist nicht ganz: Die Datei ist abgeschnitten</translation>
+        </message>
+        <message>
+            <source>%1: facet %2 %3; export the mesh again.</source>
+            <translation>%1: Facette %2 %3; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1 holds no facets; it is not a body surface.</source>
+            <translation>%1 enthält keine Facetten; es ist keine Körperoberfläche.</translation>
+        </message>
+        <message>
+            <source>%1 is damaged: its count of facets is %2, but there is room for %3; export the mesh again.</source>
+            <translation>%1 ist beschädigt: Es nennt %2 Facetten, Platz ist für %3; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1 is cut short: %2 of its %3 facets are there; copy or export it again.</source>
+            <translation>%1 ist abgeschnitten: %2 seiner %3 Facetten sind da; neu kopieren oder exportieren.</translation>
+        </message>
+        <message>
+            <source>%1 holds more than 10 million facets; thin the mesh out.</source>
+            <translation>%1 enthält mehr als 10 Millionen Facetten; das Netz ausdünnen.</translation>
+        </message>
+        <message>
+            <source>%1 became shorter while it was read; read it again once it is written.</source>
+            <translation>%1 wurde beim Lesen kürzer; neu lesen, wenn es fertig geschrieben ist.</translation>
+        </message>
+        <message>
+            <source>is the last whole one: the file is cut short</source>
+            <translation>ist die letzte ganze: Die Datei ist abgeschnitten</translation>
+        </message>
+        <message>
+            <source>is one of more than 10 million; thin the mesh out</source>
+            <translation>ist eine von mehr als 10 Millionen; das Netz ausdünnen</translation>
+        </message>
+        <message>
+            <source>is followed by %1 where "%2" belongs</source>
+            <translation>ist gefolgt von %1, wo „%2“ hingehört</translation>
+        </message>
+        <message>
+            <source>%1 has %2 bytes; a binary STL starts with a header of 84, so it is cut short or no STL.</source>
+            <translation>%1 hat %2 Bytes; ein binäres STL beginnt mit einem Kopf von 84, also ist es abgeschnitten oder kein STL.</translation>
+        </message>
+        <message>
+            <source>%1 is text that does not begin with "solid", so it is no STL; check its ending.</source>
+            <translation>%1 ist Text, der nicht mit „solid“ beginnt, also kein STL; die Endung prüfen.</translation>
+        </message>
+        <message>
+            <source>%1 is larger than 16 MiB; simplify the drawing or split it.</source>
+            <translation>%1 ist größer als 16 MiB; die Zeichnung vereinfachen oder teilen.</translation>
+        </message>
+        <message>
+            <source>%1 is compressed; save it as plain SVG, without compression.</source>
+            <translation>%1 ist komprimiert; als einfaches SVG speichern, ohne Kompression.</translation>
+        </message>
+        <message>
+            <source>%1 holds zero bytes, so it is not UTF-8 text; save it as plain SVG in UTF-8.</source>
+            <translation>%1 enthält Nullbytes, ist also kein UTF-8-Text; als einfaches SVG in UTF-8 speichern.</translation>
+        </message>
+        <message>
+            <source>%1 declares entities, which are not expanded; save it as plain SVG without them.</source>
+            <translation>%1 vereinbart Entities, die nicht aufgelöst werden; als einfaches SVG ohne sie speichern.</translation>
+        </message>
+        <message>
+            <source>%1 is not an SVG drawing: its first element is not svg.</source>
+            <translation>%1 ist keine SVG-Zeichnung: Das erste Element ist nicht svg.</translation>
+        </message>
+        <message>
+            <source>%1 nests its elements %2 deep; at most %3 are read, so ungroup some.</source>
+            <translation>%1 schachtelt seine Elemente %2 tief; gelesen werden höchstens %3, also einige Gruppen auflösen.</translation>
+        </message>
+        <message>
+            <source>%1 is not whole XML at line %2 (%3); it may be cut short, so save it again.</source>
+            <translation>%1 ist in Zeile %2 kein ganzes XML (%3); vielleicht abgeschnitten, also neu speichern.</translation>
+        </message>
+        <message>
+            <source>%1 has viewBox=%2; it needs four numbers, the last two above zero.</source>
+            <translation>%1 hat viewBox=%2; nötig sind vier Zahlen, die letzten zwei über null.</translation>
+        </message>
+        <message>
+            <source>%1 has a page without a size; give width and height in mm.</source>
+            <translation>%1 hat eine Seite ohne Größe; Breite und Höhe in mm angeben.</translation>
+        </message>
+        <message>
+            <source>%1 has a page whose size makes no sense; give width, height and viewBox anew.</source>
+            <translation>%1 hat eine Seite, deren Größe keinen Sinn ergibt; width, height und viewBox neu angeben.</translation>
+        </message>
+        <message>
+            <source>%1 comes to more than 64 MiB of text with its repeats and the names of its groups; simplify it.</source>
+            <translation>%1 kommt mit Wiederholungen und Gruppennamen auf mehr als 64 MiB Text; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 has more than 100 000 elements, repeats counted; simplify it.</source>
+            <translation>%1 hat mehr als 100 000 Elemente, Wiederholungen mitgezählt; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 repeats its parts inside one another more than 60 deep; simplify it.</source>
+            <translation>%1 wiederholt seine Teile mehr als 60 Ebenen tief ineinander; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>%1 has a style sheet of more than %2 selectors; simplify it.</source>
+            <translation>%1 hat ein Stylesheet mit mehr als %2 Selektoren; vereinfachen.</translation>
+        </message>
+        <message>
+            <source>it carries no layout</source>
+            <translation>sie führt kein Layout mit</translation>
+        </message>
+        <message>
+            <source>The file name %1 does not say what to write: end it with .obj, .stl, .ply or .vtp.</source>
+            <translation>Der Dateiname %1 sagt nicht, was zu schreiben ist: mit .obj, .stl, .ply oder .vtp enden lassen.</translation>
+        </message>
+        <message>
+            <source>The surface has no faces; there is nothing to write.</source>
+            <translation>Die Oberfläche hat keine Flächen; es gibt nichts zu schreiben.</translation>
+        </message>
+        <message>
+            <source>A vertex of the surface is not a finite number; it is not written.</source>
+            <translation>Ein Eckpunkt der Oberfläche ist keine endliche Zahl; sie wird nicht geschrieben.</translation>
+        </message>
+        <message>
+            <source>field '%1' does not have one value an element of the surface it is written on.</source>
+            <translation>Feld „%1“ hat nicht einen Wert je Element der Oberfläche, auf die es geschrieben wird.</translation>
+        </message>
+        <message>
+            <source>the surface could not be written as a VTK file.</source>
+            <translation>die Oberfläche ließ sich nicht als VTK-Datei schreiben.</translation>
+        </message>
+        <message>
+            <source>give exactly one of name, fill, stroke and shape.</source>
+            <translation>genau eines von name, fill, stroke und shape angeben.</translation>
+        </message>
+        <message>
+            <source>part is "%1"; write outline, chamber, inset seam, channel, inlet, strap or ignore.</source>
+            <translation>part ist „%1“; outline, chamber, inset seam, channel, inlet, strap oder ignore schreiben.</translation>
+        </message>
+        <message>
+            <source>give exactly one of closing_length and stretch.</source>
+            <translation>genau eines von closing_length und stretch angeben.</translation>
+        </message>
+        <message>
+            <source>%1 has %2 points; it needs at least %3.</source>
+            <translation>%1 hat %2 Punkte; nötig sind mindestens %3.</translation>
+        </message>
+        <message>
+            <source>the drawing has more than %1 points; simplify its curves.</source>
+            <translation>die Zeichnung hat mehr als %1 Punkte; ihre Kurven vereinfachen.</translation>
+        </message>
+        <message>
+            <source>give exactly one of polygon, rectangle and ellipse.</source>
+            <translation>genau eines von polygon, rectangle und ellipse angeben.</translation>
+        </message>
+        <message>
+            <source>radii have to be above zero.</source>
+            <translation>radii müssen über null liegen.</translation>
+        </message>
+        <message>
+            <source>width and height have to be above zero.</source>
+            <translation>width und height müssen über null liegen.</translation>
+        </message>
+        <message>
+            <source>corner_radius is %1 mm; it can be at most half the smaller side, %2 mm.</source>
+            <translation>corner_radius ist %1 mm; höchstens die Hälfte der kleineren Seite ist möglich, %2 mm.</translation>
+        </message>
+        <message>
+            <source>high_mmhg lies below low_mmhg.</source>
+            <translation>high_mmhg liegt unter low_mmhg.</translation>
+        </message>
+        <message>
+            <source>named_as must hold texts of three letters or more.</source>
+            <translation>named_as muss Texte von drei oder mehr Buchstaben enthalten.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 and above %3, %4; a warning comes at or below its limit.</source>
+            <translation>%1 ist %2 und liegt über %3, %4; eine Warnung kommt bei ihrem Grenzwert oder darunter.</translation>
+        </message>
+        <message>
+            <source>%1: %2 stands twice; keep one row.</source>
+            <translation>%1: %2 steht doppelt da; eine Zeile behalten.</translation>
+        </message>
+        <message>
+            <source>has no row for %1; add one.</source>
+            <translation>hat keine Zeile für %1; eine hinzufügen.</translation>
+        </message>
+        <message>
+            <source>burn thresholds must stand in order of rising minutes.</source>
+            <translation>Verbrennungsschwellen müssen nach steigenden Minuten geordnet sein.</translation>
+        </message>
+        <message>
+            <source>burn holds no threshold; give at least one.</source>
+            <translation>burn enthält keine Schwelle; mindestens eine angeben.</translation>
+        </message>
+        <message>
+            <source>The row %1 of the limit set '%2' is taken from %3, which is no limit for held pressure: %4. Take the row out or base it on something else.</source>
+            <translation>Die Zeile %1 der Grenzwerte „%2“ stammt aus %3, was kein Grenzwert für gehaltenen Druck ist: %4. Die Zeile herausnehmen oder anders begründen.</translation>
+        </message>
+        <message>
+            <source>The limit set '%1' is laxer than the program's: %2. Make it as strict or stricter, or write the reason into the plan as limits.override_reason.</source>
+            <translation>Die Grenzwerte „%1“ sind laxer als die des Programms: %2. Gleich streng oder strenger machen oder den Grund in den Plan schreiben (limits.override_reason).</translation>
+        </message>
+        <message>
+            <source>%1 (and %2 more)</source>
+            <translation>%1 (und %2 weitere)</translation>
+        </message>
+        <message>
+            <source>The plan gives a reason to override limits but its set '%1' is nowhere laxer than the program's: take the reason out.</source>
+            <translation>Der Plan nennt einen Grund, Grenzwerte zu ersetzen, aber seine Grenzwerte „%1“ sind nirgends laxer als die des Programms: den Grund herausnehmen.</translation>
+        </message>
+        <message>
+            <source>has no steps; give at least one</source>
+            <translation>hat keine Stufen; mindestens eine angeben</translation>
+        </message>
+        <message>
+            <source>asks for level %1; levels lie between 0 and 1</source>
+            <translation>verlangt die Stufe %1; Stufen liegen zwischen 0 und 1</translation>
+        </message>
+        <message>
+            <source>has a time below 0; give 0 or more</source>
+            <translation>hat eine Zeit unter 0; 0 oder mehr angeben</translation>
+        </message>
+        <message>
+            <source>reaches level %1 at most, so what is solved never happens; ask for less and let a step reach level 1</source>
+            <translation>erreicht höchstens die Stufe %1, also kommt das Gerechnete nie vor; weniger verlangen und eine Stufe 1 erreichen lassen</translation>
+        </message>
+        <message>
+            <source>takes %1 a round; give 0.1 s or more</source>
+            <translation>braucht %1 für eine Runde; 0,1 s oder mehr angeben</translation>
+        </message>
+        <message>
+            <source>runs %1 rounds in a session; give 20000 or fewer</source>
+            <translation>läuft %1 Runden in einer Sitzung; 20000 oder weniger angeben</translation>
+        </message>
+        <message>
+            <source>A coefficient of the %1 law is not a finite number; give it in kPa.</source>
+            <translation>Ein Koeffizient des Gesetzes %1 ist keine endliche Zahl; in kPa angeben.</translation>
+        </message>
+        <message>
+            <source>The Ogden law has no terms; give at least one (mu, alpha).</source>
+            <translation>Das Ogden-Gesetz hat keine Terme; mindestens einen angeben (mu, alpha).</translation>
+        </message>
+        <message>
+            <source>An exponent alpha of the Ogden law is zero or not finite; give another number.</source>
+            <translation>Ein Exponent alpha des Ogden-Gesetzes ist null oder nicht endlich; eine andere Zahl angeben.</translation>
+        </message>
+        <message>
+            <source>The %1 law has an initial shear modulus of %2 kPa; it must be above zero, so check its coefficients.</source>
+            <translation>Das Gesetz %1 hat einen Anfangsschubmodul von %2 kPa; er muss über null liegen, also die Koeffizienten prüfen.</translation>
+        </message>
+        <message>
+            <source>The posture is "relaxed" but the tissue row is "%1": choose the relaxed row of that site, or leave the posture out.</source>
+            <translation>Die Haltung ist „relaxed“, die Gewebezeile aber „%1“: die entspannte Zeile dieser Stelle wählen oder die Haltung weglassen.</translation>
+        </message>
+        <message>
+            <source>%1 must be a list of terms { mu_kpa, alpha }.</source>
+            <translation>%1 muss eine Liste von Termen { mu_kpa, alpha } sein.</translation>
+        </message>
+        <message>
+            <source>%1 must hold exactly one of neo-hookean, mooney-rivlin, yeoh or ogden.</source>
+            <translation>%1 muss genau eines von neo-hookean, mooney-rivlin, yeoh oder ogden enthalten.</translation>
+        </message>
+        <message>
+            <source>%1 runs from %2 down to %3; write the smaller number first.</source>
+            <translation>%1 läuft von %2 abwärts bis %3; die kleinere Zahl zuerst schreiben.</translation>
+        </message>
+        <message>
+            <source>%1: the hardness "%2" stands twice; keep one row.</source>
+            <translation>%1: Die Härte „%2“ steht doppelt da; eine Zeile behalten.</translation>
+        </message>
+        <message>
+            <source>has no grades; give at least one.</source>
+            <translation>hat keine Sorten; mindestens eine angeben.</translation>
+        </message>
+        <message>
+            <source>No silicone of hardness "%1" is in the table; known: %2.</source>
+            <translation>Ein Silikon der Härte „%1“ steht nicht in der Tabelle; bekannt: %2.</translation>
+        </message>
+        <message>
+            <source>Shore A %1 is outside 10 to 70, where the hardness relation is used; give a measured law instead.</source>
+            <translation>Shore A %1 liegt außerhalb von 10 bis 70, wo die Härtebeziehung gilt; stattdessen ein gemessenes Gesetz angeben.</translation>
+        </message>
+        <message>
+            <source>Tissue with a Young's modulus of %1 kPa cannot carry pressure; give a value above 0 kPa.</source>
+            <translation>Gewebe mit einem E-Modul von %1 kPa trägt keinen Druck; einen Wert über 0 kPa angeben.</translation>
+        </message>
+        <message>
+            <source>A Poisson ratio of %1 is outside 0 to 0.49, where the tissue layer formula holds; give one inside.</source>
+            <translation>Eine Querkontraktionszahl von %1 liegt außerhalb von 0 bis 0,49, wo die Formel der Gewebeschicht gilt; eine darin angeben.</translation>
+        </message>
+        <message>
+            <source>A tissue depth of %1 mm is not a layer; give a value above 0 mm.</source>
+            <translation>Eine Gewebetiefe von %1 mm ist keine Schicht; einen Wert über 0 mm angeben.</translation>
+        </message>
+        <message>
+            <source>%1: the name "%2" stands twice; rename one.</source>
+            <translation>%1: Der Name „%2“ steht doppelt da; einen umbenennen.</translation>
+        </message>
+        <message>
+            <source>has no sites; give at least one.</source>
+            <translation>hat keine Stellen; mindestens eine angeben.</translation>
+        </message>
+        <message>
+            <source>No tissue site is called "%1"; known: %2.</source>
+            <translation>Keine Gewebestelle heißt „%1“; bekannt: %2.</translation>
+        </message>
+        <message>
+            <source>%1 (and %2 more in this layout)</source>
+            <translation>%1 (und %2 weitere in diesem Layout)</translation>
+        </message>
+        <message>
+            <source>the plan gives %1 tissue depths but the checked body has %2 vertices: give one for the whole body, one a vertex, or none.</source>
+            <translation>der Plan gibt %1 Gewebetiefen an, der geprüfte Körper hat aber %2 Eckpunkte: eine für den ganzen Körper angeben, eine je Eckpunkt oder keine.</translation>
+        </message>
+        <message>
+            <source>supply, inlet_relief_kpa names the inlet '%1', which the layout does not have: give it the name of one that is there.</source>
+            <translation>supply, inlet_relief_kpa nennt den Einlass „%1“, den das Layout nicht hat: den Namen eines vorhandenen angeben.</translation>
+        </message>
+        <message>
+            <source>inlet '%1' is given no pressure or volume: add it to the plan's inflation.</source>
+            <translation>Einlass „%1“ hat weder Druck noch Volumen: zur Füllung des Plans hinzufügen.</translation>
+        </message>
+        <message>
+            <source>%1 at (%2, %3, %4) mm lies %5 mm off the skin: give it in the body's own frame, within %6 of the skin.</source>
+            <translation>%1 bei (%2; %3; %4) mm liegt %5 mm neben der Haut: in den Koordinaten des Körpers angeben, höchstens %6 von der Haut.</translation>
+        </message>
+        <message>
+            <source>the plan calls the body '%1' a left one, its label a right one: correct body.side, or mirror the scan.</source>
+            <translation>der Plan nennt den Körper „%1“ einen linken, sein Beiblatt einen rechten: body.side korrigieren oder den Scan spiegeln.</translation>
+        </message>
+        <message>
+            <source>the plan calls the body '%1' a right one, its label a left one: correct body.side, or mirror the scan.</source>
+            <translation>der Plan nennt den Körper „%1“ einen rechten, sein Beiblatt einen linken: body.side korrigieren oder den Scan spiegeln.</translation>
+        </message>
+        <message>
+            <source>the front of the body '%1' points along its axis: give the direction that the person's front faces.</source>
+            <translation>die Vorderseite des Körpers „%1“ zeigt längs seiner Achse: die Richtung angeben, in die die Person nach vorn schaut.</translation>
+        </message>
+        <message>
+            <source>the plan's front of the body '%1' lies %2 degrees from that of its label: correct body.front.</source>
+            <translation>die Vorderseite des Körpers „%1“ im Plan liegt %2 Grad neben der seines Beiblatts: body.front korrigieren.</translation>
+        </message>
+        <message>
+            <source>the site '%1'</source>
+            <translation>die Stelle „%1“</translation>
+        </message>
+        <message>
+            <source>the landmark '%1'</source>
+            <translation>die Landmarke „%1“</translation>
+        </message>
+        <message>
+            <source>the part '%1' is not known; it may be %2.</source>
+            <translation>der Körperteil „%1“ ist nicht bekannt; möglich ist %2.</translation>
+        </message>
+        <message>
+            <source>point it from hand or foot to trunk</source>
+            <translation>von Hand oder Fuß zum Rumpf zeigen lassen</translation>
+        </message>
+        <message>
+            <source>point it to the person's front</source>
+            <translation>zur Vorderseite der Person zeigen lassen</translation>
+        </message>
+        <message>
+            <source>%1 was written for a mesh of %2 triangles, but %3 has %4: write mesh and label anew, or delete the label and say in the plan what it said.</source>
+            <translation>%1 wurde für ein Netz von %2 Dreiecken geschrieben, %3 hat aber %4: Netz und Beiblatt neu schreiben, oder das Beiblatt löschen und im Plan sagen, was darin stand.</translation>
+        </message>
+        <message>
+            <source>to_mm must be larger than from_mm.</source>
+            <translation>to_mm muss größer sein als from_mm.</translation>
+        </message>
+        <message>
+            <source>percentile needs a sex: give male or female.</source>
+            <translation>percentile braucht ein Geschlecht: male oder female angeben.</translation>
+        </message>
+        <message>
+            <source>give either a file or a form.</source>
+            <translation>entweder eine Datei (file) oder eine Form (form) angeben.</translation>
+        </message>
+        <message>
+            <source>site is missing; a body from a file needs one, e.g. "forearm relaxed".</source>
+            <translation>site fehlt; ein Körper aus einer Datei braucht eine Gewebestelle, z. B. „forearm relaxed“.</translation>
+        </message>
+        <message>
+            <source>give either point_mm or station_mm.</source>
+            <translation>entweder point_mm oder station_mm angeben.</translation>
+        </message>
+        <message>
+            <source>seam_edge_mm is %1 mm, longer than edge_mm, %2 mm; edges beside seams are the shorter ones.</source>
+            <translation>seam_edge_mm ist %1 mm, länger als edge_mm, %2 mm; neben Nähten sind die Kanten kürzer.</translation>
+        </message>
+        <message>
+            <source>seam_band_mm says how far seam_edge_mm reaches; give seam_edge_mm too.</source>
+            <translation>seam_band_mm sagt, wie weit seam_edge_mm reicht; auch seam_edge_mm angeben.</translation>
+        </message>
+        <message>
+            <source>give exactly one of pressure_kpa, pressure_mmhg, volume_ml and pushed_air_ml.</source>
+            <translation>genau eines von pressure_kpa, pressure_mmhg, volume_ml und pushed_air_ml angeben.</translation>
+        </message>
+        <message>
+            <source>pushed_air_ml and dead_ml (what tubing and fittings hold) go together.</source>
+            <translation>pushed_air_ml und dead_ml (was Schlauch und Anschlüsse enthalten) gehören zusammen.</translation>
+        </message>
+        <message>
+            <source>inflation names the inlet '%1', which the layout does not have; it has %2.</source>
+            <translation>inflation nennt den Einlass „%1“, den das Layout nicht hat; es hat %2.</translation>
+        </message>
+        <message>
+            <source>inflation names the inlet '%1' twice; keep one.</source>
+            <translation>inflation nennt den Einlass „%1“ doppelt; einen behalten.</translation>
+        </message>
+        <message>
+            <source>off_s stands without hold_s; give both, or neither for one hold from start to end.</source>
+            <translation>off_s steht ohne hold_s da; beide angeben, oder keines für durchgehendes Halten.</translation>
+        </message>
+        <message>
+            <source>inflation gives inlet '%1' steps over time but the plan has no session; say how many minutes it lasts.</source>
+            <translation>inflation gibt Einlass „%1“ Stufen über der Zeit, aber der Plan hat keine Sitzung; sagen, wie viele Minuten sie dauert.</translation>
+        </message>
+        <message>
+            <source>the programme of inlet '%1' %2.</source>
+            <translation>das Programm von Einlass „%1“ %2.</translation>
+        </message>
+        <message>
+            <source>near names the landmark '%1'; the plan has %2.</source>
+            <translation>near nennt die Landmarke „%1“; der Plan hat %2.</translation>
+        </message>
+        <message>
+            <source>stations_mm must grow: the smaller one first.</source>
+            <translation>stations_mm müssen wachsen: die kleinere zuerst.</translation>
+        </message>
+        <message>
+            <source>angles_deg must grow by at most 360, e.g. [330, 390].</source>
+            <translation>angles_deg müssen wachsen, um höchstens 360, z. B. [330, 390].</translation>
+        </message>
+        <message>
+            <source>says nothing: give tissue_depth_mm or stiffness_factor.</source>
+            <translation>sagt nichts: tissue_depth_mm oder stiffness_factor angeben.</translation>
+        </message>
+        <message>
+            <source>at_mm must grow from one distance to the next.</source>
+            <translation>at_mm muss von einem Abstand zum nächsten wachsen.</translation>
+        </message>
+        <message>
+            <source>names tissue_depth_mm or stiffness_factor where the one before does not, or the other way round; all distances must name the same.</source>
+            <translation>nennt tissue_depth_mm oder stiffness_factor, der Abstand davor aber nicht, oder umgekehrt; alle Abstände müssen dasselbe nennen.</translation>
+        </message>
+        <message>
+            <source>by_distance needs two distances or more.</source>
+            <translation>by_distance braucht zwei oder mehr Abstände.</translation>
+        </message>
+        <message>
+            <source>give radius_mm or by_distance, not both: the last distance is the radius.</source>
+            <translation>radius_mm oder by_distance angeben, nicht beides: Der letzte Abstand ist der Radius.</translation>
+        </message>
+        <message>
+            <source>give exactly one of near, point_mm and stations_mm.</source>
+            <translation>genau eines von near, point_mm und stations_mm angeben.</translation>
+        </message>
+        <message>
+            <source>by_distance needs a region near a point, not between stations.</source>
+            <translation>by_distance braucht einen Bereich um einen Punkt, nicht zwischen Stationen.</translation>
+        </message>
+        <message>
+            <source>give by_distance, or tissue_depth_mm and stiffness_factor, not both.</source>
+            <translation>by_distance angeben oder tissue_depth_mm und stiffness_factor, nicht beides.</translation>
+        </message>
+        <message>
+            <source>says nothing: give no_go, tissue_depth_mm, stiffness_factor or by_distance.</source>
+            <translation>sagt nichts: no_go, tissue_depth_mm, stiffness_factor oder by_distance angeben.</translation>
+        </message>
+        <message>
+            <source>%1 has no length; %2.</source>
+            <translation>%1 hat keine Länge; %2.</translation>
+        </message>
+        <message>
+            <source>advice</source>
+            <translation>Vorschläge</translation>
+        </message>
+        <message>
+            <source>ceiling</source>
+            <translation>Obergrenze</translation>
+        </message>
+        <message>
+            <source>inputs: each needs the name of its input.</source>
+            <translation>inputs: Jeder braucht den Namen seiner Eingabe.</translation>
+        </message>
+        <message>
+            <source>input is none of the list of inputs.</source>
+            <translation>input steht nicht in der Liste der Eingaben.</translation>
+        </message>
+        <message>
+            <source>was made from other inputs or by another version of the program, so it is stale; run wrapgauge spread again.</source>
+            <translation>wurde aus anderen Eingaben oder mit einer anderen Programmversion gemacht, ist also veraltet; wrapgauge spread erneut ausführen.</translation>
+        </message>
+        <message>
+            <source>low is %1 and high %2; low must be the smaller one.</source>
+            <translation>low ist %1 und high %2; low muss der kleinere Wert sein.</translation>
+        </message>
+        <message>
+            <source>a log scale needs low above 0, and it is %1.</source>
+            <translation>eine logarithmische Skala braucht low über 0, es ist %1.</translation>
+        </message>
+        <message>
+            <source>the input '%1' stands twice; keep one.</source>
+            <translation>die Eingabe „%1“ steht doppelt da; eine behalten.</translation>
+        </message>
+        <message>
+            <source>inputs is empty; name at least one.</source>
+            <translation>inputs ist leer; mindestens eine Eingabe nennen.</translation>
+        </message>
+        <message>
+            <source>no folder for the runs of a search can be made (%1): free some room for temporary files.</source>
+            <translation>für die Läufe einer Suche lässt sich kein Ordner anlegen (%1): Platz für temporäre Dateien schaffen.</translation>
+        </message>
+        <message>
+            <source>the part '%1' has a left and a right: say which it is, then mark.</source>
+            <translation>den Körperteil „%1“ gibt es links und rechts: sagen, welcher es ist, dann markieren.</translation>
+        </message>
+        <message>
+            <source>this body has no standard places to mark: add its sites by hand.</source>
+            <translation>dieser Körper hat keine Standardstellen zum Markieren: seine Stellen von Hand hinzufügen.</translation>
+        </message>
+        <message>
+            <source>plan '%1' was saved from another window or program since it was opened here, so it was not overwritten: save under another name, or open it again.</source>
+            <translation>der Plan „%1“ wurde, seit er hier offen ist, aus einem anderen Fenster oder Programm gespeichert und deshalb nicht überschrieben: unter anderem Namen speichern oder neu öffnen.</translation>
+        </message>
+        <message>
+            <source>a plan file holds a body and a layout, and one of them is still missing: add it, then save.</source>
+            <translation>eine Plandatei enthält Körper und Layout, eines davon fehlt noch: hinzufügen, dann speichern.</translation>
+        </message>
+        <message>
+            <source>a note is written from the final estimate: make that first.</source>
+            <translation>ein Bericht wird aus der endgültigen Schätzung geschrieben: zuerst diese machen.</translation>
+        </message>
+        <message>
+            <source>the estimate is older than the last change (%1): estimate again first.</source>
+            <translation>die Schätzung ist älter als die letzte Änderung (%1): zuerst neu schätzen.</translation>
+        </message>
+        <message>
+            <source>a note names the plan file it was made from: save the plan first.</source>
+            <translation>ein Bericht nennt die Plandatei, aus der er gemacht ist: zuerst den Plan speichern.</translation>
+        </message>
+        <message>
+            <source>the plan file was changed by someone else since: open it again.</source>
+            <translation>die Plandatei wurde inzwischen von anderer Seite geändert: neu öffnen.</translation>
+        </message>
+        <message>
+            <source>the recovery file is not one that this version of the program wrote.</source>
+            <translation>die Wiederherstellungsdatei stammt nicht von dieser Programmversion.</translation>
+        </message>
+        <message>
+            <source>folder '%1' is there already: name one that is not.</source>
+            <translation>den Ordner „%1“ gibt es schon: einen nennen, den es nicht gibt.</translation>
+        </message>
+        <message>
+            <source>folder '%1' could not be made (%2): choose another place.</source>
+            <translation>der Ordner „%1“ ließ sich nicht anlegen (%2): einen anderen Ort wählen.</translation>
+        </message>
+        <message>
+            <source>wanted pressure '%1' is no pressure in kPa: write for example 2.5, or leave it empty.</source>
+            <translation>der gewünschte Druck „%1“ ist kein Druck in kPa: zum Beispiel 2,5 schreiben oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>no wanted pressure is given: write one beside a chamber.</source>
+            <translation>kein gewünschter Druck ist angegeben: neben eine Kammer einen schreiben.</translation>
+        </message>
+        <message>
+            <source>file '%1' is none of these: plan or layout (.json), mesh (.obj, .stl, .ply, .glb, .gltf), drawing (.svg, .dxf).</source>
+            <translation>die Datei „%1“ ist nichts davon: Plan oder Layout (.json), Netz (.obj, .stl, .ply, .glb, .gltf), Zeichnung (.svg, .dxf).</translation>
+        </message>
+        <message>
+            <source>note '%1' ends neither in .pdf, .html nor .md: choose one.</source>
+            <translation>der Bericht „%1“ endet weder auf .pdf noch auf .html oder .md: eines davon wählen.</translation>
+        </message>
+        <message>
+            <source>name '%1' is empty or used already: choose another one.</source>
+            <translation>der Name „%1“ ist leer oder schon vergeben: einen anderen wählen.</translation>
+        </message>
+        <message>
+            <source>there is no result of the plan as it stands: estimate first.</source>
+            <translation>zum Plan, wie er steht, gibt es kein Ergebnis: zuerst schätzen.</translation>
+        </message>
+        <message>
+            <source>there is no filling to save: estimate first.</source>
+            <translation>es gibt keine Füllung zu speichern: zuerst schätzen.</translation>
+        </message>
+        <message>
+            <source>folder '%1' holds no demo files.</source>
+            <translation>der Ordner „%1“ enthält keine Beispieldateien.</translation>
+        </message>
+        <message>
+            <source>folder '%1' could not be made: %2.</source>
+            <translation>der Ordner „%1“ ließ sich nicht anlegen: %2.</translation>
+        </message>
+        <message>
+            <source>'%1' could not be deleted: see who else has it open.</source>
+            <translation>„%1“ ließ sich nicht löschen: nachsehen, wo es noch offen ist.</translation>
+        </message>
+        <message>
+            <source>The body has no single closed section at %1, where "%2" is measured (the body is %3 long): choose another --station, or give --%2.</source>
+            <translation>Der Körper hat bei %1, wo „%2“ gemessen wird, keinen einzelnen geschlossenen Schnitt (der Körper ist %3 lang): eine andere Station wählen oder „%2“ selbst angeben.</translation>
+        </message>
+        <message>
+            <source>WRAPGAUGE_RESOURCES is '%1', where no limits.json lies: set it to the program's resources folder or unset it.</source>
+            <translation>WRAPGAUGE_RESOURCES ist „%1“, wo keine limits.json liegt: auf den Ordner „resources“ des Programms setzen oder die Variable entfernen.</translation>
+        </message>
+        <message>
+            <source>the program's tables (limits.json and others) were not found: set WRAPGAUGE_RESOURCES to their folder.</source>
+            <translation>die Tabellen des Programms (limits.json und andere) wurden nicht gefunden: WRAPGAUGE_RESOURCES auf ihren Ordner setzen.</translation>
+        </message>
+        <message>
+            <source>the note's PDF could not be written: no memory.</source>
+            <translation>das PDF des Berichts ließ sich nicht schreiben: kein Speicher.</translation>
+        </message>
+        <message>
+            <source>the note's PDF could not be drawn.</source>
+            <translation>das PDF des Berichts ließ sich nicht zeichnen.</translation>
+        </message>
+        <message>
+            <source>the note's PDF could not be given its properties: it is not as Qt writes it.</source>
+            <translation>dem PDF des Berichts ließen sich seine Eigenschaften nicht geben: Es ist nicht, wie Qt es schreibt.</translation>
+        </message>
+        <message>
+            <source>the note's PDF could not be given its properties: it has no pages that were found.</source>
+            <translation>dem PDF des Berichts ließen sich seine Eigenschaften nicht geben: Seiten wurden darin nicht gefunden.</translation>
+        </message>
+        <message>
+            <source>no font is installed, so pictures would have no words: install one, e.g. fonts-dejavu-core.</source>
+            <translation>keine Schrift ist installiert, Bilder hätten also keine Wörter: eine installieren, z. B. fonts-dejavu-core.</translation>
+        </message>
+        <message>
+            <source>the picture could not be drawn: no memory or no PNG support.</source>
+            <translation>das Bild ließ sich nicht zeichnen: kein Speicher oder keine PNG-Unterstützung.</translation>
+        </message>
+        <message>
+            <source>the template's pages could not be laid out as PDF.</source>
+            <translation>die Seiten der Schablone ließen sich nicht als PDF setzen.</translation>
+        </message>
+        <message>
+            <source>the percentile is %1; the table of body measures goes from 1 to 99.</source>
+            <translation>das Perzentil ist %1; die Tabelle der Körpermaße geht von 1 bis 99.</translation>
+        </message>
+        <message>
+            <source>there is no body measure '%1' in the table.</source>
+            <translation>ein Körpermaß „%1“ steht nicht in der Tabelle.</translation>
+        </message>
+        <message>
+            <source>There is no body form "%1"; there are: %2.</source>
+            <translation>Eine Körperform „%1“ gibt es nicht; es gibt: %2.</translation>
+        </message>
+        <message>
+            <source>The form "%1" needs %2, the %3: %4.</source>
+            <translation>Die Form „%1“ braucht %2 (%3): %4.</translation>
+        </message>
+        <message>
+            <source>The form "%1" has no parameter "%2"; it has: %3.</source>
+            <translation>Die Form „%1“ hat keinen Parameter „%2“; sie hat: %3.</translation>
+        </message>
+        <message>
+            <source>"%1" of the form "%2" is %3; it may be from %4 to %5.</source>
+            <translation>„%1“ der Form „%2“ ist %3; möglich ist %4 bis %5.</translation>
+        </message>
+        <message>
+            <source>The form "%1" has no left and right; leave the side out.</source>
+            <translation>Die Form „%1“ hat kein Links und Rechts; die Seite weglassen.</translation>
+        </message>
+        <message>
+            <source>Between stations %1 and %2 mm the girth changes so much that the surface is steeper than 45 degrees; give stations further apart or girths closer together.</source>
+            <translation>Zwischen den Stationen %1 und %2 mm ändert sich der Umfang so stark, dass die Oberfläche steiler als 45 Grad ist; Stationen weiter auseinander oder ähnlichere Umfänge angeben.</translation>
+        </message>
+        <message>
+            <source>The note was not written: %1 '%2' has changed or gone since %3 read it; solve the plan again.</source>
+            <translation>Der Bericht wurde nicht geschrieben: %1 „%2“ wurde geändert oder entfernt, seit es gelesen wurde (%3); den Plan neu rechnen.</translation>
+        </message>
+        <message>
+            <source>The note was not written: the plan now names %1 input files and %2 read %3; solve the plan again.</source>
+            <translation>Der Bericht wurde nicht geschrieben: Der Plan nennt jetzt %1 Eingabedateien, gelesen wurden %3 (%2); den Plan neu rechnen.</translation>
+        </message>
+        <message>
+            <source>The note was not written: body.part is 'test object', which nobody wears; name the part of the body that wears the device.</source>
+            <translation>Der Bericht wurde nicht geschrieben: body.part ist „test object“, ein Prüfkörper, den niemand trägt; den Körperteil nennen, der das Gerät trägt.</translation>
+        </message>
+        <message>
+            <source>the estimate</source>
+            <translation>die Schätzung</translation>
+        </message>
+        <message>
+            <source>the study of spread</source>
+            <translation>die Streuungsrechnung</translation>
+        </message>
+        <message>
+            <source>the study of the ceiling</source>
+            <translation>die Suche nach der Obergrenze</translation>
+        </message>
+        <message>
+            <source>the study of people</source>
+            <translation>die Rechnung über Personen</translation>
+        </message>
+        <message>
+            <source>The answer kept for '%1' in %2 cannot be read: name another folder, or empty this one.</source>
+            <translation>Die aufgehobene Antwort zu „%1“ in %2 ist nicht lesbar: einen anderen Ordner nennen oder diesen leeren.</translation>
+        </message>
+        <message>
+            <source>no target is given: name at least one chamber and its mean pressure.</source>
+            <translation>kein Ziel ist angegeben: mindestens eine Kammer und ihren mittleren Druck nennen.</translation>
+        </message>
+        <message>
+            <source>the target names the chamber '%1', which the layout does not have; it has %2.</source>
+            <translation>das Ziel nennt die Kammer „%1“, die das Layout nicht hat; es hat %2.</translation>
+        </message>
+        <message>
+            <source>the target names the chamber '%1' twice; keep one.</source>
+            <translation>das Ziel nennt die Kammer „%1“ doppelt; eine behalten.</translation>
+        </message>
+        <message>
+            <source>the target of chamber '%1' is %2; give a mean contact pressure above 0 and up to 100 kPa.</source>
+            <translation>das Ziel der Kammer „%1“ ist %2; einen mittleren Kontaktdruck über 0 und bis 100 kPa angeben.</translation>
+        </message>
+        <message>
+            <source>from %1 under chamber '%2' to %3 under chamber '%4', nearer the trunk</source>
+            <translation>von %1 unter Kammer „%2“ auf %3 unter Kammer „%4“, näher am Rumpf</translation>
+        </message>
+        <message>
+            <source>the target rises %1, which hinders the blood that flows back (common practice, no source): ask for a profile that stays level or falls towards the trunk.</source>
+            <translation>das Ziel steigt %1, was das zurückfließende Blut behindert (übliche Praxis, keine Quelle): einen Verlauf verlangen, der zum Rumpf hin gleich bleibt oder fällt.</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found near the wanted pressures: ask for less, and first correct how it fits. %1</source>
+            <translation>Nahe den gewünschten Drücken wurde kein Gleichgewicht gefunden: weniger verlangen und zuerst den Sitz berichtigen. %1</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found near the wanted pressures: ask for less, take thicker or stiffer sheets, or use a finer mesh.</source>
+            <translation>Nahe den gewünschten Drücken wurde kein Gleichgewicht gefunden: weniger verlangen, dickere oder steifere Lagen oder ein feineres Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>The ceiling did not settle: just below where the limit is met it is met again. Correct how it fits. %1</source>
+            <translation>Die Obergrenze steht nicht fest: Dicht unter der Stelle, wo der Grenzwert erreicht ist, wird er wieder erreicht. Den Sitz berichtigen. %1</translation>
+        </message>
+        <message>
+            <source>The ceiling did not settle: just below where the limit is met it is met again. Use a finer mesh.</source>
+            <translation>Die Obergrenze steht nicht fest: Dicht unter der Stelle, wo der Grenzwert erreicht ist, wird er wieder erreicht. Ein feineres Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>The search for the ceiling did not settle after %1 solves: ask for less inflation. The last solve said: %2</source>
+            <translation>Die Suche nach der Obergrenze kam nach %1 Rechnungen zu keinem Ende: weniger Füllung verlangen. Die letzte Rechnung sagte: %2</translation>
+        </message>
+        <message>
+            <source>The search for the ceiling did not settle after %1 solves: ask for less inflation, or use a finer mesh.</source>
+            <translation>Die Suche nach der Obergrenze kam nach %1 Rechnungen zu keinem Ende: weniger Füllung verlangen oder ein feineres Netz nehmen.</translation>
+        </message>
+        <message>
+            <source>inlet '%1' is asked for %2 mL, but closed and not inflated its chambers hold %3 mL already: ask for more, so that there is something to scale.</source>
+            <translation>von Einlass „%1“ werden %2 mL verlangt, aber geschlossen und ungefüllt enthalten seine Kammern schon %3 mL: mehr verlangen, damit es etwas zu skalieren gibt.</translation>
+        </message>
+        <message>
+            <source>inlet '%1' is asked for nothing in the plan: give a pressure or volume above 0, which is then scaled.</source>
+            <translation>von Einlass „%1“ wird im Plan nichts verlangt: einen Druck oder ein Volumen über 0 angeben, das dann skaliert wird.</translation>
+        </message>
+        <message>
+            <source>every inlet is asked for nothing in the plan: give a pressure or volume above 0, which is then scaled.</source>
+            <translation>von keinem Einlass wird im Plan etwas verlangt: einen Druck oder ein Volumen über 0 angeben, das dann skaliert wird.</translation>
+        </message>
+        <message>
+            <source>Cannot keep runs in %1: %2.</source>
+            <translation>Läufe lassen sich in %1 nicht aufheben: %2.</translation>
+        </message>
+        <message>
+            <source>chamber '%1' has no room for an inlet of its own.</source>
+            <translation>Kammer „%1“ hat keinen Platz für einen eigenen Einlass.</translation>
+        </message>
+        <message>
+            <source>folder '%1' cannot be found: %2.</source>
+            <translation>der Ordner „%1“ ist nicht zu finden: %2.</translation>
+        </message>
+        <message>
+            <source>'%1' is a file: name a folder for the results.</source>
+            <translation>„%1“ ist eine Datei: einen Ordner für die Ergebnisse nennen.</translation>
+        </message>
+        <message>
+            <source>There is no room for results in %1: less than 8 MB can be written. Make room, or name another folder.</source>
+            <translation>In %1 ist kein Platz für Ergebnisse: Weniger als 8 MB lassen sich schreiben. Platz schaffen oder einen anderen Ordner nennen.</translation>
+        </message>
+        <message>
+            <source>Cannot keep %1 as %2: %3.</source>
+            <translation>%1 lässt sich nicht als %2 aufheben: %3.</translation>
+        </message>
+        <message>
+            <source>Cannot give %1 a second name: %2.</source>
+            <translation>%1 lässt sich kein zweiter Name geben: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is neither a file nor a folder.</source>
+            <translation>%1 ist weder Datei noch Ordner.</translation>
+        </message>
+        <message>
+            <source>File exists</source>
+            <translation>die Datei gibt es schon</translation>
+        </message>
+        <message>
+            <source>Not a directory</source>
+            <translation>ein Teil des Pfads ist kein Ordner</translation>
+        </message>
+        <message>
+            <source>Cannot write into %1: %2.</source>
+            <translation>In %1 lässt sich nicht schreiben: %2.</translation>
+        </message>
+        <message>
+            <source>The note was not written, since the plan's inflation is never reached: %1 Ask for less first.</source>
+            <translation>Der Bericht wurde nicht geschrieben, weil die Füllung des Plans nie erreicht wird: %1 Zuerst weniger verlangen.</translation>
+        </message>
+        <message>
+            <source>%1: face %2 %3; export the mesh again.</source>
+            <translation>%1: Fläche %2 %3; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: vertex %2 %3; export the mesh again.</source>
+            <translation>%1: Eckpunkt %2 %3; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>%1: %4 %2 %3; export the mesh again.</source>
+            <translation>%1: %4 %2 %3; das Netz neu exportieren.</translation>
+        </message>
+        <message>
+            <source>The filling was not saved.</source>
+            <translation>Die Füllung wurde nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>there is nothing to print yet: open a body or a plan first.</source>
+            <translation>es gibt noch nichts zu drucken: zuerst einen Körper oder Plan öffnen.</translation>
+        </message>
+        <message>
+            <source>the film could not be made (%1).</source>
+            <translation>der Film ließ sich nicht herstellen (%1).</translation>
+        </message>
+        <message>
+            <source>%1: the text %2 holds the character NUL (\u0000, shown as ?): take it out.</source>
+            <translation>%1: Der Text %2 enthält das Zeichen NUL (\u0000, als ? gezeigt): herausnehmen.</translation>
+        </message>
+        <message>
+            <source>%1 has more than 400 000 points in curves that cannot be read (line %2 is one); take them out, or make them smaller.</source>
+            <translation>%1 hat mehr als 400 000 Punkte in Kurven, die sich nicht lesen lassen (Zeile %2 ist eine); herausnehmen oder kleiner machen.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>

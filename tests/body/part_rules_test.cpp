@@ -58,8 +58,8 @@ TEST(PartRules, AMissingPartIsAskedForAndATestObjectHasNoCeiling) {
   ASSERT_TRUE(part_missing("limb", std::nullopt));
   EXPECT_NE(part_missing("limb", std::nullopt)->message.find("finger, hand, wrist"), std::string::npos);
   EXPECT_FALSE(part_missing("limb", BodyPart::kFoot));
-  EXPECT_TRUE(not_of_a_test_object(BodyPart::kTestObject, "ceiling"));
-  EXPECT_FALSE(not_of_a_test_object(BodyPart::kFoot, "ceiling"));
+  EXPECT_TRUE(not_of_a_test_object(BodyPart::kTestObject, Phrase::worded("ceiling")));
+  EXPECT_FALSE(not_of_a_test_object(BodyPart::kFoot, Phrase::worded("ceiling")));
 }
 
 TEST(PartRules, TissueIsConfirmedOnlyForThePartItWasChosenFor) {

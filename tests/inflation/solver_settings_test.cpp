@@ -72,7 +72,7 @@ TEST(SolverSettings, AFailedPathNamesTheFitThatIsKnownToBeWrongInsteadOfAFinerMe
   const int late = whole->factorisations - 2;
   EXPECT_TRUE(has(failure(late), "finer mesh")) << failure(late);
   EXPECT_TRUE(has(failure(3), "check that the closing length")) << failure(3);
-  setup.misfit = "It is 11 % too tight.";
+  setup.misfit = name_of("It is 11 % too tight.");
   for (const int work : {3, late}) {
     EXPECT_TRUE(has(failure(work), "correct how it fits. It is 11 % too tight.")) << failure(work);
     EXPECT_FALSE(has(failure(work), "finer mesh")) << failure(work);

@@ -48,16 +48,17 @@ TEST(Programme, WithoutAHoldIsOnFromStartToEnd) {
 
 TEST(Programme, ThatMakesNoSenseIsRefusedInWords) {
   const auto problem = [](std::vector<ProgrammeStep> steps) {
-    return programme_problem(steps, 10.0 * minute).value_or("");
+    return english(programme_problem(steps, 10.0 * minute)).value_or("");
   };
   EXPECT_EQ(problem({{1.0, Time(), 10.0 * second}}), "");
   EXPECT_NE(problem({}).find("has no steps"), std::string::npos);
   EXPECT_NE(problem({{0.8, Time(), 10.0 * second}}).find("reaches level 0.8 at most"), std::string::npos);
   EXPECT_NE(problem({{1.5, Time(), 10.0 * second}}).find("asks for level 1.5"), std::string::npos);
   EXPECT_NE(problem({{1.0, Time(), 0.05 * second}}).find("0.05 s a round"), std::string::npos);
-  EXPECT_NE(
-      programme_problem({{1.0, Time(), 0.5 * second}}, 1000.0 * minute).value_or("").find("120000 rounds"),
-      std::string::npos);
+  EXPECT_NE(english(programme_problem({{1.0, Time(), 0.5 * second}}, 1000.0 * minute))
+                .value_or("")
+                .find("120000 rounds"),
+            std::string::npos);
 }
 
 }  // namespace

@@ -231,9 +231,11 @@ void EstimateRunner::find_advice(std::shared_ptr<const Plan> plan) {
   start(std::move(plan), [this](const CheckedPlan& known, Reporter& reporter) {
     const QTemporaryDir runs;  // what is found is kept in the window; the runs go with it
     if (!runs.isValid())
-      return deliver(reporter,
-                     bad_input("no folder for the runs of a search can be made (" +
-                               runs.errorString().toStdString() + "): free some room for temporary files."));
+      return deliver(
+          reporter,
+          bad_input(Phrase::worded(
+              "no folder for the runs of a search can be made (%1): free some room for temporary files.",
+              {name_of(runs.errorString().toStdString())})));
     ForwardProgress forward(reporter, kPartOfAdvice);
     auto found =
         wrapgauge::find_advice({*known.plan, known.job->body, known.job->resources, inputs_hash(*known.job)},

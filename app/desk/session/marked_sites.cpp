@@ -20,8 +20,8 @@ std::vector<StandardSite> standard_of(std::optional<BodyPart> part) {
 }
 
 Problem side_missing(BodyPart part) {
-  return bad_input("the part '" + std::string(body_part_name(part)) +
-                   "' has a left and a right: say which it is, then mark.");
+  return bad_input(Phrase::worded("the part '%1' has a left and a right: say which it is, then mark.",
+                                  {table_words(std::string(body_part_name(part)))}));
 }
 
 // The front that someone gave; that of an earlier marking is none.
@@ -68,7 +68,8 @@ Result<MarkedSites> with_sites_marked(const Plan& plan, const Body& body,
                                       const std::vector<Landmark>& landmarks,
                                       const std::optional<Vec3>& earlier_front) {
   const auto standard = places_to_mark(plan, body);
-  if (standard.empty()) return bad_input("this body has no standard places to mark: add its sites by hand.");
+  if (standard.empty())
+    return bad_input(Phrase::worded("this body has no standard places to mark: add its sites by hand."));
   CarryOptions options;
   options.part = *part_of(plan, body);
   options.side = side_of(plan, body);

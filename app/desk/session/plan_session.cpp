@@ -306,15 +306,16 @@ std::optional<Problem> PlanSession::saved_by_someone_else(const std::filesystem:
   if (to != now_.file || !now_.on_disk) return std::nullopt;
   const auto there = read_file(to);
   if (!there || *there == *now_.on_disk) return std::nullopt;  // a file that is gone is written anew
-  return bad_input("plan '" + to.filename().string() +
-                   "' was saved from another window or program since it was opened here, so it was not "
-                   "overwritten: save under another name, or open it again.");
+  return bad_input(Phrase::worded(
+      "plan '%1' was saved from another window or program since it was opened here, so it was not "
+      "overwritten: save under another name, or open it again.",
+      {name_of(to.filename().string())}));
 }
 
 Result<std::monostate> PlanSession::save(const std::filesystem::path& file) {
   if (!has_body(plan()) || !has_layout(plan()))
-    return bad_input(
-        "a plan file holds a body and a layout, and one of them is still missing: add it, then save.");
+    return bad_input(Phrase::worded(
+        "a plan file holds a body and a layout, and one of them is still missing: add it, then save."));
   const auto to = std::filesystem::absolute(file);
   if (auto problem = saved_by_someone_else(to)) return *problem;
   const Plan kept = with_files_seen_from(plan(), to.parent_path());
@@ -378,16 +379,16 @@ void PlanSession::cancel() {
 
 Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   if (!now_.solved || now_.solved->fineness != Fineness::kStandard)
-    return bad_input("a note is written from the final estimate: make that first.");
+    return bad_input(Phrase::worded("a note is written from the final estimate: make that first."));
   if (!now_.stale.empty())
-    return bad_input("the estimate is older than the last change (" + parts_words(now_.stale).toStdString() +
-                     "): estimate again first.");
+    return bad_input(Phrase::worded("the estimate is older than the last change (%1): estimate again first.",
+                                    {name_of(parts_words(now_.stale).toStdString())}));
   if (!now_.saved || now_.modified)
-    return bad_input("a note names the plan file it was made from: save the plan first.");
+    return bad_input(Phrase::worded("a note names the plan file it was made from: save the plan first."));
   auto job = read_job(now_.file);
   if (!job) return job.problem();
   if (!changed_parts(job->plan, *now_.saved).empty())
-    return bad_input("the plan file was changed by someone else since: open it again.");
+    return bad_input(Phrase::worded("the plan file was changed by someone else since: open it again."));
   NoteInputs inputs{*now_.solved->summary, job->inputs, {}};
   inputs.summary.inputs = now_.solved->inputs;
   inputs.summary.inputs.insert(inputs.summary.inputs.begin(), job->inputs.front());

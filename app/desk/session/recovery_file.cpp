@@ -50,7 +50,7 @@ std::string recovery_text(const RecoveredPlan& recovered) {
 Result<RecoveredPlan> recovered_from_text(const std::string& text) {
   const json value = json::parse(text, nullptr, false);
   if (!value.is_object() || value.value("wrapgauge-recovery", 0) != 1 || !value.contains("plan"))
-    return bad_input("the recovery file is not one that this version of the program wrote.");
+    return bad_input(Phrase::worded("the recovery file is not one that this version of the program wrote."));
   auto plan = plan_from_json(value["plan"], value.value("folder", ""), "recovery file");
   if (!plan) return plan.problem();
   RecoveredPlan recovered{std::move(plan).value(), value.value("file", "")};

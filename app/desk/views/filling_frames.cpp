@@ -7,6 +7,8 @@
 #include "app/picture/png.hpp"
 #include "app/picture/webp_film.hpp"
 #include "model/core/file.hpp"
+#include "model/core/said_problem.hpp"
+#include "model/core/system_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -20,10 +22,10 @@ std::optional<Problem> make_new(const std::filesystem::path& folder) {
   std::error_code error;
   const std::string name = folder.filename().string();
   if (std::filesystem::exists(folder, error))
-    return bad_input("folder '" + name + "' is there already: name one that is not.");
+    return bad_input(Phrase::worded("folder '%1' is there already: name one that is not.", {name_of(name)}));
   if (!std::filesystem::create_directories(folder, error))
-    return bad_input("folder '" + name + "' could not be made (" + error.message() +
-                     "): choose another place.");
+    return bad_input(Phrase::worded("folder '%1' could not be made (%2): choose another place.",
+                                    {name_of(name), system_words(error.value())}));
   return std::nullopt;
 }
 
@@ -39,7 +41,8 @@ Result<int> play(Selection& selection, int state_count, int count, const std::fu
   }
   selection.show_filling(was);
   if (problem) return *problem;
-  if (taken < count) return Problem{ProblemKind::kCancelled, "The filling was not saved.", {}};
+  if (taken < count)
+    return said_problem(ProblemKind::kCancelled, Phrase::worded("The filling was not saved."));
   return taken;
 }
 

@@ -126,14 +126,16 @@ void LimitsStep::start_aim() {
     if (words.isEmpty()) continue;
     const double kpa = words.replace(QChar(','), QChar('.')).toDouble(&number);
     if (!number || kpa < 0.0) {
-      emit problemMet(bad_input("wanted pressure '" + words.toStdString() +
-                                "' is no pressure in kPa: write for example 2.5, or leave it empty."));
+      emit problemMet(bad_input(Phrase::worded(
+          "wanted pressure '%1' is no pressure in kPa: write for example 2.5, or leave it empty.",
+          {name_of(words.toStdString())})));
       return;
     }
     targets.push_back({wanted_->item(i, 0)->text().toStdString(), kpa * kPa});
   }
   if (targets.empty())
-    return void(emit problemMet(bad_input("no wanted pressure is given: write one beside a chamber.")));
+    return void(emit problemMet(
+        bad_input(Phrase::worded("no wanted pressure is given: write one beside a chamber."))));
   session().find_aim(std::move(targets));
 }
 

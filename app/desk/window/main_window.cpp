@@ -234,10 +234,10 @@ void MainWindow::open_dropped(const std::filesystem::path& file) {
     return layout_->open_layout(file);
   }
   if (ending != ".json")
-    return say(
-        bad_input("file '" + file.filename().string() +
-                  "' is none of these: plan or layout (.json), mesh (.obj, .stl, .ply, .glb, .gltf), drawing "
-                  "(.svg, .dxf)."));
+    return say(bad_input(
+        Phrase::worded("file '%1' is none of these: plan or layout (.json), mesh (.obj, .stl, .ply, "
+                       ".glb, .gltf), drawing (.svg, .dxf).",
+                       {name_of(file.filename().string())})));
   if (read_plan(file)) return void(open_plan(file));
   if (read_layout(file)) {
     column_->open_step(PlanStep::kLayout);

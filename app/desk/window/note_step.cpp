@@ -24,8 +24,8 @@ Result<std::monostate> write_note_file(const NoteFiles& made, const std::filesys
   const std::string ending = file.extension().string();
   if (ending == ".pdf") return write_file_atomically(file, made.pdf);
   if (ending != ".html" && ending != ".md")
-    return bad_input("note '" + file.filename().string() +
-                     "' ends neither in .pdf, .html nor .md: choose one.");
+    return bad_input(Phrase::worded("note '%1' ends neither in .pdf, .html nor .md: choose one.",
+                                    {name_of(file.filename().string())}));
   if (auto pictures = write_note_pictures(made, file.parent_path()); !pictures) return pictures.problem();
   return write_file_atomically(file, ending == ".html" ? made.html : made.markdown);
 }

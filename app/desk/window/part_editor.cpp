@@ -111,7 +111,8 @@ void PartEditor::rename() {
   if (!chosen || !has_name(chosen->kind) || name_of(plan().layout, *chosen).toStdString() == name) return;
   const auto renamed = with_name(plan().layout, *chosen, name);
   if (!renamed) {
-    emit problemMet(bad_input("name '" + name + "' is empty or used already: choose another one."));
+    emit problemMet(bad_input(Phrase::worded("name '%1' is empty or used already: choose another one.",
+                                             {wrapgauge::name_of(name)})));
     name_->setText(name_of(plan().layout, *chosen));
     return;
   }

@@ -102,7 +102,8 @@ void SkinPlacePanel::rename() {
   if (!place || skin_place_name(plan(), *place) == name) return;
   if (auto renamed = with_place_name(plan(), *place, name))
     return session().edit(tr("Rename a place"), std::move(*renamed));
-  emit problemMet(bad_input("name '" + name + "' is empty or used already: choose another one."));
+  emit problemMet(
+      bad_input(Phrase::worded("name '%1' is empty or used already: choose another one.", {name_of(name)})));
   name_->setText(text(skin_place_name(plan(), *place)));
 }
 

@@ -53,7 +53,7 @@ void MainWindow::picture_plan() {
 void MainWindow::save_results() {
   const auto solved = session_.solved();
   if (!solved || !session_.stale().empty())
-    return say(bad_input("there is no result of the plan as it stands: estimate first."));
+    return say(bad_input(Phrase::worded("there is no result of the plan as it stands: estimate first.")));
   const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the results"));
   if (folder.isEmpty()) return;
   const auto written = write_results(*solved->estimate, *solved->summary, folder.toStdString());
@@ -64,7 +64,7 @@ void MainWindow::save_results() {
 // Whether there is a filling to save, and it is said where there is none.
 bool MainWindow::has_filling() {
   const bool has = views_->shown().state_count() > 1 && views_->body().isVisible();
-  if (!has) say(bad_input("there is no filling to save: estimate first."));
+  if (!has) say(bad_input(Phrase::worded("there is no filling to save: estimate first.")));
   return has;
 }
 
@@ -132,7 +132,7 @@ PrintedPage MainWindow::page_to_print() {
 
 void MainWindow::print() {
   if (!has_body(session_.plan()) || !views_->body().isVisible())
-    return say(bad_input("there is nothing to print yet: open a body or a plan first."));
+    return say(bad_input(Phrase::worded("there is nothing to print yet: open a body or a plan first.")));
   QPrinter printer(QPrinter::HighResolution);
   printer.setDocName(QString::fromStdString(session_.plan().name));
   if (QPrintDialog(&printer, this).exec() == QDialog::Accepted) say(print_page(printer, page_to_print()));

@@ -24,10 +24,12 @@ bool is_drawing_file(const std::filesystem::path& file) {
 Result<Drawing> read_drawing(const std::filesystem::path& file, const DrawingReading& reading) {
   const std::string name = file.filename().string();
   if (!is_drawing_file(file))
-    return bad_input(name + " is not read as a drawing: save it as plain SVG or as ASCII DXF.");
+    return bad_input(Phrase::worded("%1 is not read as a drawing: save it as plain SVG or as ASCII DXF.",
+                                    {name_of(name)}));
   const Result<std::string> bytes = read_file(file, kMostBytes);
   if (!bytes) return bytes.problem();
-  if (bytes->empty()) return bad_input(name + " is empty (0 bytes); save the drawing again.");
+  if (bytes->empty())
+    return bad_input(Phrase::worded("%1 is empty (0 bytes); save the drawing again.", {name_of(name)}));
   if (ends_with(file, ".svg")) return read_svg(*bytes, name, reading);
   return read_dxf(*bytes, name, reading);
 }

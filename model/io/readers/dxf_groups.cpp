@@ -36,8 +36,8 @@ class DxfParser {
   Result<DxfFile> parse() {
     while (!problem_ && !ended_) {
       if (rest_.empty()) {
-        fail("ends at line " + std::to_string(line_ - 1) +
-             " without EOF, so it is cut short; save it again.");
+        fail(Phrase::worded("%1 ends at line %2 without EOF, so it is cut short; save it again.",
+                            {name_of(name_), figures_of(line_ - 1)}));
         break;
       }
       if (const auto group = next()) take(*group);
@@ -48,8 +48,8 @@ class DxfParser {
   }
 
  private:
-  void fail(const std::string& message) {
-    if (!problem_) problem_ = bad_input(name_ + " " + message);
+  void fail(Phrase sentence) {
+    if (!problem_) problem_ = bad_input(std::move(sentence));
   }
 
   std::optional<DxfGroup> next() {
@@ -57,8 +57,9 @@ class DxfParser {
     const std::string_view word = trimmed(take_line(rest_));
     const auto code = parse_integer(word);
     if (!code || *code < 0 || *code > kLargestCode) {
-      fail("has " + in_quotes(word) + " at line " + std::to_string(line) +
-           ", where a group code from 0 to 1071 belongs; save it as ASCII DXF again.");
+      fail(Phrase::worded(
+          "%1 has %2 at line %3, where a group code from 0 to 1071 belongs; save it as ASCII DXF again.",
+          {name_of(name_), name_of(in_quotes(word)), figures_of(line)}));
       return std::nullopt;
     }
     const std::string_view value = take_line(rest_);
@@ -76,8 +77,8 @@ class DxfParser {
     } else if (open_) {
       entity_.groups.push_back(group);
     } else if (section_.empty() && group.code != 999) {  // 999: a comment
-      fail("has something outside its sections at line " + std::to_string(group.line) +
-           "; save it as ASCII DXF again.");
+      fail(Phrase::worded("%1 has something outside its sections at line %2; save it as ASCII DXF again.",
+                          {name_of(name_), figures_of(group.line)}));
     }
   }
 
@@ -245,9 +246,11 @@ std::string dxf_block_key(std::string_view name) {
 
 Result<DxfFile> dxf_groups(std::string_view bytes, const std::string& name) {
   if (bytes.size() > kMostDxfBytes)
-    return bad_input(name + " is larger than 16 MiB; save only the layout, without pictures.");
+    return bad_input(
+        Phrase::worded("%1 is larger than 16 MiB; save only the layout, without pictures.", {name_of(name)}));
   if (bytes.find('\0') != bytes.npos)
-    return bad_input(name + " holds zero bytes, so it is not an ASCII DXF; save it as ASCII DXF.");
+    return bad_input(Phrase::worded("%1 holds zero bytes, so it is not an ASCII DXF; save it as ASCII DXF.",
+                                    {name_of(name)}));
   return DxfParser(bytes, name).parse();
 }
 

@@ -133,9 +133,10 @@ class DxfWalk {
                           {figures_of(static_cast<int>(in_blocks))})});
   }
 
-  void fail(const std::string& message) {
-    if (!problem_) problem_ = bad_input(drawing_.file + " " + message);
+  void fail(Phrase sentence) {
+    if (!problem_) problem_ = bad_input(std::move(sentence));
   }
+  Phrase file_name() const { return name_of(drawing_.file); }
   void leave_out(const DxfEntity& entity, const std::string& why) {
     drawing_.left_out.push_back({entity.line, std::string(entity.type.substr(0, 40)), why});
   }
@@ -144,9 +145,11 @@ class DxfWalk {
     for (const DxfGroup& group : entity.groups) text_ += 8 + group.value.size();
     for (const std::string& group : scene.groups) text_ += group.size();
     if (++entities_ > kMostEntities)
-      fail("has more than 100 000 entities, blocks put in counted; simplify it.");
+      fail(Phrase::worded("%1 has more than 100 000 entities, blocks put in counted; simplify it.",
+                          {file_name()}));
     else if (text_ > kMostText)
-      fail("comes to more than 64 MiB of text, blocks put in counted; simplify it.");
+      fail(Phrase::worded("%1 comes to more than 64 MiB of text, blocks put in counted; simplify it.",
+                          {file_name()}));
   }
 
   void entities(const std::vector<DxfEntity>& all, const DxfScene& scene) {
@@ -160,10 +163,13 @@ class DxfWalk {
           all[i],
           {all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.begin() + static_cast<std::ptrdiff_t>(next)},
           scene);
-      if (points_ > kMostPoints) return fail("has more than 40 000 points; simplify its curves.");
+      if (points_ > kMostPoints)
+        return fail(Phrase::worded("%1 has more than 40 000 points; simplify its curves.", {file_name()}));
       if (lost_points_ > kMostLostPoints)
-        return fail("has more than 400 000 points in curves that cannot be read (line " +
-                    std::to_string(all[i].line) + " is one); take them out, or make them smaller.");
+        return fail(Phrase::worded(
+            "%1 has more than 400 000 points in curves that cannot be read (line %2 is one); take "
+            "them out, or make them smaller.",
+            {file_name(), figures_of(all[i].line)}));
       i = next;
     }
   }
@@ -218,7 +224,8 @@ class DxfWalk {
     if (std::find(open_.begin(), open_.end(), &block) != open_.end())
       return leave_out(entity, "puts " + in_quotes(name) + " into itself");
     if (open_.size() >= kDeepestBlocks)
-      return fail("puts blocks into one another more than 16 deep; simplify it.");
+      return fail(
+          Phrase::worded("%1 puts blocks into one another more than 16 deep; simplify it.", {file_name()}));
     std::string fault;
     const auto insert = dxf_insert(entity, block, fault);
     if (!insert) return leave_out(entity, fault);
@@ -257,8 +264,10 @@ Result<Length> settle_unit(const DxfFile& file, const std::string& name, std::op
   const bool said = code && *code != 0;
   const auto from_file = said ? unit_of_code(*code) : std::nullopt;
   if (said && !from_file && !told)
-    return bad_input(name + " gives the unit number " + std::to_string(*code) +
-                     " ($INSUNITS), which is not read here; say which unit it is: mm, cm, m, in, px or pt.");
+    return bad_input(
+        Phrase::worded("%1 gives the unit number %2 ($INSUNITS), which is not read here; say which "
+                       "unit it is: mm, cm, m, in, px or pt.",
+                       {name_of(name), figures_of(std::to_string(*code))}));
   const Length unit = told ? *told : from_file.value_or(1.0 * mm);
   const std::vector<Phrase> size{figures_of(number_text(unit / mm) + " mm")};
   if (told)

@@ -20,9 +20,9 @@ std::optional<std::size_t> gltf_whole(const nlohmann::json& object, const char* 
 const nlohmann::json* gltf_item(const nlohmann::json& root, const char* key, std::size_t index);
 
 // Of an extension that compresses meshes: a sentence that names it and says what to switch off.
-std::optional<std::string> gltf_compression_fault(const std::string& extension);
+std::optional<Problem> gltf_compression_fault(const std::string& extension);
 // The same of the extensions that a part or a buffer view has.
-std::optional<std::string> gltf_compression_of(const nlohmann::json& item);
+std::optional<Problem> gltf_compression_of(const nlohmann::json& item);
 
 class GltfBuffers {
  public:

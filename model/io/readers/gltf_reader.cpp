@@ -9,6 +9,7 @@
 
 #include "model/core/json_object.hpp"
 #include "model/core/number_text.hpp"
+#include "model/core/said_problem.hpp"
 #include "model/io/readers/gltf_buffers.hpp"
 #include "model/io/readers/growing_rows.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
@@ -59,12 +60,13 @@ std::optional<Problem> unread_extension(const json& root) {
   if (required == root.end() || !required->is_array()) return std::nullopt;
   for (const json& item : *required) {
     const std::string name = item.is_string() ? item.get<std::string>() : "";
-    if (const auto compressed = gltf_compression_fault(name)) return bad_input(*compressed);
+    if (const auto compressed = gltf_compression_fault(name)) return *compressed;
     const bool looks = name.find("_materials_") != name.npos || name.find("_texture_") != name.npos ||
                        name.find("_lights_") != name.npos;
     if (!looks)
-      return bad_input("The scene cannot be read without its extension " + in_quotes(name, 60) +
-                       "; switch that off in the export.");
+      return bad_input(
+          Phrase::worded("The scene cannot be read without its extension %1; switch that off in the export.",
+                         {name_of(in_quotes(name, 60))}));
   }
   return std::nullopt;
 }
@@ -88,7 +90,8 @@ class Gatherer {
 
   Result<RawMesh> gathered() {
     if (problem_) return *problem_;
-    if (faces_.count() == 0) return bad_input("The scene shows no triangles; it is not a body surface.");
+    if (faces_.count() == 0)
+      return bad_input(Phrase::worded("The scene shows no triangles; it is not a body surface."));
     RawMesh mesh;
     mesh.vertices = points_.take();
     mesh.faces = faces_.take();
@@ -101,17 +104,18 @@ class Gatherer {
   }
 
  private:
-  void fail(std::string message) {
-    if (!problem_) problem_ = bad_input(std::move(message));
+  void fail(Problem problem) {
+    if (!problem_) problem_ = std::move(problem);
   }
+  void fail(Phrase words) { fail(bad_input(std::move(words))); }
 
   void take_nodes(const json& owner, const char* key, const Transform& outer, int depth) {
     const auto list = owner.find(key);
     if (list == owner.end() || problem_) return;
-    if (!list->is_array()) return fail(std::string(key) + " is not a list.");
+    if (!list->is_array()) return fail(Phrase::worded("%1 is not a list.", {name_of(key)}));
     for (const json& item : *list) {
       if (!item.is_number_unsigned() || item.get<std::size_t>() >= visited_.size())
-        return fail("A node is named that is not there; export the scan again.");
+        return fail(Phrase::worded("A node is named that is not there; export the scan again."));
       take_node(item.get<std::size_t>(), outer, depth);
       if (problem_) return;
     }
@@ -120,17 +124,19 @@ class Gatherer {
   void take_node(std::size_t index, const Transform& outer, int depth) {
     const json* node = gltf_item(root_, "nodes", index);
     if (!node || depth > kDeepest || visited_[index])
-      return fail("Node " + std::to_string(index + 1) +
-                  " is missing, stands in a ring or belongs to two others; export the scan again.");
+      return fail(Phrase::worded(
+          "Node %1 is missing, stands in a ring or belongs to two others; export the scan again.",
+          {count_of(index + 1)}));
     visited_[index] = 1;
     const auto own = transform_of(*node);
     if (!own)
-      return fail("Node " + std::to_string(index + 1) +
-                  " has a transform that is not one; export the scan again.");
+      return fail(Phrase::worded("Node %1 has a transform that is not one; export the scan again.",
+                                 {count_of(index + 1)}));
     const Transform all = outer * *own;
     if (node->contains("mesh")) {
       const auto mesh = gltf_whole(*node, "mesh", 0);
-      if (!mesh) return fail("Node " + std::to_string(index + 1) + " names no mesh; export the scan again.");
+      if (!mesh)
+        return fail(Phrase::worded("Node %1 names no mesh; export the scan again.", {count_of(index + 1)}));
       take_mesh(*mesh, all);
     }
     take_nodes(*node, "children", all, depth + 1);
@@ -139,8 +145,8 @@ class Gatherer {
   void take_mesh(std::size_t index, const Transform& transform) {
     const json* mesh = gltf_item(root_, "meshes", index);
     if (!mesh || !gltf_item(*mesh, "primitives", 0))
-      return fail("Mesh " + std::to_string(index + 1) +
-                  " is not there or has no parts; export the scan again.");
+      return fail(Phrase::worded("Mesh %1 is not there or has no parts; export the scan again.",
+                                 {count_of(index + 1)}));
     for (std::size_t p = 0; const json* part = gltf_item(*mesh, "primitives", p); ++p)
       take_part(*part, transform);
   }
@@ -149,7 +155,8 @@ class Gatherer {
     if (problem_) return;
     const auto mode = gltf_whole(part, "mode", 4);
     if (!mode || *mode > 6)
-      return fail("A part of a mesh is drawn in a way that is not known; export the scan again.");
+      return fail(
+          Phrase::worded("A part of a mesh is drawn in a way that is not known; export the scan again."));
     if (*mode < 4) {
       ++other_;
       return;
@@ -157,9 +164,9 @@ class Gatherer {
     if (const auto compressed = gltf_compression_of(part)) return fail(*compressed);
     const json attributes = part.contains("attributes") ? part["attributes"] : json::object();
     const auto accessor = gltf_whole(attributes, "POSITION", ~0u);
-    if (!accessor) return fail("A part of a mesh has no positions; export the scan again.");
+    if (!accessor) return fail(Phrase::worded("A part of a mesh has no positions; export the scan again."));
     const auto points = buffers_.positions(root_, *accessor);
-    if (!points) return fail(points.problem().message);
+    if (!points) return fail(points.problem());
     std::vector<int> corners;
     if (!part.contains("indices")) {
       corners.resize(static_cast<std::size_t>(points->rows()));
@@ -167,7 +174,7 @@ class Gatherer {
     } else {
       const auto which = gltf_whole(part, "indices", ~0u);
       auto read = buffers_.indices(root_, which.value_or(~0u), static_cast<std::size_t>(points->rows()));
-      if (!read) return fail(read.problem().message);
+      if (!read) return fail(read.problem());
       corners = std::move(read).value();
     }
     add(*points, corners, *mode, transform);
@@ -179,14 +186,15 @@ class Gatherer {
     const auto face_count = static_cast<std::size_t>(faces_.count());
     if (static_cast<std::size_t>(first + points.rows()) > kMostElements ||
         face_count + corners.size() > 3 * kMostElements)
-      return fail("The scene has more than " + std::to_string(kMostElements) +
-                  " vertices; decimate it first.");
+      return fail(Phrase::worded("The scene has more than %1 vertices; decimate it first.",
+                                 {count_of(kMostElements)}));
     for (Eigen::Index v = 0; v < points.rows(); ++v) {
       const Eigen::Vector4d moved = transform * points.row(v).transpose().homogeneous();
       for (int k = 0; k < 3; ++k) {
         if (!is_usable(moved[k]))
-          return fail("Vertex " + std::to_string(v + 1) + " has a coordinate that " +
-                      *coordinate_fault(number_word(moved[k]), moved[k]) + "; export the scan again.");
+          return fail(Phrase::worded("Vertex %1 has a coordinate that %2; export the scan again.",
+                                     {count_of(static_cast<std::size_t>(v) + 1),
+                                      *coordinate_fault(number_word(moved[k]), moved[k])}));
         largest_ = std::max(largest_, std::abs(moved[k]));
       }
       points_.add(moved[0], moved[1], moved[2]);
@@ -216,8 +224,7 @@ class Gatherer {
 };
 
 Problem named(const std::string& name, Problem problem) {
-  if (!problem.message.starts_with(name)) problem.message = name + ": " + problem.message;
-  return problem;
+  return problem.message.starts_with(name) ? problem : told_of(name, problem);
 }
 
 Result<RawMesh> read_scene(std::string_view text, std::string_view binary, const std::string& name,
@@ -227,7 +234,8 @@ Result<RawMesh> read_scene(std::string_view text, std::string_view binary, const
   const json* asset = root->is_object() && root->contains("asset") ? &(*root)["asset"] : nullptr;
   if (!asset || !asset->is_object() || !asset->contains("version") || !(*asset)["version"].is_string() ||
       !(*asset)["version"].get<std::string>().starts_with("2."))
-    return bad_input(name + ": this is not glTF of version 2; export the scan as glTF 2.0.");
+    return bad_input(
+        Phrase::worded("%1: this is not glTF of version 2; export the scan as glTF 2.0.", {name_of(name)}));
   const auto buffers = GltfBuffers::read(*root, binary, folder);
   if (!buffers) return named(name, buffers.problem());
   Gatherer gatherer(*root, *buffers);
@@ -253,22 +261,26 @@ Result<RawMesh> read_gltf(std::string_view bytes, const std::string& name,
 Result<RawMesh> read_glb(std::string_view bytes, const std::string& name) {
   constexpr std::size_t kHeader = 12, kChunkHeader = 8;
   if (bytes.size() < kHeader + kChunkHeader || !bytes.starts_with("glTF"))
-    return bad_input(name + ": this is no binary glTF file or it is cut short; export the scan again.");
+    return bad_input(Phrase::worded(
+        "%1: this is no binary glTF file or it is cut short; export the scan again.", {name_of(name)}));
   if (word_at(bytes, 4) != 2)
-    return bad_input(name + ": this is binary glTF of version " + std::to_string(word_at(bytes, 4)) +
-                     "; only version 2 is read.");
+    return bad_input(Phrase::worded("%1: this is binary glTF of version %2; only version 2 is read.",
+                                    {name_of(name), count_of(word_at(bytes, 4))}));
   const std::size_t total = word_at(bytes, 8), text = word_at(bytes, 12);
   if (total > bytes.size() || total < kHeader + kChunkHeader || text > total - kHeader - kChunkHeader)
-    return bad_input(name + ": cut short: the file is to hold " + std::to_string(std::max(total, text)) +
-                     " bytes but has " + std::to_string(bytes.size()) + "; copy or export it again.");
+    return bad_input(
+        Phrase::worded("%1: cut short: the file is to hold %2 bytes but has %3; copy or export it again.",
+                       {name_of(name), count_of(std::max(total, text)), count_of(bytes.size())}));
   if (word_at(bytes, 16) != kJsonChunk)
-    return bad_input(name + ": the first part of the file is not its description; export the scan again.");
+    return bad_input(Phrase::worded(
+        "%1: the first part of the file is not its description; export the scan again.", {name_of(name)}));
   std::string_view binary;
   if (const std::size_t next = kHeader + kChunkHeader + text; next + kChunkHeader <= total) {
     const std::size_t size = word_at(bytes, next);
     if (size > total - next - kChunkHeader)
-      return bad_input(name + ": cut short: its data is to hold " + std::to_string(size) + " bytes but has " +
-                       std::to_string(total - next - kChunkHeader) + "; copy or export it again.");
+      return bad_input(
+          Phrase::worded("%1: cut short: its data is to hold %2 bytes but has %3; copy or export it again.",
+                         {name_of(name), count_of(size), count_of(total - next - kChunkHeader)}));
     if (word_at(bytes, next + 4) == kBinaryChunk) binary = bytes.substr(next + kChunkHeader, size);
   }
   return read_scene(bytes.substr(kHeader + kChunkHeader, text), binary, name, {});

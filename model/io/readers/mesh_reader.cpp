@@ -17,28 +17,32 @@
 namespace wrapgauge {
 namespace {
 
+constexpr std::string_view kGlbStart = "glTF";
+
 struct Signature {
   std::string_view start;
-  std::string_view what;
+  Phrase what;
 };
-constexpr std::string_view kGlbStart = "glTF";
 // First bytes of files that get renamed to a mesh ending (from the formats' own definitions).
-constexpr std::array<Signature, 10> kSignatures = {{{"\x89PNG", "a PNG picture"},
-                                                    {"\xFF\xD8\xFF", "a JPEG picture"},
-                                                    {"GIF8", "a GIF picture"},
-                                                    {"%PDF", "a PDF document"},
-                                                    {"PK\x03\x04", "a ZIP archive"},
-                                                    {"\x1F\x8B", "a gzip archive"},
-                                                    {kGlbStart, "a binary glTF scene"},
-                                                    {"<?xml", "an XML document"},
-                                                    {"<svg", "an SVG drawing"},
-                                                    {"<!DOCTYPE", "a web page"}}};
+std::array<Signature, 10> signatures() {
+  return {{{"\x89PNG", Phrase::worded("a PNG picture")},
+           {"\xFF\xD8\xFF", Phrase::worded("a JPEG picture")},
+           {"GIF8", Phrase::worded("a GIF picture")},
+           {"%PDF", Phrase::worded("a PDF document")},
+           {"PK\x03\x04", Phrase::worded("a ZIP archive")},
+           {"\x1F\x8B", Phrase::worded("a gzip archive")},
+           {kGlbStart, Phrase::worded("a binary glTF scene")},
+           {"<?xml", Phrase::worded("an XML document")},
+           {"<svg", Phrase::worded("an SVG drawing")},
+           {"<!DOCTYPE", Phrase::worded("a web page")}}};
+}
 
 constexpr std::size_t kStart = 1024;  // bytes that tell
 
 // What the bytes of a file are in truth, and the ending that would say so; none: not to be renamed.
 struct Content {
-  std::string_view what, ending = {};
+  Phrase what;
+  std::string_view ending = {};
 };
 
 enum class Ending { kObj, kStl, kPly, kGlb, kGltf, kOther };
@@ -77,16 +81,24 @@ bool is_obj(std::string_view start) {
 
 // None when the bytes may well be what the ending says.
 std::optional<Content> other_content(std::string_view bytes, std::uintmax_t size, Ending ending) {
-  for (const Signature& signature : kSignatures)
+  for (const Signature& signature : signatures())
     if (bytes.starts_with(signature.start) && !(ending == Ending::kGlb && signature.start == kGlbStart))
       return Content{signature.what};
   if (ending != Ending::kPly && (bytes.starts_with("ply\n") || bytes.starts_with("ply\r")))
-    return Content{"a PLY mesh", ".ply"};
-  if (ending != Ending::kStl && is_stl(bytes, size)) return Content{"an STL mesh", ".stl"};
-  if (ending != Ending::kObj && is_obj(bytes)) return Content{"an OBJ mesh", ".obj"};
+    return Content{Phrase::worded("a PLY mesh"), ".ply"};
+  if (ending != Ending::kStl && is_stl(bytes, size)) return Content{Phrase::worded("an STL mesh"), ".stl"};
+  if (ending != Ending::kObj && is_obj(bytes)) return Content{Phrase::worded("an OBJ mesh"), ".obj"};
   const bool binary = bytes.find('\0') != bytes.npos;
-  if (ending == Ending::kObj && binary) return Content{"binary data"};
+  if (ending == Ending::kObj && binary) return Content{Phrase::worded("binary data")};
   return std::nullopt;
+}
+
+Problem not_as_named(const std::string& name, const Content& content) {
+  if (content.ending.empty())
+    return bad_input(Phrase::worded("%1 is %2, not what its ending says; choose the mesh file itself.",
+                                    {name_of(name), content.what}));
+  return bad_input(Phrase::worded("%1 is %2, not what its ending says; rename it to end in %3.",
+                                  {name_of(name), content.what, name_of(std::string(content.ending))}));
 }
 
 Result<RawMesh> read_as(Ending ending, ByteSource& source, const std::filesystem::path& file) {
@@ -105,16 +117,15 @@ Result<RawMesh> read_mesh(const std::filesystem::path& file) {
   const std::string name = file.filename().string();
   const Ending ending = ending_of(file);
   if (ending == Ending::kOther)
-    return bad_input(name + " is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.");
+    return bad_input(Phrase::worded(
+        "%1 is not read as a body: save the surface as OBJ, STL, PLY, GLB or glTF.", {name_of(name)}));
   auto opened = OpenedFile::open(file);
   if (!opened) return opened.problem();
-  if (opened->size() == 0) return bad_input(name + " is empty (0 bytes); save the mesh again.");
+  if (opened->size() == 0)
+    return bad_input(Phrase::worded("%1 is empty (0 bytes); save the mesh again.", {name_of(name)}));
   ByteSource source(std::move(opened).value());
   const std::string_view start = source.ahead(kStart).substr(0, kStart);
-  if (const auto other = other_content(start, source.size(), ending))
-    return bad_input(name + " is " + std::string(other->what) + ", not what its ending says; " +
-                     (other->ending.empty() ? "choose the mesh file itself."
-                                            : "rename it to end in " + std::string(other->ending) + "."));
+  if (const auto other = other_content(start, source.size(), ending)) return not_as_named(name, *other);
   Result<RawMesh> mesh = read_as(ending, source, file);
   if (source.problem()) return *source.problem();
   return mesh;

@@ -43,18 +43,23 @@ std::optional<long long> parse_integer(std::string_view word) {
   return value;
 }
 
-std::optional<std::string> coordinate_fault(std::string_view word, std::optional<double> value) {
+std::optional<Phrase> coordinate_fault(std::string_view word, std::optional<double> value) {
+  const Phrase quoted = name_of(in_quotes(word));
   if (!value) {
-    if (word.empty()) return "has fewer than three coordinates";
-    const bool comma = word.find(',') != word.npos;
-    return "has " + in_quotes(word) + " where a number belongs" +
-           (comma ? "; write decimal points, not commas" : "");
+    if (word.empty()) return Phrase::worded("has fewer than three coordinates");
+    if (word.find(',') != word.npos)
+      return Phrase::worded("has %1 where a number belongs; write decimal points, not commas", {quoted});
+    return Phrase::worded("has %1 where a number belongs", {quoted});
   }
   if (!std::isfinite(*value))
-    return "has the coordinate " + in_quotes(word) + ", which is not a finite number";
+    return Phrase::worded("has the coordinate %1, which is not a finite number", {quoted});
   if (std::abs(*value) > kLargestCoordinate)
-    return "has the coordinate " + in_quotes(word) + ", beyond the largest that is read (1e12)";
+    return Phrase::worded("has the coordinate %1, beyond the largest that is read (1e12)", {quoted});
   return std::nullopt;
+}
+
+Phrase count_of(std::size_t count) {
+  return figures_of(std::to_string(count));
 }
 
 std::string in_quotes(std::string_view bytes, std::size_t most) {

@@ -7,6 +7,8 @@
 #include <string>
 #include <string_view>
 
+#include "model/core/phrase.hpp"
+
 namespace wrapgauge {
 
 // Coordinates beyond this are refused in every format: no unit makes them part of something worn.
@@ -23,8 +25,10 @@ inline bool is_usable(double value) {
   return std::abs(value) <= kLargestCoordinate;  // of no number that is not one
 }
 // Why a coordinate cannot be used ("is not a number"), or none. `word`: as written, or the value in words.
-std::optional<std::string> coordinate_fault(std::string_view word, std::optional<double> value);
+std::optional<Phrase> coordinate_fault(std::string_view word, std::optional<double> value);
 
+// In sentences, as a vertex or a line is counted.
+Phrase count_of(std::size_t count);
 // A clipped, quoted, printable form of bytes from a file, for messages.
 std::string in_quotes(std::string_view bytes, std::size_t most = 24);
 

@@ -152,7 +152,8 @@ class ObjReading : private std::streambuf {
     }
     if (keyword.empty() || keyword[0] == '#') return false;
     if (std::find(kIgnored.begin(), kIgnored.end(), keyword) == kIgnored.end())
-      problem_ = fault("starts with " + in_quotes(keyword) + ", which is no OBJ statement");
+      problem_ =
+          fault(Phrase::worded("starts with %1, which is no OBJ statement", {name_of(in_quotes(keyword))}));
     return false;
   }
 
@@ -178,8 +179,8 @@ class ObjReading : private std::streambuf {
     for (int k = 0; k < 3; ++k) {
       const std::string_view word = take_word(words);
       if (const auto why = coordinate_fault(word, parse_number(word)))
-        return bad_input(name_ + ": vertex " + std::to_string(number) + " (line " + std::to_string(line_) +
-                             ") " + *why + "; export the mesh again.",
+        return bad_input(Phrase::worded("%1: vertex %2 (line %3) %4; export the mesh again.",
+                                        {name_of(name_), count_of(number), count_of(line_), *why}),
                          {{ProblemPlace::Kind::kVertex, static_cast<int>(number - 1)}});
     }
     return std::nullopt;
@@ -194,25 +195,29 @@ class ObjReading : private std::streambuf {
       for (int k = 0; k < 3; ++k) point[k] = parse_number(take_word(words)).value_or(0.0);
     }
     vertices_.add(point[0], point[1], point[2]);
-    if (count() > kMostElements) problem_ = fault("brings more than 10 million vertices; thin the mesh out");
+    if (count() > kMostElements)
+      problem_ = fault(Phrase::worded("brings more than 10 million vertices; thin the mesh out"));
   }
 
   std::optional<Problem> fault_of_face(std::string_view words) {
     std::size_t corners = 0;
     for (std::string_view word = take_word(words); !word.empty() && word[0] != '#'; word = take_word(words)) {
       const auto index = parse_integer(word.substr(0, word.find('/')));
-      if (!index) return fault("has " + in_quotes(word) + " where a face corner belongs");
-      if (*index == 0) return fault("has a face corner with index 0; OBJ counts vertices from 1");
+      if (!index)
+        return fault(Phrase::worded("has %1 where a face corner belongs", {name_of(in_quotes(word))}));
+      if (*index == 0)
+        return fault(Phrase::worded("has a face corner with index 0; OBJ counts vertices from 1"));
       const long long vertex = numbered(*index);
       if (vertex < 1)
-        return fault("has the face corner " + in_quotes(word) + ", which reaches before the first vertex");
+        return fault(Phrase::worded("has the face corner %1, which reaches before the first vertex",
+                                    {name_of(in_quotes(word))}));
       note_highest(vertex);
       ++corners;
     }
     if (corners < 3)
-      return fault("has a face of " + std::to_string(corners) + " corners; a face needs at least 3");
+      return fault(Phrase::worded("has a face of %1 corners; a face needs at least 3", {count_of(corners)}));
     if (corners > kMostCorners)
-      return fault("has a face of " + std::to_string(corners) + " corners; at most 4096 are read");
+      return fault(Phrase::worded("has a face of %1 corners; at most 4096 are read", {count_of(corners)}));
     return std::nullopt;
   }
 
@@ -246,30 +251,34 @@ class ObjReading : private std::streambuf {
     corner_counts_.push_back(static_cast<std::uint16_t>(corners.size()));
     triangles_ += corners.size() - 2;
     if (triangles_ > kMostElements)
-      problem_ = fault("brings more than 10 million triangles; thin the mesh out");
+      problem_ = fault(Phrase::worded("brings more than 10 million triangles; thin the mesh out"));
   }
 
   std::optional<Problem> check_whole() const {
-    if (count() == 0) return bad_input(name_ + " holds no vertices; it is not a body surface.");
+    if (count() == 0)
+      return bad_input(Phrase::worded("%1 holds no vertices; it is not a body surface.", {name_of(name_)}));
     if (highest_index_ > static_cast<long long>(count()))
-      return bad_input(name_ + ": line " + std::to_string(highest_index_line_) + " names vertex " +
-                       std::to_string(highest_index_) + ", but the file has " + std::to_string(count()) +
-                       "; it is damaged or cut short.");
+      return bad_input(
+          Phrase::worded("%1: line %2 names vertex %3, but the file has %4; it is damaged or cut short.",
+                         {name_of(name_), count_of(highest_index_line_),
+                          count_of(static_cast<std::size_t>(highest_index_)), count_of(count())}));
     if (triangles_ == 0)
-      return bad_input(name_ + " holds " + std::to_string(count()) +
-                       " vertices but no faces; export it as a surface, not as points or lines.");
+      return bad_input(
+          Phrase::worded("%1 holds %2 vertices but no faces; export it as a surface, not as points or lines.",
+                         {name_of(name_), count_of(count())}));
     return std::nullopt;
   }
 
-  Problem fault(const std::string& what) const {
-    return bad_input(name_ + ": line " + std::to_string(line_) + " " + what + ".");
+  Problem fault(const Phrase& what) const {
+    return bad_input(Phrase::worded("%1: line %2 %3.", {name_of(name_), count_of(line_), what}));
   }
 
   Result<RawMesh> mesh() {
     RawMesh mesh;
     mesh.vertices = vertices_.take();
     mesh.faces = cut(mesh.vertices);
-    if (mesh.faces.rows() == 0) return bad_input(name_ + " holds no face that can be cut into triangles.");
+    if (mesh.faces.rows() == 0)
+      return bad_input(Phrase::worded("%1 holds no face that can be cut into triangles.", {name_of(name_)}));
     const long long missing = static_cast<long long>(triangles_) - mesh.faces.rows();
     if (missing > 0)
       mesh.notes.push_back(Phrase::worded(

@@ -42,18 +42,20 @@ class HeaderReader {
   HeaderReader(std::string_view bytes, const std::string& name) : all_(bytes), rest_(bytes), name_(name) {}
 
   Result<PlyHeader> read() {
-    if (take_line(rest_) != "ply") return bad_input(name_ + " does not begin with \"ply\", so it is no PLY.");
+    if (take_line(rest_) != "ply")
+      return bad_input(Phrase::worded("%1 does not begin with \"ply\", so it is no PLY.", {name_of(name_)}));
     for (line_ = 2; line_ <= kMostLines && !rest_.empty(); ++line_) {
       std::string_view line = take_line(rest_);
       const std::string_view keyword = take_word(line);
       if (keyword == "end_header") {
         header_.size = all_.size() - rest_.size();
-        if (!format_set_) return fault("ends a header that names no format");
+        if (!format_set_) return fault(Phrase::worded("ends a header that names no format"));
         return std::move(header_);
       }
       if (auto problem = read_line(keyword, line)) return *problem;
     }
-    return bad_input(name_ + " has a PLY header without \"end_header\"; it is cut short or damaged.");
+    return bad_input(Phrase::worded("%1 has a PLY header without \"end_header\"; it is cut short or damaged.",
+                                    {name_of(name_)}));
   }
 
  private:
@@ -62,7 +64,8 @@ class HeaderReader {
     if (keyword == "element") return read_element(line);
     if (keyword == "property") return read_property(line);
     if (keyword.empty() || keyword == "comment" || keyword == "obj_info") return std::nullopt;
-    return fault("starts with " + in_quotes(keyword) + ", which belongs in no PLY header");
+    return fault(
+        Phrase::worded("starts with %1, which belongs in no PLY header", {name_of(in_quotes(keyword))}));
   }
 
   std::optional<Problem> read_format(std::string_view line) {
@@ -75,7 +78,7 @@ class HeaderReader {
     else if (word == "binary_big_endian")
       header_.format = PlyFormat::kBigEndian;
     else
-      return fault("names the unknown format " + in_quotes(word));
+      return fault(Phrase::worded("names the unknown format %1", {name_of(in_quotes(word))}));
     return std::nullopt;
   }
 
@@ -85,33 +88,36 @@ class HeaderReader {
     const std::string_view word = take_word(line);
     const auto count = parse_integer(word);
     if (element.name.empty() || !count || *count < 0)
-      return fault("has " + in_quotes(word) + " where the count of an element belongs");
+      return fault(
+          Phrase::worded("has %1 where the count of an element belongs", {name_of(in_quotes(word))}));
     element.count = static_cast<std::uint64_t>(*count);
     header_.elements.push_back(std::move(element));
     return std::nullopt;
   }
 
   std::optional<Problem> read_property(std::string_view line) {
-    if (header_.elements.empty()) return fault("has a property before any element");
+    if (header_.elements.empty()) return fault(Phrase::worded("has a property before any element"));
     PlyProperty property;
     std::string_view word = take_word(line);
     property.is_list = word == "list";
     if (property.is_list) {
       const auto count_type = find_type(take_word(line));
-      if (!count_type || !is_integer(*count_type)) return fault("has a list whose length is no integer type");
+      if (!count_type || !is_integer(*count_type))
+        return fault(Phrase::worded("has a list whose length is no integer type"));
       property.count_type = *count_type;
       word = take_word(line);
     }
     const auto type = find_type(word);
-    if (!type) return fault("has the unknown property type " + in_quotes(word));
+    if (!type) return fault(Phrase::worded("has the unknown property type %1", {name_of(in_quotes(word))}));
     property.type = *type;
     property.name = take_word(line);
     header_.elements.back().properties.push_back(std::move(property));
     return std::nullopt;
   }
 
-  Problem fault(const std::string& what) const {
-    return bad_input(name_ + ": header line " + std::to_string(line_) + " " + what + ".");
+  Problem fault(const Phrase& what) const {
+    return bad_input(
+        Phrase::worded("%1: header line %2 %3.", {name_of(name_), figures_of(std::to_string(line_)), what}));
   }
 
   std::string_view all_, rest_;

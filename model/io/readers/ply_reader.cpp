@@ -107,6 +107,8 @@ PlyRole role_of(const PlyElement& element, const PlyProperty& property) {
   return PlyRole::kOther;
 }
 
+const std::string kFaceElement = "face";
+
 // Reads vertices and faces, checking every value.
 class PlyMesh {
  public:
@@ -118,8 +120,9 @@ class PlyMesh {
     for (const PlyElement& element : header_.elements)
       if (auto problem = read_element(element)) return *problem;
     if (vertices_.count() != static_cast<Eigen::Index>(vertex_count_) || corner_counts_.size() != face_count_)
-      return bad_input(name_ +
-                       " describes its vertices or faces in more than one way; export the mesh again.");
+      return bad_input(
+          Phrase::worded("%1 describes its vertices or faces in more than one way; export the mesh again.",
+                         {name_of(name_)}));
     RawMesh mesh;
     mesh.vertices = vertices_.take();
     mesh.faces = triangles(mesh.vertices);
@@ -144,12 +147,16 @@ class PlyMesh {
       }
     }
     if (vertex_count_ == 0 || !coordinates[0] || !coordinates[1] || !coordinates[2])
-      return bad_input(name_ + " holds no vertices with x, y and z; it is not a body surface.");
+      return bad_input(Phrase::worded("%1 holds no vertices with x, y and z; it is not a body surface.",
+                                      {name_of(name_)}));
     if (face_count_ == 0 || !indices)
-      return bad_input(name_ + " holds no faces with vertex_indices; export it as a surface of polygons.");
+      return bad_input(Phrase::worded(
+          "%1 holds no faces with vertex_indices; export it as a surface of polygons.", {name_of(name_)}));
     if (vertex_count_ > kMostElements || face_count_ > kMostElements)
-      return bad_input(name_ + " says it holds " + std::to_string(vertex_count_) + " vertices and " +
-                       std::to_string(face_count_) + " faces; at most 10 million of each are read.");
+      return bad_input(
+          Phrase::worded("%1 says it holds %2 vertices and %3 faces; at most 10 million of each are read.",
+                         {name_of(name_), figures_of(std::to_string(vertex_count_)),
+                          figures_of(std::to_string(face_count_))}));
     return std::nullopt;
   }
 
@@ -181,35 +188,39 @@ class PlyMesh {
       note_step(property.type, coordinate);
       return std::nullopt;
     }
-    return fault(element, number, values_.ended() ? "" : *coordinate_fault(values_.word(), value));
+    return values_.ended() ? unreadable(element.name, number)
+                           : fault(element.name, number, *coordinate_fault(values_.word(), value));
   }
 
   std::optional<Problem> skip(const PlyElement& element, const PlyProperty& property, std::uint64_t number) {
     std::uint64_t count = 1;
     if (property.is_list) {
       const auto length = values_.next(property.count_type);
-      if (!length || *length < 0) return fault(element, number, "");
+      if (!length || *length < 0) return unreadable(element.name, number);
       count = static_cast<std::uint64_t>(*length);
     }
     for (std::uint64_t i = 0; i < count; ++i)
-      if (!values_.next(property.type)) return fault(element, number, "");
+      if (!values_.next(property.type)) return unreadable(element.name, number);
     return std::nullopt;
   }
 
   std::optional<Problem> read_face(const PlyProperty& property, std::uint64_t number) {
     const auto corners = values_.next(property.count_type);
-    if (!corners) return face_fault(number, "");
+    if (!corners) return unreadable(kFaceElement, number);
     if (*corners < 3.0 || *corners > static_cast<double>(kMostPlyCorners))
-      return face_fault(number, "has " + number_word(*corners) + " corners; a face has 3 to " +
-                                    std::to_string(kMostPlyCorners));
+      return fault(
+          kFaceElement, number,
+          Phrase::worded("has %1 corners; a face has 3 to %2",
+                         {figures_of(number_word(*corners)), figures_of(std::to_string(kMostPlyCorners))}));
     corner_counts_.push_back(static_cast<std::uint8_t>(*corners));
     for (int k = 0; k < static_cast<int>(*corners); ++k) {
       const auto index = values_.next(property.type);
-      if (!index) return face_fault(number, "");
+      if (!index) return unreadable(kFaceElement, number);
       if (!(*index >= 0.0 && *index < static_cast<double>(vertex_count_)))
-        return face_fault(number, "names vertex " + number_word(*index) +
-                                      " (counted from 0), but the file has " + std::to_string(vertex_count_) +
-                                      " vertices");
+        return fault(
+            kFaceElement, number,
+            Phrase::worded("names vertex %1 (counted from 0), but the file has %2 vertices",
+                           {figures_of(number_word(*index)), figures_of(std::to_string(vertex_count_))}));
       corners_.push_back(static_cast<int>(*index));
     }
     return std::nullopt;
@@ -235,18 +246,25 @@ class PlyMesh {
         coordinate_step_, std::abs(coordinate) * static_cast<double>(std::numeric_limits<float>::epsilon()));
   }
 
-  Problem face_fault(std::uint64_t number, std::string what) {
-    return fault(PlyElement{"face", 0, {}}, number, std::move(what));
+  // `element`: its name.
+  Problem fault(const std::string& element, std::uint64_t number, const Phrase& what) const {
+    const int index = static_cast<int>(number - 1);
+    const std::vector<Phrase> values{name_of(name_), figures_of(std::to_string(number)), what,
+                                     name_of(element)};
+    if (element == kFaceElement)
+      return bad_input(Phrase::worded("%1: face %2 %3; export the mesh again.", values),
+                       {{ProblemPlace::Kind::kFace, index}});
+    const std::vector<ProblemPlace> vertex{{ProblemPlace::Kind::kVertex, index}};
+    if (element == "vertex")
+      return bad_input(Phrase::worded("%1: vertex %2 %3; export the mesh again.", values), vertex);
+    return bad_input(Phrase::worded("%1: %4 %2 %3; export the mesh again.", values), vertex);
   }
-  // `what` empty: the value itself could not be read.
-  Problem fault(const PlyElement& element, std::uint64_t number, std::string what) {
-    if (what.empty())
-      what = values_.ended() ? "is not there or not whole: the file is cut short"
-                             : "has " + in_quotes(values_.word()) + " where a number belongs";
-    const auto kind = element.name == "face" ? ProblemPlace::Kind::kFace : ProblemPlace::Kind::kVertex;
-    return bad_input(
-        name_ + ": " + element.name + " " + std::to_string(number) + " " + what + "; export the mesh again.",
-        {{kind, static_cast<int>(number - 1)}});
+  // The value itself could not be read.
+  Problem unreadable(const std::string& element, std::uint64_t number) const {
+    if (values_.ended())
+      return fault(element, number, Phrase::worded("is not there or not whole: the file is cut short"));
+    return fault(element, number,
+                 Phrase::worded("has %1 where a number belongs", {name_of(in_quotes(values_.word()))}));
   }
 
   const PlyHeader& header_;

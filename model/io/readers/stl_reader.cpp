@@ -27,8 +27,9 @@ std::uint32_t facets_said(std::string_view start) {
   return count;
 }
 
-Problem facet_fault(const std::string& name, std::size_t facet, const std::string& why) {
-  return bad_input(name + ": facet " + std::to_string(facet) + " " + why + "; export the mesh again.",
+Problem facet_fault(const std::string& name, std::size_t facet, const Phrase& why) {
+  return bad_input(Phrase::worded("%1: facet %2 %3; export the mesh again.",
+                                  {name_of(name), figures_of(std::to_string(facet)), why}),
                    {{ProblemPlace::Kind::kFace, static_cast<int>(facet - 1)}});
 }
 
@@ -41,30 +42,38 @@ RawMesh mesh_of(Points3 corners) {
   return mesh;
 }
 
-std::optional<std::string> facet_count_fault(std::uint64_t size, std::uint64_t count) {
-  if (count == 0) return "holds no facets; it is not a body surface.";
+std::optional<Problem> facet_count_fault(const std::string& name, std::uint64_t size, std::uint64_t count) {
+  if (count == 0)
+    return bad_input(Phrase::worded("%1 holds no facets; it is not a body surface.", {name_of(name)}));
   const std::uint64_t needed = kHeader + kRecord * count;
   if (needed > size) {
+    const Phrase room = figures_of(std::to_string((size - kHeader) / kRecord));
+    const Phrase said = figures_of(std::to_string(count));
     // What is missing of a whole file is some part of it, not ten times all there is. Judgement.
     if (needed > 10 * size)
-      return "is damaged: its count of facets is " + std::to_string(count) + ", but there is room for " +
-             std::to_string((size - kHeader) / kRecord) + "; export the mesh again.";
-    return "is cut short: " + std::to_string((size - kHeader) / kRecord) + " of its " +
-           std::to_string(count) + " facets are there; copy or export it again.";
+      return bad_input(Phrase::worded(
+          "%1 is damaged: its count of facets is %2, but there is room for %3; export the mesh again.",
+          {name_of(name), said, room}));
+    return bad_input(
+        Phrase::worded("%1 is cut short: %2 of its %3 facets are there; copy or export it again.",
+                       {name_of(name), room, said}));
   }
-  if (count > kMostElements) return "holds more than 10 million facets; thin the mesh out.";
+  if (count > kMostElements)
+    return bad_input(
+        Phrase::worded("%1 holds more than 10 million facets; thin the mesh out.", {name_of(name)}));
   return std::nullopt;
 }
 
 Result<RawMesh> read_binary(ByteSource& source, const std::string& name, std::uint32_t count) {
-  if (const auto why = facet_count_fault(source.size(), count)) return bad_input(name + " " + *why);
+  if (auto problem = facet_count_fault(name, source.size(), count)) return *problem;
   source.skip(kHeader);
   Points3 corners(Eigen::Index{3} * count, 3);
   double largest = 0.0;
   for (std::size_t facet = 0; facet < count; ++facet) {
     const std::string_view record = source.ahead(kRecord);
     if (record.size() < kRecord)
-      return bad_input(name + " became shorter while it was read; read it again once it is written.");
+      return bad_input(Phrase::worded(
+          "%1 became shorter while it was read; read it again once it is written.", {name_of(name)}));
     std::array<float, 9> numbers;  // after the normal, which is worked out anew: a bad one does no harm
     std::memcpy(numbers.data(), record.data() + 12, sizeof numbers);
     source.skip(kRecord);
@@ -101,10 +110,11 @@ class AsciiStl {
       } else if (same_word(word, "facet")) {
         if (auto problem = read_facet()) return *problem;
       } else {
-        return fault("is followed by " + in_quotes(word) + " where \"facet\" belongs");
+        return not_expected(word, "facet");
       }
     }
-    if (count_ == 0) return bad_input(name_ + " holds no facets; it is not a body surface.");
+    if (count_ == 0)
+      return bad_input(Phrase::worded("%1 holds no facets; it is not a body surface.", {name_of(name_)}));
     RawMesh mesh = mesh_of(corners_.take());
     if (!closed_)
       mesh.notes.push_back(Phrase::worded("The file has no closing \"endsolid\"; it may be cut short."));
@@ -115,8 +125,8 @@ class AsciiStl {
   std::optional<Problem> expect(std::string_view wanted) {
     const std::string_view word = source_.word();
     if (same_word(word, wanted)) return std::nullopt;
-    if (word.empty()) return fault("is the last whole one: the file is cut short");
-    return fault("is followed by " + in_quotes(word) + " where \"" + std::string(wanted) + "\" belongs");
+    if (word.empty()) return fault(Phrase::worded("is the last whole one: the file is cut short"));
+    return not_expected(word, wanted);
   }
 
   std::optional<Problem> read_facet() {
@@ -128,7 +138,8 @@ class AsciiStl {
       if (auto problem = read_corner()) return problem;
     for (const auto* word : {"endloop", "endfacet"})
       if (auto problem = expect(word)) return problem;
-    if (++count_ > kMostElements) return fault("is one of more than 10 million; thin the mesh out");
+    if (++count_ > kMostElements)
+      return fault(Phrase::worded("is one of more than 10 million; thin the mesh out"));
     return std::nullopt;
   }
 
@@ -145,7 +156,11 @@ class AsciiStl {
     return std::nullopt;
   }
 
-  Problem fault(const std::string& what) const { return facet_fault(name_, count_, what); }
+  Problem fault(const Phrase& what) const { return facet_fault(name_, count_, what); }
+  Problem not_expected(std::string_view word, std::string_view wanted) const {
+    return fault(Phrase::worded("is followed by %1 where \"%2\" belongs",
+                                {name_of(in_quotes(word)), name_of(std::string(wanted))}));
+  }
 
   ByteSource& source_;
   const std::string& name_;
@@ -172,11 +187,13 @@ Result<RawMesh> read_stl(ByteSource& source, const std::string& name) {
     if (same_word(source.word(), "solid")) return AsciiStl(source, name).read();
   }
   if (size < kHeader)
-    return bad_input(name + " has " + std::to_string(size) +
-                     " bytes; a binary STL starts with a header of 84, so it is cut short or no STL.");
+    return bad_input(Phrase::worded(
+        "%1 has %2 bytes; a binary STL starts with a header of 84, so it is cut short or no STL.",
+        {name_of(name), figures_of(std::to_string(size))}));
   if (text)
-    return bad_input(name +
-                     " is text that does not begin with \"solid\", so it is no STL; check its ending.");
+    return bad_input(
+        Phrase::worded("%1 is text that does not begin with \"solid\", so it is no STL; check its ending.",
+                       {name_of(name)}));
   return read_binary(source, name, count);
 }
 

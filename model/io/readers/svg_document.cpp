@@ -5,19 +5,22 @@
 namespace wrapgauge {
 namespace {
 
-constexpr std::size_t kMostSvgBytes = 16u << 20;
-
 std::optional<Problem> refused_bytes(std::string_view bytes, const std::string& name) {
+  constexpr std::size_t kMostSvgBytes = 16u << 20;
   if (bytes.size() > kMostSvgBytes)
-    return bad_input(name + " is larger than 16 MiB; simplify the drawing or split it.");
+    return bad_input(
+        Phrase::worded("%1 is larger than 16 MiB; simplify the drawing or split it.", {name_of(name)}));
   if (bytes.starts_with("\x1F\x8B"))
-    return bad_input(name + " is compressed; save it as plain SVG, without compression.");
+    return bad_input(
+        Phrase::worded("%1 is compressed; save it as plain SVG, without compression.", {name_of(name)}));
   if (bytes.find('\0') != bytes.npos)
-    return bad_input(name + " holds zero bytes, so it is not UTF-8 text; save it as plain SVG in UTF-8.");
+    return bad_input(Phrase::worded(
+        "%1 holds zero bytes, so it is not UTF-8 text; save it as plain SVG in UTF-8.", {name_of(name)}));
   // Declared before the drawing starts; nothing is ever expanded, but a drawing that relies on them is not
   // whole.
   if (bytes.substr(0, bytes.find("<svg")).find("<!ENTITY") != bytes.npos)
-    return bad_input(name + " declares entities, which are not expanded; save it as plain SVG without them.");
+    return bad_input(Phrase::worded(
+        "%1 declares entities, which are not expanded; save it as plain SVG without them.", {name_of(name)}));
   return std::nullopt;
 }
 
@@ -68,12 +71,14 @@ std::optional<Problem> SvgDocument::index(const std::string& name) {
   for (const pugi::xml_node node : document_.children())
     if (node.type() == pugi::node_element && !root_) root_ = node;
   if (!root_ || svg_local_name(root_.name()) != "svg" || !is_svg_name(root_.name()))
-    return bad_input(name + " is not an SVG drawing: its first element is not svg.");
+    return bad_input(
+        Phrase::worded("%1 is not an SVG drawing: its first element is not svg.", {name_of(name)}));
   DepthWalker depth;
   document_.traverse(depth);
   if (depth.deepest > kDeepestNesting)
-    return bad_input(name + " nests its elements " + std::to_string(depth.deepest) + " deep; at most " +
-                     std::to_string(kDeepestNesting) + " are read, so ungroup some.");
+    return bad_input(Phrase::worded(
+        "%1 nests its elements %2 deep; at most %3 are read, so ungroup some.",
+        {name_of(name), figures_of(depth.deepest), figures_of(std::to_string(kDeepestNesting))}));
   IdWalker ids(by_id_);
   document_.traverse(ids);
   return std::nullopt;
@@ -86,8 +91,9 @@ std::optional<Problem> SvgDocument::load(std::string_view bytes, const std::stri
   const pugi::xml_parse_result parsed =
       document_.load_buffer(bytes.data(), bytes.size(), pugi::parse_default, pugi::encoding_utf8);
   if (!parsed)
-    return bad_input(name + " is not whole XML at line " + std::to_string(line_at(parsed.offset)) + " (" +
-                     parsed.description() + "); it may be cut short, so save it again.");
+    return bad_input(Phrase::worded(
+        "%1 is not whole XML at line %2 (%3); it may be cut short, so save it again.",
+        {name_of(name), figures_of(std::to_string(line_at(parsed.offset))), name_of(parsed.description())}));
   return index(name);
 }
 

@@ -61,45 +61,61 @@ std::optional<SvgBox> viewport_of(pugi::xml_node root, const std::optional<SvgBo
   return SvgBox{0.0, 0.0, *width, *height};
 }
 
+Geom::Affine from_corner(double factor, const std::optional<SvgBox>& view) {
+  return view ? scaled(factor, view->x, view->y) : scaled(factor);
+}
+
+SvgPage told_page(SvgPage page, Length unit, const std::optional<SvgBox>& view) {
+  page.to_m = from_corner(unit.si(), view);
+  page.note = {Phrase::worded("One unit of the page is %1, as told.", {unit_words(page)})};
+  return page;
+}
+
+SvgPage page_in_pixels(SvgPage page, const std::optional<SvgBox>& view) {
+  page.to_m = from_corner(kPixel, view);
+  page.note = {Phrase::worded(
+                   "One unit of the page is %1: the file gives no size, so it is taken as 1 px (96 an inch).",
+                   {unit_words(page)}),
+               "--unit changes that, to pt for a program that counts 72 an inch."};
+  return page;
+}
+
+// False: the view leaves no size.
+bool take_size(SvgPage& page, pugi::xml_node root, const SvgBox& port, const std::optional<SvgBox>& view) {
+  const auto map = view ? svg_view_map(*view, port, root.attribute("preserveAspectRatio").value())
+                        : std::optional<Geom::Affine>(Geom::identity());
+  if (!map) return false;
+  page.to_m = *map * scaled(kPixel);
+  if (in_pixels(page_text(root, "width")) || in_pixels(page_text(root, "height")))
+    page.note = {Phrase::worded("One unit of the page is %1, from the size of the page in the file, which is "
+                                "in px: 96 an inch are taken.",
+                                {unit_words(page)}),
+                 "--unit pt takes 72."};
+  else
+    page.note = {Phrase::worded("One unit of the page is %1, from the size of the page in the file.",
+                                {unit_words(page)})};
+  return true;
+}
+
 }  // namespace
 
 Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, const DrawingReading& reading) {
-  const std::optional<Length>& unit = reading.unit;
   const auto view = view_box(root);
   if (said(root, "viewBox") && !view)
-    return bad_input(name + " has viewBox=" + in_quotes(root.attribute("viewBox").value()) +
-                     "; it needs four numbers, the last two above zero.");
+    return bad_input(Phrase::worded("%1 has viewBox=%2; it needs four numbers, the last two above zero.",
+                                    {name_of(name), name_of(in_quotes(root.attribute("viewBox").value()))}));
   const auto port = viewport_of(root, view);
   SvgPage page;
   page.viewport = view   ? SvgViewport{view->width, view->height}
                   : port ? SvgViewport{port->width, port->height}
                          : SvgViewport{};
-  const double x = view ? view->x : 0.0, y = view ? view->y : 0.0;
-  if (unit) {
-    page.to_m = scaled(unit->si(), x, y);
-    page.note = {Phrase::worded("One unit of the page is %1, as told.", {unit_words(page)})};
-  } else if (!port) {
-    page.to_m = scaled(kPixel, x, y);
-    page.note = {
-        Phrase::worded(
-            "One unit of the page is %1: the file gives no size, so it is taken as 1 px (96 an inch).",
-            {unit_words(page)}),
-        "--unit changes that, to pt for a program that counts 72 an inch."};
-  } else {
-    const auto map = view ? svg_view_map(*view, *port, root.attribute("preserveAspectRatio").value())
-                          : std::optional<Geom::Affine>(Geom::identity());
-    if (!map) return bad_input(name + " has a page without a size; give width and height in mm.");
-    page.to_m = *map * scaled(kPixel);
-    if (in_pixels(page_text(root, "width")) || in_pixels(page_text(root, "height")))
-      page.note = {
-          Phrase::worded("One unit of the page is %1, from the size of the page in the file, which is "
-                         "in px: 96 an inch are taken.",
-                         {unit_words(page)}),
-          "--unit pt takes 72."};
-    else
-      page.note = {Phrase::worded("One unit of the page is %1, from the size of the page in the file.",
-                                  {unit_words(page)})};
-  }
+  if (reading.unit)
+    page = told_page(page, *reading.unit, view);
+  else if (!port)
+    page = page_in_pixels(page, view);
+  else if (!take_size(page, root, *port, view))
+    return bad_input(
+        Phrase::worded("%1 has a page without a size; give width and height in mm.", {name_of(name)}));
   if (reading.scale != 1.0) {
     page.to_m *= scaled(reading.scale);
     page.note.words = in_a_row({page.note.words, Phrase::worded("All of it is taken %1 times as large.",
@@ -108,7 +124,8 @@ Result<SvgPage> svg_page(pugi::xml_node root, const std::string& name, const Dra
   }
   if (!std::isfinite(page.to_m.det()) || !std::isfinite(page.to_m[4] + page.to_m[5]) ||
       !(std::abs(page.to_m.det()) > 0.0) || std::abs(page.to_m[0]) > kLargestPage)
-    return bad_input(name + " has a page whose size makes no sense; give width, height and viewBox anew.");
+    return bad_input(Phrase::worded(
+        "%1 has a page whose size makes no sense; give width, height and viewBox anew.", {name_of(name)}));
   return page;
 }
 

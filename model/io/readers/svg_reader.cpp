@@ -119,13 +119,16 @@ class SvgWalk {
     scene.to_m = scene.to_m * pixels.inverse() * *transform * pixels;
   }
 
-  void fail(const std::string& message) {
-    if (!problem_) problem_ = bad_input(drawing_.file + " " + message);
+  void fail(Phrase sentence) {
+    if (!problem_) problem_ = bad_input(std::move(sentence));
   }
+  Phrase file_name() const { return name_of(drawing_.file); }
   bool take_text(pugi::xml_node node, const Scene& scene) {
     text_ += text_of(node, scene.groups);
     if (text_ > kMostText)
-      fail("comes to more than 64 MiB of text with its repeats and the names of its groups; simplify it.");
+      fail(Phrase::worded(
+          "%1 comes to more than 64 MiB of text with its repeats and the names of its groups; simplify it.",
+          {file_name()}));
     return text_ <= kMostText;
   }
   void leave_out(pugi::xml_node node, const std::string& why) {
@@ -143,9 +146,11 @@ class SvgWalk {
     const std::string_view name = svg_local_name(node.name());
     if (is_silent(name)) return;
     if (++elements_ > kMostElements)
-      return fail("has more than 100 000 elements, repeats counted; simplify it.");
+      return fail(
+          Phrase::worded("%1 has more than 100 000 elements, repeats counted; simplify it.", {file_name()}));
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
-      return fail("repeats its parts inside one another more than 60 deep; simplify it.");
+      return fail(Phrase::worded("%1 repeats its parts inside one another more than 60 deep; simplify it.",
+                                 {file_name()}));
     if (!take_text(node, outer)) return;
     Scene scene = outer;
     scene.style = svg_style_of(node, sheet_, outer.style);
@@ -235,7 +240,8 @@ class SvgWalk {
     trace_svg_shape(node, scene.style, scene.to_m, scene.viewport, shape);
     if (shape.paths.empty() && shape.fault.empty()) return leave_out(node, "has no size, so it is not drawn");
     for (const DrawnPath& path : shape.paths) points_ += path.points_m.size();
-    if (points_ > kMostPoints) return fail("has more than 40 000 points; simplify its curves.");
+    if (points_ > kMostPoints)
+      return fail(Phrase::worded("%1 has more than 40 000 points; simplify its curves.", {file_name()}));
     std::string what;
     const SvgSeen seen = shape.fault.empty() ? clipped(shape, scene, what) : SvgSeen::kWhole;
     if (seen == SvgSeen::kNothing) return leave_out(node, "is clipped away by " + what);
@@ -274,7 +280,8 @@ class SvgWalk {
 
   void symbol(pugi::xml_node target, pugi::xml_node use, Scene& scene) {
     if (static_cast<int>(open_.size()) >= kDeepestNesting)
-      return fail("repeats its parts inside one another more than 60 deep; simplify it.");
+      return fail(Phrase::worded("%1 repeats its parts inside one another more than 60 deep; simplify it.",
+                                 {file_name()}));
     if (!take_text(target, scene)) return;
     scene.style = svg_style_of(target, sheet_, scene.style);
     const std::vector<std::string> names = group_names_of(target);
@@ -323,8 +330,9 @@ Result<Drawing> read_svg(std::string_view bytes, const std::string& name, const 
   drawing.notes.push_back(page->note);
   const SvgStyleSheet sheet(document.root());
   if (sheet.too_long())
-    return bad_input(name + " has a style sheet of more than " +
-                     std::to_string(SvgStyleSheet::kMostSelectors) + " selectors; simplify it.");
+    return bad_input(
+        Phrase::worded("%1 has a style sheet of more than %2 selectors; simplify it.",
+                       {name_of(name), figures_of(std::to_string(SvgStyleSheet::kMostSelectors))}));
   drawing.notes.insert(drawing.notes.end(), sheet.notes().begin(), sheet.notes().end());
   if (auto problem = SvgWalk(document, sheet, drawing).walk(*page)) return *problem;
   take_carried_text(bytes, document.root(), drawing);

@@ -44,7 +44,7 @@ void take_template(std::string_view bytes, const std::string& description, Drawi
   if (!json || !json->is_object() || !json->contains(kMark)) return;
   const auto lines = json->find("lines");
   const auto held = json->find("layout");
-  auto layout = held == json->end() ? Result<Layout>(bad_input("it carries no layout"))
+  auto layout = held == json->end() ? Result<Layout>(bad_input(Phrase::worded("it carries no layout")))
                                     : layout_from_json(*held, "the layout that " + drawing.file + " carries");
   std::string plain(bytes);  // ends of lines may be one byte or two
   std::erase(plain, '\r');

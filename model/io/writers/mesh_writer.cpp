@@ -98,14 +98,16 @@ Result<MeshFormat> mesh_format_of(const std::filesystem::path& file) {
   if (same_word(ending, ".stl")) return MeshFormat::kStl;
   if (same_word(ending, ".ply")) return MeshFormat::kPly;
   if (same_word(ending, ".vtp")) return MeshFormat::kVtp;
-  return bad_input("The file name " + in_quotes(file.filename().string()) +
-                   " does not say what to write: end it with .obj, .stl, .ply or .vtp.");
+  return bad_input(
+      Phrase::worded("The file name %1 does not say what to write: end it with .obj, .stl, .ply or .vtp.",
+                     {name_of(in_quotes(file.filename().string()))}));
 }
 
 Result<std::string> mesh_bytes(const TriangleMesh& mesh, MeshFormat format, std::string_view name) {
-  if (mesh.faces.rows() == 0) return bad_input("The surface has no faces; there is nothing to write.");
+  if (mesh.faces.rows() == 0)
+    return bad_input(Phrase::worded("The surface has no faces; there is nothing to write."));
   if (!mesh.vertices_m.allFinite())
-    return bad_input("A vertex of the surface is not a finite number; it is not written.");
+    return bad_input(Phrase::worded("A vertex of the surface is not a finite number; it is not written."));
   switch (format) {
     case MeshFormat::kObj:
       return obj_bytes(mesh, name);

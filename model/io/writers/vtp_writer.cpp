@@ -59,8 +59,8 @@ void add_face_field(const FaceField& field, vtkPolyData& data) {
 }
 
 Problem wrong_length(const std::string& name) {
-  return bad_input("field '" + name +
-                   "' does not have one value an element of the surface it is written on.");
+  return bad_input(Phrase::worded(
+      "field '%1' does not have one value an element of the surface it is written on.", {name_of(name)}));
 }
 
 }  // namespace
@@ -84,7 +84,7 @@ Result<std::string> vtp_bytes(const TriangleMesh& mesh, const std::vector<PointF
   writer->WriteToOutputStringOn();
   writer->SetDataModeToBinary();
   if (!writer->Write() || writer->GetErrorCode() != vtkErrorCode::NoError)
-    return bad_input("the surface could not be written as a VTK file.");
+    return bad_input(Phrase::worded("the surface could not be written as a VTK file."));
   return std::string(writer->GetOutputString());
 }
 
