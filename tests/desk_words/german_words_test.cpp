@@ -1,8 +1,6 @@
 // Whatever the model says has German words: a new sentence without them fails here.
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
-#include <QLocale>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -13,12 +11,11 @@
 #include "model/limits/comparison.hpp"
 #include "model/limits/limit_set.hpp"
 #include "tests/bodyforms/made.hpp"
-#include "tests/desk_words/german.hpp"
+#include "tests/desk_words/in_german.hpp"
 
 namespace wrapgauge {
 namespace {
 
-using test::German;
 using test::Message;
 
 std::vector<Message> phrases() {
@@ -62,20 +59,11 @@ TEST(GermanWords, HoldTheSameValuesAsTheEnglish) {
     EXPECT_EQ(places_in(phrase.source), places_in(phrase.translation)) << phrase.source.toStdString();
 }
 
-class InGerman : public testing::Test {
+class InGerman : public test::InGerman {
  protected:
-  void SetUp() override {
-    QLocale::setDefault(QLocale(QLocale::German));
-    QCoreApplication::installTranslator(&german_);
-  }
-  void TearDown() override {
-    QCoreApplication::removeTranslator(&german_);
-    QLocale::setDefault(QLocale::c());
-  }
   void expect_german(const std::string& words) const {
     EXPECT_FALSE(german_.translate("wrapgauge::Phrase", words.c_str(), nullptr, -1).isEmpty()) << words;
   }
-  German german_;
 };
 
 TEST_F(InGerman, PatternsValuesAndFiguresAreSaid) {
