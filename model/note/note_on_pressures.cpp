@@ -6,6 +6,7 @@
 #include "model/core/pressure_text.hpp"
 #include "model/note/note_figures.hpp"
 #include "model/note/note_sections.hpp"
+#include "model/note/verdict.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -72,9 +73,7 @@ std::vector<std::string> finding_row(const Finding& finding) {
   if (!finding.measured) return {place, without_source(english(finding.sentence))};
   const Measured& measured = *finding.measured;
   const std::string row = english(measured.row);
-  const double share = finding.share_of_limit > 0.0 || measured.limit <= 0.0
-                           ? finding.share_of_limit
-                           : measured.with_factor / measured.limit;
+  const double share = said_share(finding);
   const std::string cause(cause_text(finding.cause)), action = english(finding.action);
   return {place,
           in_column(measured, amount_text(measured.amount, measured.predicted)),

@@ -19,7 +19,7 @@ Phrase worst_place(const Summary& summary, Severity severity) {
   for (const Finding& finding : summary.findings) {
     if (finding.severity != severity) continue;
     if (!finding.measured || finding.share_of_limit <= 0.0) return place_of(finding);
-    return Phrase::worded("%1, %2 of %3", {place_of(finding), percent_beside(finding.share_of_limit),
+    return Phrase::worded("%1, %2 of %3", {place_of(finding), percent_beside(said_share(finding)),
                                            figures_of(*finding.measured).limit});
   }
   for (const Hazard& hazard : summary.hazards)
@@ -86,12 +86,16 @@ Phrase cause_and_action(const Finding& finding) {
   return in_a_row(std::move(words));
 }
 
+double said_share(const Finding& finding) {
+  if (!finding.measured || finding.measured->limit <= 0.0) return finding.share_of_limit;
+  return finding.measured->with_factor / finding.measured->limit;
+}
+
 Phrase card_line(const Finding& finding) {
   if (!finding.measured) return finding.sentence;
-  const Phrase share = percent_beside(finding.measured->with_factor / finding.measured->limit);
-  return in_a_row(
-      {Phrase::worded("%1: %2: %3.", {place_of(finding), measured_words(*finding.measured), share}),
-       cause_and_action(finding)});
+  return in_a_row({Phrase::worded("%1: %2: %3.", {place_of(finding), measured_words(*finding.measured),
+                                                  percent_beside(said_share(finding))}),
+                   cause_and_action(finding)});
 }
 
 Phrase verdict(const Summary& summary) {

@@ -21,6 +21,10 @@ Phrase measured_words(const Measured& measured);
 // "Cause: inflation. Lower the pressure ..."; either may be missing.
 Phrase cause_and_action(const Finding& finding);
 
+// How much of its limit a finding takes, as it stands beside its figures everywhere: what is held against the
+// limit, over the limit. Of a stretch 3.0 against 2.0 that is 1.5, whatever orders the findings.
+double said_share(const Finding& finding);
+
 // One line: "Left back: 3.0 kPa (23 mmHg), with the factor 4.5 kPa (34 mmHg), limit 4.0 kPa (30 mmHg): 112 %.
 // Cause: inflation. Lower the pressure ...". The sentence itself where nothing was measured.
 Phrase card_line(const Finding& finding);

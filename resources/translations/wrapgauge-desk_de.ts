@@ -1395,10 +1395,6 @@
             <translation>Befunde, der schlimmste zuerst</translation>
         </message>
         <message>
-            <source>Ceiling</source>
-            <translation>Obergrenze</translation>
-        </message>
-        <message>
             <source>Aim</source>
             <translation>Ziel</translation>
         </message>
@@ -1521,6 +1517,10 @@
         <message>
             <source>Notes: %1</source>
             <translation>Hinweise: %1</translation>
+        </message>
+        <message>
+            <source>Highest inflation within the limits</source>
+            <translation>Höchste Füllung innerhalb der Grenzwerte</translation>
         </message>
     </context>
     <context>
@@ -1660,10 +1660,6 @@
         <message>
             <source>Ctrl+E</source>
             <translation>Ctrl+E</translation>
-        </message>
-        <message>
-            <source>Find the &amp;ceiling</source>
-            <translation>&amp;Obergrenze suchen</translation>
         </message>
         <message>
             <source>&amp;Cancel</source>
@@ -1874,6 +1870,14 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>A film of %1 pictures was written to %2.</source>
             <translation>Ein Film aus %1 Bildern wurde in %2 geschrieben.</translation>
+        </message>
+        <message>
+            <source>First the plan: a note names the plan file it was made from</source>
+            <translation>Zuerst der Plan: Ein Bericht nennt die Plandatei, aus der er entstand</translation>
+        </message>
+        <message>
+            <source>Find the &amp;highest inflation</source>
+            <translation>&amp;Höchste Füllung suchen</translation>
         </message>
     </context>
     <context>
@@ -8723,6 +8727,18 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>Final estimate, mesh edge %1.</source>
             <translation>Endgültige Schätzung, Netzkante %1.</translation>
         </message>
+        <message>
+            <source>Limits of a session.</source>
+            <translation>Grenzwerte für eine Sitzung.</translation>
+        </message>
+        <message>
+            <source>Limits of a minute at most.</source>
+            <translation>Grenzwerte für höchstens eine Minute.</translation>
+        </message>
+        <message>
+            <source>Limits of pulses.</source>
+            <translation>Grenzwerte für Pulse.</translation>
+        </message>
     </context>
     <context>
         <name>VerdictLine</name>
@@ -8749,10 +8765,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>none</source>
             <translation>keine</translation>
-        </message>
-        <message>
-            <source>no limit met up to %1 of the plan</source>
-            <translation>bis %1 des Plans kein Grenzwert erreicht</translation>
         </message>
         <message>
             <source>%1: %2 of the plan</source>
@@ -8794,16 +8806,16 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>What to change</source>
             <translation>Was ändern?</translation>
         </message>
+        <message>
+            <source>no limit met up to %1, %2 of the plan</source>
+            <translation>bis %1, %2 des Plans, kein Grenzwert erreicht</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::VerdictBar</name>
         <message>
             <source>of the limit</source>
             <translation>des Grenzwerts</translation>
-        </message>
-        <message>
-            <source>Highest inflation within the limits</source>
-            <translation>Höchste Füllung innerhalb der Grenzwerte</translation>
         </message>
         <message>
             <source>Find the highest</source>
@@ -8816,6 +8828,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Set to the highest inflation within the limits</source>
             <translation>Auf die höchste Füllung innerhalb der Grenzwerte einstellen</translation>
+        </message>
+        <message>
+            <source>Highest inflation within the limits, final mesh</source>
+            <translation>Höchste Füllung innerhalb der Grenzwerte, endgültiges Netz</translation>
         </message>
     </context>
     <context>

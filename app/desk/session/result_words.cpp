@@ -27,6 +27,13 @@ QString mesh_words(const SolvedPlan& solved) {
   return Words::tr("Final estimate, mesh edge %1.").arg(mm_words(standard));
 }
 
+// Nobody may have said it: the strictest is taken then.
+QString limits_used_words(UsePattern use) {
+  const QString words[] = {Words::tr("Limits of a session."), Words::tr("Limits of a minute at most."),
+                           Words::tr("Limits of pulses.")};
+  return words[static_cast<std::size_t>(use)];
+}
+
 }  // namespace
 
 QString out_of_date_words(const SessionState& state) {
@@ -36,7 +43,8 @@ QString out_of_date_words(const SessionState& state) {
 
 QString made_of_words(const SessionState& state) {
   if (!state.solved) return {};
-  QStringList words{out_of_date_words(state), mesh_words(*state.solved)};
+  QStringList words{out_of_date_words(state), mesh_words(*state.solved),
+                    limits_used_words(state.solved->plan->use)};
   if (const auto& met = state.solved->summary->limit_point)
     words.push_back(Words::tr("Not reached: %1").arg(QString::fromStdString(*met)));
   words.removeAll(QString());

@@ -63,7 +63,7 @@ void take_worst(const Summary& summary, VerdictLine& line) {
          (finding.severity == worst->severity && finding.share_of_limit > worst->share_of_limit)))
       worst = &finding;
   if (!worst || worst->severity < summary.worst) return;  // a hazard is graver, and has no share
-  line.share = worst->measured->with_factor / worst->measured->limit;
+  line.share = said_share(*worst);
   line.share_words = text(percent_beside(*line.share));
 }
 
@@ -86,7 +86,8 @@ QString ceiling_in_short(const InletCeiling& found) {
   if (found.inlets.empty())
     return found.at.inflation <= 0.0 ? Words::tr("none: above a limit while deflated") : Words::tr("none");
   const QString of_plan = QString::fromStdString(percent_text(found.at.inflation));
-  if (found.stop == CeilingStop::kWithin) return Words::tr("no limit met up to %1 of the plan").arg(of_plan);
+  if (found.stop == CeilingStop::kWithin)
+    return Words::tr("no limit met up to %1, %2 of the plan").arg(settings_words(found.inlets), of_plan);
   const QString words = Words::tr("%1: %2 of the plan").arg(settings_words(found.inlets), of_plan);
   return found.confirmed() ? words : Words::tr("%1, not confirmed").arg(words);
 }

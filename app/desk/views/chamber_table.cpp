@@ -112,7 +112,7 @@ ChamberTableModel::Cell ChamberTableModel::cell(const ChamberFigures& figures, i
       return with_unit(fixed_words(figures.force / newton, 1), " N");
     case kShareOfLimit:
       if (!finding || finding->share_of_limit <= 0.0) return alone(QStringLiteral("–"));
-      return with_unit(wrapgauge::text(percent_beside(finding->share_of_limit)).chopped(2), " %");
+      return with_unit(wrapgauge::text(percent_beside(said_share(*finding))).chopped(2), " %");
     default:
       const QString sentence = finding ? finding_words(*finding) : tr("nothing to say");
       return {short_findings_ ? short_words(finding) : sentence, sentence};

@@ -14,11 +14,18 @@ namespace {
 
 constexpr int kBand = 6;  // pixels
 
+// That it goes no further is true of the whole filling, and met where it ends.
+bool is_of_the_end(const Finding& finding) {
+  return finding.source_key == "limit point";
+}
+
 std::optional<WorstOfState> worst_of(const ShownPlan& shown, int state) {
   const auto contact = shown.contact(state);
   if (!contact) return std::nullopt;
   WorstOfState worst;
+  const bool last = state == shown.state_count() - 1;
   for (const Finding& finding : contact->findings) {
+    if (is_of_the_end(finding) && !last) continue;
     worst.severity = std::max(worst.severity, finding.severity);
     worst.share = std::max(worst.share, finding.share_of_limit);
   }

@@ -119,7 +119,7 @@ FindingCard card_of(const Finding& finding, const QString& label) {
     card.words = text(finding.sentence);
     return card;
   }
-  const double share = finding.measured->with_factor / finding.measured->limit;
+  const double share = said_share(finding);
   card.figures = text(measured_words(*finding.measured));
   card.share = share;
   card.share_words = text(percent_beside(share));

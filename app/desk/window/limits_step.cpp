@@ -65,8 +65,9 @@ LimitsStep::LimitsStep(PlanSession& session, QWidget* parent)
   QVBoxLayout* column = plain_column(this);
   column->addLayout(&limits_.layout());
   for (QWidget* part : std::initializer_list<QWidget*>{
-           status_, new ClearancePanel(session, this), changes_, findings_, notes_drawer_, plain_words_,
-           heading_label(tr("Ceiling"), this), find_ceiling_, ceiling_, heading_label(tr("Aim"), this),
+           status_, new ClearancePanel(session, this),
+           heading_label(tr("Highest inflation within the limits"), this), find_ceiling_, ceiling_, changes_,
+           findings_, notes_drawer_, plain_words_, heading_label(tr("Aim"), this),
            words_label(tr("Wanted mean contact pressure, kPa; leave a chamber empty to let it follow."),
                        this),
            wanted_})

@@ -124,7 +124,12 @@ void MainWindow::add_steps() {
   }
   column_->open_step(PlanStep::kBody);
   connect(&limits->changes(), &ChangePanel::lookAsked, views_, &ViewArea::look_at);
-  connect(note_, &NoteStep::planFileWanted, this, &MainWindow::save);
+  connect(note_, &NoteStep::planFileWanted, this, [this] {
+    if (session_.file().empty())
+      save_as(tr("First the plan: a note names the plan file it was made from"));
+    else
+      save();
+  });
   connect(note_, &NoteStep::saved, this, [this](const QString& file) {
     message_->say_news(tr("The note was written to %1; empty cells are for the study to fill.").arg(file));
   });
@@ -295,9 +300,10 @@ bool MainWindow::save() {
   return saved.ok();
 }
 
-bool MainWindow::save_as() {
-  const QString file = QFileDialog::getSaveFileName(
-      this, tr("Save the plan"), QString::fromStdString(session_.file().string()), tr("Plans (*.json)"));
+bool MainWindow::save_as(const QString& title) {
+  const QString file =
+      QFileDialog::getSaveFileName(this, title.isEmpty() ? tr("Save the plan") : title,
+                                   QString::fromStdString(session_.file().string()), tr("Plans (*.json)"));
   if (file.isEmpty()) return false;
   const auto saved =
       session_.save(file.endsWith(".json") ? file.toStdString() : file.toStdString() + ".json");

@@ -80,7 +80,7 @@ class MainWindow : public QMainWindow {
   void opened_well();
   bool locate_and_open(const std::filesystem::path& file);
   bool save();
-  bool save_as();
+  bool save_as(const QString& title = {});
   void save_results();
   using WriteFilling = std::function<Result<int>(const std::function<QImage()>& picture,
                                                  const std::function<bool(int done)>& go_on)>;

@@ -50,7 +50,7 @@ void MainWindow::add_plan_menu() {
   menu->addAction(tr("Worked &demo"), this, &MainWindow::open_demo);
   menu->addSeparator();
   menu->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
-  menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, &MainWindow::save_as);
+  menu->addAction(tr("Save &as…"), QKeySequence(tr("Ctrl+Shift+S")), this, [this] { save_as(); });
   menu->addSeparator();
   menu->addAction(tr("Open a &mesh…"), QKeySequence(tr("Ctrl+M")), this, [this] {
     column_->open_step(PlanStep::kBody);
@@ -93,7 +93,7 @@ void MainWindow::add_estimate_menu() {
   QMenu* menu = menuBar()->addMenu(tr("E&stimate"));
   menu->addAction(tr("&Final estimate"), QKeySequence(tr("Ctrl+E")), &session_,
                   &PlanSession::estimate_standard);
-  menu->addAction(tr("Find the &ceiling"), this, [this] {
+  menu->addAction(tr("Find the &highest inflation"), this, [this] {
     column_->open_step(PlanStep::kLimits);
     session_.find_ceiling();
   });

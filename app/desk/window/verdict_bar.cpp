@@ -67,7 +67,7 @@ VerdictBar::VerdictBar(PlanSession& session, QWidget* parent)
       words_(new BriefLabel(kLines, this)),
       made_of_(new BriefLabel(1, this)),
       highest_(new BriefLabel(kLines, this)),
-      highest_name_(new QLabel(tr("Highest inflation within the limits"), this)),
+      highest_name_(new QLabel(tr("Highest inflation within the limits, final mesh"), this)),
       button_(new QPushButton(this)) {
   setObjectName(QStringLiteral("verdict"));
   words_->setFont(bold_font(words_->font()));
