@@ -103,11 +103,13 @@ std::optional<Problem> cut_open_region(const Layout& layout, const LayoutShapes&
     const std::vector<Phrase> values{part_name_first(layout, region),
                                      millimetres_of(Length(right ? beyond : before)),
                                      millimetres_of(Length(right ? window.to_x_m : window.from_x_m))};
-    return bad_input(right ? Phrase::worded("%1 reaches %2 beyond the closing line at x = %3; move it, or "
-                                            "change the closing length.",
+    return bad_input(right ? Phrase::worded("%1 reaches %2 beyond the closing line at x = %3; let the "
+                                            "closing begin further along the sheet (from x), move that "
+                                            "part, or change the closing length.",
                                             values)
-                           : Phrase::worded("%1 reaches %2 before the closing line at x = %3; move it, or "
-                                            "change the closing length.",
+                           : Phrase::worded("%1 reaches %2 before the closing line at x = %3; let the "
+                                            "closing begin earlier (from x), move that part, or change "
+                                            "the closing length.",
                                             values),
                      {place});
   }

@@ -6087,12 +6087,12 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Das Layout ist %1 zu kurz, um bei x = %2 zu schließen; es oder seinen Gurt verlängern oder die Schließlänge kürzen.</translation>
         </message>
         <message>
-            <source>%1 reaches %2 beyond the closing line at x = %3; move it, or change the closing length.</source>
-            <translation>%1 reicht %2 über die Schließlinie bei x = %3 hinaus; verschieben oder die Schließlänge ändern.</translation>
+            <source>%1 reaches %2 beyond the closing line at x = %3; let the closing begin further along the sheet (from x), move that part, or change the closing length.</source>
+            <translation>%1 reicht %2 über die Schließlinie bei x = %3 hinaus; den Verschluss weiter hinten beginnen lassen (ab x), dieses Teil verschieben oder die Schließlänge ändern.</translation>
         </message>
         <message>
-            <source>%1 reaches %2 before the closing line at x = %3; move it, or change the closing length.</source>
-            <translation>%1 beginnt %2 vor der Schließlinie bei x = %3; verschieben oder die Schließlänge ändern.</translation>
+            <source>%1 reaches %2 before the closing line at x = %3; let the closing begin earlier (from x), move that part, or change the closing length.</source>
+            <translation>%1 beginnt %2 vor der Schließlinie bei x = %3; den Verschluss früher beginnen lassen (ab x), dieses Teil verschieben oder die Schließlänge ändern.</translation>
         </message>
         <message>
             <source>The mapping '%1' is not KEY=PART, e.g. 'cells=chamber'.</source>
