@@ -57,9 +57,8 @@ std::optional<Problem> write_advice_files(const AdviseCommand& command, const Ad
                                           const std::string& json, const std::string& page,
                                           std::optional<ResultFolder>& place, Streams streams) {
   if (place) {
-    if (auto written = place->write({{"advise", {{"advice.json", json}, {"advice.md", page}}}}); !written)
-      return written.problem();
-    say_of_folder(*place, streams);
+    const ResultPart part{"advise", {{"advice.json", json}, {"advice.md", page}}};
+    if (auto written = write_set(*place, {part}, streams); !written) return written.problem();
   }
   if (command.write && advice.advised())
     if (auto written = write_plan(*advice.advised(), *command.write); !written) return written.problem();

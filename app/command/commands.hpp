@@ -47,8 +47,8 @@ void add_layout_make(CLI::App& layout, Action& action);
 void add_layout_check(CLI::App& layout, Action& action);
 void add_layout_template(CLI::App& layout, Action& action);
 
-// What writing results had to say, on `err`.
-void say_of_folder(const ResultFolder& folder, Streams streams);
+// place.write, and what that had to say on `err`.
+Result<std::monostate> write_set(ResultFolder& place, const std::vector<ResultPart>& parts, Streams streams);
 
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);

@@ -43,7 +43,7 @@ struct EstimateCommand {
 
 // Everything is made before anything is written.
 Result<std::monostate> write_parts(const EstimateCommand& command, const Estimate& result,
-                                   const NoteExtras& extras, ResultFolder& place) {
+                                   const NoteExtras& extras, ResultFolder& place, Streams streams) {
   std::vector<ResultPart> parts;
   auto results = make_results(result, result.summary);
   if (!results) return results.problem();
@@ -53,7 +53,7 @@ Result<std::monostate> write_parts(const EstimateCommand& command, const Estimat
     if (!note) return note.problem();
     parts.push_back(std::move(note).value());
   }
-  return place.write(parts);
+  return write_set(place, parts, streams);
 }
 
 int run_estimate(const EstimateCommand& command, Streams streams) {
@@ -89,9 +89,8 @@ int run_estimate(const EstimateCommand& command, Streams streams) {
   if (!*estimated) return say_problem(estimated->problem(), streams);
   const Estimate& result = **estimated;
   const Summary& summary = result.summary;
-  if (auto written = write_parts(command, result, *extras, place); !written)
+  if (auto written = write_parts(command, result, *extras, place, streams); !written)
     return say_problem(written.problem(), streams);
-  say_of_folder(place, streams);
   if (command.json)
     streams.out << summary_json(summary);
   else

@@ -33,8 +33,11 @@ const char* const kExitCodeHelp =
     "       shown\n"
     "  130  stopped with Ctrl-C\n";
 
-void say_of_folder(const ResultFolder& folder, Streams streams) {
-  for (const std::string& sentence : folder.said()) streams.err << wrapped(sentence, 2);
+Result<std::monostate> write_set(ResultFolder& place, const std::vector<ResultPart>& parts, Streams streams) {
+  auto written = place.write(parts);
+  if (written)
+    for (const std::string& sentence : place.said()) streams.err << wrapped(sentence, 2);
+  return written;
 }
 
 int say_problem(const Problem& problem, Streams streams) {

@@ -66,8 +66,8 @@ int run_note(const NoteCommand& command, Streams streams) {
   const Summary& summary = (*estimated)->summary;
   const auto note = make_note_part(command.plan, **estimated, summary, *extras);
   if (!note) return say_problem(note.problem(), streams);
-  if (auto written = place.write({*note}); !written) return say_problem(written.problem(), streams);
-  say_of_folder(place, streams);
+  if (auto written = write_set(place, {*note}, streams); !written)
+    return say_problem(written.problem(), streams);
   streams.out << "Status: " << status_text(summary) << ".\nNote written to "
               << (command.folder / "note.pdf").string() << "; empty cells are for the study to fill.\n";
   return exit_code_of(summary.worst);

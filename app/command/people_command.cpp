@@ -85,8 +85,8 @@ int write_people(const People& people, const PeopleCommand& command, ResultFolde
                          {"people.json", json},
                          {"people.md", people_markdown(people, survey)},
                          {"people.png", *png}}};
-  if (auto written = place.write({part}); !written) return say_problem(written.problem(), streams);
-  say_of_folder(place, streams);
+  if (auto written = write_set(place, {part}, streams); !written)
+    return say_problem(written.problem(), streams);
   if (command.json) {
     streams.out << json;
   } else {

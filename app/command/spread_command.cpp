@@ -49,11 +49,9 @@ Result<SpreadTable> table_for(const SpreadCommand& command) {
 
 int write_spread(const Spread& spread, const SpreadCommand& command, ResultFolder& place, Streams streams) {
   const std::string json = spread_json(spread);
-  if (auto written =
-          place.write({{"spread", {{"spread.json", json}, {"spread.md", spread_markdown(spread)}}}});
-      !written)
+  const ResultPart part{"spread", {{"spread.json", json}, {"spread.md", spread_markdown(spread)}}};
+  if (auto written = write_set(place, {part}, streams); !written)
     return say_problem(written.problem(), streams);
-  say_of_folder(place, streams);
   if (command.json) {
     streams.out << json;
   } else {

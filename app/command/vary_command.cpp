@@ -122,8 +122,8 @@ int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryComma
   if (!result) return say_problem(result.problem(), streams);
   const auto made = make_variant_files(job, *result);
   if (!made) return say_problem(made.problem(), streams);
-  if (auto written = place.write({*made}); !written) return say_problem(written.problem(), streams);
-  say_of_folder(place, streams);
+  if (auto written = write_set(place, {*made}, streams); !written)
+    return say_problem(written.problem(), streams);
   if (command.keep)
     if (auto problem = keep_variants(job, *result, command)) return say_problem(*problem, streams);
   if (command.json) {

@@ -22,15 +22,11 @@ int open_folder(const fs::path& folder) {
 }
 
 void sweep(const fs::path& place, const std::string& begin) {
-  std::error_code error;
-  for (fs::directory_iterator at(place, error), end; !error && at != end; at.increment(error)) {
-    const std::string name = at->path().filename().string();
-    if (name.size() <= begin.size() || !name.starts_with(begin)) continue;
-    if (name.find_first_not_of("0123456789", begin.size()) != std::string::npos) continue;
-    const int descriptor = open_folder(at->path());
+  for (const fs::path& left : numbered_in(place, begin)) {
+    const int descriptor = open_folder(left);
     if (descriptor < 0) continue;
     std::error_code none;
-    if (hold_if_free(descriptor)) fs::remove_all(at->path(), none);
+    if (hold_if_free(descriptor)) fs::remove_all(left, none);
     ::close(descriptor);
   }
 }
@@ -40,18 +36,6 @@ Problem cannot_bring(const fs::path& file, const std::error_code& error) {
                                   {name_of(file.string()), system_words(error.value())}));
 }
 
-Result<std::monostate> bring_entry(const fs::directory_entry& entry, const fs::path& to);
-
-Result<std::monostate> bring_all(const fs::path& from, const fs::path& to,
-                                 const std::function<bool(const std::string&)>& leave_out) {
-  std::error_code error;
-  for (fs::directory_iterator at(from, error), end; !error && at != end; at.increment(error))
-    if (!leave_out || !leave_out(at->path().filename().string()))
-      if (auto brought = bring_entry(*at, to / at->path().filename()); !brought) return brought;
-  if (error) return cannot_bring(from, error);
-  return std::monostate{};
-}
-
 Result<std::monostate> bring_entry(const fs::directory_entry& entry, const fs::path& to) {
   std::error_code error;
   const fs::file_status status = entry.symlink_status(error);
@@ -59,7 +43,7 @@ Result<std::monostate> bring_entry(const fs::directory_entry& entry, const fs::p
   if (fs::is_directory(status)) {
     fs::create_directory(to, entry.path(), error);  // with its permissions
     if (error) return cannot_bring(entry.path(), error);
-    return bring_all(entry.path(), to, nullptr);
+    return bring_over(entry.path(), to, nullptr);
   }
   if (!fs::is_regular_file(status) && !fs::is_symlink(status))
     return bad_input(Phrase::worded("%1 is neither a file nor a folder.", {name_of(entry.path().string())}));
@@ -121,7 +105,12 @@ std::optional<int> swap_folders(const fs::path& staged, const fs::path& in_use) 
 
 Result<std::monostate> bring_over(const fs::path& from, const fs::path& to,
                                   const std::function<bool(const std::string&)>& leave_out) {
-  return bring_all(from, to, leave_out);
+  std::error_code error;
+  for (fs::directory_iterator at(from, error), end; !error && at != end; at.increment(error))
+    if (!leave_out || !leave_out(at->path().filename().string()))
+      if (auto brought = bring_entry(*at, to / at->path().filename()); !brought) return brought;
+  if (error) return cannot_bring(from, error);
+  return std::monostate{};
 }
 
 }  // namespace wrapgauge

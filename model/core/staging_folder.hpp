@@ -35,8 +35,8 @@ class StagingFolder {
 std::optional<int> swap_folders(const std::filesystem::path& staged, const std::filesystem::path& in_use);
 
 // Gives whatever lies in `from` a name in `to` too (hard links; folders are made anew), but for those entries
-// of `from` itself that `leave_out` names. What is there already under that name is replaced unless it is the
-// same file. Problem: a disk without hard links, or what is neither file, folder nor link.
+// of `from` itself that `leave_out` names (null: none). What is there already under that name is replaced
+// unless it is the same file. Problem: a disk without hard links, or what is neither file, folder nor link.
 Result<std::monostate> bring_over(const std::filesystem::path& from, const std::filesystem::path& to,
                                   const std::function<bool(const std::string&)>& leave_out);
 

@@ -31,15 +31,8 @@ void remove_if_free(const std::filesystem::path& file) {
 }
 
 void sweep(const std::filesystem::path& target) {
-  const std::string begin = target.filename().string() + kPart;
-  std::error_code error;
-  for (std::filesystem::directory_iterator at(folder_of(target), error), end; !error && at != end;
-       at.increment(error)) {
-    const std::string name = at->path().filename().string();
-    if (name.size() > begin.size() && name.starts_with(begin) &&
-        name.find_first_not_of("0123456789-", begin.size()) == std::string::npos)
-      remove_if_free(at->path());
-  }
+  for (const auto& left : numbered_in(folder_of(target), target.filename().string() + kPart, "-"))
+    remove_if_free(left);
 }
 
 // The number of an error, or nothing when the file behind the descriptor is held and still has its name.
@@ -53,6 +46,19 @@ std::optional<int> hold(int descriptor, bool& has_name) {
 }
 
 }  // namespace
+
+std::vector<std::filesystem::path> numbered_in(const std::filesystem::path& folder, const std::string& begin,
+                                               const std::string& between) {
+  std::vector<std::filesystem::path> found;
+  std::error_code error;
+  for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end; at.increment(error)) {
+    const std::string name = at->path().filename().string();
+    if (name.size() > begin.size() && name.starts_with(begin) &&
+        name.find_first_not_of("0123456789" + between, begin.size()) == std::string::npos)
+      found.push_back(at->path());
+  }
+  return found;
+}
 
 bool hold_if_free(int descriptor) {
   return ::flock(descriptor, LOCK_EX | LOCK_NB) == 0;

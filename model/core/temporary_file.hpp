@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 #include "model/core/result.hpp"
 
@@ -29,6 +30,10 @@ class TemporaryFile {
   std::filesystem::path target_, file_;
   int descriptor_ = -1;
 };
+
+// What lies in a folder under a name of `begin` and a number, in which there may be a `between` too.
+std::vector<std::filesystem::path> numbered_in(const std::filesystem::path& folder, const std::string& begin,
+                                               const std::string& between = "");
 
 // Whether nothing holds the file or folder behind the descriptor; it is held by it from then on.
 bool hold_if_free(int descriptor);

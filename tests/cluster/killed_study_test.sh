@@ -7,14 +7,7 @@ program=$1 source=$2
 study="spread $source/resources/plans/forearm-cuff.json --edge-mm 20 --preview-mm 20 --runs 32"
 kills=10
 
-fail() {
-  echo "FAILED: $1"
-  exit 1
-}
-scratch=$(mktemp -d)
-pid=
-trap '[ -z "$pid" ] || kill -9 "$pid" 2>/dev/null; rm -rf "$scratch"' EXIT
-trap 'exit 1' INT TERM
+. "$(dirname "$0")/../scratch.sh"
 
 lines="$scratch/killed/runs/part-1-of-1.jsonl"
 kept() {

@@ -5,26 +5,15 @@
 #include <cmath>
 #include <numbers>
 
-#include "app/desk/views/flat_view.hpp"
 #include "model/body/axis_angle.hpp"
-#include "small_estimate.hpp"
+#include "with_flat_view.hpp"
 
 namespace wrapgauge {
 namespace {
 
-struct WithAxis : WithShown {
-  FlatView view{shown, selection};
-  void open() {
-    view.resize(700, 600);
-    view.show();
-    ASSERT_TRUE(show_all_states(two_chamber_estimate()));
-    wait_until_at_rest(view);
-  }
-};
-
 // Bonded to a cylinder of radius r the layout turns by x/r: an arc's length.
 TEST(AngleAxis, OnACylinderAnglesRunAsTheArcDoes) {
-  WithAxis with;
+  WithFlatView with;
   with.open();
   const auto angles = angles_along_layout(with.shown);
   ASSERT_GT(angles.size(), 10u);
@@ -50,7 +39,7 @@ TEST(AngleAxis, AnAngleIsFoundAgainAtItsPlaceTurnsOffToo) {
 }
 
 TEST(AngleAxis, AHandOnItAsksForTheBodyFromThere) {
-  WithAxis with;
+  WithFlatView with;
   with.open();
   QSignalSpy asked(&with.view, &FlatView::lookAsked);
   const double x_m = 0.02;

@@ -3,22 +3,10 @@
 #include <QSignalSpy>
 #include <QTest>
 
-#include "small_estimate.hpp"
+#include "with_flat_view.hpp"
 
 namespace wrapgauge {
 namespace {
-
-struct WithFlatView : WithShown {
-  FlatView view{shown, selection};
-
-  void open() {
-    view.resize(700, 600);
-    view.show();
-    shown.show_estimate(two_chamber_estimate());
-    wait_until_at_rest(view);
-  }
-  QPoint pixel_of(double x_mm, double y_mm) { return view.mapFromScene(QPointF(x_mm, -y_mm)); }
-};
 
 TEST(FlatView, AClickedChamberIsChosenEverywhere) {
   WithFlatView with;

@@ -4,14 +4,13 @@
 
 #include <QEventLoop>
 #include <QFile>
-#include <QGuiApplication>
 #include <QProcess>
-#include <QScreen>
 #include <QSlider>
 #include <QTimer>
 
 #include "bodyforms/form.hpp"
 #include "model/io/writers/mesh_writer.hpp"
+#include "tests/desk_session/on_screen.hpp"
 #include "tests/desk_window/job_fixture.hpp"
 #include "tests/desk_window/timed_application.hpp"
 
@@ -91,26 +90,18 @@ std::optional<double> window_thread_ms(qint64 process) {
   return 1e3 * ticks / static_cast<double>(sysconf(_SC_CLK_TCK));
 }
 
-bool anything_on_screen() {
-  const QImage screen = QGuiApplication::primaryScreen()->grabWindow(0).toImage();
-  for (int y = 10; y < screen.height(); y += 7)
-    for (int x = 10; x < screen.width(); x += 7)
-      if (screen.pixelColor(x, y).lightness() > 200) return true;
-  return false;
-}
-
 // The program as a user starts it for the first time.
 TEST_F(Stalls, TheFirstWindowIsThereWithinASecondOfWork) {
   constexpr double kFirstWindow_ms = 1000.0;
   window_.hide();
-  ASSERT_TRUE(wait_until([] { return !anything_on_screen(); }));
+  ASSERT_TRUE(wait_until([] { return !on_screen(is_bright); }));
   QProcess program;
   QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
   for (const char* place : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"})
     environment.insert(QString::fromLatin1(place), folder_.path());
   program.setProcessEnvironment(environment);
   program.start(QStringLiteral(WRAPGAUGE_DESK_PROGRAM), {"--colours", "light", "--language", "en"});
-  ASSERT_TRUE(wait_until([] { return anything_on_screen(); }));
+  ASSERT_TRUE(wait_until([] { return on_screen(is_bright); }));
   const auto used = window_thread_ms(program.processId());
   program.kill();
   program.waitForFinished();

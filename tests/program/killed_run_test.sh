@@ -8,14 +8,7 @@ set -u
 program=$1
 kills=40
 
-fail() {
-  echo "FAILED: $1"
-  exit 1
-}
-scratch=$(mktemp -d)
-pid=
-trap '[ -z "$pid" ] || kill -9 "$pid" 2>/dev/null; rm -rf "$scratch"' EXIT
-trap 'exit 1' INT TERM
+. "$(dirname "$0")/../scratch.sh"
 
 # A band on a cylinder, invented, that solves in a blink.
 plan() {

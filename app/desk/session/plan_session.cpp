@@ -12,6 +12,10 @@
 #include "model/study/ceiling_report.hpp"
 
 namespace wrapgauge {
+namespace {
+
+constexpr int kAfterEdit_ms = 50;  // a preview starts this long after the last change
+constexpr int kAutosave_ms = 400;
 
 // The plan before and after one edit; undo and redo say which of them it is to be.
 class EditPlan : public QUndoCommand {
@@ -24,13 +28,8 @@ class EditPlan : public QUndoCommand {
         merge_(std::move(merge)),
         plan_(plan) {}
 
-  void undo() override {
-    plan_ = before_;
-    if (for_good_) setObsolete(true);
-  }
+  void undo() override { plan_ = before_; }
   void redo() override { plan_ = after_; }
-  void go_for_good_when_undone() { for_good_ = true; }
-  const std::shared_ptr<const Plan>& after() const { return after_; }
   int id() const override { return merge_.isEmpty() ? -1 : 1; }
   bool mergeWith(const QUndoCommand* next) override {
     const auto* edit = static_cast<const EditPlan*>(next);
@@ -43,13 +42,7 @@ class EditPlan : public QUndoCommand {
   std::shared_ptr<const Plan> before_, after_;
   QString merge_;
   std::shared_ptr<const Plan>& plan_;
-  bool for_good_ = false;
 };
-
-namespace {
-
-constexpr int kAfterEdit_ms = 50;  // a preview starts this long after the last change
-constexpr int kAutosave_ms = 400;
 
 // Inflation may name only inlets that the layout has.
 void drop_gone_inlets(Plan& plan) {
@@ -162,7 +155,6 @@ void PlanSession::edit(const QString& words, Plan changed, const QString& merge)
   keep_one_depth(plan(), changed);
   doubt_what_was_said(plan(), changed);
   if (changed == plan()) return;
-  trial_ = nullptr;
   const QString round = merge.isEmpty() ? merge : merge + QString::number(merge_round_);
   undo_.push(
       new EditPlan(words, now_.plan, std::make_shared<const Plan>(std::move(changed)), round, stepped_to_));
@@ -178,27 +170,27 @@ void PlanSession::edit_layout(const QString& words, Layout layout, const QString
 }
 
 void PlanSession::try_body(const QString& words, Plan changed) {
+  const auto before = now_.plan;
   const bool had_body = now_.body() != nullptr;
-  const int steps = undo_.index();
   edit(words, std::move(changed));
-  if (had_body && undo_.index() > steps)
-    trial_ = const_cast<EditPlan*>(static_cast<const EditPlan*>(undo_.command(undo_.index() - 1)));
+  if (had_body && now_.plan != before) trial_ = {before, now_.plan};
 }
 
 bool PlanSession::is_no_body(const CheckedPlan& checked) const {
-  return trial_ && trial_->after() == checked.plan && checked.body_need == BodyNeed::kOtherFile;
+  return checked.plan == trial_.after && checked.body_need == BodyNeed::kOtherFile;
 }
 
+// The plan is that of the newest command, which goes for good: redo would bring the same problem.
 void PlanSession::give_up_trial(const Problem& problem) {
-  std::exchange(trial_, nullptr)->go_for_good_when_undone();
+  const_cast<QUndoCommand*>(undo_.command(undo_.index() - 1))->setObsolete(true);
+  stepped_to_ = trial_.before;  // a command that goes is not undone by itself
   undo_.undo();
   replace([&](SessionState& next) { next.problem = std::make_shared<const Problem>(problem); });
 }
 
 // After an edit, undo or redo.
 void PlanSession::take_step() {
-  if (!stepped_to_) return;                                        // the history was emptied
-  if (trial_ && trial_->after() != stepped_to_) trial_ = nullptr;  // may go with the history
+  if (!stepped_to_) return;  // the history was emptied
   const auto plan = std::exchange(stepped_to_, nullptr);
   const bool words_alone =
       now_.checked() && !runner_.busy() && !edited_.isActive() && same_but_for_note_words(*now_.plan, *plan);
@@ -215,10 +207,8 @@ void PlanSession::take_step() {
 }
 
 void PlanSession::take(const RunResult& result) {
-  if (const auto* checked = std::get_if<std::shared_ptr<const CheckedPlan>>(&result)) {
+  if (const auto* checked = std::get_if<std::shared_ptr<const CheckedPlan>>(&result))
     if (is_no_body(**checked)) return give_up_trial(*(*checked)->body_problem);
-    trial_ = nullptr;
-  }
   replace([&](SessionState& next) {
     if (const auto* checked = std::get_if<std::shared_ptr<const CheckedPlan>>(&result)) {
       if ((*checked)->plan == next.plan) next.check = *checked;
@@ -237,7 +227,6 @@ void PlanSession::take(const RunResult& result) {
 }
 
 void PlanSession::reset(SessionState fresh) {
-  trial_ = nullptr;
   autosave_.stop();
   writer_->waitForDone();
   recovery_->remove();

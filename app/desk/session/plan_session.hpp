@@ -19,8 +19,6 @@ class QThreadPool;
 
 namespace wrapgauge {
 
-class EditPlan;
-
 class PlanSession : public QObject {
   Q_OBJECT
  public:
@@ -103,7 +101,9 @@ class PlanSession : public QObject {
   SessionState now_;
   QUndoStack undo_;
   std::shared_ptr<const Plan> stepped_to_;  // by the command that undo just ran; null: by none
-  EditPlan* trial_ = nullptr;               // the newest command, while its body is not known to be one
+  struct {
+    std::shared_ptr<const Plan> before, after;
+  } trial_;  // the newest edit that try_body made; null: none yet
   int merge_round_ = 0;
   RunKind run_kind_ = RunKind::kPreview;  // of the newest run
   EstimateRunner runner_;

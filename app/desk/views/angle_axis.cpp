@@ -66,9 +66,7 @@ double first_tick(const Body& body, double least_deg) {
 void draw_eye(QPainter& painter, double x, const AngleAxisLook& how) {
   painter.setBrush(how.look.colours.ink);
   painter.drawPolygon(QPolygonF({{x, how.y - 2.0}, {x - 6.0, how.y - 12.0}, {x + 6.0, how.y - 12.0}}));
-  const QFontMetricsF metrics(how.look.font);
-  const QString words = AxisWords::tr("seen");
-  painter.drawText(QPointF(x + 9.0, how.y - 4.0), words);
+  painter.drawText(QPointF(x + 9.0, how.y - 4.0), AxisWords::tr("seen"));
 }
 
 }  // namespace

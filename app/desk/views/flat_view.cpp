@@ -66,7 +66,7 @@ FlatView::FlatView(const ShownPlan& shown, Selection& selection, QWidget* parent
   connect(&shown_, &ShownPlan::layoutChanged, this, &FlatView::rebuild);
   connect(&shown_, &ShownPlan::wornChanged, this, &FlatView::show_grips);
   for (const auto signal : {&ShownPlan::wornChanged, &ShownPlan::estimateChanged, &ShownPlan::bodyChanged})
-    connect(&shown_, signal, this, &FlatView::find_angles);
+    connect(&shown_, signal, this, &FlatView::forget_angles);
   connect(&shown_, &ShownPlan::estimateChanged, this, [this] {
     maps_.clear();
     show_map();
@@ -238,10 +238,16 @@ void FlatView::zoom(double factor) {
   scaled_.start();
 }
 
-void FlatView::show_all() {
-  fitted_ = true;
+// All of them, in the scene.
+QRectF FlatView::parts_box() const {
   QRectF all;
   for (const FlatPartItem* item : items_) all |= item->mapRectToScene(item->path().boundingRect());
+  return all;
+}
+
+void FlatView::show_all() {
+  fitted_ = true;
+  const QRectF all = parts_box();
   if (all.isEmpty()) return;
   // The axis round the limb and the scale stand below.
   constexpr double kBelow_pixels = 100.0, kLeastRoom_pixels = 120.0;
@@ -312,27 +318,30 @@ void FlatView::draw_words(QPainter& painter) {
       draw_plate(painter, {8.0 + 0.5 * size.width(), 8.0 + 0.5 * size.height()}, lines, look);
   const QRectF below = draw_length_scale(painter, area, 1e3 * transform().m11(), look);
   QRectF axis;
-  if (!angles_.empty() && shown_.body()) {
+  if (!angles().empty()) {
     painter.setPen(look.colours.ink);
-    draw_angle_axis(painter, angles_, *shown_.body(),
+    draw_angle_axis(painter, angles(), *shown_.body(),
                     {axis_y(), [this](double x_m) { return pixel_at(x_m); }, eye_deg_, look});
     axis = QRectF(area.left(), axis_y() - kAxisAbove, area.width(), kAxisAbove + kAxisBelow);
   }
   draw_labels(painter, labels({above, below, axis}), look);
 }
 
-void FlatView::find_angles() {
-  angles_ = angles_along_layout(shown_);
+void FlatView::forget_angles() {
+  angles_.reset();
   viewport()->update();
+}
+
+// Found when they are first wanted: body, device and result mostly come one right after the other.
+const std::vector<AngleAtX>& FlatView::angles() const {
+  if (!angles_) angles_ = angles_along_layout(shown_);
+  return *angles_;
 }
 
 // Below the layout where there is room, and never on the scale.
 double FlatView::axis_y() const {
   constexpr double kBelowLayout = 34.0, kScale = 44.0;
-  QRectF material;
-  for (const FlatPartItem* item : items_)
-    material |= on_view(item->mapRectToScene(item->path().boundingRect()));
-  return std::min(material.bottom() + kBelowLayout, viewport()->height() - kScale - kAxisBelow);
+  return std::min(on_view(parts_box()).bottom() + kBelowLayout, viewport()->height() - kScale - kAxisBelow);
 }
 
 double FlatView::pixel_at(double x_m) const {
@@ -344,22 +353,19 @@ void FlatView::show_eye(const Vec3& towards_eye) {
   const double angle = angle_about_deg(axis.direction, towards_eye);
   if (eye_deg_ && std::abs(*eye_deg_ - angle) < 0.05) return;
   eye_deg_ = angle;
-  if (!angles_.empty()) viewport()->update();
+  viewport()->update();
 }
 
 bool FlatView::ask_for_look(const QPointF& at) {
   const double x_m = 1e-3 * mapToScene(at.toPoint()).x();
-  const auto angle = angle_at(angles_, x_m);
-  if (angle && shown_.body()) emit lookAsked(outward_at(shown_.body()->axis, *angle));
+  const auto angle = angle_at(angles(), x_m);
+  if (angle) emit lookAsked(outward_at(shown_.body()->axis, *angle));
   return angle.has_value();
 }
 
 std::vector<FlatLabel> FlatView::labels(std::vector<QRectF> taken) const {
   for (const QRectF& line : grips_.line_boxes()) taken.push_back(on_view(line));
-  QRectF material;
-  for (const FlatPartItem* item : items_)
-    material |= on_view(item->mapRectToScene(item->path().boundingRect()));
-  LabelRoom room{viewport()->rect(), material, QFontMetricsF(font()), std::move(taken)};
+  LabelRoom room{viewport()->rect(), on_view(parts_box()), QFontMetricsF(font()), std::move(taken)};
   std::vector<FlatLabel> labels;
   for (const FlatPartItem* item : items_)
     if (item->part().kind == LayoutPart::Kind::kChamber)

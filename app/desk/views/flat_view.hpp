@@ -32,8 +32,8 @@ class FlatView : public QGraphicsView {
   void show_all();
   // From where the body is looked at, marked on the axis round the limb.
   void show_eye(const Vec3& towards_eye);
-  const std::vector<AngleAtX>& angles() const { return angles_; }
-  double axis_y() const;  // of that axis, in the viewport
+  const std::vector<AngleAtX>& angles() const;  // empty without a body
+  double axis_y() const;                        // of that axis, in the viewport
   double pixel_at(double x_m) const;
   QImage picture();
   // The words of the chambers, clear of what is `taken`; pixels of the viewport.
@@ -77,7 +77,8 @@ class FlatView : public QGraphicsView {
   Vec2 snapped(const FlatPartItem& item, const Vec2& wished_m);
   Vec2 snapped(const Bounds2& box_m, const FlatPartItem* except, const Vec2& wished_m);
   void draw_words(QPainter& painter);
-  void find_angles();
+  QRectF parts_box() const;
+  void forget_angles();
   bool ask_for_look(const QPointF& at);
   LabelledShape labelled(const FlatPartItem& chamber) const;
   QRectF on_view(const QRectF& scene) const;
@@ -94,7 +95,7 @@ class FlatView : public QGraphicsView {
   double map_scale_ = 4.0;                          // pixels a millimetre
   QTimer scaled_;
   bool editable_ = true, fitted_ = true, rebuilding_ = false;
-  std::vector<AngleAtX> angles_;
+  mutable std::optional<std::vector<AngleAtX>> angles_;  // none: to be found
   std::optional<double> eye_deg_;
   bool rolling_ = false;  // a hand is on the axis
   std::optional<double> guide_x_m_, guide_y_m_;

@@ -16,7 +16,7 @@ namespace wrapgauge {
 // The axis round the limb: the body turns to where the hand is.
 void FlatView::mousePressEvent(QMouseEvent* event) {
   constexpr double kReach = 16.0;
-  const bool on_axis = !angles_.empty() && std::abs(event->position().y() - axis_y()) < kReach;
+  const bool on_axis = !angles().empty() && std::abs(event->position().y() - axis_y()) < kReach;
   if (on_axis && event->button() == Qt::LeftButton && ask_for_look(event->position())) {
     rolling_ = true;
     return;

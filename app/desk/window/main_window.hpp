@@ -3,9 +3,9 @@
 
 #include <QMainWindow>
 #include <filesystem>
-#include <functional>
 
 #include "app/desk/session/plan_session.hpp"
+#include "app/desk/views/filling_frames.hpp"
 #include "app/desk/window/look.hpp"
 #include "app/desk/window/print_page.hpp"
 #include "app/desk/window/welcome_page.hpp"
@@ -82,10 +82,9 @@ class MainWindow : public QMainWindow {
   bool save();
   bool save_as(const QString& title = {});
   void save_results();
-  using WriteFilling = std::function<Result<int>(const std::function<QImage()>& picture,
-                                                 const std::function<bool(int done)>& go_on)>;
+  using WriteFilling = decltype(&write_filling_frames);
   bool has_filling();
-  void write_filling(const QString& title, const WriteFilling& write, const QString& said);
+  void write_filling(const QString& to, const QString& title, WriteFilling write, const QString& said);
   void save_filling();
   void save_film();
   void print();

@@ -68,18 +68,22 @@ bool MainWindow::has_filling() {
   return has;
 }
 
-void MainWindow::write_filling(const QString& title, const WriteFilling& write, const QString& said) {
+void MainWindow::write_filling(const QString& to, const QString& title, WriteFilling write,
+                               const QString& said) {
+  if (to.isEmpty()) return;
   QProgressDialog progress(title, tr("Cancel"), 0, kFillingFrames, this);
   progress.setWindowModality(Qt::WindowModal);
   views_->strip().play(false);
-  const auto written = write([this] { return views_->body().picture(); },
-                             [&](int done) {
-                               progress.setValue(done);  // lets the button be pressed
-                               return !progress.wasCanceled();
-                             });
+  const auto written = write(
+      to.toStdString(), views_->selection(), views_->shown().state_count(), kFillingFrames,
+      [this] { return views_->body().picture(); },
+      [&](int done) {
+        progress.setValue(done);  // lets the button be pressed
+        return !progress.wasCanceled();
+      });
   progress.reset();
   if (written)
-    message_->say_news(said.arg(*written));
+    message_->say_news(said.arg(*written).arg(to));
   else if (written.problem().kind != ProblemKind::kCancelled)
     say(written.problem());
 }
@@ -89,14 +93,8 @@ void MainWindow::save_filling() {
   const QString folder =
       QFileDialog::getSaveFileName(this, tr("A new folder for the pictures of the filling"), tr("filling"),
                                    {}, nullptr, QFileDialog::DontConfirmOverwrite);
-  if (folder.isEmpty()) return;
-  write_filling(
-      tr("Saving pictures of the filling"),
-      [&](const auto& picture, const auto& go_on) {
-        return write_filling_frames(folder.toStdString(), views_->selection(), views_->shown().state_count(),
-                                    kFillingFrames, picture, go_on);
-      },
-      tr("%1 pictures of the filling were written to %2.").arg(QStringLiteral("%1"), folder));
+  write_filling(folder, tr("Saving pictures of the filling"), write_filling_frames,
+                tr("%1 pictures of the filling were written to %2."));
 }
 
 void MainWindow::save_film() {
@@ -104,14 +102,8 @@ void MainWindow::save_film() {
   const QString file =
       QFileDialog::getSaveFileName(this, tr("Save the filling as a film"),
                                    tr("filling") + QStringLiteral(".webp"), tr("WebP films (*.webp)"));
-  if (file.isEmpty()) return;
-  write_filling(
-      tr("Making the film of the filling"),
-      [&](const auto& picture, const auto& go_on) {
-        return write_filling_film(file.toStdString(), views_->selection(), views_->shown().state_count(),
-                                  kFillingFrames, picture, go_on);
-      },
-      tr("A film of %1 pictures was written to %2.").arg(QStringLiteral("%1"), file));
+  write_filling(file, tr("Making the film of the filling"), write_filling_film,
+                tr("A film of %1 pictures was written to %2."));
 }
 
 // As it stands on the screen: what is out of date says so.

@@ -3,9 +3,7 @@
 #include <benchmark/benchmark.h>
 
 #include <QElapsedTimer>
-#include <QGuiApplication>
 #include <QProcess>
-#include <QScreen>
 #include <QSlider>
 #include <QTemporaryDir>
 #include <QTextBrowser>
@@ -15,6 +13,7 @@
 #include "app/desk/window/main_window.hpp"
 #include "app/desk/window/plan_column.hpp"
 #include "app/desk/window/view_area.hpp"
+#include "tests/desk_session/on_screen.hpp"
 #include "tests/desk_session/wait_until.hpp"
 
 namespace wrapgauge {
@@ -52,15 +51,6 @@ double seconds(const QElapsedTimer& timer) {
   return 1e-9 * static_cast<double>(timer.nsecsElapsed());
 }
 
-template <class IsIt>
-bool on_screen(const IsIt& is_it) {
-  const QImage screen = QGuiApplication::primaryScreen()->grabWindow(0).toImage();
-  for (int y = 10; y < screen.height(); y += 7)
-    for (int x = 10; x < screen.width(); x += 7)
-      if (is_it(screen.pixelColor(x, y))) return true;
-  return false;
-}
-
 // Seen on the screen as a user sees it: the program's own process, from its start.
 template <class IsIt>
 void time_start(benchmark::State& state, const IsIt& is_it) {
@@ -82,7 +72,7 @@ void time_start(benchmark::State& state, const IsIt& is_it) {
 }
 
 void first_picture(benchmark::State& state) {
-  time_start(state, [](const QColor& c) { return c.lightness() > 200; });
+  time_start(state, is_bright);
 }
 BENCHMARK(first_picture)->UseManualTime()->Iterations(3)->Unit(benchmark::kMillisecond);
 
