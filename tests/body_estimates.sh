@@ -1,5 +1,5 @@
 #!/bin/sh
-# Writes docs/body-estimates.md: estimates on three mended scans and six forms, with the program as a user runs it.
+# Writes docs/body-estimates.md: estimates on three repaired scans and six forms, with the program as a user runs it.
 # Needs the folder ../shared; takes some minutes.  Usage: sh tests/body_estimates.sh [RESULTS]
 set -eu
 root=$(cd "$(dirname "$0")/.." && pwd)
@@ -14,13 +14,13 @@ mkdir -p "$results"
 rows=$results/rows
 : > "$rows"
 
-# scan NAME PART SCAN MEND_OPTIONS: mended and cut out, as a body file, a picture and the body of a plan.
+# scan NAME PART SCAN REPAIR_OPTIONS: repaired and cut out, as a body file, a picture and the body of a plan.
 scan() {
   name=$1 part=$2 file=$3
   shift 3
-  "$wrapgauge" body mend "$file" --unit mm --out "$results/$name.obj" --picture "$results/$name.png" "$@" \
-    > "$results/$name-mend.txt"
-  body="{\"file\": \"$file\", \"unit\": \"mm\", \"part\": \"$part\", $(sed -n 's/^for a plan: //p' "$results/$name-mend.txt")}"
+  "$wrapgauge" body repair "$file" --unit mm --out "$results/$name.obj" --picture "$results/$name.png" "$@" \
+    > "$results/$name-repair.txt"
+  body="{\"file\": \"$file\", \"unit\": \"mm\", \"part\": \"$part\", $(sed -n 's/^for a plan: //p' "$results/$name-repair.txt")}"
 }
 
 # form NAME OPTIONS: the same for a form.
@@ -83,15 +83,12 @@ form torso --sex female --percentile 50
 estimate torso "form torso, woman, P50" '' 185 90 "$pads" round-pad
 
 {
-  echo "# Estimates on mended scans and on forms"
+  echo "# Estimates on repaired scans and on forms"
   echo
-  echo "Written by \`sh tests/body_estimates.sh\`, which runs the program as a user would: \`body mend\` with a cut or \`body make\`,"
-  echo "\`layout make\` for the body's girths, \`estimate\` with a mesh edge of 6 mm, and of 9.6 mm for the mesh error (unknown: no"
-  echo "equilibrium was found on that one). Where less is inside than was asked for (3 kPa in cuffs), the chambers run away above"
-  echo "it and the row is of that last state. The scans are those of [mended scans](scan-mending.md). Of each device the chamber"
-  echo "with the highest peak; exit code 0: nothing above a limit, 4: something is, 5: not to be worn. Nobody designed these"
-  echo "devices for anyone: they show that the whole way runs, and no more. On the scans nobody has marked the bony and nerve"
-  echo "sites, so tissue is taken as thin everywhere as over the shallowest of them."
+  echo "Written by \`sh tests/body_estimates.sh\`: \`body repair\` with a cut or \`body make\`, \`layout make\` for the girths, \`estimate\` at"
+  echo "6 mm, and 9.6 mm for the mesh error. Where less is inside than was asked for (3 kPa in cuffs) the chambers run away above it."
+  echo "The chamber with the highest peak of each. Nobody designed these devices: they show that the whole way runs, and no more. On"
+  echo "scans nobody marked the sites, so tissue is as thin everywhere as over the shallowest. Scans: [repaired](scan-repair.md)."
   echo
   echo "| body | layout | chamber | inside kPa | mean kPa | peak over 1 cm² kPa | of it in contact | largest residual N | mesh error of the peak kPa | exit code |"
   echo "|---|---|---|---|---|---|---|---|---|---|"

@@ -28,7 +28,7 @@ declare -A words=(
   [spread]="spread $plan --out out --runs 8 --preview-mm 10 --edge-mm 10"
   [body-make]="body make calf --sex male --out calf.obj --picture calf.png"
   [body-check]="body check $work/scan.stl --unit mm"
-  [body-mend]="body mend $work/scan.stl --unit mm --keep-table --hole-mm 0 --out mended.vtp --picture mended.png"
+  [body-repair]="body repair $work/scan.stl --unit mm --keep-table --hole-mm 0 --out repaired.vtp --picture repaired.png"
   [body-girths]="body girths $work/scan.stl --unit mm --every 20 --out checked.ply --picture girths.png"
   [layout-make]="layout make cuff --girth 260 --chambers 4 --out made.json"
   [layout-check]="layout check $work/demo/layouts/forearm-cuff.json --plan $plan"
@@ -36,7 +36,7 @@ declare -A words=(
   [layout-template]="layout template $plan --out template.pdf"
   [layout-template-svg]="layout template $plan --out template.svg"
 )
-order="demo look estimate estimate-coarse note ceiling aim spread body-make body-check body-mend body-girths layout-make
+order="demo look estimate estimate-coarse note ceiling aim spread body-make body-check body-repair body-girths layout-make
   layout-check layout-read layout-template layout-template-svg"
 [ $# -gt 0 ] && order=$*
 

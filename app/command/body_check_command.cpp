@@ -67,13 +67,13 @@ std::string report_json(const CheckedBody& checked) {
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-// A table that hangs together with the limb: the body check keeps it, only mending drops it.
+// A table that hangs together with the limb: the body check keeps it, only a repair drops it.
 void note_table(CheckedBody& checked) {
   const auto without = drop_table({checked.body.surface, checked.body.axis, true}, {});
   if (!without || without->scan.surface.faces.rows() == checked.body.surface.faces.rows()) return;
   checked.report.notes.push_back(Phrase::worded(
       "A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge "
-      "body mend."));
+      "body repair."));
 }
 
 int run_body_check(const BodyCheckCommand& command, Streams streams) {

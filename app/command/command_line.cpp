@@ -45,9 +45,9 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_advise(app, action);
   add_vary(app, action);
   add_note(app, action);
-  CLI::App& body = add_group(app, "body", "Check, mend, make and measure bodies");
+  CLI::App& body = add_group(app, "body", "Check, repair, make and measure bodies");
   add_body_check(body, action);
-  add_body_mend(body, action);
+  add_body_repair(body, action);
   add_body_make(body, action);
   add_body_girths(body, action);
   add_body_sites(body, action);

@@ -35,7 +35,7 @@ void add_demo(CLI::App& app, Action& action);
 
 // Group `body`.
 void add_body_check(CLI::App& body, Action& action);
-void add_body_mend(CLI::App& body, Action& action);
+void add_body_repair(CLI::App& body, Action& action);
 void add_body_make(CLI::App& body, Action& action);
 void add_body_girths(CLI::App& body, Action& action);
 void add_body_sites(CLI::App& body, Action& action);

@@ -144,7 +144,7 @@ bool ends_with(const fs::path& file, const char* ending) {
   return file.extension() == ending;
 }
 
-// Writes by the ending of the file's name, and says what is still to be mended.
+// Writes by the ending of the file's name, and says what is still to be corrected.
 int write(const Layout& layout, const fs::path& file, Streams streams) {
   const auto written = ends_with(file, ".svg")   ? write_layout_svg(layout, file)
                        : ends_with(file, ".dxf") ? write_layout_dxf(layout, file)

@@ -44,9 +44,8 @@ Phrase label_words(const std::filesystem::path& mesh, const BodyLabel& label, co
     return Phrase::worded("label '%1' read: it marks %2 places that bear less.",
                           {name, figures_of(static_cast<int>(label.sites.size()))});
   return Phrase::worded(
-      "label '%1' read: its %2 places that bear less and its front are left out, because the steps of "
-      "mending "
-      "move the body.",
+      "label '%1' read: its %2 places that bear less and its front are left out, because the "
+      "repair steps move the body.",
       {name, figures_of(static_cast<int>(label.sites.size()))});
 }
 

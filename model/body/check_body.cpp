@@ -158,7 +158,7 @@ Problem with_table_named(Problem problem, const std::vector<Repair>& repairs) {
           in_a_row(
               {phrase_of(problem),
                Phrase::worded("It is the largest of several pieces: if it is a table under a limb, drop it "
-                              "with 'wrapgauge body mend'.")}));
+                              "with 'wrapgauge body repair'.")}));
   return problem;
 }
 

@@ -18,7 +18,7 @@ Result<TriangleMesh> remeshed(const TriangleMesh& surface, Length edge) {
   auto mesh = to_cgal(surface);
   if (!mesh)
     return bad_input(
-        Phrase::worded("Only a surface whose edges have two faces can be decimated; mend it first."));
+        Phrase::worded("Only a surface whose edges have two faces can be decimated; repair it first."));
   try {
     PMP::isotropic_remeshing(faces(*mesh), edge.si(), *mesh,
                              CGAL::parameters::number_of_iterations(4).number_of_relaxation_steps(2));

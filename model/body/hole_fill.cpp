@@ -80,7 +80,7 @@ Result<Mended> fill_holes(const Scan& scan, const FillHoles& options) {
   auto mesh = to_cgal(scan.surface);
   if (!mesh)
     return bad_input(
-        Phrase::worded("Holes can only be filled in a surface whose edges have two faces; mend it first."));
+        Phrase::worded("Holes can only be filled in a surface whose edges have two faces; repair it first."));
   Tally tally;
   int ends = 0;
   for (const OpenEnd& end : find_open_ends(scan.surface, scan.axis)) {

@@ -66,7 +66,7 @@ std::optional<Problem> choose_piece(RepairedSurface& surface, Log& log) {
     return bad_input(Phrase::worded(
         "The mesh holds %1 separate pieces, the two largest with %2 % and %3 % of the area, so it "
         "may be two limbs: write each to a file of its own with 'wrapgauge body pieces' and name "
-        "the one you mean; a table under a limb is dropped by mending.",
+        "the one you mean; a table under a limb is dropped by 'wrapgauge body repair'.",
         {figures_of(choice.pieces), figures_of(std::to_string(std::lround(100.0 * choice.share_of_area))),
          figures_of(std::to_string(std::lround(100.0 * choice.next_share)))}));
   log.add(RepairKind::kOtherPieces, choice.faces_left_out,
@@ -97,7 +97,7 @@ Result<RepairedSurface> repair_surface(Points3 vertices, Triangles faces) {
   const std::optional<int> turned = turn_outward(surface.vertices, surface.faces);
   if (!turned)
     return bad_input(Phrase::worded(
-        "The surface has only one side, like a twisted ring, so no outside can be told; mend it "
+        "The surface has only one side, like a twisted ring, so no outside can be told; correct it "
         "in the program that made it."));
   log.add(RepairKind::kTurned, *turned, Phrase::worded("Turned %1 to face outward.", {face_count(*turned)}));
   drop_unused_vertices(surface);

@@ -56,7 +56,7 @@ BodyFile body_file(JsonObject& object) {
   if (object.has("front"))
     body.front = direction_from_json(object, "front", Phrase::worded("point it to the person's front"));
   if (object.has("side")) body.side = side_from_name(object.choice("side", {"right", "left"}));
-  read_each(object, "mend", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
+  read_each(object, "repair", [&](JsonObject& item) { body.mend.push_back(mend_step_from_json(item)); });
   return body;
 }
 

@@ -21,7 +21,7 @@ ordered_json body_json(const BodyFile& body) {
   if (body.axis_direction) out["axis"] = direction_to_json(*body.axis_direction);
   if (body.front) out["front"] = direction_to_json(*body.front);
   if (body.side) out["side"] = side_name(*body.side);
-  if (!body.mend.empty()) out["mend"] = mend_steps_to_json(body.mend);
+  if (!body.mend.empty()) out["repair"] = mend_steps_to_json(body.mend);
   return out;
 }
 

@@ -3711,8 +3711,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Das Layout sitzt zwischen seinen Kanten lose: die Gliedmaße misst bei %2 im Umfang %1, %3 weniger, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
         </message>
         <message>
-            <source>A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge body mend.</source>
-            <translation>Eine ebene Fläche unter dem Körper sieht wie ein Tisch aus und wurde mitgemessen. Entfernen Sie ihn: wrapgauge body mend.</translation>
+            <source>A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge body repair.</source>
+            <translation>Eine ebene Fläche unter dem Körper sieht wie ein Tisch aus und wurde mitgemessen. Entfernen Sie ihn: wrapgauge body repair.</translation>
         </message>
         <message>
             <source>The surface is closed: it has no open ends.</source>
@@ -6051,7 +6051,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Die Seite ließ sich nicht drucken: einen anderen Drucker oder eine andere Datei wählen.</translation>
         </message>
         <message>
-            <source>label '%1' read: its %2 places that bear less and its front are left out, because the steps of mending move the body.</source>
+            <source>label '%1' read: its %2 places that bear less and its front are left out, because the repair steps move the body.</source>
             <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
         </message>
         <message>
@@ -6519,11 +6519,11 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Die Oberfläche (%1) ist flach: %2 mal %3 mal %4 Einheiten; das ist keine Gliedmaße.</translation>
         </message>
         <message>
-            <source>It is the largest of several pieces: if it is a table under a limb, drop it with 'wrapgauge body mend'.</source>
-            <translation>Sie ist das größte von mehreren Stücken: Ist sie ein Tisch unter einer Gliedmaße, ihn beim Ausbessern entfernen („wrapgauge body mend“).</translation>
+            <source>It is the largest of several pieces: if it is a table under a limb, drop it with 'wrapgauge body repair'.</source>
+            <translation>Sie ist das größte von mehreren Stücken: Ist sie ein Tisch unter einer Gliedmaße, ihn beim Ausbessern entfernen („wrapgauge body repair“).</translation>
         </message>
         <message>
-            <source>Only a surface whose edges have two faces can be decimated; mend it first.</source>
+            <source>Only a surface whose edges have two faces can be decimated; repair it first.</source>
             <translation>Nur eine Oberfläche, deren Kanten zwei Flächen haben, lässt sich neu vernetzen; zuerst ausbessern.</translation>
         </message>
         <message>
@@ -6535,7 +6535,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Kanten von %1 sind für diese Oberfläche zu lang; kürzere wählen.</translation>
         </message>
         <message>
-            <source>Holes can only be filled in a surface whose edges have two faces; mend it first.</source>
+            <source>Holes can only be filled in a surface whose edges have two faces; repair it first.</source>
             <translation>Löcher lassen sich nur in einer Oberfläche füllen, deren Kanten zwei Flächen haben; zuerst ausbessern.</translation>
         </message>
         <message>
@@ -6623,15 +6623,15 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>nichts davon</translation>
         </message>
         <message>
-            <source>The mesh holds %1 separate pieces, the two largest with %2 % and %3 % of the area, so it may be two limbs: write each to a file of its own with 'wrapgauge body pieces' and name the one you mean; a table under a limb is dropped by mending.</source>
-            <translation>Das Netz besteht aus %1 getrennten Stücken, die zwei größten mit %2 % und %3 % der Fläche, es können also zwei Gliedmaßen sein: jedes mit „wrapgauge body pieces“ in eine eigene Datei schreiben und die gemeinte nennen; einen Tisch unter der Gliedmaße entfernt das Ausbessern.</translation>
+            <source>The mesh holds %1 separate pieces, the two largest with %2 % and %3 % of the area, so it may be two limbs: write each to a file of its own with 'wrapgauge body pieces' and name the one you mean; a table under a limb is dropped by 'wrapgauge body repair'.</source>
+            <translation>Das Netz besteht aus %1 getrennten Stücken, die zwei größten mit %2 % und %3 % der Fläche, es können also zwei Gliedmaßen sein: jedes mit „wrapgauge body pieces“ in eine eigene Datei schreiben und die gemeinte nennen; einen Tisch unter der Gliedmaße entfernt „wrapgauge body repair“.</translation>
         </message>
         <message>
             <source>The mesh has no face with any area; it is not a body surface.</source>
             <translation>Das Netz hat keine Fläche mit einem Inhalt; es ist keine Körperoberfläche.</translation>
         </message>
         <message>
-            <source>The surface has only one side, like a twisted ring, so no outside can be told; mend it in the program that made it.</source>
+            <source>The surface has only one side, like a twisted ring, so no outside can be told; correct it in the program that made it.</source>
             <translation>Die Oberfläche hat nur eine Seite, wie ein verdrehter Ring, also gibt es kein Außen; in dem Programm ausbessern, das sie gemacht hat.</translation>
         </message>
         <message>

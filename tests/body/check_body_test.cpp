@@ -98,7 +98,7 @@ TEST(CheckBody, AStrayVertexIsNamedWhetherOrNotTheSizeIsStillALimbs) {
 TEST(CheckBody, ATableTakenForTheBodyIsNamedAsOne) {
   RawMesh raw = shapes::limb();
   shapes::add_table(raw, 6.0, 0.0, 20.0);
-  EXPECT_NE(refusal(raw).find("if it is a table under a limb, drop it with 'wrapgauge body mend'"),
+  EXPECT_NE(refusal(raw).find("if it is a table under a limb, drop it with 'wrapgauge body repair'"),
             std::string::npos)
       << refusal(raw);
 }

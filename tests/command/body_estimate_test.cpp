@@ -76,14 +76,14 @@ TEST_F(BodyEstimate, RunsOnForms) {
   }
 }
 
-TEST_F(BodyEstimate, RunsOnAMendedScan) {
+TEST_F(BodyEstimate, RunsOnARepairedScan) {
   const RawMesh scan = shapes::scan_of_limb(shapes::egg_limb(), 0.4, true);
   ASSERT_TRUE(write_mesh({1e-3 * scan.vertices, scan.faces}, folder_ / "scan.ply").ok());
-  ASSERT_EQ(run({"body", "mend", path("scan.ply"), "--unit", "mm", "--cut", "15", "225", "--out",
+  ASSERT_EQ(run({"body", "repair", path("scan.ply"), "--unit", "mm", "--cut", "15", "225", "--out",
                  path("body.obj")}),
             0);
   json body{{"file", "scan.ply"}, {"unit", "mm"}, {"part", "forearm"}};
-  body["mend"] = json::parse(said_after("for a plan: \"mend\": "));
+  body["repair"] = json::parse(said_after("for a plan: \"repair\": "));
   expect_estimate(body, "forearm relaxed", 110);
 }
 

@@ -22,7 +22,7 @@ TEST_F(BadFile, ABadFileIsSaidInTheTerminalsWordsAndThePlanStays) {
   const QString there = window_.views().shown().no_body();
   EXPECT_TRUE(there.startsWith(QStringLiteral("nan_vertex.obj could not be read"))) << there.toStdString();
   EXPECT_TRUE(there.contains(QString::fromStdString(terminal.problem().message)));
-  EXPECT_FALSE(there.contains(QStringLiteral("mend it"))) << "no mending brings a number back";
+  EXPECT_FALSE(there.contains(QStringLiteral("repair it"))) << "no repair brings a number back";
   picture(QStringLiteral("bad-file"));
   hand::drop(window_, root() / "holiday.txt");
   EXPECT_TRUE(window_.message().words().contains(QStringLiteral("holiday.txt")));

@@ -40,10 +40,10 @@ class ScanJob : public JobTest {
     hand::choose(window_, QStringLiteral("Part of the person"), QStringLiteral("forearm"));
     ASSERT_TRUE(wait_for_checks());
     EXPECT_EQ(state(PlanStep::kBody), "ready");
-    EXPECT_TRUE(is_said(QStringLiteral("Loose crumbs: Dropped"))) << "what mending did is not said";
+    EXPECT_TRUE(is_said(QStringLiteral("Loose crumbs: Dropped"))) << "what the repair did is not said";
     EXPECT_FALSE(is_said(QStringLiteral("decimate"))) << "a step is called as it is inside the program";
     EXPECT_GT(named<QTableWidget>(QStringLiteral("girths"))->rowCount(), 5);
-    picture(QStringLiteral("walk-2-mended"));
+    picture(QStringLiteral("walk-2-repaired"));
   }
 
   // Says what the shapes are that the window can only guess, once for their group.

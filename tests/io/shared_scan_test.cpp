@@ -1,5 +1,5 @@
 // Scans of limbs whose clean shape is known, mended and laid over it. The lines printed become the table
-// docs/scan-mending.md, see tests/scan_mending.sh.
+// docs/scan-repair.md, see tests/scan_repair.sh.
 #include <gtest/gtest.h>
 
 #include <Eigen/Dense>

@@ -202,10 +202,11 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
   expect("/bony_sites/0/kind", "muscle", "kind is \"muscle\"; it must be one of: bone, nerve");
   expect("/bony_sites/0/status", "sure", "status");
   expect("/bony_sites/0/point_mm", {1, 2}, "point_mm must be a list of 3 numbers");
-  expect("/body/mend/0/step", "polish", "body, mend 1: step is \"polish\"; it must be one of: drop table");
-  expect("/body/mend/3/passes", 0, "mend 4: passes is 0");
-  expect("/body/mend/3/edge_mm", 4, "mend 4: the key \"edge_mm\" is not known");
-  expect("/body/mend/5/to_mm", 10, "mend 6: to_mm must be larger than from_mm");
+  expect("/body/repair/0/step", "polish",
+         "body, repair 1: step is \"polish\"; it must be one of: drop table");
+  expect("/body/repair/3/passes", 0, "repair 4: passes is 0");
+  expect("/body/repair/3/edge_mm", 4, "repair 4: the key \"edge_mm\" is not known");
+  expect("/body/repair/5/to_mm", 10, "repair 6: to_mm must be larger than from_mm");
   expect("/regions/0/near", "knee", "near names the landmark 'knee'; the plan has 'belly', 'styloid'");
   expect("/regions/0/point_mm", {1, 2, 3}, "regions 1: give exactly one of near, point_mm and stations_mm");
   expect("/regions/1/by_distance/1/at_mm", 0, "regions 2, by_distance 2: at_mm must grow");
@@ -286,9 +287,9 @@ TEST(PlanFromJson, KnowsTheKeysOfTheSchemaAndNoOthers) {
   json region = plan["regions"][0];
   for (const json& other : plan["regions"]) region.update(other);
   expect_keys(schema["properties"]["regions"]["items"], region);
-  const json& steps = schema["properties"]["body"]["oneOf"][0]["properties"]["mend"]["items"]["oneOf"];
-  ASSERT_EQ(steps.size(), plan["body"]["mend"].size());
-  for (const json& step : plan["body"]["mend"])
+  const json& steps = schema["properties"]["body"]["oneOf"][0]["properties"]["repair"]["items"]["oneOf"];
+  ASSERT_EQ(steps.size(), plan["body"]["repair"].size());
+  for (const json& step : plan["body"]["repair"])
     for (const json& described : steps)
       if (described["properties"]["step"]["const"] == step["step"]) expect_keys(described, step);
   json tissue = plan["tissue"];

@@ -10,7 +10,7 @@ inline nlohmann::json whole_plan() {
     "wrapgauge-plan": 1, "name": "pad",
     "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2], "part": "forearm", "side": "left", "front": [0, 3, 0],
       "sites_confirmed": {"who": "A. Person, physiotherapist", "when": "2026-11-20", "why": "felt and marked"},
-      "mend": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
+      "repair": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
                {"step": "drop crumbs", "below_share": 0.2}, {"step": "fill holes", "up_to_mm": 50},
                {"step": "smooth", "passes": 7}, {"step": "pose", "distal": "thick", "turn_deg": 30},
                {"step": "cut", "from_mm": 10, "to_mm": 200}, {"step": "mirror"},

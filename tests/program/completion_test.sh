@@ -15,9 +15,9 @@ expect() {
   [ "${COMPREPLY[*]}" = "$wanted" ] || { echo "FAILED: '$*' is completed to '${COMPREPLY[*]}' and not to '$wanted'"; exit 1; }
 }
 expect body bo
-expect "mend make" body m
+expect make body m
 expect "--no-mesh-error --note" estimate --no
-expect --keep-table body mend --keep
+expect --keep-table body repair --keep
 expect "--no-mesh-error --note" estimate plan.json --no
 cd "$2"
 expect README.md look READ

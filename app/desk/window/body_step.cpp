@@ -80,7 +80,7 @@ BodyStep::BodyStep(PlanSession& session, QWidget* parent)
       mending_(
           mend_box_, column_form(mend_box_),
           [this](const QString&, const QString&, const auto& edit) {
-            change_file(tr("Repair the scan"), QStringLiteral("body.mend"),
+            change_file(tr("Repair the scan"), QStringLiteral("body.repair"),
                         [&](BodyFile& file) { edit(file.mend); });
           },
           true),

@@ -17,7 +17,7 @@ namespace {
 using nlohmann::json;
 
 // A folder with a noisy, holed scan and a plan whose body is a form.
-class BodyMend : public CommandTest {
+class BodyRepair : public CommandTest {
  protected:
   void SetUp() override {
     CommandTest::SetUp();
@@ -38,7 +38,7 @@ class BodyMend : public CommandTest {
     std::ofstream(folder_ / "plan.json") << plan.dump();
   }
   int run(std::vector<std::string> options) {
-    options.insert(options.begin(), {"body", "mend", path("scan.ply"), "--unit", "mm"});
+    options.insert(options.begin(), {"body", "repair", path("scan.ply"), "--unit", "mm"});
     std::ostringstream out, err;
     const int code = run_command_line(options, {out, err});
     out_ = out.str();
@@ -49,7 +49,7 @@ class BodyMend : public CommandTest {
   std::string out_, err_;
 };
 
-TEST_F(BodyMend, WritesTheBodyAndItsPictureAndLeavesTheScanAlone) {
+TEST_F(BodyRepair, WritesTheBodyAndItsPictureAndLeavesTheScanAlone) {
   const std::string scan = bytes("scan.ply");
   ASSERT_EQ(run({"--cut", "20", "200", "--out", path("limb.stl"), "--picture", path("limb.png")}), 0) << err_;
   EXPECT_EQ(bytes("scan.ply"), scan);
@@ -60,13 +60,13 @@ TEST_F(BodyMend, WritesTheBodyAndItsPictureAndLeavesTheScanAlone) {
     EXPECT_NE(out_.find(part), std::string::npos) << part << out_;
 }
 
-TEST_F(BodyMend, TheStepsInThePlanGiveTheSameBodyAgain) {
+TEST_F(BodyRepair, TheStepsInThePlanGiveTheSameBodyAgain) {
   ASSERT_EQ(run({"--edge-mm", "5", "--plan", path("plan.json"), "--json"}), 0) << err_;
   const json said = json::parse(out_), plan = json::parse(bytes("plan.json"));
   EXPECT_EQ(plan["body"]["file"], "scan.ply");
   EXPECT_EQ(plan["body"]["part"], "lower leg") << "the form's part is lost with the form";
   EXPECT_EQ(plan["body"]["unit"], "mm");
-  EXPECT_EQ(plan["body"]["mend"], said["mend"]);
+  EXPECT_EQ(plan["body"]["repair"], said["repair"]);
   EXPECT_EQ(plan["wear"]["anchor"]["station_mm"], 255);
   std::ostringstream out, err;
   run_command_line({"look", path("plan.json")}, {out, err});
@@ -82,7 +82,7 @@ TEST_F(BodyMend, TheStepsInThePlanGiveTheSameBodyAgain) {
   EXPECT_NE(unwrapped(out.str()).find("body: decimate: Meshed anew"), std::string::npos);
 }
 
-TEST_F(BodyMend, ALayoutOverANoGoRegionIsRefusedByName) {
+TEST_F(BodyRepair, ALayoutOverANoGoRegionIsRefusedByName) {
   ASSERT_EQ(run({"--plan", path("plan.json")}), 0) << err_;
   json plan = json::parse(bytes("plan.json"));
   plan["wear"]["anchor"]["station_mm"] = 120;
@@ -95,7 +95,7 @@ TEST_F(BodyMend, ALayoutOverANoGoRegionIsRefusedByName) {
       << err.str();
 }
 
-TEST_F(BodyMend, BadOptionsExitWithTwoAndWriteNothing) {
+TEST_F(BodyRepair, BadOptionsExitWithTwoAndWriteNothing) {
   EXPECT_EQ(run({"--out", path("scan.ply")}), 2);
   EXPECT_NE(err_.find("the scan itself"), std::string::npos);
   EXPECT_EQ(run({"--out", path("limb.dae")}), 2);

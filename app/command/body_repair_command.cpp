@@ -16,16 +16,16 @@
 namespace wrapgauge {
 namespace {
 
-constexpr const char* kBodyMendExamples =
+constexpr const char* kBodyRepairExamples =
     "The scan's file stays as it is. Steps, in this order: drop a table, drop\n"
     "crumbs, fill holes, smooth, pose, cut (if asked for), mirror (if asked for),\n"
     "decimate. With --plan they are kept in the plan, where each can be changed or\n"
     "taken out again.\n"
     "Examples:\n"
-    "  wrapgauge body mend scan.ply --unit mm --out calf.stl --picture calf.png\n"
-    "  wrapgauge body mend scan.glb --cut 15 340 --edge-mm 5 --plan cuff.json\n";
+    "  wrapgauge body repair scan.ply --unit mm --out calf.stl --picture calf.png\n"
+    "  wrapgauge body repair scan.glb --cut 15 340 --edge-mm 5 --plan cuff.json\n";
 
-struct BodyMendCommand {
+struct BodyRepairCommand {
   std::filesystem::path scan, out, picture, plan;
   std::string unit, distal = "thin";
   bool keep_table = false, mirror = false, json = false;
@@ -34,7 +34,7 @@ struct BodyMendCommand {
   std::vector<double> cut_mm;
 };
 
-std::vector<MendStep> steps_of(const BodyMendCommand& command) {
+std::vector<MendStep> steps_of(const BodyRepairCommand& command) {
   std::vector<MendStep> steps;
   if (!command.keep_table) steps.push_back(DropTable{});
   steps.push_back(DropCrumbs{});
@@ -54,7 +54,7 @@ std::vector<MendStep> steps_of(const BodyMendCommand& command) {
 std::string report_json(const MendedBody& mended, const std::vector<MendStep>& steps) {
   using Json = nlohmann::ordered_json;
   const auto rounded = [](double value) { return std::round(value * 1e4) / 1e4; };
-  Json json{{"wrapgauge-mend", 1}, {"mend", mend_steps_to_json(steps)}, {"reports", Json::array()}};
+  Json json{{"wrapgauge-repair", 1}, {"repair", mend_steps_to_json(steps)}, {"reports", Json::array()}};
   for (const MendReport& report : mended.reports) {
     Json item{{"step", step_name(report.step)}, {"sentence", english(report.sentence)}};
     for (const MendFigure& figure : report.figures) item[figure.name] = rounded(figure.value);
@@ -79,11 +79,11 @@ void say_report(const MendedBody& mended, const std::vector<MendStep>& steps, st
   for (const Girth& girth : report.girths)
     out << "  at " << fixed_text(girth.station / mm, 1) << " mm: " << fixed_text(girth.girth / mm, 1)
         << (girth.kind == SectionKind::kOneLoop ? " mm\n" : " mm (not one closed loop)\n");
-  out << "for a plan: \"mend\": " << mend_steps_to_json(steps).dump() << "\n";
+  out << "for a plan: \"repair\": " << mend_steps_to_json(steps).dump() << "\n";
 }
 
 // What is wrong with the options, before the scan is read.
-std::optional<Problem> option_fault(const BodyMendCommand& command) {
+std::optional<Problem> option_fault(const BodyRepairCommand& command) {
   if (command.edge_mm > 0.0 && command.edge_mm < 0.5)
     return bad_input("--edge-mm is " + number_text(command.edge_mm) +
                      "; give 0.5 to 30, or 0 to keep the scan's own.");
@@ -101,7 +101,7 @@ std::optional<Problem> option_fault(const BodyMendCommand& command) {
 Result<std::string> picture_bytes(const MendedBody& mended, const std::filesystem::path& scan) {
   std::vector<GirthMark> marks;
   for (const Girth& girth : mended.checked.report.girths) marks.push_back({"", girth});
-  return girth_picture_bytes(mended.checked.body, marks, scan.stem().string(), "mended scan");
+  return girth_picture_bytes(mended.checked.body, marks, scan.stem().string(), "repaired scan");
 }
 
 std::optional<BodyPart> part_of_form(const Plan& plan) {
@@ -112,7 +112,7 @@ std::optional<BodyPart> part_of_form(const Plan& plan) {
 }
 
 // The plan's body becomes the scan with these steps; everything else in it stays.
-Result<std::string> changed_plan(const BodyMendCommand& command, LengthUnit unit,
+Result<std::string> changed_plan(const BodyRepairCommand& command, LengthUnit unit,
                                  const std::vector<MendStep>& steps) {
   auto plan = read_plan(command.plan);
   if (!plan) return plan.problem();
@@ -133,7 +133,7 @@ Result<std::string> changed_plan(const BodyMendCommand& command, LengthUnit unit
   return plan_bytes(changed, command.plan);
 }
 
-Result<std::monostate> write_files(const BodyMendCommand& command, const MendedBody& mended,
+Result<std::monostate> write_files(const BodyRepairCommand& command, const MendedBody& mended,
                                    const std::vector<MendStep>& steps) {
   FilesToWrite files;
   if (!command.picture.empty()) files.add(command.picture, picture_bytes(mended, command.scan));
@@ -143,7 +143,7 @@ Result<std::monostate> write_files(const BodyMendCommand& command, const MendedB
   return files.write();
 }
 
-int run_body_mend(const BodyMendCommand& command, Streams streams) {
+int run_body_repair(const BodyRepairCommand& command, Streams streams) {
   if (const auto problem = option_fault(command)) return say_problem(*problem, streams);
   auto raw = read_mesh(command.scan);
   if (!raw) return say_problem(raw.problem(), streams);
@@ -159,13 +159,13 @@ int run_body_mend(const BodyMendCommand& command, Streams streams) {
   else
     say_report(*mended, steps, streams.out);
   if (!command.plan.empty() && !command.json)
-    streams.out
-        << "written into " << command.plan.string()
-        << ": its anchor and bony sites are now meant on the mended body; check them with wrapgauge look.\n";
+    streams.out << "written into " << command.plan.string()
+                << ": its anchor and bony sites are now meant on the repaired body; check them with "
+                   "wrapgauge look.\n";
   return kExitDone;
 }
 
-void add_step_options(CLI::App& command, BodyMendCommand& wanted) {
+void add_step_options(CLI::App& command, BodyRepairCommand& wanted) {
   command.add_flag("--keep-table", wanted.keep_table, "Do not look for a table under the limb");
   command.add_option("--hole-mm", wanted.hole_mm, "Fill holes up to this width, mm; 0: none")
       ->check(CLI::Range(0.0, 500.0))
@@ -194,9 +194,10 @@ void add_step_options(CLI::App& command, BodyMendCommand& wanted) {
 
 }  // namespace
 
-void add_body_mend(CLI::App& body, Action& action) {
-  auto wanted = std::make_shared<BodyMendCommand>();
-  CLI::App* command = body.add_subcommand("mend", "Make a body ready to wear something out of a raw scan");
+void add_body_repair(CLI::App& body, Action& action) {
+  auto wanted = std::make_shared<BodyRepairCommand>();
+  CLI::App* command =
+      body.add_subcommand("repair", "Make a body out of a raw scan: fill holes, smooth, pose, cut");
   command->add_option("scan", wanted->scan, "OBJ, STL, PLY, GLB or glTF")->required()->type_name("SCAN");
   command->add_option("--unit", wanted->unit, "Unit of the file; guessed from its size if not given")
       ->check(CLI::IsMember({"mm", "cm", "m", "in"}));
@@ -208,9 +209,10 @@ void add_body_mend(CLI::App& body, Action& action) {
   command->add_option("--plan", wanted->plan, "Make the scan with these steps the body of this plan")
       ->type_name("PLAN");
   command->add_flag("--json", wanted->json, "Print JSON instead of sentences");
-  command->footer(kBodyMendExamples);
-  command->callback(
-      [&action, wanted] { action = [wanted](Streams streams) { return run_body_mend(*wanted, streams); }; });
+  command->footer(kBodyRepairExamples);
+  command->callback([&action, wanted] {
+    action = [wanted](Streams streams) { return run_body_repair(*wanted, streams); };
+  });
 }
 
 }  // namespace wrapgauge
