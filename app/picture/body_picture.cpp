@@ -21,9 +21,13 @@ constexpr double kSpread = 8.0;  // of a box round vertices, pixels
 constexpr double kBarHeight = 300.0;
 const QRectF kInset(1186, 560, 200, 250);  // below the colour bar
 
-// The skin, and the worn layout laid onto it.
+// The skin, and the worn layout laid onto it. What it refers to outlives it.
 struct Painted {
-  const Estimate& estimate;
+  const Body& body;
+  const InflationSetup& setup;
+  const std::vector<BonySite>& sites;
+  Vec3 outward;                 // at the anchor
+  Eigen::VectorXd pressure_pa;  // a flat vertex each; empty: not solved, and the scene says nothing either
   MapScene scene;
   SkinSurface skin;
   SkinPoints worn;  // a flat vertex each
@@ -35,14 +39,34 @@ Painted painted(const Estimate& estimate) {
       skin_side(estimate.setup, estimate.path.sheet, estimate.path.states.back().positions_m);
   SkinSurface skin(estimate.body.surface);
   SkinPoints worn = skin.nearest(side.vertices_m);
-  return {estimate, map_scene(estimate), std::move(skin), std::move(worn), layout_edges(estimate.setup.flat)};
+  return {estimate.body,
+          estimate.setup,
+          estimate.limit_inputs.bony_sites,
+          estimate.wrap.outward,
+          estimate.map.on_layout_pa,
+          map_scene(estimate),
+          std::move(skin),
+          std::move(worn),
+          layout_edges(estimate.setup.flat)};
+}
+
+Painted painted(const Body& body, const Prepared& prepared) {
+  return {body,
+          prepared.setup,
+          prepared.bony_sites,
+          prepared.wrap.outward,
+          {},
+          {},
+          SkinSurface(body.surface),
+          {prepared.wrap.worn_m, prepared.wrap.outward_at_worn},
+          layout_edges(prepared.setup.flat)};
 }
 
 // The layout with a margin along the limb, both views at the same scale.
 LimbView view_from(const Painted& painted, double side, int width, int height) {
   constexpr double kMargin_m = 0.035;
   LimbView view;
-  view.rows = limb_view_rows(painted.estimate.body.axis.direction, side * painted.estimate.wrap.outward);
+  view.rows = limb_view_rows(painted.body.axis.direction, side * painted.outward);
   view.width = width;
   view.height = height;
   const Points3 seen = painted.worn.points_m * view.rows.transpose();
@@ -53,11 +77,16 @@ LimbView view_from(const Painted& painted, double side, int width, int height) {
   return view;
 }
 
-// The layout's own triangles, laid on the skin and lifted off it a little, so that its rim is sharp.
-LimitContour draw_pressure(const Painted& painted, const LimbView& view, Raster& raster) {
-  const Triangles& triangles = painted.estimate.setup.flat.triangles;
+// The layout's own triangles, laid on the skin and lifted off it a little, so that its rim is sharp. None:
+// not solved, so there is no limit's line.
+std::optional<LimitContour> draw_pressure(const Painted& painted, const LimbView& view, Raster& raster) {
+  const Triangles& triangles = painted.setup.flat.triangles;
   SeenSurface seen = seen_surface(painted.worn.points_m, painted.worn.normals, view, kLineLift);
-  seen.pressure_pa = painted.estimate.map.on_layout_pa;
+  if (painted.pressure_pa.size() == 0) {
+    draw_surface(triangles, seen, raster);
+    return std::nullopt;
+  }
+  seen.pressure_pa = painted.pressure_pa;
   seen.load = painted.scene.share_of_limit;
   draw_surface(triangles, seen, raster);
   LimitContour contour(triangles, seen);
@@ -89,8 +118,8 @@ SeenVertices seen_vertices(const Painted& painted, const LimbView& view, const R
 // two fifths of it: the other side shows it better.
 std::vector<QPointF> places_for_name(const Painted& painted, std::size_t chamber,
                                      const SeenVertices& vertices) {
-  const FlatMesh& flat = painted.estimate.setup.flat;
-  const Polygon& boundary = painted.estimate.setup.layout.chambers[chamber].boundary_m;
+  const FlatMesh& flat = painted.setup.flat;
+  const Polygon& boundary = painted.setup.layout.chambers[chamber].boundary_m;
   std::vector<std::pair<double, QPointF>> seen;  // depth inside the chamber, place
   int inside = 0;
   for (Eigen::Index v = 0; v < flat.vertices_m.rows(); ++v) {
@@ -140,10 +169,10 @@ QStringList in_two_lines(const QString& name) {
 
 std::vector<NamedChamber> named_chambers(const Painted& painted, const SeenVertices& vertices) {
   std::vector<NamedChamber> chambers;
-  for (std::size_t c = 0; c < painted.estimate.setup.layout.chambers.size(); ++c) {
+  for (std::size_t c = 0; c < painted.setup.layout.chambers.size(); ++c) {
     const std::vector<QPointF> places = places_for_name(painted, c, vertices);
     if (places.empty()) continue;
-    const QString name = QString::fromStdString(painted.estimate.setup.layout.chambers[c].name);
+    const QString name = QString::fromStdString(painted.setup.layout.chambers[c].name);
     chambers.push_back({{name}, in_two_lines(name), places, seen_box(places).boundingRect()});
   }
   return chambers;
@@ -192,9 +221,8 @@ void draw_sites(const Painted& painted, const LimbView& view, const Raster& rast
   constexpr double kOnSkin = 12.0;  // pixels: a site lies on the skin or a little below it
   painter.setFont(picture_font(pixels, true));
   const double radius = 0.75 * pixels;
-  const std::vector<BonySite>& sites = painted.estimate.limit_inputs.bony_sites;
-  for (std::size_t i = 0; i < sites.size(); ++i) {
-    const RasterPoint at = view.project(painted.skin.at(sites[i].point_m).point_m);
+  for (std::size_t i = 0; i < painted.sites.size(); ++i) {
+    const RasterPoint at = view.project(painted.skin.at(painted.sites[i].point_m).point_m);
     if (!raster.visible(at, kOnSkin)) continue;
     const QPointF centre = corner + QPointF(at.x, at.y);
     painter.setPen(QPen(kInk, 3.0));
@@ -213,10 +241,11 @@ double draw_side(const Painted& painted, double side, const QRectF& area, int la
   const LimbView view = view_from(painted, side, width, height);
   Raster raster(width, height, painted.scene.top_pa);
   draw_skin(painted.skin.mesh(), painted.skin.normals(), view, raster);
-  const LimitContour contour = draw_pressure(painted, view, raster);
+  const auto contour = draw_pressure(painted, view, raster);
   draw_edges(painted, view, raster);
   painter.drawImage(area.topLeft(), raster.image());
-  draw_words(painted, view, raster, with_sites ? nullptr : &contour, painter, area.topLeft(), label_pixels);
+  draw_words(painted, view, raster, with_sites || !contour ? nullptr : &*contour, painter, area.topLeft(),
+             label_pixels);
   if (with_sites) draw_sites(painted, view, raster, painter, area.topLeft(), label_pixels);
   return view.pixels_per_m;
 }
@@ -241,16 +270,16 @@ Points3 rim_of(const Painted& shown) {
 
 // Looking at the anchor.
 void draw_whole(const Painted& shown, const QRectF& area, QPainter& painter) {
-  const LaidLayout worn{shown.worn.points_m, shown.worn.normals, shown.estimate.setup.flat.triangles,
-                        shown.estimate.map.on_layout_pa, rim_of(shown)};
-  const Mat3 rows = limb_view_rows(shown.estimate.body.axis.direction, shown.estimate.wrap.outward);
+  const LaidLayout worn{shown.worn.points_m, shown.worn.normals, shown.setup.flat.triangles,
+                        shown.pressure_pa, rim_of(shown)};
+  const Mat3 rows = limb_view_rows(shown.body.axis.direction, shown.outward);
   draw_whole_body(shown.skin, worn, rows, shown.scene.top_pa, area, painter);
 }
 
 // "looking at the anchor: front"
-QString heading(const Estimate& estimate, double side) {
+QString heading(const Painted& shown, double side) {
   const QString words = side > 0.0 ? "looking at the anchor" : "from the opposite side";
-  const auto facing = facing_of(estimate.body, side * estimate.wrap.outward);
+  const auto facing = facing_of(shown.body, side * shown.outward);
   return facing ? words + ": " + QString::fromStdString(english(facing_words(*facing))) : words;
 }
 
@@ -260,6 +289,21 @@ void draw_inset(const Painted& shown, QPainter& painter) {
   painter.drawText(QRectF(kInset.left(), kInset.top() - 24, kInset.width(), 20), Qt::AlignHCenter,
                    "whole body");
   draw_whole(shown, kInset, painter);
+}
+
+QImage empty_picture() {
+  QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
+  image.fill(QColor(252, 252, 253));
+  return image;
+}
+
+// Both sides and the whole body.
+void draw_sides(const Painted& shown, const QString& title, const QString& subtitle, QPainter& painter) {
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  draw_title(painter, title, subtitle);
+  draw_panel(shown, 1.0, {30, kBodyPanelTop}, heading(shown, 1.0), painter);
+  draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, heading(shown, -1.0), painter);
+  draw_inset(shown, painter);
 }
 
 }  // namespace
@@ -273,17 +317,22 @@ void draw_whole(const Estimate& estimate, const QRectF& area, QPainter& painter)
   draw_whole(painted(estimate), area, painter);
 }
 
-QImage body_picture(const Estimate& estimate, const QString& title) {
-  QImage image(kPictureWidth, kPictureHeight, QImage::Format_RGB32);
-  image.fill(QColor(252, 252, 253));
+QImage worn_picture(const Body& body, const Prepared& prepared, const QString& title) {
+  QImage image = empty_picture();
   QPainter painter(&image);
-  painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+  draw_sides(painted(body, prepared), title, "Fastened and deflated, before an estimate; proximal is up",
+             painter);
+  draw_caption(painter, {"Where the layout lies; nothing has been solved. Not a medical device."});
+  painter.end();
+  return image;
+}
+
+QImage body_picture(const Estimate& estimate, const QString& title) {
+  QImage image = empty_picture();
+  QPainter painter(&image);
   const Painted shown = painted(estimate);
-  draw_title(painter, title, "Predicted contact pressure on the skin; proximal is up");
-  draw_panel(shown, 1.0, {30, kBodyPanelTop}, heading(estimate, 1.0), painter);
-  draw_panel(shown, -1.0, {30 + kBodyPanelWidth + 20, kBodyPanelTop}, heading(estimate, -1.0), painter);
+  draw_sides(shown, title, "Predicted contact pressure on the skin; proximal is up", painter);
   draw_colour_bar(painter, {kColourBar.topLeft(), QSizeF(kColourBar.width(), kBarHeight)}, shown.scene);
-  draw_inset(shown, painter);
   draw_caption(painter, {"Line: the mean over 1 cm² × model factor meets the limit of that place; hatched: "
                          "above it. Grey: not touched. Not a medical device." +
                          override_caption(estimate.limits)});

@@ -3,11 +3,15 @@
 #include <QPainter>
 
 #include "model/pipeline/pipeline.hpp"
+#include "model/pipeline/prepare.hpp"
 
 namespace wrapgauge {
 
 // The body round the layout from two sides: looking at the anchor, and from behind. Proximal is up.
 QImage body_picture(const Estimate& estimate, const QString& title);
+
+// The same before an estimate: where the layout lies, fastened and deflated.
+QImage worn_picture(const Body& body, const Prepared& prepared, const QString& title);
 
 // For a picture of another layout: one side (1: looking at the anchor, -1: from behind), its bony and nerve
 // sites numbered from 1 where they can be seen.

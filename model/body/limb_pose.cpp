@@ -34,8 +34,16 @@ bool ends_are_alike(const EndGirths& girths) {
   return std::abs(high - low) < kAlike * std::max(low, high);
 }
 
+// From here on a body may be a trunk, whose waist is thinner than its hips and its chest (judgement: trunks
+// of adults measured 740 mm and more, thighs up to 620).
+constexpr Length kTrunkGirth = 650.0 * mm;
+
+bool thick_as_a_trunk(const EndGirths& girths) {
+  return 0.5 * (girths.low + girths.high) >= kTrunkGirth;
+}
+
 // Which end was taken as distal, and why.
-enum class Chosen { kThinner, kThicker, kScansOwn, kAlikeSoScansOwn, kTurned };
+enum class Chosen { kThinner, kThicker, kScansOwn, kAlikeSoScansOwn, kTrunkSoScansOwn, kTurned };
 
 Chosen choose_end(DistalEnd distal, const EndGirths& girths) {
   switch (distal) {
@@ -48,6 +56,7 @@ Chosen choose_end(DistalEnd distal, const EndGirths& girths) {
       break;
   }
   if (ends_are_alike(girths)) return Chosen::kAlikeSoScansOwn;
+  if (distal == DistalEnd::kThin && thick_as_a_trunk(girths)) return Chosen::kTrunkSoScansOwn;
   return distal == DistalEnd::kThin ? Chosen::kThinner : Chosen::kThicker;
 }
 
@@ -125,6 +134,12 @@ Phrase posed_words(Chosen chosen, Length distal, Length proximal) {
           "Posed with the axis along +z, the scan's own way up: mean girths of %1 and %2 differ by less than "
           "5 %, which does not tell the distal end. Check that it is at z = 0; if it is not, turn the body "
           "over (distal end: turned).",
+          girths);
+    case Chosen::kTrunkSoScansOwn:
+      return Phrase::worded(
+          "Posed with the axis along +z, the scan's own way up: mean girths of %1 and %2 may be a trunk's, "
+          "whose thinner end is not always the distal one. Check that the distal end is at z = 0; if it is "
+          "not, turn the body over (distal end: turned).",
           girths);
     case Chosen::kTurned:
       return Phrase::worded(

@@ -117,7 +117,7 @@ void check_chamber_widths(const CastingCheck& check) {
       continue;  // its necks are the same fault
     }
     if (falls_short(most_m, 2.0 * widest.radius_m)) add_wide_chamber(check, i, widest, most_m);
-    if (const auto neck = narrowest_neck(wall, check.least_strip_m())) add_neck(check, i, *neck);
+    for (const ClosestPlaces& neck : narrow_necks(wall, check.least_strip_m())) add_neck(check, i, neck);
   }
 }
 

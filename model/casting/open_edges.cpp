@@ -175,14 +175,95 @@ class WeldEdges {
   std::vector<int> reached_;
 };
 
+bool is_detour(double way_m, double straight_m, double least_m) {
+  return way_m >= std::max(kDetour * straight_m, least_m);
+}
+
+// A loop's edges in short pieces, with length and twice the area from its first point on.
+class LoopPieces {
+ public:
+  LoopPieces(const Polygon& loop, double piece_m) : loop_(loop) {
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+      const Vec2 &from = loop[i], &to = loop[(i + 1) % loop.size()];
+      const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / piece_m)));
+      for (int k = 0; k < count; ++k)
+        points_m_.emplace_back(from + static_cast<double>(k) / count * (to - from));
+    }
+    for (int i = 0; i < count(); ++i) {
+      way_.push_back(way_.back() + (end(i) - start(i)).norm());
+      swept_.push_back(swept_.back() + cross(start(i), end(i)));
+    }
+  }
+
+  int count() const { return static_cast<int>(points_m_.size()); }
+  Vec2 middle(int i) const { return 0.5 * (start(i) + end(i)); }
+  ClosestPlaces gap(int i, int j) const { return between_segments(start(i), end(i), start(j), end(j)); }
+
+  // Whether a gap inside the loop parts it in two, with room on either side as of a circle `least_m` wide.
+  bool is_neck(int i, int j, const ClosestPlaces& gap, double least_m) const {
+    if (!leaves_both(gap, inside_of(i), inside_of(j))) return false;
+    const double between = way_[j] - way_[i], round = way_.back() - between;
+    if (!is_detour(std::min(between, round), gap.distance_m, least_m)) return false;
+    const double cut = 0.5 * std::abs(swept_[j] - swept_[i] + cross(start(j), start(i)));
+    const double room_m2 = 0.25 * std::numbers::pi * least_m * least_m;
+    if (std::min(cut, 0.5 * std::abs(swept_.back()) - cut) < room_m2) return false;
+    return contains(loop_, 0.5 * (gap.on_first + gap.on_second));
+  }
+
+ private:
+  const Vec2& start(int i) const { return points_m_[i]; }
+  const Vec2& end(int i) const { return points_m_[(i + 1) % count()]; }
+  Vec2 inside_of(int i) const { return (swept_.back() > 0.0 ? 1.0 : -1.0) * to_the_left(end(i) - start(i)); }
+
+  const Polygon& loop_;
+  std::vector<Vec2> points_m_;
+  std::vector<double> way_{0.0}, swept_{0.0};
+};
+
+// Pairs of pieces across a neck. Those of one neck lie next to each other, on both its sides.
+class NeckPairs {
+ public:
+  explicit NeckPairs(int count) : count_(count) {}
+  void add(int i, int j, const ClosestPlaces& gap) { pairs_.emplace(std::pair(i, j), gap); }
+
+  // Narrowest neck first.
+  std::vector<ClosestPlaces> narrowest_of_each() {
+    std::vector<ClosestPlaces> necks;
+    while (!pairs_.empty()) necks.push_back(take_neck_of(pairs_.begin()->first));
+    std::ranges::stable_sort(necks, {}, &ClosestPlaces::distance_m);
+    return necks;
+  }
+
+ private:
+  ClosestPlaces take_neck_of(const std::pair<int, int>& first) {
+    constexpr int kNear = 2;  // pieces; a corner may leave one out
+    ClosestPlaces narrowest = pairs_.at(first);
+    std::vector<std::pair<int, int>> next{first};
+    pairs_.erase(first);
+    while (!next.empty()) {
+      const auto [i, j] = next.back();
+      next.pop_back();
+      for (int di = -kNear; di <= kNear; ++di)
+        for (int dj = -kNear; dj <= kNear; ++dj) {
+          const int a = (i + di + count_) % count_, b = (j + dj + count_) % count_;
+          const auto found = pairs_.find(std::minmax({a, b}));
+          if (found == pairs_.end()) continue;
+          if (found->second.distance_m < narrowest.distance_m) narrowest = found->second;
+          next.push_back(found->first);
+          pairs_.erase(found);
+        }
+    }
+    return narrowest;
+  }
+
+  int count_;
+  std::map<std::pair<int, int>, ClosestPlaces> pairs_;
+};
+
 bool weld_between(const LayoutShapes& shapes, const ClosestPlaces& gap) {
   for (const double share : {0.25, 0.5, 0.75})
     if (!weld_at(region_at(shapes, gap.on_first + share * (gap.on_second - gap.on_first)))) return false;
   return true;
-}
-
-bool is_detour(double way_m, double straight_m, double least_m) {
-  return way_m >= std::max(kDetour * straight_m, least_m);
 }
 
 }  // namespace
@@ -250,42 +331,18 @@ std::vector<Weld> narrow_welds(const LayoutShapes& all_shapes, double least_m,
   return welds;
 }
 
-std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m) {
-  Polygon fine;
-  for (std::size_t i = 0; i < loop.size(); ++i) {
-    const Vec2 &from = loop[i], &to = loop[(i + 1) % loop.size()];
-    const int count = std::max(1, static_cast<int>(std::ceil((to - from).norm() / piece_m(least_m))));
-    for (int k = 0; k < count; ++k) fine.emplace_back(from + static_cast<double>(k) / count * (to - from));
-  }
-  // Length and twice the area from the first point on.
-  std::vector<double> way{0.0}, swept{0.0};
-  for (std::size_t i = 0; i < fine.size(); ++i) {
-    const Vec2 &from = fine[i], &to = fine[(i + 1) % fine.size()];
-    way.push_back(way.back() + (to - from).norm());
-    swept.push_back(swept.back() + cross(from, to));
-  }
+std::vector<ClosestPlaces> narrow_necks(const Polygon& loop, double least_m) {
+  const LoopPieces pieces(loop, piece_m(least_m));
   PieceGrid grid(least_m + piece_m(least_m));
-  const auto end_of = [&](std::size_t i) { return fine[(i + 1) % fine.size()]; };
-  for (std::size_t i = 0; i < fine.size(); ++i) grid.add(0.5 * (fine[i] + end_of(i)), static_cast<int>(i));
-  const double inwards = swept.back() > 0.0 ? 1.0 : -1.0;
-  const auto inside_of = [&](std::size_t i) { return Vec2(inwards * to_the_left(end_of(i) - fine[i])); };
-  const double room_m2 = 0.25 * std::numbers::pi * least_m * least_m;
-  std::optional<ClosestPlaces> best;
-  for (std::size_t i = 0; i < fine.size(); ++i)
-    grid.visit_near(0.5 * (fine[i] + end_of(i)), [&](int other) {
-      const auto j = static_cast<std::size_t>(other);
+  for (int i = 0; i < pieces.count(); ++i) grid.add(pieces.middle(i), i);
+  NeckPairs pairs(pieces.count());
+  for (int i = 0; i < pieces.count(); ++i)
+    grid.visit_near(pieces.middle(i), [&](int j) {
       if (j <= i) return;
-      const ClosestPlaces gap = between_segments(fine[i], end_of(i), fine[j], end_of(j));
-      if (!falls_short(gap.distance_m, least_m) || (best && best->distance_m <= gap.distance_m)) return;
-      if (!leaves_both(gap, inside_of(i), inside_of(j))) return;
-      const double between = way[j] - way[i], round = way.back() - between;
-      if (!is_detour(std::min(between, round), gap.distance_m, least_m)) return;
-      const double cut = 0.5 * std::abs(swept[j] - swept[i] + cross(fine[j], fine[i]));
-      const double all = 0.5 * std::abs(swept.back());
-      if (std::min(cut, all - cut) < room_m2) return;
-      if (contains(loop, 0.5 * (gap.on_first + gap.on_second))) best = gap;
+      const ClosestPlaces gap = pieces.gap(i, j);
+      if (falls_short(gap.distance_m, least_m) && pieces.is_neck(i, j, gap, least_m)) pairs.add(i, j, gap);
     });
-  return best;
+  return pairs.narrowest_of_each();
 }
 
 }  // namespace wrapgauge

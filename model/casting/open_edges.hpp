@@ -29,8 +29,8 @@ struct Weld {
 std::vector<Weld> narrow_welds(const LayoutShapes& shapes, double least_m,
                                const std::function<bool(const Weld&)>& counts);
 
-// The narrowest place of a loop's inside below `least_m` that has as much room on either side as a circle
-// `least_m` wide has; none: no such place. Corners do not count, as above.
-std::optional<ClosestPlaces> narrowest_neck(const Polygon& loop, double least_m);
+// Of each stretch of a loop's inside that is narrower than `least_m` its narrowest place, the narrowest
+// first. On either side of it is as much room as a circle `least_m` wide has. Corners do not count, as above.
+std::vector<ClosestPlaces> narrow_necks(const Polygon& loop, double least_m);
 
 }  // namespace wrapgauge

@@ -61,7 +61,7 @@ Phrase kind_of(const json& value) {
   if (value.is_boolean()) return Phrase::worded("true or false");
   if (value.is_array()) return Phrase::worded("a list");
   if (value.is_string()) return Phrase::worded("a text");
-  return value.is_object() ? Phrase::worded("a object") : Phrase::worded("a number");
+  return value.is_object() ? Phrase::worded("an object") : Phrase::worded("a number");
 }
 
 // Units that are words.

@@ -1,5 +1,6 @@
 #include "model/inflation/load_path.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "model/inflation/load_stepper.hpp"
@@ -9,6 +10,18 @@ namespace {
 
 Phrase count_of(std::ptrdiff_t count) {
   return figures_of(std::to_string(count));
+}
+
+// A group of channels alone has no drawn size that its volume could be held against.
+std::optional<Problem> empty_group_problem(const InflationSetup& setup) {
+  const std::vector<GroupId>& chambers = setup.flat.chamber_group;
+  for (int g = 0; g < static_cast<int>(setup.flat.group_inlet.size()); ++g)
+    if (std::ranges::find(chambers, GroupId{g}) == chambers.end())
+      return bad_input(Phrase::worded(
+          "Inlet '%1' feeds no chamber, so nothing can be inflated there: give it a chamber, or take it out.",
+          {name_of(
+              setup.layout.inlets[index_of(setup.flat.group_inlet[static_cast<std::size_t>(g)])].name)}));
+  return std::nullopt;
 }
 
 std::optional<Problem> size_problem(const InflationSetup& setup, const InflationWaypoint& targets) {
@@ -27,7 +40,7 @@ std::optional<Problem> size_problem(const InflationSetup& setup, const Inflation
     return bad_input(
         Phrase::worded("There are %1 chamber groups but %2 inflation targets: give each inlet one.",
                        {count_of(std::ssize(setup.flat.group_inlet)), count_of(std::ssize(targets))}));
-  return std::nullopt;
+  return empty_group_problem(setup);
 }
 
 bool usable(double value) {

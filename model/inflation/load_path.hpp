@@ -111,7 +111,7 @@ class KeptClosing;
 // In `options.steps` equal steps to the targets, one a group (index = GroupId). With `closing`, of this same
 // setup and these options, a path starts from the closed shape that an earlier one found, to the same result.
 // Problems: kNotConverged with the last converged load in words, kCancelled; kBadInput when sizes do not
-// match.
+// match, or a group has no chamber.
 Result<LoadPath> inflate(const InflationSetup& setup, const std::vector<InflationTarget>& targets,
                          const InflationOptions& options = {}, Progress& progress = silent_progress(),
                          KeptClosing* closing = nullptr);

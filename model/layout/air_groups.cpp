@@ -1,5 +1,6 @@
 #include "model/layout/air_groups.hpp"
 
+#include <algorithm>
 #include <numeric>
 
 #include "model/layout/part_words.hpp"
@@ -57,6 +58,15 @@ Problem feeds_nothing(const Inlet& inlet, int index) {
       {{ProblemPlace::Kind::kInlet, index}});
 }
 
+Problem feeds_no_chamber(const Inlet& inlet, int index) {
+  return bad_input(
+      Phrase::worded(
+          "Inlet '%1' at %2 feeds no chamber, only a channel: lengthen the channel into a chamber, "
+          "or move the inlet into one.",
+          {name_of(inlet.name), at_mm(inlet.point_m)}),
+      {{ProblemPlace::Kind::kInlet, index}});
+}
+
 Problem feeds_too(const Inlet& first, const Inlet& second, int index, const Phrase& part) {
   return bad_input(Phrase::worded("Inlets '%1' and '%2' both feed %3; keep one of them.",
                                   {name_of(first.name), name_of(second.name), part}),
@@ -101,6 +111,10 @@ AirGroups air_groups(const Layout& layout, const LayoutShapes& shapes,
   return groups;
 }
 
+bool has_chamber(const AirGroups& groups, GroupId group) {
+  return std::ranges::find(groups.chamber_group, group) != groups.chamber_group.end();
+}
+
 FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const AirGroups& groups) {
   FedGroups out;
   out.fed_by.resize(groups.count);
@@ -111,7 +125,9 @@ FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const Ai
       out.problems.push_back(feeds_nothing(inlet, i));
       continue;
     }
-    auto& feeder = out.fed_by[index_of(group_of(groups, *region))];
+    const GroupId group = group_of(groups, *region);
+    if (!has_chamber(groups, group)) out.problems.push_back(feeds_no_chamber(inlet, i));
+    auto& feeder = out.fed_by[index_of(group)];
     if (feeder)
       out.problems.push_back(
           feeds_too(layout.inlets[index_of(*feeder)], inlet, i, part_name(layout, *region)));

@@ -16,10 +16,12 @@ struct AirGroups {
 AirGroups air_groups(const Layout& layout, const LayoutShapes& shapes,
                      const std::vector<RegionSides>& neighbours);
 
+bool has_chamber(const AirGroups& groups, GroupId group);
+
 struct FedGroups {
   std::vector<std::optional<InletId>> fed_by;  // a group each
   std::vector<Problem>
-      problems;  // inlets that feed nothing, two inlets for a group, chambers that no inlet reaches
+      problems;  // inlets that feed nothing or no chamber, two for a group, chambers that no inlet reaches
 };
 FedGroups feed_groups(const Layout& layout, const LayoutShapes& shapes, const AirGroups& groups);
 

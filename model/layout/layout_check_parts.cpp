@@ -143,7 +143,9 @@ void check_air(const LayoutCheck& check) {
   for (Problem& problem : fed.problems) check.problems.push_back(std::move(problem));
   const std::vector<int> ends = ends_of_channels(check);
   for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
-    if (ends[i] >= 2) continue;
+    const GroupId group = groups.channel_group[static_cast<std::size_t>(i)];
+    // An inlet that feeds channels alone is told by its own name.
+    if (ends[i] >= 2 || (fed.fed_by[index_of(group)] && !has_chamber(groups, group))) continue;
     const Polyline& path = check.layout.channels[i].path_m;
     const std::vector<Phrase> values{name_of(check.layout.channels[i].name), at_mm(path.front()),
                                      at_mm(path.back())};

@@ -2,6 +2,7 @@
 #include <string>
 
 #include "model/body/part_rules.hpp"
+#include "model/body/place_words.hpp"
 #include "model/core/number_text.hpp"
 #include "model/limits/fit_finding.hpp"
 #include "model/pipeline/fastening_pressure.hpp"
@@ -49,6 +50,18 @@ std::optional<std::string> fastening_words(const Prepared& prepared) {
          "estimate solves)";
 }
 
+std::string counted(std::size_t count, const std::string& what) {
+  return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+}
+
+// "place: on the outer side, anchored at station 120.0 mm"; a body that does not say its front has no sides.
+std::string place_words(const Body& body, const Wrap& wrap) {
+  const auto facing = facing_of(body, wrap.outward);
+  const std::string side = facing ? "on the " + english(facing_words(*facing)) + ", " : "";
+  return "place: " + side + "anchored at station " +
+         fixed_text((wrap.anchor_m - body.axis.origin_m).dot(body.axis.direction) / 1e-3, 1) + " mm";
+}
+
 std::string part_words(const Body& body) {
   if (!is_worn(*body.part))
     return "part: Test object: no limit is applied to it, and nobody may wear the device";
@@ -83,9 +96,10 @@ Result<std::vector<std::string>> look(const Plan& plan, const Body& body, const 
                   " triangles, tissue '" + prepared->tissue.name + "'");
   words.push_back(part_words(*ready_body));
   if (is_worn(*ready_body->part)) words.push_back(site_words(limit_inputs(plan, *prepared)));
-  words.push_back("layout: '" + plan.layout.name + "', " + std::to_string(plan.layout.chambers.size()) +
-                  " chambers fed by " + std::to_string(flat.group_inlet.size()) + " inlets, skin sheet " +
+  words.push_back("layout: '" + plan.layout.name + "', " + counted(plan.layout.chambers.size(), "chamber") +
+                  " fed by " + counted(flat.group_inlet.size(), "inlet") + ", skin sheet " +
                   prepared->skin_grade.hardness + ", outer sheet " + prepared->outer_grade.hardness);
+  words.push_back(place_words(*ready_body, prepared->wrap));
   words.push_back("mesh: " + std::to_string(flat.vertices_m.rows()) + " flat vertices, " +
                   std::to_string(flat.triangles.rows()) + " triangles");
   for (const WrapQuality& quality : prepared->wrap.quality) words.push_back(quality_words(quality));

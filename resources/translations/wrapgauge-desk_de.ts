@@ -6711,10 +6711,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>ein Text</translation>
         </message>
         <message>
-            <source>a object</source>
-            <translation>ein Objekt</translation>
-        </message>
-        <message>
             <source>a number</source>
             <translation>eine Zahl</translation>
         </message>
@@ -7161,10 +7157,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>The scene has more than %1 vertices; decimate it first.</source>
             <translation>Die Szene hat mehr als %1 Eckpunkte; zuerst ausdünnen.</translation>
-        </message>
-        <message>
-            <source>Vertex %1 has a coordinate that %2; export the scan again.</source>
-            <translation>Eckpunkt %1 %2; den Scan neu exportieren.</translation>
         </message>
         <message>
             <source>%1: this is not glTF of version 2; export the scan as glTF 2.0.</source>
@@ -8241,6 +8233,26 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>%1 has more than 400 000 points in curves that cannot be read (line %2 is one); take them out, or make them smaller.</source>
             <translation>%1 hat mehr als 400 000 Punkte in Kurven, die sich nicht lesen lassen (Zeile %2 ist eine); herausnehmen oder kleiner machen.</translation>
+        </message>
+        <message>
+            <source>Posed with the axis along +z, the scan's own way up: mean girths of %1 and %2 may be a trunk's, whose thinner end is not always the distal one. Check that the distal end is at z = 0; if it is not, turn the body over (distal end: turned).</source>
+            <translation>Aufgestellt mit der Achse längs +z, oben und unten wie im Scan: Mittlere Umfänge von %1 und %2 können die eines Rumpfs sein, dessen dünneres Ende nicht immer das distale ist. Prüfen, ob das distale Ende bei z = 0 liegt; wenn nicht, den Körper umdrehen (distales Ende: umgedreht).</translation>
+        </message>
+        <message>
+            <source>an object</source>
+            <translation>ein Objekt</translation>
+        </message>
+        <message>
+            <source>Inlet '%1' feeds no chamber, so nothing can be inflated there: give it a chamber, or take it out.</source>
+            <translation>Einlass „%1“ speist keine Kammer, also lässt sich dort nichts füllen: ihm eine Kammer geben oder ihn entfernen.</translation>
+        </message>
+        <message>
+            <source>Vertex %1 %2; export the scan again.</source>
+            <translation>Eckpunkt %1 %2; den Scan neu exportieren.</translation>
+        </message>
+        <message>
+            <source>Inlet '%1' at %2 feeds no chamber, only a channel: lengthen the channel into a chamber, or move the inlet into one.</source>
+            <translation>Einlass „%1“ bei %2 speist keine Kammer, nur einen Kanal: den Kanal bis in eine Kammer verlängern oder den Einlass in eine verschieben.</translation>
         </message>
     </context>
     <context>

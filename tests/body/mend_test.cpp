@@ -195,6 +195,23 @@ TEST(Mend, EndsThatAreAlikeKeepTheScansOwnWayUpAndAreAskedAbout) {
   EXPECT_LT(low_girth(DistalEnd::kTurned).first, 1.0);
 }
 
+// Hips below, a thinner waist above: the thinner end is not the distal one.
+TEST(Mend, WhatMayBeATrunkKeepsTheScansOwnWayUpAndIsAskedAbout) {
+  RawMesh raw = shapes::egg_limb();
+  for (Eigen::Index v = 0; v < raw.vertices.rows(); ++v)  // from 140 to 105 mm of mean radius
+    raw.vertices.row(v).head<2>() *=
+        (140.0 - 35.0 * raw.vertices(v, 2) / 240.0) / (30.0 + 15.0 * raw.vertices(v, 2) / 240.0);
+  const auto mended = mend_body(raw, kMillimetres, {PoseLimb{}});
+  ASSERT_TRUE(mended) << mended.problem().message;
+  const auto& girths = mended->checked.report.girths;
+  const std::string said = english(mended->reports.back().sentence);
+  EXPECT_GT(girths.front().girth / girths.back().girth, 1.1) << said;
+  EXPECT_NE(said.find("may be a trunk's"), std::string::npos) << said;
+  const auto turned = mend_body(raw, kMillimetres, {PoseLimb{DistalEnd::kTurned, 0.0}});
+  ASSERT_TRUE(turned);
+  EXPECT_LT(turned->checked.report.girths.front().girth / turned->checked.report.girths.back().girth, 1.0);
+}
+
 TEST(Mend, MirroringMakesTheOtherLimbWithTheSameGirthsAndOutwardNormals) {
   const RawMesh raw = shapes::egg_limb();
   const auto right = mend_body(raw, kMillimetres, {PoseLimb{}}),

@@ -1,5 +1,6 @@
 #include "model/casting/open_edges.hpp"
 
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -61,11 +62,11 @@ TEST(NarrowWelds, AreNotMeasuredAlongAWall) {
   }
 }
 
-TEST(NarrowestNeck, IsNotMeasuredAlongAWallWithASlitInIt) {
+TEST(NarrowNecks, AreNotMeasuredAlongAWallWithASlitInIt) {
   const Polygon slit{{0, 0},        {0.06, 0},    {0.06, 0.06}, {0.031, 0.06},
                      {0.031, 0.02}, {0.03, 0.02}, {0.03, 0.06}, {0, 0.06}};
-  EXPECT_FALSE(narrowest_neck(slit, 0.012));
-  EXPECT_TRUE(narrowest_neck(slit, 0.0201));  // below the slit
+  EXPECT_TRUE(narrow_necks(slit, 0.012).empty());
+  EXPECT_EQ(narrow_necks(slit, 0.0201).size(), 1u);  // below the slit
 }
 
 TEST(FreeCircle, IsAsWideAsARectangle) {
@@ -87,23 +88,47 @@ TEST(FreeCircle, IsARingsWidth) {
   EXPECT_NEAR(circle.radius_m, 0.01, 5e-5);
 }
 
-TEST(NarrowestNeck, IsFoundBetweenTwoWideParts) {
+TEST(NarrowNecks, AreFoundBetweenTwoWideParts) {
   const auto dumbbell = [](double neck) {
     const double low = 0.5 * (0.04 - neck), high = 0.5 * (0.04 + neck);
     return Polygon{{0, 0},       {0.04, 0},    {0.04, low},  {0.05, low},  {0.05, 0},    {0.09, 0},
                    {0.09, 0.04}, {0.05, 0.04}, {0.05, high}, {0.04, high}, {0.04, 0.04}, {0, 0.04}};
   };
-  const auto neck = narrowest_neck(dumbbell(0.0025), 0.003);
-  ASSERT_TRUE(neck);
-  EXPECT_NEAR(neck->distance_m, 0.0025, 1e-12);
-  EXPECT_NEAR(0.5 * (neck->on_first + neck->on_second).x(), 0.045, 5.1e-3);
-  EXPECT_FALSE(narrowest_neck(dumbbell(0.0031), 0.003));
+  const auto necks = narrow_necks(dumbbell(0.0025), 0.003);
+  ASSERT_EQ(necks.size(), 1u);
+  EXPECT_NEAR(necks[0].distance_m, 0.0025, 1e-12);
+  EXPECT_NEAR(0.5 * (necks[0].on_first + necks[0].on_second).x(), 0.045, 5.1e-3);
+  EXPECT_TRUE(narrow_necks(dumbbell(0.0031), 0.003).empty());
 }
 
-TEST(NarrowestNeck, IsNoCorner) {
-  EXPECT_FALSE(narrowest_neck(box(0, 0, 0.05, 0.05), 0.003));
-  EXPECT_FALSE(narrowest_neck({{0, 0}, {0.05, -0.02}, {0.05, 0.02}}, 0.003));  // a tip of 44 degrees
-  EXPECT_FALSE(narrowest_neck(flattened_rectangle({0, 0}, {0.05, 0.01}, 0.005, 5e-5), 0.003));
+// Three wide parts in a row.
+Polygon three_parts(double left, double right) {
+  const auto low = [](double neck) { return 0.02 - 0.5 * neck; };
+  const auto high = [](double neck) { return 0.02 + 0.5 * neck; };
+  return {{0, 0},       {0.04, 0},          {0.04, low(left)},   {0.05, low(left)},   {0.05, 0},
+          {0.09, 0},    {0.09, low(right)}, {0.10, low(right)},  {0.10, 0},           {0.14, 0},
+          {0.14, 0.04}, {0.10, 0.04},       {0.10, high(right)}, {0.09, high(right)}, {0.09, 0.04},
+          {0.05, 0.04}, {0.05, high(left)}, {0.04, high(left)},  {0.04, 0.04},        {0, 0.04}};
+}
+
+TEST(NarrowNecks, AreAllNamedTheNarrowestFirst) {
+  const auto expect = [](const Polygon& loop, std::array<double, 2> widths_m, std::array<double, 2> x_m) {
+    const auto necks = narrow_necks(loop, 0.003);
+    ASSERT_EQ(necks.size(), 2u);
+    for (std::size_t k = 0; k < 2; ++k) {
+      EXPECT_NEAR(necks[k].distance_m, widths_m[k], 1e-12);
+      EXPECT_NEAR(0.5 * (necks[k].on_first + necks[k].on_second).x(), x_m[k], 5.1e-3);
+    }
+  };
+  expect(three_parts(0.0025, 0.002), {0.002, 0.0025}, {0.095, 0.045});
+  expect(three_parts(0.002, 0.0025), {0.002, 0.0025}, {0.045, 0.095});
+  EXPECT_EQ(narrow_necks(three_parts(0.0031, 0.0025), 0.003).size(), 1u);
+}
+
+TEST(NarrowNecks, AreNoCorners) {
+  EXPECT_TRUE(narrow_necks(box(0, 0, 0.05, 0.05), 0.003).empty());
+  EXPECT_TRUE(narrow_necks({{0, 0}, {0.05, -0.02}, {0.05, 0.02}}, 0.003).empty());  // a tip of 44 degrees
+  EXPECT_TRUE(narrow_necks(flattened_rectangle({0, 0}, {0.05, 0.01}, 0.005, 5e-5), 0.003).empty());
 }
 
 }  // namespace

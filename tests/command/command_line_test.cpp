@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QImage>
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -230,8 +231,29 @@ TEST_F(CommandLine, EstimateWritesTheNoteWhenAsked) {
 TEST_F(CommandLine, LookSaysWhatIsReadyAndWritesNothing) {
   const Answer answer = run({"look", small_plan(1.0)});
   EXPECT_EQ(answer.code, kExitDone) << answer.err;
-  EXPECT_NE(answer.said().find("1 chambers fed by 1 inlets"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.said().find("1 chamber fed by 1 inlet,"), std::string::npos) << answer.out;
   EXPECT_NE(answer.said().find("nothing has been solved"), std::string::npos);
+}
+
+TEST_F(CommandLine, LookNamesThePlaceAndDrawsItOnThePartAndOnTheWholeBody) {
+  nlohmann::json plan =
+      nlohmann::json::parse(bytes(std::filesystem::path(small_plan(1.0)).filename().string()));
+  plan["body"] = {{"form", "forearm"}, {"sex", "male"}};
+  plan["wear"]["anchor"]["angle_deg"] = 270.0;
+  const Answer answer = run({"look", write("arm.json", plan.dump()), "--picture", path("arm.png")});
+  EXPECT_EQ(answer.code, kExitDone) << answer.err;
+  EXPECT_NE(answer.said().find("place: on the back, anchored at station"), std::string::npos) << answer.out;
+  const QImage picture = QImage::fromData(QByteArray::fromStdString(bytes("arm.png")));
+  ASSERT_FALSE(picture.isNull());
+  const auto inked = [&](const QRect& area) {
+    int count = 0;
+    for (int y = area.top(); y <= area.bottom(); ++y)
+      for (int x = area.left(); x <= area.right(); ++x)
+        if (picture.pixelColor(x, y).lightness() < 120) ++count;
+    return count;
+  };
+  EXPECT_GT(inked({30, 120, 560, 680}), 1000) << "the layout seen at the anchor";
+  EXPECT_GT(inked({1186, 560, 200, 250}), 100) << "the layout on the whole body";
 }
 
 TEST_F(CommandLine, DemoPlansCanBeLookedAt) {

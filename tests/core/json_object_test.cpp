@@ -94,6 +94,13 @@ TEST(JsonObject, KeepsTheFirstOfSeveralProblems) {
   EXPECT_EQ(object.finish()->message, "f: a is 5; it must lie between 0 and 1.");
 }
 
+TEST(JsonObject, AnObjectIsCalledOneInGoodEnglish) {
+  const auto json = nlohmann::json::parse(R"({"a": {}})");
+  JsonObject object(json, "f");
+  object.number("a", {0, 1, ""});
+  EXPECT_EQ(object.finish()->message, "f: a must be a number and is an object.");
+}
+
 TEST(JsonObject, OfSomethingElseThanAnObjectIsAProblem) {
   const auto json = nlohmann::json::parse("[1]");
   JsonObject object(json, "f");

@@ -7,6 +7,8 @@
 
 #include "app/desk/views/body_overlay.hpp"
 #include "app/desk/views/body_view.hpp"
+#include "model/pipeline/prepare.hpp"
+#include "model/wrap/laid_rim.hpp"
 #include "small_estimate.hpp"
 
 namespace wrapgauge {
@@ -77,6 +79,26 @@ TEST(BodyInset, CoversNeitherNamesNorTheLayoutWithItsHottestPlace) {
     for (const ChamberFigures& chamber : with.shown.estimate()->figures.chambers)
       EXPECT_FALSE(places.whole_body->contains(with.pixel_of(chamber.peak_at_m)));
   }
+}
+
+// As it is put on, and while only its lines stand for it.
+TEST(BodyInset, StandsThereBeforeAnEstimateToo) {
+  const auto job = complete_job(two_chamber_plan());
+  ASSERT_TRUE(job.ok());
+  const auto body = std::make_shared<const Body>(*body_of_plan(job->plan, job->body));
+  const auto worn = prepare(job->plan, *body, job->resources, mesh_of_plan(job->plan));
+  ASSERT_TRUE(worn.ok()) << worn.problem().message;
+  const auto rim = laid_rim(BodySurface(*body), job->plan.layout, job->plan.placement);
+  ASSERT_TRUE(rim.ok()) << rim.problem().message;
+  WithOverlay with;
+  with.view.resize(700, 500);
+  with.view.show();
+  with.shown.show_body(body);
+  EXPECT_FALSE(with.places().whole_body) << "nothing lies on it";
+  with.shown.show_worn(std::make_shared<const Prepared>(*worn));
+  EXPECT_TRUE(with.places().whole_body);
+  with.shown.show_rim(std::make_shared<const LaidRim>(*rim));
+  EXPECT_TRUE(with.places().whole_body);
 }
 
 TEST(BodyInset, IsLeftOutWhereItWouldCoverTheLayoutAndWhereAllOfTheBodyIsSeen) {

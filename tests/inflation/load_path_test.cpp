@@ -103,6 +103,19 @@ TEST(LoadPath, RefusesTargetsThatDoNotMatchTheInlets) {
   EXPECT_NE(path.problem().message.find("0 inflation targets"), std::string::npos);
 }
 
+TEST(LoadPath, RefusesAGroupOfChannelsAloneInOneSentence) {
+  InflationSetup setup = small::closed_cuff(0.0);
+  setup.flat.chamber_group.clear();
+  setup.flat.channel_group = {GroupId{0}};
+  for (FlatRegion& region : setup.flat.regions)
+    if (region.kind == RegionKind::kChamber) region.kind = RegionKind::kChannel;
+  const auto path = inflate(setup, {2.0 * kPa});
+  ASSERT_FALSE(path);
+  EXPECT_EQ(path.problem().kind, ProblemKind::kBadInput);
+  EXPECT_NE(path.problem().message.find("Inlet 'inlet' feeds no chamber"), std::string::npos)
+      << path.problem().message;
+}
+
 class CancelAtOnce : public Progress {
  public:
   bool cancelled() const override { return true; }

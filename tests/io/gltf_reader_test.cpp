@@ -103,7 +103,7 @@ TEST(GltfReader, RefusesWhatDoesNotFitInOneSentence) {
   expect("\"nodes\":[0]", "\"nodes\":[7]", "node is named that is not there");
   expect("\"mesh\":0", "\"mesh\":0,\"children\":[0]", "stands in a ring");
   expect("\"mesh\":0", "\"mesh\":0,\"rotation\":[0,0,0,0]", "transform that is not one");
-  expect("\"mesh\":0", "\"mesh\":0,\"scale\":[1e300,1,1]", "coordinate that");
+  expect("\"mesh\":0", "\"mesh\":0,\"scale\":[1e300,1,1]", "Vertex 1 has the coordinate");
   expect("\"indices\":1", "\"indices\":1,\"mode\":1", "shows no triangles");
   expect("\"indices\":1", "\"extensions\":{\"KHR_draco_mesh_compression\":{}}",
          "compressed (\"KHR_draco_mesh_compression\"), which is not read; switch mesh compression off");

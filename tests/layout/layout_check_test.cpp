@@ -96,6 +96,20 @@ TEST(LayoutCheck, NamesChannelsThatLeadNowhere) {
   expect_says_only(layout, "Channel 'lost' from (110.0, 30.0) mm to (130.0, 30.0) mm joins only one part");
 }
 
+TEST(LayoutCheck, NamesAnInletThatFeedsChannelsAlone) {
+  Layout layout = four_chamber_cuff();
+  layout.channels.push_back({"lost", {{0.1, 0.008}, {0.2, 0.008}}, 4.0 * mm});
+  layout.inlets.push_back({"second", {0.15, 0.008}});
+  expect_says_only(layout, "Inlet 'second' at (150.0, 8.0) mm feeds no chamber, only a channel");
+  // Three that join one another in a ring, each of them two parts.
+  layout.outline_m = rectangle(0.0, 0.0, layout.outline_m[1].x(), 0.2);
+  layout.channels.back().path_m = {{0.10, 0.16}, {0.16, 0.16}};
+  layout.channels.push_back({"up", {{0.10, 0.16}, {0.10, 0.19}}, 4.0 * mm});
+  layout.channels.push_back({"back", {{0.10, 0.19}, {0.16, 0.19}, {0.16, 0.16}}, 4.0 * mm});
+  layout.inlets.back().point_m = {0.13, 0.16};
+  expect_says(layout, "Inlet 'second' at (130.0, 160.0) mm feeds no chamber, only a channel");
+}
+
 TEST(LayoutCheck, NamesStrapsAndClosuresThatDoNotFit) {
   Layout layout = four_chamber_cuff();
   layout.straps[0].boundary_m = rectangle(0.2615, 0.02, 0.04, 0.06);

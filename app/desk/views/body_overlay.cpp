@@ -138,8 +138,8 @@ std::vector<QRectF> BodyOverlay::drawn_on_skin() const {
 
 std::optional<QRectF> BodyOverlay::draw_whole(QPainter& painter, const LegendLook& look,
                                               InsetRoom room) const {
-  const WornSurface* worn = scene_->worn();
-  if (!worn || all_of_body_seen()) return std::nullopt;
+  const auto laid = laid_in_scene();
+  if (!laid || all_of_body_seen()) return std::nullopt;
   room.drawn = drawn_on_skin();
   const QString words = tr("whole body");
   const QSizeF size = QFontMetricsF(look.font).size(0, words);
@@ -149,12 +149,23 @@ std::optional<QRectF> BodyOverlay::draw_whole(QPainter& painter, const LegendLoo
   painter.setFont(look.font);
   painter.drawText(QRectF(plate->topLeft() + QPointF(0.0, 3.0), QSizeF(plate->width(), size.height())),
                    Qt::AlignHCenter, words);
-  const Eigen::VectorXd none;
-  draw_whole_body(
-      *scene_->skin,
-      {worn->points_m, worn->normals, worn->triangles, worn->dimmed ? none : worn->pressure_pa, worn->rim_m},
-      view_.rows, worn->top_pa, body_in_inset(*plate, size), painter);
+  draw_whole_body(*scene_->skin,
+                  {laid->points_m, laid->normals, laid->triangles, laid->pressure_pa, laid->rim_m},
+                  view_.rows, laid->top_pa, body_in_inset(*plate, size), painter);
   return plate;
+}
+
+// As it was solved, as it is put on, or, where it is neither, its lines alone.
+std::optional<WornSurface> BodyOverlay::laid_in_scene() const {
+  if (const WornSurface* worn = scene_->worn()) {
+    WornSurface laid = *worn;
+    if (laid.dimmed) laid.pressure_pa.resize(0);
+    return laid;
+  }
+  if (!shown_.rim() || shown_.rim()->ends_m.rows() == 0) return std::nullopt;
+  WornSurface lines;
+  lines.rim_m = shown_.rim()->ends_m;
+  return lines;
 }
 
 QRectF BodyOverlay::draw_words_above(QPainter& painter, const LegendLook& look) const {

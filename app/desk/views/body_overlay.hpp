@@ -37,6 +37,7 @@ class BodyOverlay : public QWidget {
   std::vector<FlatLabel> draw_names(QPainter& painter, const LegendLook& look,
                                     std::vector<QRectF> taken) const;
   std::optional<QRectF> draw_whole(QPainter& painter, const LegendLook& look, InsetRoom room) const;
+  std::optional<WornSurface> laid_in_scene() const;  // none: nothing lies on the body
   bool all_of_body_seen() const;
   std::vector<QRectF> drawn_on_skin() const;
   std::vector<QRectF> buttons() const;

@@ -192,7 +192,7 @@ class Gatherer {
       const Eigen::Vector4d moved = transform * points.row(v).transpose().homogeneous();
       for (int k = 0; k < 3; ++k) {
         if (!is_usable(moved[k]))
-          return fail(Phrase::worded("Vertex %1 has a coordinate that %2; export the scan again.",
+          return fail(Phrase::worded("Vertex %1 %2; export the scan again.",
                                      {count_of(static_cast<std::size_t>(v) + 1),
                                       *coordinate_fault(number_word(moved[k]), moved[k])}));
         largest_ = std::max(largest_, std::abs(moved[k]));
