@@ -13,11 +13,9 @@ others=$(grep -E '^[0-9]+ \| (Problem|stopped|fails)' "$lines" | cut -d '|' -f 1
 {
   echo "# Random plans"
   echo
-  echo "Written by \`sh tests/random_plans.sh $first $count $seconds $total\`, one process. Every body form, every layout"
-  echo "form, all grades, sheets of 0.5 to 4 mm, 0.5 to 30 kPa or 1 to 60 mL an inlet, anywhere the layout goes on, meshes of"
-  echo "7 to 10 mm; the same seed gives the same plan. A plan may take $seconds s of processor time, beside the solver's own"
-  echo "bound on factorisations. The audit: sums of contact force within 0.1 %, cuts through closed layouts within 10 %."
-  echo "A slice of the same plans is a test (tests/random_plans/slice_test.cpp)."
+  echo "Written by \`sh tests/random_plans.sh $first $count $seconds $total\`: every form of body and layout, all grades, sheets of"
+  echo "0.5 to 4 mm, 0.5 to 30 kPa or 1 to 60 mL an inlet, meshes of 7 to 10 mm; the same seed gives the same plan. At most"
+  echo "$seconds s of processor time each. Audit: contact force within 0.1 %, cuts within 10 %. A slice is a test."
   echo
   printf '%s\n' "$table"
   if [ -n "$others" ]; then
@@ -26,6 +24,7 @@ others=$(grep -E '^[0-9]+ \| (Problem|stopped|fails)' "$lines" | cut -d '|' -f 1
     echo
     echo "| seed | end | factorisations | plan | message |"
     echo "|---|---|---|---|---|"
-    printf '%s\n' "$others" | sed 's/^/| /; s/ *$/ |/'
+    printf '%s\n' "$others" | sed 's/^/| /; s/ *$/ |/; s/The solver stopped after \([0-9]*\) factorisations, which is as far as it goes\. /\1 factorisations. /
+      s/No equilibrium was found beyond \(.*\) of the asked inflation; the last one that converged has/Up to \1:/; s/: ask for less, or use a finer mesh//'
   fi
 } > "$root/docs/random-plans.md"
