@@ -2,9 +2,11 @@
 
 #include <CLI/CLI.hpp>
 #include <exception>
+#include <memory>
 #include <sstream>
 
 #include "app/command/clean_stream.hpp"
+#include "app/command/help_format.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "model/core/clean_text.hpp"
 #include "model/core/thrown.hpp"
@@ -33,6 +35,7 @@ CLI::App& add_group(CLI::App& app, const char* name, const char* about) {
 int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   CLI::App app(kAbout, "wrapgauge");
   Action action;
+  app.formatter(std::make_shared<HelpFormat>());  // the commands take it over
   app.require_subcommand(1);
   app.set_version_flag("--version", "wrapgauge " + std::string(program_version()));
   app.footer(std::string(kMainExamples) + kExitCodeHelp);

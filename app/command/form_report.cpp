@@ -70,7 +70,7 @@ void say_girths(const FormOrder& order, const Form& form, const MadeForm& made, 
 
 void say_sites(const Body& body, std::ostream& out) {
   if (body.bony_sites.empty()) return;
-  out << "places that bear less (" << kSiteCaution << "):\n";
+  out << "bony and nerve sites (" << kSiteCaution << "):\n";
   for (const BonySite& site : body.bony_sites) {
     const Vec3 at = 1e3 * site.point_m;
     out << "  " << site.name << " (" << site_kind_name(site.kind) << ") at " << fixed_text(at.x(), 1) << ", "

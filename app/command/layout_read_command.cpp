@@ -3,6 +3,7 @@
 
 #include "app/command/commands.hpp"
 #include "app/job/drawing_report.hpp"
+#include "model/core/counted.hpp"
 #include "model/io/readers/drawing_reader.hpp"
 #include "model/io/readers/mesh_reader_text.hpp"
 #include "model/io/writers/dxf_writer.hpp"
@@ -150,9 +151,9 @@ int write(const Layout& layout, const fs::path& file, Streams streams) {
                        : ends_with(file, ".dxf") ? write_layout_dxf(layout, file)
                                                  : write_layout(layout, file);
   if (!written) return say_problem(written.problem(), streams);
-  streams.out << file.string() << ": outline, " << layout.chambers.size() << " chambers, "
-              << layout.channels.size() << " channels, " << layout.inlets.size() << " inlets, "
-              << layout.straps.size() << " straps\n";
+  streams.out << file.string() << ": outline, " << counted(layout.chambers.size(), "chamber") << ", "
+              << counted(layout.channels.size(), "channel") << ", " << counted(layout.inlets.size(), "inlet")
+              << ", " << counted(layout.straps.size(), "strap") << "\n";
   const std::vector<Problem> problems = check_layout(layout);
   for (const Problem& problem : problems) streams.err << "wrapgauge: to correct: " << problem.message << "\n";
   return problems.empty() ? kExitDone : kExitBadInput;

@@ -41,10 +41,10 @@ std::optional<Problem> add_layout(Job& job) {
 Phrase label_words(const std::filesystem::path& mesh, const BodyLabel& label, const BodyLabel& still_holds) {
   const Phrase name = name_of(label_file_of(mesh).filename().string());
   if (still_holds.sites.size() == label.sites.size())
-    return Phrase::worded("label '%1' read: it marks %2 places that bear less.",
+    return Phrase::worded("label '%1' read: it marks %2 bony and nerve sites.",
                           {name, figures_of(static_cast<int>(label.sites.size()))});
   return Phrase::worded(
-      "label '%1' read: its %2 places that bear less and its front are left out, because the "
+      "label '%1' read: its %2 bony and nerve sites and its front are left out, because the "
       "repair steps move the body.",
       {name, figures_of(static_cast<int>(label.sites.size()))});
 }
@@ -86,8 +86,8 @@ Result<ReadBody> make_body_form(const BodyForm& wanted) {
   const Person& person = wanted.person;
   const Phrase form = name_of(wanted.form);
   read.words = {Phrase::worded(
-      "body made from %1; measures not given are those of %2 at percentile %3; it brings %4 places that bear "
-      "less.",
+      "body made from %1; measures not given are those of %2 at percentile %3; it brings %4 bony and nerve "
+      "sites.",
       {person.side == BodySide::kLeft ? Phrase::worded("the form '%1', left", {form})
                                       : Phrase::worded("the form '%1'", {form}),
        person.sex.value_or(Sex::kMale) == Sex::kMale ? Phrase::worded("men") : Phrase::worded("women"),

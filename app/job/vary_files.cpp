@@ -11,7 +11,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr const char* kNotADevice =
-    "Predicted by an uncalibrated model, on a coarse mesh where it says so. Not a medical device.";
+    "Predicted by an uncalibrated model, on a preview mesh where it says so. Not a medical device.";
 
 QString qt(const std::string& words) {
   return QString::fromStdString(words);

@@ -113,9 +113,9 @@ Result<Mended> smooth(const Scan& scan, const Smooth& options) {
   MendReport report{
       MendKind::kSmooth,
       Phrase::worded(
-          "Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as those of circles "
-          "of the sections' area, changed by %3 on average and %4 at most; the section lines, rough "
-          "before, changed by %5 on average.",
+          "Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as circles of "
+          "the same area, changed by %3 on average and %4 at most; the rough section lines themselves by "
+          "%5 on average.",
           {figures_of(options.passes), millimetres_of(Length(moved_m), 2), fine_percent(change.radius_mean),
            fine_percent(change.radius_most), fine_percent(change.girth_mean)}),
       {{"moved_rms_mm", 1e3 * moved_m},

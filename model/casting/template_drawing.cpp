@@ -211,7 +211,7 @@ std::vector<TemplateStroke> strokes_of(const TemplateDrawing& drawing) {
 }
 
 std::string check_bar_words() {
-  return "This bar has to measure 50 mm: print at 100 %, without fitting to the page.";
+  return "Print at 100 %, not fitted to the page: this bar measures 50 mm.";
 }
 
 }  // namespace wrapgauge

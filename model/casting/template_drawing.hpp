@@ -63,6 +63,6 @@ inline constexpr const char* kArrowMeaning = "towards distal";
 
 // What a printed template has to carry besides the drawing.
 inline constexpr Length kCheckBar = 50.0 * mm;
-std::string check_bar_words();  // "This bar has to measure 50 mm. ..."
+std::string check_bar_words();  // "Print at 100 % ...: this bar measures 50 mm."
 
 }  // namespace wrapgauge

@@ -63,7 +63,8 @@ Hazard vein_hazard(const HazardInputs& in) {
   out.sentence =
       goes_round(in)
           ? Phrase::worded(
-                "It presses on %1 of a girth, up to %2 with the model factor; caution from %3 (%4).",
+                "It presses on up to %1 of the girth, with up to %2 after the model factor; caution from %3 "
+                "(%4).",
                 {girth, figures_of(highest_with_factor(in)), figures_of(in.limits.tourniquet_warn),
                  table_words(in.limits.tourniquet_source)})
           : Phrase::worded("It presses on %1 of a girth, less than the %2 from which it counts as a cuff.",

@@ -103,20 +103,20 @@ std::vector<BrokenTime> broken_times(const Exposure& exposure, const UseTimes& t
     if (times_over > slack) broken.push_back({rule, times_over, words});
   };
   check(TimeRule::kHold, exposure.longest_hold / times.longest_hold, kSlack,
-        Phrase::worded("pressed for %1 without a break where %2 is the longest",
+        Phrase::worded("pressed for %1 without a break, %2 at most",
                        {figures_of(exposure.longest_hold), figures_of(times.longest_hold)}));
   check(TimeRule::kSession, exposure.session / times.longest_session, kSlack,
-        Phrase::worded("a session of %1 where %2 is the longest",
+        Phrase::worded("a session of %1, %2 at most",
                        {figures_of(exposure.session), figures_of(times.longest_session)}));
   // One hold that fills a session shorter than the longest hold breaks neither rest nor duty.
   if (!exposure.least_off_over_on) return broken;
   const double off = *exposure.least_off_over_on;
   check(TimeRule::kOff, times.off_over_on / std::max(off, 1e-9), kSlack,
-        Phrase::worded("off for only %1 times the hold before it, where %2 times is the least",
+        Phrase::worded("off for only %1 times the hold before it, %2 times at least",
                        {figures_of(number_text(off, 2)), figures_of(number_text(times.off_over_on, 3))}));
   // The last hold may end with the session, without its rest: 2 % more than the duty is no breach.
   check(TimeRule::kDuty, exposure.duty / times.largest_duty(), 1.02,
-        Phrase::worded("pressed for %1 of the time where %2 is the most",
+        Phrase::worded("pressed for %1 of the time, %2 at most",
                        {percent_of(exposure.duty), percent_of(times.largest_duty())}));
   return broken;
 }

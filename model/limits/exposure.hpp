@@ -47,7 +47,7 @@ enum class TimeRule { kHold, kOff, kSession, kDuty };
 struct BrokenTime {
   TimeRule rule;
   double times_over;  // how far beyond, as a ratio above 1
-  Phrase words;       // "pressed for 10 min without a break where 60 s is the longest"
+  Phrase words;       // "pressed for 10 min without a break, 60 s at most"
 };
 
 // What of a row's times is not kept.

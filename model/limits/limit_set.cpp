@@ -30,7 +30,7 @@ Phrase times_words(const UseTimes& times) {
                                    : Phrase::worded("look at the skin after %1", {first_check})};
   parts.push_back(Phrase::worded("hold for %1 at most", {figures_of(times.longest_hold)}));
   if (times.off_over_on > 0.0)
-    parts.push_back(Phrase::worded("then off for %1 times as long or longer",
+    parts.push_back(Phrase::worded("then off for at least %1 times as long",
                                    {figures_of(number_text(times.off_over_on, 3))}));
   parts.push_back(Phrase::worded("no more than %1 in a session", {figures_of(times.longest_session)}));
   return in_a_row(std::move(parts), ", ");

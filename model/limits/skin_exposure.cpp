@@ -210,11 +210,11 @@ Finding times_finding(const SkinExposure& exposure) {
   std::vector<Phrase> words;
   for (const BrokenTime& broken : exposure.broken) words.push_back(broken.words);
   Finding finding{Severity::kAboveLimit, "exposure", {}};
-  finding.place = Phrase::worded("Session, its times");
+  finding.place = Phrase::worded("Session times");
   finding.cause = Cause::kTime;
   finding.source_key = "times";
   finding.action = Phrase::worded("Hold for a shorter time, rest longer or open the closure in between.");
-  finding.sentence = Phrase::worded("The session does not keep the times of the limits: %1. %2",
+  finding.sentence = Phrase::worded("The session breaks the time rules: %1. %2",
                                     {in_a_row(std::move(words), "; "), finding.action});
   return finding;
 }

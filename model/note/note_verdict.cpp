@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "model/core/counted.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
 #include "model/note/note_figures.hpp"
@@ -8,18 +9,15 @@
 namespace wrapgauge {
 namespace {
 
-std::string counted(long count, const char* one, const char* many) {
-  return std::to_string(count) + " " + (count == 1 ? one : many);
-}
-
 // "2 findings and 1 hazard"; empty when there are none.
 std::string how_many(const Summary& summary, Severity severity) {
   const auto is_such = [&](const auto& item) { return item.severity == severity; };
   const long findings = std::count_if(summary.findings.begin(), summary.findings.end(), is_such),
              hazards = std::count_if(summary.hazards.begin(), summary.hazards.end(), is_such);
   std::string words;
-  if (findings > 0) words = counted(findings, "finding", "findings");
-  if (hazards > 0) words += (words.empty() ? "" : " and ") + counted(hazards, "hazard", "hazards");
+  if (findings > 0) words = counted(static_cast<std::size_t>(findings), "finding");
+  if (hazards > 0)
+    words += (words.empty() ? "" : " and ") + counted(static_cast<std::size_t>(hazards), "hazard");
   return words;
 }
 
@@ -66,7 +64,8 @@ std::string sites_words(const Summary& summary) {
 
 std::string cells_words(const Summary& summary, int to_fill) {
   const int missing = summary.wearers.missing();
-  return "Empty cells are for the study to fill: " + std::to_string(to_fill) + ", " +
+  return std::to_string(to_fill) + (to_fill == 1 ? " empty cell is" : " empty cells are") +
+         " for the study to fill, " +
          (missing == 0 ? std::string("none of them about the wearers.")
                        : std::to_string(missing) + " of them about the wearers.");
 }

@@ -3,6 +3,7 @@
 
 #include "model/body/part_rules.hpp"
 #include "model/body/place_words.hpp"
+#include "model/core/counted.hpp"
 #include "model/core/number_text.hpp"
 #include "model/limits/fit_finding.hpp"
 #include "model/pipeline/fastening_pressure.hpp"
@@ -50,10 +51,6 @@ std::optional<std::string> fastening_words(const Prepared& prepared) {
          "estimate solves)";
 }
 
-std::string counted(std::size_t count, const std::string& what) {
-  return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
-}
-
 // "place: on the outer side, anchored at station 120.0 mm"; a body that does not say its front has no sides.
 std::string place_words(const Body& body, const Wrap& wrap) {
   const auto facing = facing_of(body, wrap.outward);
@@ -74,7 +71,7 @@ std::string part_words(const Body& body) {
 
 std::string site_words(const LimitInputs& inputs) {
   const auto proposed = std::count_if(inputs.bony_sites.begin(), inputs.bony_sites.end(), is_proposed);
-  std::string words = "sites: " + std::to_string(inputs.bony_sites.size()) + " places that bear less";
+  std::string words = "sites: " + std::to_string(inputs.bony_sites.size()) + " marked";
   if (proposed > 0) words += ", " + std::to_string(proposed) + " of them only proposed: confirm or drop each";
   if (inputs.sites_confirmed) return words + "; no others, by word of " + inputs.sites_confirmed->who;
   return inputs.sites_known ? words

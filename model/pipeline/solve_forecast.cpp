@@ -47,7 +47,7 @@ SolveForecast forecast_solve(const Plan& plan, const Prepared& prepared, const F
 
 std::optional<std::string> long_solve_words(const SolveForecast& forecast) {
   if (forecast.time.si() < kWorthSaying_s) return std::nullopt;
-  return std::string("time: solving this ") + (forecast.held ? "takes" : "may take") + " of the order of " +
+  return std::string("time: solving this ") + (forecast.held ? "takes" : "may take") + " about " +
          rough_time(forecast.time) + " (" + std::to_string(forecast.nodes) + " nodes" +
          (forecast.held ? "" : ", and nothing holds the layout, which can solve slowly") +
          "); a coarser mesh is quicker (--edge-mm), and Ctrl-C stops it.";

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "model/core/counted.hpp"
 #include "model/core/markdown_text.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/pressure_text.hpp"
@@ -57,7 +58,7 @@ std::string means_change_text(const Advice& advice, const TriedChange& change) {
     if (from != to)
       text += (text.empty() ? "" : "; ") + ("'" + advice.chambers[c] + "' " + from + " to " + to);
   }
-  return text.empty() ? "The chambers' mean contact pressure stays as it is but for what is not shown."
+  return text.empty() ? "The chambers' mean contact pressure does not change in the digits shown."
                       : "Mean contact pressure: " + text + ".";
 }
 
@@ -73,12 +74,8 @@ std::string ended(std::string sentence) {
   return sentence;
 }
 
-std::string count_text(std::size_t count, const std::string& one) {
-  return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
-}
-
 std::string advised_verdict(std::size_t count, Length edge) {
-  return count_text(count, "single change") + (count == 1 ? " brings" : " bring") +
+  return counted(count, "single change") + (count == 1 ? " brings" : " bring") +
          " the plan within its limits, " + (count == 1 ? "" : "each ") +
          "solved on the plan's own mesh (edge " + edge_text(edge) + "), relief valves included.";
 }
@@ -108,7 +105,7 @@ void say_none(const Advice& advice, const std::string& plan_file, std::vector<st
 void say_not_enough(const Advice& advice, std::vector<std::string>& words) {
   const auto near = with_fate(advice, ChangeFate::kNotEnough);
   for (std::size_t c = 0; c < std::min(near.size(), kShownNotEnough); ++c)
-    words.push_back((c == 0 ? "Better, but not enough by itself: " : "Not enough either: ") +
+    words.push_back((c == 0 ? "Better, but not enough alone: " : "Not enough either: ") +
                     english(near[c]->words) + ". Still above: " + above_text(near[c]->outcome) +
                     " (mesh edge " + edge_text(near[c]->edge) + ").");
   for (const TriedChange* change : with_fate(advice, ChangeFate::kNotThere))
@@ -121,14 +118,14 @@ std::string rest_text(const Advice& advice) {
   std::string text;
   const auto count = [&](ChangeFate fate, const std::string& what) {
     if (const auto changes = with_fate(advice, fate); !changes.empty())
-      text += (text.empty() ? "" : "; ") + what + " " + std::to_string(changes.size());
+      text += (text.empty() ? "" : "; ") + std::to_string(changes.size()) + " " + what;
   };
-  count(ChangeFate::kNotSolved, "within on the coarse mesh but not solved on the plan's own");
-  count(ChangeFate::kWorse, "making something else worse");
-  count(ChangeFate::kNoHelp, "hardly of help");
-  count(ChangeFate::kNoAnswer, "without an answer");
-  count(ChangeFate::kLeftOut, "that do not apply");
-  return text.empty() ? text : "Of the other changes tried: " + text + ".";
+  count(ChangeFate::kNotSolved, "within on the preview mesh but not solved on the plan's own");
+  count(ChangeFate::kWorse, "would make something else worse");
+  count(ChangeFate::kNoHelp, "would hardly help");
+  count(ChangeFate::kNoAnswer, "gave no answer");
+  count(ChangeFate::kLeftOut, "could not be made");
+  return text.empty() ? text : "Other changes tried: " + text + ".";
 }
 
 std::string advice_basis(const Advice& advice) {
@@ -136,8 +133,9 @@ std::string advice_basis(const Advice& advice) {
          " and ranked by how little they move the chambers' mean contact pressure. Predicted pressures "
          "count " +
          number_text(advice.model_factor, 3) +
-         " times, the model factor. Predicted by an uncalibrated model: within the limits is no proof that "
-         "nothing is harmed. Not a medical device; measure on a bench before anyone wears it, and ask a "
+         " times, the model factor. Predicted by an uncalibrated model: within the limits is no "
+         "evidence that it is harmless. Not a medical device; measure on a bench before anyone wears it, and "
+         "ask a "
          "clinician.";
 }
 
@@ -201,7 +199,7 @@ std::string_view fate_text(ChangeFate fate) {
     case ChangeFate::kAdvised:
       return "advised";
     case ChangeFate::kNotSolved:
-      return "within on the coarse mesh";
+      return "within on the preview mesh";
     case ChangeFate::kNotThere:
       return "not within on the plan's mesh";
     case ChangeFate::kNotEnough:

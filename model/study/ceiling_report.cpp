@@ -83,7 +83,7 @@ std::string stop_text(const InletCeiling& ceiling) {
 std::string check_text(const CeilingCheck& check) {
   if (!check.equilibrium) return "there is no equilibrium";
   const LimitShare& nearest = check.nearest;
-  const std::string peak = " (predicted peak " + pressure_text(check.peak) + ")";
+  const std::string peak = " (predicted peak anywhere " + pressure_text(check.peak) + ")";
   if (nearest.above() && nearest.share <= 1.0) return "'" + nearest.where + "' is above a limit" + peak;
   return "'" + nearest.where + "' is highest, at " + percent_text(nearest.share) + " of its limit" + peak;
 }

@@ -124,8 +124,8 @@ std::string place_words(const People& people) {
 std::string basis_words(const AcceptedGirths& accepted) {
   return "The range rests on " + people_count(accepted.people) + " of girths " +
          fixed_text(accepted.smallest / mm, 0) + " to " + whole_mm(accepted.largest) +
-         " with nobody above a limit in between, and ends " + number_text(kTapeError_mm, 2) +
-         " mm inside them for the error of a tape (judgement).";
+         ", with nobody above a limit in between, less " + number_text(kTapeError_mm, 2) +
+         " mm at both ends for the error of a tape (judgement).";
 }
 
 // "The range takes in 62 % of the survey's men and 9 % of its women, ..."
@@ -141,8 +141,8 @@ std::string survey_share_words(const People& people) {
 std::string mesh_words(const People& people) {
   return people.mesh_factor > 1.0
              ? "Shares of limits count " + fixed_text(people.mesh_factor, 2) +
-                   " times: so much more the plan's own mesh (" + number_text(people.plan_edge / mm, 3) +
-                   " mm) finds on the plan's body."
+                   " times, because the plan's own mesh (" + number_text(people.plan_edge / mm, 3) +
+                   " mm) finds that much more on the plan's body."
              : "";
 }
 
@@ -250,7 +250,7 @@ std::vector<std::string> people_words(const People& people, bool survey) {
 std::string people_brief(const People& people) {
   const auto accepted = accepted_words(people);
   return (accepted ? *accepted + " " + basis_words(*people.accepted) : "No range of girths can be given.") +
-         " " + verdict_words(people) + " Anybody else was not looked at.";
+         " " + verdict_words(people) + " Nobody else was tried.";
 }
 
 std::string people_csv(const People& people) {

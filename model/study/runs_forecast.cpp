@@ -26,7 +26,7 @@ RunsForecast forecast_runs(std::size_t runs, bool ceiling, const Plan& first, co
 }
 
 std::string forecast_words(const RunsForecast& forecast, const std::string& what) {
-  return "time: " + std::to_string(forecast.runs) + " " + what + " to solve take of the order of " +
+  return "time: " + std::to_string(forecast.runs) + " " + what + " to solve take about " +
          rough_time_text(forecast.time) + " on " + std::to_string(forecast.threads) +
          (forecast.threads == 1 ? " core" : " cores") + " and " +
          fixed_text(10.0 * std::ceil(forecast.memory_mb / 10.0), 0) +

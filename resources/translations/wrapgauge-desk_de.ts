@@ -3451,8 +3451,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>linke Seite</translation>
         </message>
         <message>
-            <source>label '%1' read: it marks %2 places that bear less.</source>
-            <translation>Beiblatt '%1' gelesen: Es nennt %2 Stellen, die weniger vertragen.</translation>
+            <source>label '%1' read: it marks %2 bony and nerve sites.</source>
+            <translation>Beiblatt '%1' gelesen: Es nennt %2 Knochen- und Nervenstellen.</translation>
         </message>
         <message>
             <source>Test object: no limit is applied to it, and nobody may wear the device.</source>
@@ -3619,8 +3619,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Wo man den Puls fühlt.</translation>
         </message>
         <message>
-            <source>body made from %1; measures not given are those of %2 at percentile %3; it brings %4 places that bear less.</source>
-            <translation>Körper aus %1; nicht angegebene Maße sind die von %2 beim Perzentil %3; er bringt %4 Stellen mit, die weniger vertragen.</translation>
+            <source>body made from %1; measures not given are those of %2 at percentile %3; it brings %4 bony and nerve sites.</source>
+            <translation>Körper aus %1; nicht angegebene Maße sind die von %2 beim Perzentil %3; er bringt %4 Knochen- und Nervenstellen mit.</translation>
         </message>
         <message>
             <source>the form '%1', left</source>
@@ -3827,7 +3827,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Nichts zu reparieren.</translation>
         </message>
         <message>
-            <source>Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as those of circles of the sections' area, changed by %3 on average and %4 at most; the section lines, rough before, changed by %5 on average.</source>
+            <source>Smoothed in %1 passes: vertices moved by %2 (root mean square); girths, as circles of the same area, changed by %3 on average and %4 at most; the rough section lines themselves by %5 on average.</source>
             <translation>In %1 Durchgängen geglättet: Eckpunkte um %2 verschoben (quadratisches Mittel); Umfänge, als die von Kreisen mit der Fläche der Schnitte, im Mittel um %3 und höchstens um %4 geändert; die vorher rauen Schnittlinien im Mittel um %5 geändert.</translation>
         </message>
         <message>
@@ -4039,20 +4039,20 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>zum Rumpf hin</translation>
         </message>
         <message>
-            <source>pressed for %1 without a break where %2 is the longest</source>
-            <translation>%1 ohne Pause gedrückt, wo %2 das Längste ist</translation>
+            <source>pressed for %1 without a break, %2 at most</source>
+            <translation>%1 ohne Pause gedrückt, höchstens %2 sind erlaubt</translation>
         </message>
         <message>
-            <source>a session of %1 where %2 is the longest</source>
-            <translation>eine Sitzung von %1, wo %2 das Längste ist</translation>
+            <source>a session of %1, %2 at most</source>
+            <translation>eine Sitzung von %1, höchstens %2 sind erlaubt</translation>
         </message>
         <message>
-            <source>off for only %1 times the hold before it, where %2 times is the least</source>
-            <translation>nur das %1-Fache der Haltezeit davor entlastet, wo das %2-Fache das Wenigste ist</translation>
+            <source>off for only %1 times the hold before it, %2 times at least</source>
+            <translation>nur das %1-Fache der Haltezeit davor entlastet, mindestens das %2-Fache ist nötig</translation>
         </message>
         <message>
-            <source>pressed for %1 of the time where %2 is the most</source>
-            <translation>%1 der Zeit gedrückt, wo %2 das Meiste ist</translation>
+            <source>pressed for %1 of the time, %2 at most</source>
+            <translation>%1 der Zeit gedrückt, höchstens %2 sind erlaubt</translation>
         </message>
         <message>
             <source>The limits %1, %2, apply only with these times: %3.</source>
@@ -4159,7 +4159,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>höchstens %1 halten</translation>
         </message>
         <message>
-            <source>then off for %1 times as long or longer</source>
+            <source>then off for at least %1 times as long</source>
             <translation>dann mindestens das %1-Fache davon loslassen</translation>
         </message>
         <message>
@@ -4507,7 +4507,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>unter den 45 mmHg, bei denen in Miller &amp; Seale 1987 die Lymphe nicht wieder floss, und den 60 mmHg, die in Lundborg et al. 1982 Nerven blockierten</translation>
         </message>
         <message>
-            <source>at most the 20 to 25 mmHg of leg veins lying down in Partsch &amp; Partsch 2005; half of the 40 mmHg that stop the venous return of the upper arm, read on a secondary page</source>
+            <source>at most the 20 to 25 mmHg of leg veins lying down in Partsch &amp; Partsch 2005; half of the 40 mmHg that stops venous return in the upper arm, read on a secondary page</source>
             <translation>höchstens die 20 bis 25 mmHg der Beinvenen Liegender in Partsch &amp; Partsch 2005; die Hälfte der 40 mmHg, die den venösen Rückfluss des Oberarms anhalten, auf einer Sekundärseite gelesen</translation>
         </message>
         <message>
@@ -4515,7 +4515,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>die Hälfte des kleinsten Drucks, der in Johansson, Hagg &amp; Fischer 2002 die Durchblutung der Hand halbierte</translation>
         </message>
         <message>
-            <source>judgement, 40 mmHg stop the venous return in laboratory use, read on a secondary page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982; the lowest pressure that closed an arm's artery was 120 mmHg</source>
+            <source>judgement, 40 mmHg stops venous return in laboratory use, read on a secondary page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982; the lowest pressure that closed an arm's artery was 120 mmHg</source>
             <translation>Einschätzung, 40 mmHg halten im Labor den venösen Rückfluss an, auf einer Sekundärseite gelesen; bei 60 mmHg fiel in Lundborg et al. 1982 das Gefühl rasch aus; der kleinste Druck, der eine Armarterie schloss, war 120 mmHg</translation>
         </message>
         <message>
@@ -4975,15 +4975,15 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>In der Sitzung von %1 nimmt die am stärksten gedrückte Stelle, unter %2, mit dem Faktor %4 %3 auf: %5 der erlaubten %6 (%7). %8</translation>
         </message>
         <message>
-            <source>Session, its times</source>
-            <translation>Sitzung, ihre Zeiten</translation>
+            <source>Session times</source>
+            <translation>Zeiten der Sitzung</translation>
         </message>
         <message>
             <source>Hold for a shorter time, rest longer or open the closure in between.</source>
             <translation>Kürzer halten, länger ruhen oder den Verschluss zwischendurch öffnen.</translation>
         </message>
         <message>
-            <source>The session does not keep the times of the limits: %1. %2</source>
+            <source>The session breaks the time rules: %1. %2</source>
             <translation>Die Sitzung hält die Zeiten der Grenzwerte nicht ein: %1. %2</translation>
         </message>
         <message>
@@ -5143,8 +5143,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Hand oder Fuß jenseits des Geräts beobachten; bei der ersten Schwellung oder dunkler Haut den Verschluss öffnen.</translation>
         </message>
         <message>
-            <source>It presses on %1 of a girth, up to %2 with the model factor; caution from %3 (%4).</source>
-            <translation>Es drückt auf %1 eines Umfangs, bis %2 mit dem Modellfaktor; Vorsicht ab %3 (%4).</translation>
+            <source>It presses on up to %1 of the girth, with up to %2 after the model factor; caution from %3 (%4).</source>
+            <translation>Es drückt auf bis zu %1 des Umfangs, mit bis zu %2 samt Modellfaktor; Vorsicht ab %3 (%4).</translation>
         </message>
         <message>
             <source>It presses on %1 of a girth, less than the %2 from which it counts as a cuff.</source>
@@ -6051,8 +6051,8 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Die Seite ließ sich nicht drucken: einen anderen Drucker oder eine andere Datei wählen.</translation>
         </message>
         <message>
-            <source>label '%1' read: its %2 places that bear less and its front are left out, because the repair steps move the body.</source>
-            <translation>Beiblatt '%1' gelesen: Seine %2 Stellen, die weniger vertragen, und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
+            <source>label '%1' read: its %2 bony and nerve sites and its front are left out, because the repair steps move the body.</source>
+            <translation>Beiblatt '%1' gelesen: Seine %2 Knochen- und Nervenstellen und seine Vorderseite bleiben weg, weil die Schritte des Ausbesserns den Körper bewegen.</translation>
         </message>
         <message>
             <source>Inlet '%1' at %2 feeds nothing: move it into a chamber or channel, or within 1 mm of one.</source>

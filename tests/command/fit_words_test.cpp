@@ -145,7 +145,7 @@ TEST_F(FitWords, ASolveThatWouldTakeMinutesIsForecastBeforeItStarts) {
   plan["solver"]["steps"] = 6;
   plan["layout"]["rim_bonded"] = false;
   const std::string file = write("fine.json", plan.dump());
-  const std::string forecast = "time: solving this may take of the order of";
+  const std::string forecast = "time: solving this may take about";
   EXPECT_NE(unwrapped(run({"look", file}).out).find(forecast), std::string::npos);
   const Answer answer =
       run({"estimate", file, "--out", write("taken", "a file, no folder"), "--no-mesh-error"});

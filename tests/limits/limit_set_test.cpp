@@ -94,10 +94,9 @@ TEST(LimitRow, KnowsItsTimes) {
   EXPECT_NEAR(*times(kSoft, kSustained).check_every / minute, 30.0, 1e-9);
   EXPECT_NEAR(times(kSoft, kShortHold).longest_on() / second, 200.0, 1e-9);  // a third of 10 min
   EXPECT_NEAR(times(kSoft, kPulse).largest_duty(), 0.25, 1e-12);
-  EXPECT_EQ(
-      english(times_words(times(kSoft, kShortHold))),
-      "look at the skin after 10 min, hold for 60 s at most, then off for 2 times as long or longer, no "
-      "more than 10 min in a session");
+  EXPECT_EQ(english(times_words(times(kSoft, kShortHold))),
+            "look at the skin after 10 min, hold for 60 s at most, then off for at least 2 times as long, no "
+            "more than 10 min in a session");
 }
 
 // A place let go is one pressed below the lowest warning of a session.

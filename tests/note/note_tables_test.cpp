@@ -81,7 +81,7 @@ TEST(NoteTable, OfLimitsHoldsTheRowsInUse) {
   EXPECT_EQ(table.rows[0],
             (Row{"for a pad on a soft place", "2.7 kPa (20 mmHg)", "4.0 kPa (30 mmHg)",
                  "look at the skin after 15 min and every 1 h afterwards, hold for 50 min at "
-                 "most, then off for 0.2 times as long or longer, no more than 2 h in a session",
+                 "most, then off for at least 0.2 times as long, no more than 2 h in a session",
                  "judgement; chosen below others"}));
 }
 

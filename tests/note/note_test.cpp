@@ -145,7 +145,7 @@ TEST(StudyNote, CountsTheCellsThatAreLeftToFill) {
   int seen = 0;
   for (std::size_t at = 0; (at = text.find("|  |", at)) != std::string::npos; at += 3) ++seen;
   EXPECT_EQ(seen, count);
-  EXPECT_TRUE(contains(text, "Empty cells are for the study to fill: " + std::to_string(count) + ","));
+  EXPECT_TRUE(contains(text, std::to_string(count) + " empty cells are for the study to fill,"));
   summary.wearers.population = "healthy adults";
   summary.date = "2026-11-29";
   EXPECT_EQ(cells_to_fill(note_of(summary).blocks), count - 2);

@@ -65,12 +65,12 @@ constexpr const char* kTableWords[] = {
     QT_TRANSLATE_NOOP("wrapgauge::Phrase", "half of the soft row"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
                       "at most the 20 to 25 mmHg of leg veins lying down in Partsch & Partsch 2005; half of "
-                      "the 40 mmHg that stop the venous return of the upper arm, read on a secondary page"),
+                      "the 40 mmHg that stops venous return in the upper arm, read on a secondary page"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
                       "half of the lowest pressure that halved the blood flow of the hand in Johansson, Hagg "
                       "& Fischer 2002"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
-                      "judgement, 40 mmHg stop the venous return in laboratory use, read on a secondary "
+                      "judgement, 40 mmHg stops venous return in laboratory use, read on a secondary "
                       "page; sensory block came quickly at 60 mmHg in Lundborg et al. 1982; the lowest "
                       "pressure that closed an arm's artery was 120 mmHg"),
     QT_TRANSLATE_NOOP("wrapgauge::Phrase",
