@@ -117,7 +117,9 @@ std::string default_words(const LayoutParameter& parameter) {
                ? "if not given, such that the outer sheet just meets round the limb"
                : "if not given, such that the outer sheet is stretched by " +
                      number_text(100.0 * parameter.fit->beyond) + " % when it meets round the limb";
-  return (parameter.measured_at || parameter.measured_between ? "from the body or " : "") +
+  return (parameter.measured_at || parameter.measured_between || parameter.measured_bulge
+              ? "from the body or "
+              : "") +
          number_text(parameter.default_value) + " if not given";
 }
 

@@ -1,6 +1,7 @@
 #include "app/job/measured_layout.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "model/body/girth.hpp"
@@ -12,6 +13,7 @@ namespace wrapgauge {
 namespace {
 
 constexpr double kBulge = 0.02;
+constexpr double kStraight = 0.01;  // of the girth: a bulge of less is no reason to bend an edge (judgement)
 constexpr double kNothingMissing = 1e-3;  // of the girth: the outer sheet gives way by more
 constexpr int kStations = 9;              // between the edges
 
@@ -22,6 +24,24 @@ Result<Length> single_girth(const Body& body, const LayoutParameter& parameter, 
       "The body has no single closed section at %1, where \"%2\" is measured (the body is %3 long): "
       "choose another --station, or give --%2.",
       {millimetres_of(station), name_of(parameter.name), millimetres_of(body_length(body))}));
+}
+
+// None: the limb runs straight enough.
+Result<std::optional<LimbMeasure>> measured_bulge(const LayoutParameter& parameter, const Body& body,
+                                                  Length station, Length height) {
+  const auto [from, halfway, to] = *parameter.measured_bulge;
+  std::array<Length, 3> girths;
+  for (std::size_t k = 0; k < 3; ++k) {
+    const auto girth = single_girth(body, parameter, station + (*parameter.measured_bulge)[k] * height);
+    if (!girth) return girth.problem();
+    girths[k] = *girth;
+  }
+  const Length bulge = girths[1] - 0.5 * (girths[0] + girths[2]);
+  if (std::abs(bulge / girths[1]) < kStraight) return std::optional<LimbMeasure>{};
+  return std::optional<LimbMeasure>{{parameter.name, bulge / mm,
+                                     "at " + in_millimetres((station + halfway * height).si()) + " against " +
+                                         in_millimetres((station + from * height).si()) + " and " +
+                                         in_millimetres((station + to * height).si())}};
 }
 
 // Of the loop, halfway up.
@@ -50,6 +70,32 @@ double height_mm(const LayoutForm& form, const std::map<std::string, double>& gi
   return 0.0;
 }
 
+// How it follows the limb, for whoever cuts it.
+Phrase panel_words(const Layout& layout) {
+  const Bounds2 box = bounds(layout.outline_m);
+  const double bulge_m = 0.5 * layout.closure->bend * (box.high.y() - box.low.y());
+  const Phrase by = millimetres_of(Length(std::abs(bulge_m)));
+  return bulge_m > 0.0 ? Phrase::worded(
+                             "The sides are panelled to follow the limb: straight from each edge to "
+                             "half height, where the layout is %1 wider than straight sides would "
+                             "make it.",
+                             {by})
+                       : Phrase::worded(
+                             "The sides are panelled to follow the limb: straight from each edge to "
+                             "half height, where the layout is %1 narrower than straight sides "
+                             "would make it.",
+                             {by});
+}
+
+// By how much it has to be wider to reach round at its middle, where it is fastened, and to be tight by no
+// more than 2 % anywhere else.
+double missing_share(const Layout& layout, const Body& body, const Girth& at_middle) {
+  const double fastened_m = middle_width_m(layout.outline_m);
+  const double at_anchor = at_middle.girth.si() / (1.0 + *layout.closure->stretch) / fastened_m - 1.0;
+  const auto bulge = girth_bulge(layout, body, at_middle.station);
+  return std::max(at_anchor, bulge ? (1.0 + bulge->share) / (1.0 + kBulge) - 1.0 : 0.0);
+}
+
 }  // namespace
 
 Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
@@ -71,6 +117,10 @@ Result<std::vector<LimbMeasure>> measures_of(const LayoutForm& form,
       if (!distal || !proximal) return distal ? proximal.problem() : distal.problem();
       measures.push_back({parameter.name, (*proximal - *distal) / mm,
                           "from " + in_millimetres(low.si()) + " to " + in_millimetres(high.si())});
+    } else if (parameter.measured_bulge) {
+      const auto bulge = measured_bulge(parameter, body, station, height);
+      if (!bulge) return bulge.problem();
+      if (*bulge) measures.push_back(**bulge);
     }
   }
   return measures;
@@ -87,8 +137,7 @@ Result<MadeForBody> make_for_body(const LayoutForm& form, std::map<std::string, 
   if (!out.layout.closure || girth.kind != SectionKind::kOneLoop || covers_part(form) ||
       said_how_tight(form, values))
     return out;
-  out.wider =
-      girth.girth.si() / (1.0 + *out.layout.closure->stretch) / middle_width_m(out.layout.outline_m) - 1.0;
+  out.wider = missing_share(out.layout, body, girth);
   if (out.wider <= kNothingMissing) {
     out.wider = 0.0;
     return out;
@@ -117,8 +166,10 @@ std::optional<GirthBulge> girth_bulge(const Layout& layout, const Body& body, Le
     const double share = static_cast<double>(i) / (kStations + 1);
     const Girth here = girth_at(body, station + (share - 0.5) * height);
     if (here.kind != SectionKind::kOneLoop) continue;
-    const Length straight = low.girth + share * (high.girth - low.girth);
-    const GirthBulge bulge{here.station, here.girth, here.girth / straight - 1.0};
+    const Length followed = low.girth + share * (high.girth - low.girth) +
+                            (0.5 - std::abs(share - 0.5)) * layout.closure->bend *
+                                (1.0 + layout.closure->stretch.value_or(0.0)) * height;
+    const GirthBulge bulge{here.station, here.girth, here.girth / followed - 1.0};
     if (std::abs(bulge.share) > (worst ? std::abs(worst->share) : kBulge)) worst = bulge;
   }
   return worst;
@@ -131,6 +182,7 @@ std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::option
     cautions.push_back(Phrase::worded(
         "Nothing holds this layout on the body, and whatever holds it in use presses too: put a strap or a "
         "bonded rim into the layout, or every estimate of it counts as above the limits."));
+  if (layout.closure && layout.closure->bend != 0.0) cautions.push_back(panel_words(layout));
   if (wider > 0.0) {
     cautions.push_back(
         Phrase::worded("The limb is rounder between the layout's edges: it is drawn %1 wider, so that it "
@@ -144,11 +196,11 @@ std::vector<Phrase> made_layout_cautions(const Layout& layout, const std::option
                                        figures_of(fixed_text(100.0 * std::abs(bulge->share), 1) + " %")};
   cautions.push_back(bulge->share > 0.0
                          ? Phrase::worded("The layout is tight between its edges: the limb is %1 round at "
-                                          "%2, %3 more than its straight "
+                                          "%2, %3 more than its "
                                           "closing lines allow for. Make it shorter, or make two.",
                                           figures)
                          : Phrase::worded("The layout is loose between its edges: the limb is %1 round at "
-                                          "%2, %3 less than its straight "
+                                          "%2, %3 less than its "
                                           "closing lines allow for. Make it shorter, or make two.",
                                           figures));
   return cautions;

@@ -30,13 +30,14 @@ struct MadeForBody {
   std::map<std::string, double> values;  // every parameter as it was drawn with
   double wider = 0.0;                    // share by which it is drawn wider than its edges ask for
 };
-// A form drawn for a body. A closing layout that is measured at its edges does not reach round a limb that is
-// rounder in between: unless `values` say how tight it is, it is drawn wider by what is missing at its middle
-// and closes at the length that it then has.
+// A form drawn for a body. A closing layout that is measured at a few heights does not reach round a limb
+// that is rounder in between: unless `values` say how tight it is, it is drawn wider by what is missing at
+// its middle and by what it would be tight elsewhere beyond 2 % (judgement), and closes at the length that it
+// then has.
 Result<MadeForBody> make_for_body(const LayoutForm& form, std::map<std::string, double> values,
                                   const Body& body, Length station, const MadeSheets& sheets = {});
 
-// Where the limb's girth leaves a straight line between the edges of a closing layout furthest, when that is
+// Where the limb's girth leaves what a closing layout's sides follow between its edges furthest, when that is
 // by more than 2 % (judgement): `share` > 0 where the limb is rounder, so that the layout is tight there.
 struct GirthBulge {
   Length station;

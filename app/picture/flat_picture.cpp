@@ -6,6 +6,7 @@
 #include "app/picture/legend.hpp"
 #include "model/core/pressure_figures.hpp"
 #include "model/geometry/innermost_point.hpp"
+#include "model/layout/part_words.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -107,7 +108,7 @@ void draw_inlets(const Estimate& estimate, const PlacedSheet& sheet, QPainter& p
     std::vector<QPointF> places;
     for (double distance = 20.0; distance < 400.0; distance += 6.0)
       for (const double sign : {1.0, -1.0}) places.push_back(at + QPointF(0.0, sign * distance));
-    labels.put_where_free(places, "inlet " + QString::fromStdString(inlet.name), 13);
+    labels.put_where_free(places, QString::fromStdString(inlet_label(inlet)), 13);
     painter.setPen(QPen(kInk, 2.0));
     painter.setBrush(QColor(255, 255, 255));
     painter.drawEllipse(at, kInletRadius, kInletRadius);

@@ -39,9 +39,9 @@ void add_closing_lines(const Layout& layout, const TemplateMarks& marks, const B
   const auto length = marks.closing_length ? marks.closing_length : layout.closure->closing_length;
   const ClosingWindow window = window_of(layout, length.value_or(Length()));
   const auto line = [&](const auto& x_at) {
-    drawing.lines.push_back({TemplateStroke::kFold,
-                             {{x_at(box.low.y()), box.low.y()}, {x_at(box.high.y()), box.high.y()}},
-                             false});
+    std::vector<Vec2> along;
+    for (const double y : window.heights_m(box.low.y(), box.high.y())) along.emplace_back(x_at(y), y);
+    drawing.lines.push_back({TemplateStroke::kFold, std::move(along), false});
   };
   line([&](double y) { return window.from_at_m(y); });
   if (length) line([&](double y) { return window.to_at_m(y); });
@@ -77,7 +77,7 @@ void add_names(const Layout& layout, TemplateDrawing& drawing) {
   for (std::size_t i = 0; i < layout.chambers.size(); ++i)
     drawing.words.push_back({name_place(shapes.chambers[i]), layout.chambers[i].name, WordsFrom::kMiddle});
   for (const Inlet& inlet : layout.inlets)
-    drawing.words.push_back({inlet.point_m + Vec2(kWordsGap_m, kWordsGap_m), "inlet " + inlet.name});
+    drawing.words.push_back({inlet.point_m + Vec2(kWordsGap_m, kWordsGap_m), inlet_label(inlet)});
   for (const Strap& strap : layout.straps) {
     const Bounds2 box = bounds(strap.boundary_m);
     const Vec2 place = box.low + Vec2(0.5, 0.25).cwiseProduct(box.high - box.low);

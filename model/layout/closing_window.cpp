@@ -63,7 +63,7 @@ ClosingWindow window_of(const Layout& layout, Length closing_length) {
   const Bounds2 box = bounds(layout.outline_m);
   const Closure& closure = *layout.closure;
   return {closure.from_x_m, closure.from_x_m + closing_length.si(), 0.5 * closure.taper,
-          0.5 * (box.low.y() + box.high.y())};
+          0.5 * (box.low.y() + box.high.y()), 0.5 * closure.bend};
 }
 
 Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
@@ -71,7 +71,8 @@ Result<std::optional<ClosingWindow>> closing_window(const Layout& layout,
   using Window = std::optional<ClosingWindow>;
   if (!layout.closure || !closing_length) return Window{};
   ClosingWindow window = window_of(layout, *closing_length);
-  if (!std::isfinite(window.to_x_m) || !std::isfinite(window.slope) || !(closing_length->si() > 0.0))
+  if (!std::isfinite(window.to_x_m) || !std::isfinite(window.slope + window.bend) ||
+      !(closing_length->si() > 0.0))
     return bad_input(Phrase::worded("The closing length is %1; it has to be above zero.",
                                     {millimetres_of(*closing_length)}));
   std::vector<Vec2> all = layout.outline_m;

@@ -3,19 +3,29 @@
 
 #include <cmath>
 #include <optional>
+#include <vector>
 
 #include "model/layout/layout_shapes.hpp"
 
 namespace wrapgauge {
 
 // The part of the plane that is meshed: between two lines across the layout when it closes. They slant apart
-// by `slope` each; from_x and to_x hold at y = middle_y.
+// by `slope` each, below y = middle_y by `bend` more and above it by `bend` less; from_x and to_x hold there.
 struct ClosingWindow {
   double from_x_m, to_x_m;
-  double slope = 0.0, middle_y_m = 0.0;
+  double slope = 0.0, middle_y_m = 0.0, bend = 0.0;
 
-  double from_at_m(double y_m) const { return from_x_m - slope * (y_m - middle_y_m); }
-  double to_at_m(double y_m) const { return to_x_m + slope * (y_m - middle_y_m); }
+  double wider_at_m(double y_m) const {
+    const double up = y_m - middle_y_m;
+    return slope * up - bend * std::abs(up);
+  }
+  double from_at_m(double y_m) const { return from_x_m - wider_at_m(y_m); }
+  double to_at_m(double y_m) const { return to_x_m + wider_at_m(y_m); }
+  // Between which the lines are straight.
+  std::vector<double> heights_m(double low_m, double high_m) const {
+    if (bend == 0.0 || low_m >= middle_y_m || high_m <= middle_y_m) return {low_m, high_m};
+    return {low_m, middle_y_m, high_m};
+  }
   // How far a point lies before the first line or beyond the second; negative: it does not.
   double before_m(const Vec2& p) const { return from_at_m(p.y()) - p.x(); }
   double beyond_m(const Vec2& p) const { return p.x() - to_at_m(p.y()); }

@@ -146,6 +146,11 @@ class LayoutMaker {
 
   // Joining is offered where the gap is small enough.
   void fail_open(const Vec2& from, const Vec2& to) {
+    if (from == to) {
+      fail_here(Phrase::worded("is to be the %1 but is a single point, at %2", {part_here(), at_mm(from)}),
+                Phrase::worded("draw it as a closed line"));
+      return;
+    }
     const double gap_m = (to - from).norm();
     DrawnFault& fault = fail_here(
         Phrase::worded("is to be the %1 but is open, from %2 to %3", {part_here(), at_mm(from), at_mm(to)}),

@@ -78,13 +78,15 @@ struct Strap {
 
 // How the worn layout closes round the limb: the line x = `from_x` meets the line x = from_x + closing
 // length. What lies beyond that second line is the overlapping tail; it is cut from the model (it lies on the
-// outside). Exactly one of the two is given. On a limb that tapers the lines may slant: `from_x` and the
-// closing length then hold at the middle of the outline's height, and each line takes half of the taper.
+// outside). Exactly one of the two is given. On a limb that tapers the lines may slant, and bend where it
+// bulges: `from_x` and the closing length then hold at the middle of the outline's height, and each line
+// takes half.
 struct Closure {
   double from_x_m = 0.0;  // usually the left edge of the layout
   std::optional<Length> closing_length;
   std::optional<double> stretch;  // closing length = girth at the anchor / (1 + stretch)
   double taper = 0.0;             // growth of the closing length for a unit of y (towards proximal)
+  double bend = 0.0;              // below the middle it grows by so much more, above it by so much less
   bool operator==(const Closure&) const = default;
 };
 // A girth that grows faster belongs to a limb that flares by more than 18 degrees a side (derived).

@@ -186,7 +186,7 @@ void check_straps(const LayoutCheck& check) {
 void check_closure(const LayoutCheck& check) {
   const auto& closure = check.layout.closure;
   if (!closure) return;
-  if (!std::isfinite(closure->from_x_m) || !std::isfinite(closure->taper) ||
+  if (!std::isfinite(closure->from_x_m) || !std::isfinite(closure->taper) || !std::isfinite(closure->bend) ||
       closure->closing_length.has_value() == closure->stretch.has_value()) {
     check.add(
         Phrase::worded("The closure needs exactly one of closing length and stretch, and a finite start."));
@@ -201,6 +201,12 @@ void check_closure(const LayoutCheck& check) {
     check.add(Phrase::worded(
         "The closing length grows by %1 mm for each mm towards proximal; it should lie between -2 and 2.",
         {figures_of(number_text(closure->taper))}));
+    return;
+  }
+  if (std::abs(closure->bend) > kSteepestTaper) {
+    check.add(Phrase::worded(
+        "The closing lines bend by %1 mm for each mm along the limb; it should lie between -2 and 2.",
+        {figures_of(number_text(closure->bend))}));
     return;
   }
   const Bounds2 box = bounds(check.shapes.outline_m);

@@ -38,6 +38,7 @@ Closure closure_from(JsonObject& object) {
     out.closing_length = *length * mm;
   out.stretch = inner.optional_number("stretch", {-0.5, 2.0, ""});
   out.taper = inner.number_or("taper", 0.0, {-kSteepestTaper, kSteepestTaper, "mm/mm"});
+  out.bend = inner.number_or("bend", 0.0, {-kSteepestTaper, kSteepestTaper, "mm/mm"});
   if (out.closing_length.has_value() == out.stretch.has_value())
     inner.fail(Phrase::worded("give exactly one of closing_length and stretch."));
   close(object, inner);
@@ -45,7 +46,7 @@ Closure closure_from(JsonObject& object) {
 }
 
 double rounded_mm(double length_m) {
-  return std::round(length_m * 1e9) / 1e6;
+  return std::round(length_m * 1e9) / 1e6 + 0.0;  // none is -0
 }
 
 json sheet_json(const Sheet& sheet) {
@@ -63,6 +64,7 @@ json closure_json(const Closure& closure) {
   if (closure.closing_length) out["closing_length"] = rounded_mm(closure.closing_length->si());
   if (closure.stretch) out["stretch"] = *closure.stretch;
   if (closure.taper != 0.0) out["taper"] = closure.taper;
+  if (closure.bend != 0.0) out["bend"] = closure.bend;
   return out;
 }
 

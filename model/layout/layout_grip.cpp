@@ -55,11 +55,7 @@ bool is_loop(PartKind kind) {
 
 std::optional<ClosingWindow> closing_lines_of(const Layout& layout, const std::optional<Length>& worn) {
   if (!layout.closure || layout.outline_m.empty()) return std::nullopt;
-  const Bounds2 box = bounds(layout.outline_m);
-  const Closure& closure = *layout.closure;
-  const Length length = length_of(closure, worn).value_or(Length());
-  return ClosingWindow{closure.from_x_m, closure.from_x_m + length.si(), 0.5 * closure.taper,
-                       0.5 * (box.low.y() + box.high.y())};
+  return window_of(layout, length_of(*layout.closure, worn).value_or(Length()));
 }
 
 const std::vector<Vec2>* points_of(const Layout& layout, const LayoutPart& part) {

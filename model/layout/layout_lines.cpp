@@ -69,8 +69,12 @@ std::vector<std::pair<Vec2, Vec2>> drawn_lines(const LayoutShapes& shapes,
     const Bounds2 box = bounds(all);
     const double margin = 0.1 * (box.high - box.low).norm();
     const double low = box.low.y() - margin, high = box.high.y() + margin;
-    lines.emplace_back(Vec2(window->from_at_m(low), low), Vec2(window->from_at_m(high), high));
-    lines.emplace_back(Vec2(window->to_at_m(low), low), Vec2(window->to_at_m(high), high));
+    const std::vector<double> heights = window->heights_m(low, high);
+    for (std::size_t k = 1; k < heights.size(); ++k) {
+      const double from = heights[k - 1], to = heights[k];
+      lines.emplace_back(Vec2(window->from_at_m(from), from), Vec2(window->from_at_m(to), to));
+      lines.emplace_back(Vec2(window->to_at_m(from), from), Vec2(window->to_at_m(to), to));
+    }
   }
   add_loop(lines, shapes.outline_m);
   for (const auto& chamber : shapes.chambers) {

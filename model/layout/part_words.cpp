@@ -1,5 +1,8 @@
 #include "model/layout/part_words.hpp"
 
+#include <cctype>
+#include <string_view>
+
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -38,6 +41,13 @@ Phrase inset_name_first(const Layout& layout, int chamber, std::size_t k) {
   if (number <= spots)
     return Phrase::worded("Inset spot %1 of chamber '%2'", {figures_of(number), name_of(of.name)});
   return Phrase::worded("Inset line %1 of chamber '%2'", {figures_of(number - spots), name_of(of.name)});
+}
+
+std::string inlet_label(const Inlet& inlet) {
+  constexpr std::string_view kWord = "inlet";
+  std::string begin = inlet.name.substr(0, kWord.size());
+  for (char& c : begin) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  return begin == kWord ? inlet.name : "inlet " + inlet.name;
 }
 
 std::string in_millimetres(double length_m) {

@@ -12,6 +12,9 @@ Phrase part_name_first(const Layout& layout, const FlatRegion& region);  // the 
 // "Inset spot 1 of chamber 'left'"; `k` counts the chamber's spots, then its lines.
 Phrase inset_name_first(const Layout& layout, int chamber, std::size_t k);
 
+// For a drawing: "inlet pump"; a name that says it is an inlet stands alone.
+std::string inlet_label(const Inlet& inlet);
+
 std::string in_millimetres(double length_m);  // "12.3 mm"
 Phrase at_mm(const Vec2& point_m);            // "(12.0, 30.5) mm"
 

@@ -38,13 +38,14 @@ std::vector<std::string> fit_words(const Fit& fit) {
   return words;
 }
 
-// Only of a tight one; estimate has the solved figure in its place.
+// The lowest of the limits is of that size; a stiff backing presses so at a stretch that is not called tight.
+constexpr Pressure kFasteningSaid = 1.0 * kPa;  // judgement
+
+// Estimate has the solved figure in its place.
 std::optional<std::string> fastening_words(const Prepared& prepared) {
-  const auto findings = fit_findings(prepared.wrap.fit);
-  if (prepared.wrap.fit.sections.empty() || findings.empty() || findings.front().source_key != kRoundKey)
-    return std::nullopt;
+  if (prepared.wrap.fit.sections.empty()) return std::nullopt;
   const Pressure pressure = fastening_pressure(prepared);
-  if (!(pressure > Pressure())) return std::nullopt;
+  if (pressure < kFasteningSaid) return std::nullopt;
   return "fastening: at station " + fixed_text(tightest(prepared.wrap.fit).station / mm, 1) +
          " mm it would press with about " + english(figures_of(pressure)) +
          " before it is inflated (a stretched ring on this tissue, not solved; limits are held against what "

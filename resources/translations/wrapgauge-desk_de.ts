@@ -3703,14 +3703,6 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <translation>Nichts hält dieses Layout am Körper, und was es im Gebrauch hält, drückt auch: nehmen Sie ein Band oder einen geklebten Rand ins Layout auf, sonst gilt jede Schätzung als über den Grenzwerten.</translation>
         </message>
         <message>
-            <source>The layout is tight between its edges: the limb is %1 round at %2, %3 more than its straight closing lines allow for. Make it shorter, or make two.</source>
-            <translation>Das Layout sitzt zwischen seinen Kanten eng: die Gliedmaße misst bei %2 im Umfang %1, %3 mehr, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
-        </message>
-        <message>
-            <source>The layout is loose between its edges: the limb is %1 round at %2, %3 less than its straight closing lines allow for. Make it shorter, or make two.</source>
-            <translation>Das Layout sitzt zwischen seinen Kanten lose: die Gliedmaße misst bei %2 im Umfang %1, %3 weniger, als die geraden Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
-        </message>
-        <message>
             <source>A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge body repair.</source>
             <translation>Eine ebene Fläche unter dem Körper sieht wie ein Tisch aus und wurde mitgemessen. Entfernen Sie ihn: wrapgauge body repair.</translation>
         </message>
@@ -8253,6 +8245,38 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Inlet '%1' at %2 feeds no chamber, only a channel: lengthen the channel into a chamber, or move the inlet into one.</source>
             <translation>Einlass „%1“ bei %2 speist keine Kammer, nur einen Kanal: den Kanal bis in eine Kammer verlängern oder den Einlass in eine verschieben.</translation>
+        </message>
+        <message>
+            <source>The sides are panelled to follow the limb: straight from each edge to half height, where the layout is %1 wider than straight sides would make it.</source>
+            <translation>Die Seiten folgen der Gliedmaße in je zwei Bahnen: gerade von jedem Rand bis zur halben Höhe, wo das Layout %1 breiter ist als mit geraden Seiten.</translation>
+        </message>
+        <message>
+            <source>The sides are panelled to follow the limb: straight from each edge to half height, where the layout is %1 narrower than straight sides would make it.</source>
+            <translation>Die Seiten folgen der Gliedmaße in je zwei Bahnen: gerade von jedem Rand bis zur halben Höhe, wo das Layout %1 schmaler ist als mit geraden Seiten.</translation>
+        </message>
+        <message>
+            <source>The layout is tight between its edges: the limb is %1 round at %2, %3 more than its closing lines allow for. Make it shorter, or make two.</source>
+            <translation>Das Layout sitzt zwischen seinen Kanten eng: die Gliedmaße misst bei %2 im Umfang %1, %3 mehr, als die Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
+        </message>
+        <message>
+            <source>The layout is loose between its edges: the limb is %1 round at %2, %3 less than its closing lines allow for. Make it shorter, or make two.</source>
+            <translation>Das Layout sitzt zwischen seinen Kanten lose: die Gliedmaße misst bei %2 im Umfang %1, %3 weniger, als die Verschlusslinien zulassen. Machen Sie es kürzer, oder machen Sie zwei.</translation>
+        </message>
+        <message>
+            <source>A sleeve between girths of %1 and %2 with a bulge of %3 comes to less than 40 mm at its middle; check all three.</source>
+            <translation>Eine Hülle zwischen den Umfängen %1 und %2 mit einer Wölbung von %3 kommt in der Mitte auf weniger als 40 mm; alle drei Werte prüfen.</translation>
+        </message>
+        <message>
+            <source>The closing lines bend by %1 mm for each mm along the limb; it should lie between -2 and 2.</source>
+            <translation>Die Verschlusslinien knicken um %1 mm je mm längs der Gliedmaße; der Wert sollte zwischen -2 und 2 liegen.</translation>
+        </message>
+        <message>
+            <source>is to be the %1 but is a single point, at %2</source>
+            <translation>soll %1 sein, ist aber ein einzelner Punkt bei %2</translation>
+        </message>
+        <message>
+            <source>draw it as a closed line</source>
+            <translation>als geschlossene Linie zeichnen</translation>
         </message>
     </context>
     <context>

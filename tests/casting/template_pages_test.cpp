@@ -61,6 +61,19 @@ TEST(TemplatePages, RefuseMoreThanTwoHundred) {
   EXPECT_FALSE(paper_of("a3"));
 }
 
+TEST(TemplateDrawing, AClosingLineThatBendsIsFoldedAlongBothPanels) {
+  Layout layout;
+  layout.outline_m = {{0, 0}, {0.2, 0}, {0.2, 0.1}, {0, 0.1}};
+  layout.closure = Closure{0.0, 0.15 * metre, std::nullopt, 0.0, 0.2};
+  std::vector<std::vector<Vec2>> folds;
+  for (const TemplateLine& line : template_drawing(layout, {0.15 * metre, Vec2(0.08, 0.05), {}}).lines)
+    if (line.stroke == TemplateStroke::kFold) folds.push_back(line.path_m);
+  ASSERT_EQ(folds.size(), 2u);
+  ASSERT_EQ(folds[1].size(), 3u);
+  const double x_m[] = {0.145, 0.150, 0.145};
+  for (std::size_t k = 0; k < 3; ++k) EXPECT_NEAR(folds[1][k].x(), x_m[k], 1e-12);
+}
+
 TEST(TemplateDrawing, CarriesArrowCentreLineClosingLinesAndSites) {
   Layout layout;
   layout.outline_m = {{0, 0}, {0.2, 0}, {0.2, 0.1}, {0, 0.1}};

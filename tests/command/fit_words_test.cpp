@@ -59,6 +59,20 @@ TEST_F(FitWords, AClosureElevenPercentTightIsSaidToBeTightWithItsStations) {
       "11.0 % at station 120.0 mm (girth 250.0 mm). The most, 11.0 % at station");
 }
 
+// 4 % is not called tight, and presses hard all the same where the cloth is stiff: within a fifth of the
+// solve.
+TEST_F(FitWords, AStiffBackingPressesAtAStretchThatIsNotTightAndLookSaysSo) {
+  const std::string words = unwrapped(look("stiff").out);
+  EXPECT_EQ(words.find("warning:"), std::string::npos) << words;
+  std::smatch told;
+  ASSERT_TRUE(std::regex_search(words, told, std::regex("it would press with about ([0-9.]+) kPa"))) << words;
+  EXPECT_NE(estimate("stiff").code, kExitBadInput);
+  const auto solved = nlohmann::json::parse(bytes("out/summary.json"));
+  const double mean_kpa = solved["chambers"][0]["mean_kPa"].get<double>();  // of it, 0.5 kPa is air
+  EXPECT_GT(mean_kpa, 5.0);
+  EXPECT_NEAR(std::stod(told[1]), mean_kpa, 0.2 * mean_kpa);
+}
+
 // A mean of 3 % hides it.
 TEST_F(FitWords, UnevenStretchIsSaidAtBothEdgesWithTheTaperThatEvensItOut) {
   both_warn("uneven", "It is uneven: most and least lie");

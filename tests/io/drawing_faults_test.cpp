@@ -103,6 +103,16 @@ TEST(DrawingFaults, ASmallGapSaysHowToJoinIt) {
   EXPECT_NE(words.find("read with --join-mm 0.5"), std::string::npos) << words;
 }
 
+TEST(DrawingFaults, AShapeOfOnePointIsNoGapToJoin) {
+  const std::string words =
+      layout_from_drawing(test::drawing_of("one_corner.dxf"), test::two_sheets()).problem().message;
+  EXPECT_NE(
+      words.find("is to be the outline but is a single point, at (1.0, 1.0) mm; draw it as a closed line"),
+      std::string::npos)
+      << words;
+  EXPECT_EQ(words.find("--join-mm"), std::string::npos) << words;
+}
+
 TEST(DrawingFaults, ASmallGapIsMarkedAtBothEndsWithTheJoinThatClosesIt) {
   const Drawing drawing = test::drawing_of("faults.svg");
   const auto faults = drawn_faults(drawing, test::two_sheets());

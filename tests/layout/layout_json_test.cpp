@@ -133,8 +133,10 @@ TEST(LayoutJson, KeepsPrestretchAndTaperAndTakesNoneForStraightAndUnstretched) {
   EXPECT_EQ(plain->skin_sheet.prestretch, 1.0);
   ASSERT_TRUE(plain->closure);
   EXPECT_EQ(plain->closure->taper, 0.0);
+  EXPECT_EQ(plain->closure->bend, 0.0);
   value["skin_sheet"]["prestretch"] = 1.2;
   value["closure"]["taper"] = 0.15;
+  value["closure"]["bend"] = -0.04;
   const Result<Layout> read = layout_from_json(value, "x.json");
   ASSERT_TRUE(read) << read.problem().message;
   const Result<Layout> again = layout_from_json(layout_to_json(*read), "x.json");
@@ -143,6 +145,7 @@ TEST(LayoutJson, KeepsPrestretchAndTaperAndTakesNoneForStraightAndUnstretched) {
   EXPECT_EQ(again->outer_sheet.prestretch, 1.0);
   ASSERT_TRUE(again->closure);
   EXPECT_EQ(again->closure->taper, 0.15);
+  EXPECT_EQ(again->closure->bend, -0.04);
   value["skin_sheet"]["prestretch"] = 0.9;
   EXPECT_NE(refusal(value).find("prestretch"), std::string::npos) << refusal(value);
 }
@@ -183,6 +186,7 @@ TEST(LayoutJson, TakesExactlyTheKeysOfTheSchema) {
   json full = small_layout();
   full["closure"]["closing_length"] = 1;  // beside stretch, so that each key stands once
   full["closure"]["taper"] = 0.1;
+  full["closure"]["bend"] = 0.1;
   full["skin_sheet"]["prestretch"] = 1.1;
   collect(collect, full, written);
   describe(describe, schema, described);

@@ -50,7 +50,7 @@ Layout full_layout() {
                              stiffness * N_per_mm,
                              0.8 * mm});
   }
-  layout.closure = Closure{outline.low.x() + 2e-3, std::nullopt, 0.035, 0.12};
+  layout.closure = Closure{outline.low.x() + 2e-3, std::nullopt, 0.035, 0.12, 0.05};
   return layout;
 }
 

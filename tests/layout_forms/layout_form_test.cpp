@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <numbers>
 
+#include "model/layout/forms/form_dimensions.hpp"
 #include "model/layout/layout_check.hpp"
 #include "model/layout/layout_json.hpp"
 #include "tests/casting/tables.hpp"
@@ -128,6 +129,32 @@ TEST(LayoutForm, ASleeveTapersWithTheGirths) {
   EXPECT_NEAR(width_at_m(layout, true), 0.300, 1e-12);
   EXPECT_NEAR(layout.closure->taper, 0.5, 1e-12);
   EXPECT_NEAR(*layout.closure->stretch, 0.05, 1e-12);
+}
+
+// Widths of 200, 275 and 300 mm: 25 mm more halfway than straight sides have.
+TEST(LayoutForm, ASleeveBendsWhereTheLimbBulgesAndKeepsToEveryRule) {
+  for (const double bands : {1.0, 2.0, 3.0}) {
+    SCOPED_TRACE(bands);
+    const Layout layout = made("sleeve", {{"girth-distal", 210.0},
+                                          {"girth-proximal", 315.0},
+                                          {"bulge", 26.25},
+                                          {"stretch", 0.05},
+                                          {"height", 200.0},
+                                          {"bands", bands}});
+    EXPECT_NEAR(width_at_m(layout, false), 0.200, 1e-12);
+    EXPECT_NEAR(width_at_m(layout, true), 0.300, 1e-12);
+    const auto halfway = ends_across(layout.outline_m, 0.1);
+    ASSERT_TRUE(halfway);
+    EXPECT_NEAR(halfway->second - halfway->first, 0.275, 1e-12);
+    EXPECT_NEAR(layout.closure->taper, 0.5, 1e-12);
+    EXPECT_NEAR(layout.closure->bend, 0.25, 1e-12);
+    EXPECT_NEAR(*layout.closure->stretch, 0.05, 1e-12);
+    for (const CastingFinding& finding : test::findings_of(layout))
+      ADD_FAILURE() << english(finding.sentence);
+  }
+  EXPECT_NE(refusal("sleeve", {{"girth-distal", 200.0}, {"girth-proximal", 200.0}, {"bulge", -180.0}})
+                .find("less than 40 mm at its middle"),
+            std::string::npos);
 }
 
 TEST(LayoutForm, AGraduatedSleeveIsTighterDistally) {

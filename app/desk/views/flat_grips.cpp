@@ -17,7 +17,7 @@ using Kind = LayoutGrip::Kind;
 QPainterPath line_path(const ClosingWindow& lines, const Bounds2& outline_m, Kind kind) {
   const double beyond = 0.07 * (outline_m.high.y() - outline_m.low.y());
   QPainterPath path;
-  for (const double y : {outline_m.low.y() - beyond, outline_m.high.y() + beyond}) {
+  for (const double y : lines.heights_m(outline_m.low.y() - beyond, outline_m.high.y() + beyond)) {
     const QPointF at = on_scene({kind == Kind::kFirstLine ? lines.from_at_m(y) : lines.to_at_m(y), y});
     path.elementCount() == 0 ? path.moveTo(at) : path.lineTo(at);
   }

@@ -190,7 +190,7 @@ void WearStep::take_closing(int closing) {
     const Closure before = layout.closure.value_or(Closure{bounds(layout.outline_m).low.x(), {}, {}, 0.0});
     layout.closure.reset();
     if (closing == kOpen) return;
-    layout.closure = Closure{before.from_x_m, {}, {}, before.taper};
+    layout.closure = Closure{before.from_x_m, {}, {}, before.taper, before.bend};
     if (closing == kByStretch) layout.closure->stretch = before.stretch.value_or(last_stretch_);
     if (closing == kByLength) layout.closure->closing_length = before.closing_length.value_or(last_length_);
   });

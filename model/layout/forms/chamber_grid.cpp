@@ -1,6 +1,7 @@
 #include "model/layout/forms/chamber_grid.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "model/core/number_text.hpp"
 #include "model/geometry/stroke.hpp"
@@ -13,12 +14,12 @@ constexpr double kChannelReach_m = 6e-3;     // a channel's end lies this far in
 constexpr double kInletShare = 0.75;         // of a chamber's height: the tube leaves towards proximal
 constexpr double kInletRoom_m = 5e-3;        // to the chamber's upper wall, where it has so much (judgement)
 
-// Drawn with straight closing lines at the mean width first, then widened or narrowed about the middle.
+// Drawn with straight closing lines at the width halfway first, then widened or narrowed about the middle.
 class Grid {
  public:
   explicit Grid(const ChamberGrid& grid)
       : grid_(grid),
-        width_m_(0.5 * (grid.lower_width_m + grid.upper_width_m)),
+        width_m_(0.5 * (grid.lower_width_m + grid.upper_width_m) + grid.bulge_m),
         chamber_m_((width_m_ - 2.0 * grid.rim_m - (grid.columns - 1) * grid.seam_m) / grid.columns,
                    (grid.height_m - 2.0 * grid.rim_m - (grid.rows - 1) * grid.seam_m) / grid.rows) {}
 
@@ -43,19 +44,31 @@ class Grid {
     for (int row = 0; row < grid_.rows; ++row) add_row(layout, row);
     if (grid_.strap_m > 0.0) layout.straps.push_back(strap());
     layout.closure = Closure{0.0, std::nullopt, grid_.stretch,
-                             (grid_.upper_width_m - grid_.lower_width_m) / grid_.height_m};
+                             (grid_.upper_width_m - grid_.lower_width_m) / grid_.height_m,
+                             2.0 * grid_.bulge_m / grid_.height_m};
     return layout;
   }
 
  private:
   Vec2 tapered(const Vec2& p) const {
     const double share = p.y() / grid_.height_m;
-    const double width = grid_.lower_width_m + share * (grid_.upper_width_m - grid_.lower_width_m);
+    const double width = grid_.lower_width_m + share * (grid_.upper_width_m - grid_.lower_width_m) +
+                         grid_.bulge_m * (1.0 - std::abs(2.0 * share - 1.0));
     return {0.5 * width_m_ + (p.x() - 0.5 * width_m_) * width / width_m_, p.y()};
   }
-  Polygon tapered(Polygon loop) const {
-    for (Vec2& p : loop) p = tapered(p);
-    return loop;
+  // With a corner where an edge runs past the bend.
+  Polygon tapered(const Polygon& loop) const {
+    const double bend = 0.5 * grid_.height_m;
+    Polygon out;
+    for (std::size_t k = 0; k < loop.size(); ++k) {
+      const Vec2 &from = loop[k], &to = loop[(k + 1) % loop.size()];
+      out.push_back(tapered(from));
+      const double low = std::min(from.y(), to.y()), high = std::max(from.y(), to.y());
+      if (grid_.bulge_m == 0.0 || low >= bend || high <= bend) continue;
+      const double share = (bend - from.y()) / (to.y() - from.y());
+      out.push_back(tapered(Vec2(from.x() + share * (to.x() - from.x()), bend)));
+    }
+    return out;
   }
   Vec2 low_corner(int column, int row) const {
     return {grid_.rim_m + column * (chamber_m_.x() + grid_.seam_m),
@@ -90,7 +103,12 @@ class Grid {
     const double inset = std::min(grid_.rim_m, 0.25 * grid_.height_m);
     const Vec2 low = tapered(Vec2(width_m_, inset)), high = tapered(Vec2(width_m_, grid_.height_m - inset));
     const Vec2 on(grid_.strap_m, 0.0);
-    return {"closing strap", {low, low + on, high + on, high}, 20.0 * N_per_mm, 1.0 * mm};
+    Polygon boundary{low, low + on, high + on, high};
+    if (grid_.bulge_m != 0.0) {
+      const Vec2 middle(width_m_, 0.5 * grid_.height_m);
+      boundary = {low, low + on, middle + on, high + on, high, middle};
+    }
+    return {"closing strap", std::move(boundary), 20.0 * N_per_mm, 1.0 * mm};
   }
 
   const ChamberGrid& grid_;
@@ -107,9 +125,10 @@ Result<Layout> draw_chamber_grid(const ChamberGrid& grid) {
 }
 
 Result<Layout> draw_band(const LayoutFormValues& values, double lower_width_m, double upper_width_m,
-                         double stretch, const std::string& row_word) {
+                         double stretch, const std::string& row_word, double bulge_m) {
   auto drawn = draw_chamber_grid({.lower_width_m = lower_width_m,
                                   .upper_width_m = upper_width_m,
+                                  .bulge_m = bulge_m,
                                   .height_m = values.metres("height"),
                                   .columns = values.count("chambers"),
                                   .rows = values.count(row_word + "s"),

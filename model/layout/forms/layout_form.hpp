@@ -38,6 +38,8 @@ struct LayoutParameter {
   // A difference of girths that a body can give, the second less the first; places as above.
   std::optional<std::array<double, 2>> measured_between = {};
   std::optional<LayoutFit> fit = {};  // what it is when it is not given, instead of its default
+  // How much rounder the limb is at the second place than halfway between the first and the third; as above.
+  std::optional<std::array<double, 3>> measured_bulge = {};
 };
 
 struct LayoutForm {
