@@ -54,15 +54,15 @@ TEST(SolveForecast, WhatNothingHoldsIsForecastLongerAndMinutesAreSaid) {
   EXPECT_FALSE(long_solve_words(forecast_solve(plan, prepared))) << "seconds are not worth a word";
 }
 
-TEST(SolveForecast, IsAnOrderOfMagnitudeInMinutesOrHours) {
+TEST(SolveForecast, IsRoundedInMinutesOrHours) {
   const auto said = [](double seconds) {
     const auto words = long_solve_words({.nodes = 9, .solves = 1.0, .held = true, .time = Time(seconds)});
-    return words ? words->substr(words->find("order of "), 17) : "";
+    return words ? words->substr(words->find("about "), 14) : "";
   };
   EXPECT_EQ(said(59.0), "");
-  EXPECT_EQ(said(61.0), "order of 1 min (9");
-  EXPECT_EQ(said(23.0 * 60.0), "order of 25 min (");
-  EXPECT_EQ(said(3.2 * 3600.0), "order of 3 h (9 n");
+  EXPECT_EQ(said(61.0), "about 1 min (9");
+  EXPECT_EQ(said(23.0 * 60.0), "about 25 min (");
+  EXPECT_EQ(said(3.2 * 3600.0), "about 3 h (9 n");
 }
 
 }  // namespace
