@@ -11,7 +11,8 @@ namespace wrapgauge {
 namespace {
 
 constexpr std::size_t kMostOverlapPoints = 20000;  // that are looked through for overlaps
-constexpr double kOverlap = 1e-8;                  // m2: 0.01 mm2
+constexpr std::size_t kMostOverlaps = 200;  // as many as shapes are listed; more help nobody to correct it
+constexpr double kOverlap = 1e-8;           // m2: 0.01 mm2
 
 // What of the shape the rule fits.
 std::optional<std::string> match_of(const DrawingRule& rule, const DrawnShape& shape) {
@@ -86,8 +87,7 @@ bool may_overlap(const DrawnShape& shape, const DrawnAs& as) {
          !crossing_of(shape);
 }
 
-bool boxes_meet(const DrawnShape& a, const DrawnShape& b) {
-  const Bounds2 first = bounds(a), second = bounds(b);
+bool boxes_meet(const Bounds2& first, const Bounds2& second) {
   return (first.low.array() <= second.high.array()).all() && (second.low.array() <= first.high.array()).all();
 }
 
@@ -175,10 +175,12 @@ std::vector<std::string> idle_rule_sentences(const Drawing& drawing, const Drawi
 std::vector<std::string> overlap_sentences(const Drawing& drawing, const std::vector<DrawnAs>& parts) {
   std::vector<std::string> out;
   std::vector<const DrawnShape*> closed;
+  std::vector<Bounds2> boxes;  // once each: there are as many pairs as shapes squared
   std::size_t points = 0;
   for (std::size_t i = 0; i < drawing.shapes.size(); ++i)
     if (may_overlap(drawing.shapes[i], parts[i])) {
       closed.push_back(&drawing.shapes[i]);
+      boxes.push_back(bounds(drawing.shapes[i]));
       points += drawing.shapes[i].paths[0].points_m.size();
     }
   if (points > kMostOverlapPoints)
@@ -186,11 +188,16 @@ std::vector<std::string> overlap_sentences(const Drawing& drawing, const std::ve
   for (std::size_t i = 0; i < closed.size(); ++i)
     for (std::size_t j = i + 1; j < closed.size(); ++j) {
       const Polygon &a = closed[i]->paths[0].points_m, &b = closed[j]->paths[0].points_m;
-      if (!boxes_meet(*closed[i], *closed[j]) || closest_places(a, b).distance_m > 0.0) continue;
+      if (!boxes_meet(boxes[i], boxes[j]) || closest_places(a, b).distance_m > 0.0) continue;
       const double area = common_area_m2(counter_clockwise(a), counter_clockwise(b));
-      if (area > kOverlap)
-        out.push_back("The " + place_text(*closed[i]) + " and the " + place_text(*closed[j]) +
-                      " overlap by " + fixed_text(area / 1e-6, 2) + " mm2.");
+      if (area <= kOverlap) continue;
+      if (out.size() == kMostOverlaps) {
+        out.push_back("More shapes overlap; only the first " + std::to_string(kMostOverlaps) +
+                      " overlaps are told.");
+        return out;
+      }
+      out.push_back("The " + place_text(*closed[i]) + " and the " + place_text(*closed[j]) + " overlap by " +
+                    fixed_text(area / 1e-6, 2) + " mm2.");
     }
   return out;
 }

@@ -75,7 +75,8 @@ void copy_points_across(LayoutLines& lines, const ClosingWindow& window, double 
 
 // Keeps what belongs to the layout, in an order that depends on the places alone.
 FlatMesh as_flat_mesh(const RegionMesh& meshed) {
-  const auto& [mesh, regions] = meshed;
+  const auto& mesh = meshed.mesh;  // no structured binding: not every compiler lets a lambda see one
+  const auto& regions = meshed.regions;
   std::vector<int> used;
   for (std::size_t t = 0; t < mesh.triangles.size(); ++t)
     if (regions[t]) used.insert(used.end(), mesh.triangles[t].begin(), mesh.triangles[t].end());

@@ -16,7 +16,10 @@ inline void require(bool holds) {
 inline void take_drawing(const Result<Drawing>& drawing) {
   if (!drawing) return require(drawing.problem().message.ends_with('.'));
   for (const DrawnShape& shape : drawing->shapes) {
-    require(shape.paths.empty() != shape.fault.empty());
+    if (shape.cut)  // by a clip or mask: a fault, and its paths are there uncut
+      require(!shape.fault.empty() && !shape.paths.empty());
+    else
+      require(shape.paths.empty() != shape.fault.empty());
     for (const DrawnPath& path : shape.paths)
       for (const Vec2& p : path.points_m) require(p.allFinite());
     if (const auto area = area_m2(shape)) require(*area >= 0.0);

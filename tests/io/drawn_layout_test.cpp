@@ -179,6 +179,17 @@ std::vector<double> areas_of(const Layout& layout) {
   return out;
 }
 
+// A thousand squares that all lie on one another: half a million pairs.
+TEST(Overlaps, AreToldUpToANumberThatHelps) {
+  std::string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>";
+  for (int k = 0; k < 1000; ++k) svg += "<rect class='chamber' width='5' height='5'/>";
+  const auto drawing = read_svg(svg + "</svg>", "many.svg");
+  ASSERT_TRUE(drawing.ok());
+  const auto said = overlap_sentences(*drawing, drawn_parts(*drawing, {}));
+  ASSERT_EQ(said.size(), 201u);
+  EXPECT_EQ(said.back(), "More shapes overlap; only the first 200 overlaps are told.");
+}
+
 // The largest difference of two areas, as a share; says it, for the table in docs/02-drawings.md.
 double largest_difference(const Layout& first, const Layout& second) {
   const std::vector<double> a = areas_of(first), b = areas_of(second);
