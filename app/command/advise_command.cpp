@@ -84,7 +84,7 @@ int say_advice(const AdviseCommand& command, const Advice& advice, const Job& jo
 
 int run_advise(const AdviseCommand& command, Streams streams) {
   if (auto problem = writes_over_plan(command.write, command.plan)) return say_problem(*problem, streams);
-  const auto job = read_plan_job(command.plan, streams);
+  const auto job = read_plan_job(command.plan, streams, PlanCalibration::kLeftOut);
   if (!job) return say_problem(job.problem(), streams);
   AdviceJob wanted{job->plan, job->body, job->resources, inputs_hash(*job)};
   if (command.edge_mm) wanted.plan.mesh_edge = *command.edge_mm * mm;

@@ -2,6 +2,7 @@
 #include <memory>
 #include <tuple>
 
+#include "app/command/body_output.hpp"
 #include "app/command/commands.hpp"
 #include "bodyforms/standard_sites.hpp"
 #include "model/body/check_body.hpp"

@@ -60,6 +60,10 @@ int parse_and_run(std::vector<std::string> arguments, Streams streams) {
   add_layout_make(layout, action);
   add_layout_check(layout, action);
   add_layout_template(layout, action);
+  CLI::App& bench = add_group(app, "bench", "Fit the model to readings of a real device");
+  add_bench_sheet(bench, action);
+  add_bench_fit(bench, action);
+  add_bench_compare(bench, action);
   add_demo(app, action);
   try {
     std::reverse(arguments.begin(), arguments.end());  // the parser takes them from the back

@@ -50,6 +50,11 @@ void add_layout_template(CLI::App& layout, Action& action);
 // place.write, and what that had to say on `err`.
 Result<std::monostate> write_set(ResultFolder& place, const std::vector<ResultPart>& parts, Streams streams);
 
+// Group `bench`.
+void add_bench_sheet(CLI::App& bench, Action& action);
+void add_bench_fit(CLI::App& bench, Action& action);
+void add_bench_compare(CLI::App& bench, Action& action);
+
 // "wrapgauge: SENTENCE" and the exit code that belongs to it.
 int say_problem(const Problem& problem, Streams streams);
 

@@ -107,7 +107,7 @@ std::string estimate_report(const Summary& summary, const std::filesystem::path&
   if (!full) text += notes_line(summary);
   text += "\n" + wrapped("Status: " + std::string(status_text(summary)) + ".");
   return text +
-         wrapped("Predicted by an uncalibrated model; not a medical device. Written to " + folder.string());
+         wrapped(model_words(summary.calibration) + "; not a medical device. Written to " + folder.string());
 }
 
 }  // namespace wrapgauge

@@ -114,7 +114,7 @@ void say_forecast_of_people(const PeopleJob& job, const RunPart& part, const Run
 int run_people(const PeopleCommand& command, Streams streams) {
   const auto part = run_part_of(command.runs.part);
   if (!part) return say_problem(part.problem(), streams);
-  const auto job = read_plan_job(command.plan, streams);
+  const auto job = read_plan_job(command.plan, streams, PlanCalibration::kLeftOut);
   if (!job) return say_problem(job.problem(), streams);
   auto options = options_for(command, job->plan);
   if (!options) return say_problem(options.problem(), streams);

@@ -4,8 +4,9 @@
 
 namespace wrapgauge {
 
-Result<Job> read_plan_job(const std::filesystem::path& plan_file, Streams streams) {
-  auto job = read_job(plan_file);
+Result<Job> read_plan_job(const std::filesystem::path& plan_file, Streams streams,
+                          PlanCalibration calibration) {
+  auto job = read_job(plan_file, calibration);
   if (!job) return job;
   std::string names;
   const auto outside = files_outside(job->plan);

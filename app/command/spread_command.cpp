@@ -47,7 +47,8 @@ Result<SpreadTable> table_for(const SpreadCommand& command) {
   return table;
 }
 
-int write_spread(const Spread& spread, const SpreadCommand& command, ResultFolder& place, Streams streams) {
+int write_spread(const Spread& spread, const std::optional<Calibration>& calibration,
+                 const SpreadCommand& command, ResultFolder& place, Streams streams) {
   const std::string json = spread_json(spread);
   const ResultPart part{"spread", {{"spread.json", json}, {"spread.md", spread_markdown(spread)}}};
   if (auto written = write_set(place, {part}, streams); !written)
@@ -56,8 +57,8 @@ int write_spread(const Spread& spread, const SpreadCommand& command, ResultFolde
     streams.out << json;
   } else {
     for (const std::string& sentence : spread_words(spread)) streams.out << wrapped(sentence, 2);
-    streams.out << "Predicted by an uncalibrated model; not a medical device. Written to "
-                << command.runs_in.folder.string() << "\n";
+    streams.out << wrapped(model_words(calibration) + "; not a medical device. Written to " +
+                           command.runs_in.folder.string());
   }
   return spread.whole.back().high > 1.0 ? kExitAboveLimit : kExitDone;
 }
@@ -105,7 +106,7 @@ int run_spread(const SpreadCommand& command, Streams streams) {
     return say_part_done("spread", missing, (*runs)->runs.size(), command.runs_in, streams);
   const auto spread = spread_of(wanted, **runs);
   if (!spread) return say_problem(spread.problem(), streams);
-  return write_spread(*spread, command, place, streams);
+  return write_spread(*spread, job.resources.limits.calibration, command, place, streams);
 }
 
 void add_options(CLI::App& command, SpreadCommand& wanted) {

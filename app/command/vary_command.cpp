@@ -139,7 +139,7 @@ int write_and_say(const VaryJob& job, const RunAnswers& answers, const VaryComma
 int run_vary(const VaryCommand& command, Streams streams) {
   const auto part = run_part_of(command.runs.part);
   if (!part) return say_problem(part.problem(), streams);
-  auto read = read_plan_job(command.plan, streams);
+  auto read = read_plan_job(command.plan, streams, PlanCalibration::kLeftOut);
   if (!read) return say_problem(read.problem(), streams);
   const auto variants = variants_for(command, read->plan);
   if (!variants) return say_problem(variants.problem(), streams);

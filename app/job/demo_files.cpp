@@ -41,6 +41,21 @@ Result<std::vector<std::filesystem::path>> copy_folder(const std::filesystem::pa
   return written;
 }
 
+// The invented readings of a plan, where the window looks for them. Those that somebody typed stay.
+Result<std::monostate> copy_readings(const std::filesystem::path& from, const std::filesystem::path& to) {
+  const std::filesystem::path file = std::filesystem::path("forearm-cuff-bench") / "readings.csv";
+  std::error_code error;
+  if (std::filesystem::exists(to / file, error)) return std::monostate{};
+  const auto bytes = read_file(from / file);
+  if (!bytes) return bytes.problem();
+  std::filesystem::create_directories((to / file).parent_path(), error);
+  if (error)
+    return bad_input(
+        Phrase::worded("folder '%1' could not be made: %2.",
+                       {name_of((to / file).parent_path().string()), system_words(error.value())}));
+  return write_file_atomically(to / file, *bytes);
+}
+
 }  // namespace
 
 Result<std::vector<std::filesystem::path>> write_demo(const std::filesystem::path& folder) {
@@ -49,7 +64,10 @@ Result<std::vector<std::filesystem::path>> write_demo(const std::filesystem::pat
   // The plans name their layouts relative to themselves, so the folders keep their names.
   const auto layouts = copy_folder(*resources / "layouts", folder / "layouts");
   if (!layouts) return layouts.problem();
-  return copy_folder(*resources / "plans", folder / "plans");
+  const auto plans = copy_folder(*resources / "plans", folder / "plans");
+  if (!plans) return plans.problem();
+  if (auto copied = copy_readings(*resources / "plans", folder / "plans"); !copied) return copied.problem();
+  return plans;
 }
 
 }  // namespace wrapgauge

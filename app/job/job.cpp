@@ -3,6 +3,7 @@
 #include "app/job/resource_folder.hpp"
 #include "app/job/result_manifest.hpp"
 #include "bodyforms/form.hpp"
+#include "model/bench/calibration_file.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/io/readers/mesh_reader.hpp"
@@ -12,12 +13,6 @@
 
 namespace wrapgauge {
 namespace {
-
-Result<InputFile> input_file(const char* role, const std::filesystem::path& file) {
-  const auto bytes = read_file(file);
-  if (!bytes) return bytes.problem();
-  return InputFile{role, file.filename().string(), sha256_of(*bytes)};
-}
 
 std::optional<Problem> add_input(const char* role, const std::filesystem::path& file,
                                  std::vector<InputFile>& inputs) {
@@ -128,6 +123,18 @@ std::optional<Problem> take_limits(Job& job) {
   return std::nullopt;
 }
 
+// Read against the tables and the body as they are.
+std::optional<Problem> take_plan_calibration(Job& job, PlanCalibration wanted) {
+  if (!job.plan.calibration) return std::nullopt;
+  const std::filesystem::path file = job.plan.folder / *job.plan.calibration;
+  if (auto problem = add_input("calibration", file, job.inputs)) return problem;
+  if (wanted == PlanCalibration::kLeftOut) return std::nullopt;
+  const auto calibration = read_calibration(file, job.plan, job.body, job.resources);
+  if (!calibration) return calibration.problem();
+  take_calibration(*calibration, kUncalibratedFactor, job.resources.limits);
+  return std::nullopt;
+}
+
 // Every output carries the words of the limit set.
 void say_test_object(Job& job) {
   const std::optional<BodyPart> part = job.plan.part ? job.plan.part : job.body.part;
@@ -140,12 +147,18 @@ void say_test_object(Job& job) {
 
 }  // namespace
 
+Result<InputFile> input_file(const std::string& role, const std::filesystem::path& file) {
+  const auto bytes = read_file(file);
+  if (!bytes) return bytes.problem();
+  return InputFile{role, file.filename().string(), sha256_of(*bytes)};
+}
+
 Result<ReadBody> read_body(const Plan& plan) {
   if (const auto* file = std::get_if<BodyFile>(&plan.body)) return read_body_file(plan, *file);
   return make_body_form(std::get<BodyForm>(plan.body));
 }
 
-Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
+Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body, PlanCalibration calibration) {
   Job job;
   job.plan = std::move(plan);
   if (auto problem = add_layout(job)) return *problem;
@@ -160,6 +173,7 @@ Result<Job> complete_job(Plan plan, std::optional<ReadBody> known_body) {
   job.inputs.insert(job.inputs.end(), known_body->inputs.begin(), known_body->inputs.end());
   if (auto problem = read_tables(job)) return *problem;
   if (auto problem = take_limits(job)) return *problem;
+  if (auto problem = take_plan_calibration(job, calibration)) return *problem;
   say_test_object(job);
   return job;
 }
@@ -181,12 +195,12 @@ std::vector<std::filesystem::path> files_outside(const Plan& plan) {
   return named;
 }
 
-Result<Job> read_job(const std::filesystem::path& plan_file) {
+Result<Job> read_job(const std::filesystem::path& plan_file, PlanCalibration calibration) {
   auto plan = read_plan(plan_file);
   if (!plan) return plan.problem();
   auto input = input_file("plan", plan_file);
   if (!input) return input.problem();
-  auto job = complete_job(std::move(plan).value());
+  auto job = complete_job(std::move(plan).value(), std::nullopt, calibration);
   if (!job) return job.problem();
   Job whole = std::move(job).value();
   whole.inputs.insert(whole.inputs.begin(), std::move(input).value());

@@ -1,13 +1,12 @@
 #include "app/job/people_list.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <map>
 #include <set>
 
-#include "app/job/csv_table.hpp"
 #include "bodyforms/anthropometry.hpp"
 #include "model/core/clean_text.hpp"
+#include "model/core/csv_table.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
 #include "model/plan/body_label.hpp"
@@ -38,13 +37,6 @@ BodyForm without_measures(const BodyForm& body, const Form& form) {
     return parameter && parameter->follows_person();
   });
   return left;
-}
-
-std::optional<double> number_in(const std::string& cell) {
-  double value = 0.0;
-  const auto read = std::from_chars(cell.data(), cell.data() + cell.size(), value);
-  if (read.ec != std::errc() || read.ptr != cell.data() + cell.size()) return std::nullopt;
-  return value;
 }
 
 // What one column of a list holds.
@@ -154,7 +146,7 @@ class PeopleReader {
         return at("sex is '" + clean_text(cell) + "': write male or female, or leave it empty.");
       case Column::Kind::kPercentile:
         if (cell.empty()) return std::nullopt;
-        form.person.percentile = number_in(cell);
+        form.person.percentile = number_in_cell(cell);
         if (form.person.percentile && *form.person.percentile >= 1.0 && *form.person.percentile <= 99.0)
           return std::nullopt;
         return at("percentile is '" + clean_text(cell) + "': write a number from 1 to 99.");
@@ -189,7 +181,7 @@ class PeopleReader {
   // An empty cell leaves the measure to the survey.
   std::optional<Problem> take_measure(const Column& column, const std::string& cell, BodyForm& form) {
     if (cell.empty()) return std::nullopt;
-    const auto value = number_in(cell);
+    const auto value = number_in_cell(cell);
     if (!value) {
       const bool comma = cell.find(',') != std::string::npos;
       return at(column.parameter + " is '" + clean_text(cell) + "': write a number" +
@@ -268,7 +260,7 @@ Result<std::vector<PersonTried>> people_of_survey(const Plan& plan, const std::v
 }
 
 Result<std::vector<PersonTried>> people_of_list(const Plan& plan, const std::filesystem::path& list) {
-  const auto table = read_csv(list, kMostPeople);
+  const auto table = read_csv(list, {kMostPeople, "people", ""});
   if (!table) return table.problem();
   auto columns = columns_of(*table, form_of(plan), clean_text(list.filename().string()));
   if (!columns) return columns.problem();

@@ -79,7 +79,7 @@ Result<std::monostate> try_room(const fs::path& place, const fs::path& folder) {
 std::string stale_words(const ResultManifest& manifest, const ResultOrigin& now) {
   std::string words;
   for (const ResultSet& set : manifest.sets)
-    if (const std::string changed = changed_inputs(set, now); !changed.empty())
+    if (const std::string changed = changed_inputs(set, now); !changed.empty() && !outlives_inputs(set))
       words += "The results of `wrapgauge " + set.command +
                "` in this folder are out of date.\nChanged since: " + changed + ".\n";
   return words.empty() ? words : words + "Run the command again.\n";

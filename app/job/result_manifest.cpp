@@ -96,6 +96,10 @@ std::string changed_inputs(const ResultSet& set, const ResultOrigin& now) {
   return words;
 }
 
+bool outlives_inputs(const ResultSet& set) {
+  return set.command == "bench sheet" || set.command == "bench fit";
+}
+
 std::string sha256_of(const std::string& bytes) {
   const QByteArray view = QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()));
   return QCryptographicHash::hash(view, QCryptographicHash::Sha256).toHex().toStdString();

@@ -31,6 +31,10 @@ struct ResultSet {
   std::vector<ManifestFile> files;
 };
 
+// Whether it stays beside results of other inputs: readings and a calibration, which are work of the user's
+// that a plan names. Whether they still hold is asked where they are used.
+bool outlives_inputs(const ResultSet& set);
+
 struct ResultManifest {
   bool own_folder = true;  // made for results; else the folder held other things before
   std::vector<ResultSet> sets;

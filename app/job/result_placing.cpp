@@ -117,7 +117,9 @@ Result<std::monostate> place_as_whole(const Placing& placing, std::string& why) 
 bool stays(const ResultSet& set, const std::vector<ResultSet>& written,
            const std::set<std::string>& replaced) {
   for (const ResultSet& other : written)
-    if (other.command == set.command || !changed_inputs(set, other.origin).empty()) return false;
+    if (other.command == set.command ||
+        (!outlives_inputs(set) && !outlives_inputs(other) && !changed_inputs(set, other.origin).empty()))
+      return false;
   return std::none_of(set.files.begin(), set.files.end(),
                       [&](const ManifestFile& file) { return replaced.contains(file.name); });
 }
@@ -167,6 +169,7 @@ void sort_old_sets(const ResultManifest& old, ResultManifest& now, Placing& plac
     else
       let_go(set, replaced, placing, said);
 }
+
 Result<std::monostate> place(const Placing& placing, const std::string& no_swap,
                              std::vector<std::string>& said) {
   std::string why = no_swap;

@@ -18,6 +18,14 @@ ResultOrigin origin_of(const Job& job) {
   return origin;
 }
 
+Result<ResultOrigin> origin_with(const Job& job, const std::string& role, const std::filesystem::path& file) {
+  auto input = input_file(role, file);
+  if (!input) return input.problem();
+  ResultOrigin origin = origin_of(job);
+  origin.inputs.push_back(std::move(input).value());
+  return origin;
+}
+
 Result<std::monostate> make_folder(const std::filesystem::path& folder) {
   std::error_code error;
   std::filesystem::create_directories(folder, error);

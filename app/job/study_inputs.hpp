@@ -11,6 +11,8 @@ std::string inputs_hash(const Job& job);
 
 // What results of the job are made from, for their manifest.
 ResultOrigin origin_of(const Job& job);
+// With one file more, such as readings.
+Result<ResultOrigin> origin_with(const Job& job, const std::string& role, const std::filesystem::path& file);
 
 // Makes a folder and the folders above it.
 Result<std::monostate> make_folder(const std::filesystem::path& folder);

@@ -28,7 +28,7 @@ VariantJobs::VariantJobs(Job base)
 VariantJobs::Shared VariantJobs::made_for(const Plan& variant) const {
   std::optional<ReadBody> known;
   if (variant.body == base_.plan.body) known = ReadBody{base_.body, {}, {}, {}};
-  auto made = complete_job(variant, std::move(known));
+  auto made = complete_job(variant, std::move(known), PlanCalibration::kLeftOut);
   if (!made) return {VariantInputs{}, made.problem()};
   Job job = std::move(made).value();
   const std::string hash = base_hash_ + inputs_hash(job);

@@ -46,6 +46,24 @@ std::vector<std::pair<int, int>> coupled_pairs(const SheetMesh& sheet, const Ben
   return pairs;
 }
 
+// 3 a node; empty where nothing weighs. Cloth weighs nothing.
+Eigen::VectorXd weights_n(const InflationSetup& setup, const SheetMesh& sheet,
+                          const std::vector<SheetElement>& elements) {
+  if (setup.skin_weight_pa.isZero() && setup.outer_weight_pa.isZero()) return {};
+  Eigen::VectorXd weight = Eigen::VectorXd::Zero(3 * sheet.node_count);
+  for (std::size_t t = 0; t < elements.size(); ++t) {
+    Vec3 of_area = Vec3::Zero();
+    if (sheet.layer[t] == SheetLayer::kFused || sheet.layer[t] == SheetLayer::kSkin)
+      of_area += setup.skin_weight_pa;
+    if (sheet.layer[t] == SheetLayer::kFused || sheet.layer[t] == SheetLayer::kOuter)
+      of_area += setup.outer_weight_pa;
+    for (int corner = 0; corner < 3; ++corner)
+      weight.segment<3>(3 * sheet.triangles(static_cast<Eigen::Index>(t), corner)) +=
+          elements[t].flat_area_m2 / 3.0 * of_area;
+  }
+  return weight;
+}
+
 bool same_points(const Points3& a, const Points3& b) {
   return a.rows() == b.rows() && a == b;
 }
@@ -65,6 +83,7 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
       cells_(gap_cells(setup.flat, sheet_)),
       gap_law_(gap_law(setup, options.settings.sheets)),
       tissue_(setup, sheet_, options, start_m_),
+      plate_nodes_(wrapgauge::plate_nodes(setup, sheet_)),
       tangent_(sheet_.node_count, coupled_pairs(sheet_, edges_, stitches_, cells_), held_) {
   triangle_group_.assign(sheet_.layer.size(), -1);
   triangle_side_.assign(sheet_.layer.size(), 0.0);
@@ -78,6 +97,7 @@ EquilibriumSystem::EquilibriumSystem(const InflationSetup& setup, const Inflatio
   for (Eigen::Index t = 0; t < sheet_.triangles.rows(); ++t)
     for (int corner = 0; corner < 3; ++corner)
       node_area_m2_(sheet_.triangles(t, corner)) += elements_[t].flat_area_m2 / 3.0;
+  weight_n_ = weights_n(setup, sheet_, elements_);
   terms_.resize(sheet_.layer.size());
   if (options.bending) tabulate_stiffness(elements_);
   bind_stencils();
@@ -95,6 +115,11 @@ void EquilibriumSystem::bind_stencils() {
     Stencil<1> stencil{{contact.node}, {}};
     stencil.bind(tangent_);
     tissue_stencils_.push_back(stencil);
+  }
+  for (const PlateNode& at : plate_nodes_) {
+    Stencil<1> stencil{{at.node}, {}};
+    stencil.bind(tangent_);
+    plate_stencils_.push_back(stencil);
   }
   for (std::size_t k = 0; k < edges_.count(); ++k) {
     Stencil<4> stencil{edges_.nodes(k), {}};
@@ -292,6 +317,26 @@ void EquilibriumSystem::add_tissue(const Points3& x, TangentKind kind, Evaluatio
   }
 }
 
+void EquilibriumSystem::add_weight(const Points3& x, Evaluation& out) const {
+  if (weight_n_.size() == 0) return;
+  out.gradient_n -= weight_n_;
+  out.energy_j -= weight_n_.dot(Eigen::Map<const Eigen::VectorXd>(x.data(), x.size()));
+}
+
+void EquilibriumSystem::add_plates(const Points3& x, TangentKind kind, Evaluation& out) {
+  for (std::size_t k = 0; k < plate_nodes_.size(); ++k) {
+    const PlateNode& at = plate_nodes_[k];
+    const RigidPlate& plate = setup_.plates[at.plate];
+    const double gap = at.gap_m(plate, x.row(at.node).transpose());
+    if (gap >= 0.0) continue;
+    out.energy_j += 0.5 * at.stiffness_n_per_m * gap * gap;
+    out.gradient_n.segment<3>(3 * at.node) += at.stiffness_n_per_m * gap * plate.towards_device;
+    if (kind != TangentKind::kNone)
+      tangent_.add(plate_stencils_[k].slots[0],
+                   at.stiffness_n_per_m * plate.towards_device * plate.towards_device.transpose());
+  }
+}
+
 const SkinSamples& EquilibriumSystem::skin_samples(const Points3& positions_m) {
   if (!same_points(positions_m, sampled_at_m_)) {
     samples_ = tissue_.samples(positions_m);
@@ -320,6 +365,8 @@ Evaluation EquilibriumSystem::evaluate(const Points3& positions_m, const std::ve
     both_at_once(add_sheets, [&] { set_tangent_of_sheets(); });
   add_gap_cells(positions_m, kind, out);
   add_tissue(positions_m, kind, out);
+  add_plates(positions_m, kind, out);
+  add_weight(positions_m, out);
   for (int node = 0; node < sheet_.node_count; ++node) {
     if (!held_[node]) continue;
     out.gradient_n.segment<3>(3 * node).setZero();

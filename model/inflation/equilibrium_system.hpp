@@ -7,6 +7,7 @@
 #include "model/inflation/block_matrix.hpp"
 #include "model/inflation/cavity_load.hpp"
 #include "model/inflation/closure.hpp"
+#include "model/inflation/rigid_plates.hpp"
 #include "model/inflation/sheet_contact.hpp"
 #include "model/inflation/sheet_elements.hpp"
 #include "model/inflation/tissue_contact.hpp"
@@ -36,6 +37,7 @@ class EquilibriumSystem {
   const std::vector<GapCell>& cells() const { return cells_; }
   TissueContact& tissue() { return tissue_; }
   const TissueContact& tissue() const { return tissue_; }
+  const std::vector<PlateNode>& plate_nodes() const { return plate_nodes_; }
   BlockMatrix& tangent() { return tangent_; }
   // Rest area over three of all triangles around a node: the load a pressure puts on it.
   const Eigen::VectorXd& node_area_m2() const { return node_area_m2_; }
@@ -93,6 +95,8 @@ class EquilibriumSystem {
   void add_bending_and_stitches(const Points3& x, Evaluation& out) const;
   void add_gap_cells(const Points3& x, TangentKind kind, Evaluation& out);
   void add_tissue(const Points3& x, TangentKind kind, Evaluation& out);
+  void add_weight(const Points3& x, Evaluation& out) const;
+  void add_plates(const Points3& x, TangentKind kind, Evaluation& out);
 
   const InflationSetup& setup_;
   InflationOptions options_;
@@ -110,6 +114,8 @@ class EquilibriumSystem {
   GapLaw gap_law_;
   std::vector<std::optional<GapTerms>> cell_terms_;  // a cell each, of the last evaluation
   TissueContact tissue_;
+  std::vector<PlateNode> plate_nodes_;
+  std::vector<Stencil<1>> plate_stencils_;
   std::vector<Stencil<3>> triangle_stencils_;
   std::vector<int> triangle_group_;    // -1: encloses nothing
   std::vector<double> triangle_side_;  // +1 outer, -1 skin
@@ -120,6 +126,7 @@ class EquilibriumSystem {
   SkinSamples samples_;
   std::vector<Stencil<1>> tissue_stencils_;
   Eigen::VectorXd node_area_m2_;
+  Eigen::VectorXd weight_n_;  // 3 a node; empty: none
   BlockMatrix tangent_;
   std::vector<double> constant_tangent_;  // stitches
 };

@@ -36,6 +36,10 @@ std::optional<Problem> size_problem(const InflationSetup& setup, const Inflation
   if (setup.body && setup.coupled_tissue && setup.coupled_tissue->depth_m.size() != vertices)
     return bad_input(Phrase::worded("The tissue's depth is given for %1 of %2 points: give one for each.",
                                     {count_of(setup.coupled_tissue->depth_m.size()), count_of(vertices)}));
+  if (setup.between_m.size() > 0 && setup.between_m.size() != vertices)
+    return bad_input(Phrase::worded(
+        "What lies between skin and device is given for %1 of %2 points: give it for each, or for none.",
+        {count_of(setup.between_m.size()), count_of(vertices)}));
   if (targets.size() != setup.flat.group_inlet.size())
     return bad_input(
         Phrase::worded("There are %1 chamber groups but %2 inflation targets: give each inlet one.",

@@ -19,6 +19,14 @@
 
 namespace wrapgauge {
 
+// A rigid plane without friction that one face of the device meets (rigid_plates.hpp).
+enum class PlateFaces { kSkinSheet, kOuterSheet };
+struct RigidPlate {
+  PlateFaces faces = PlateFaces::kSkinSheet;
+  Vec3 point_m = Vec3::Zero();
+  Vec3 towards_device = Vec3::UnitZ();  // unit
+};
+
 // Everything the mechanics needs to know, in SI, free of files.
 struct InflationSetup {
   Layout layout;
@@ -35,6 +43,10 @@ struct InflationSetup {
   std::optional<TissueLayer> coupled_tissue;  // a flat vertex each
   double friction = 0.0;                      // Coulomb coefficient of skin on silicone
   std::vector<int> held;                      // flat vertices that do not move (bench clamps)
+  std::vector<RigidPlate> plates;             // a table, or a plate over the device (bench)
+  // Of an area as drawn, of each sheet; no weight counts on a body, where it is small beside what presses.
+  Vec3 skin_weight_pa = Vec3::Zero(), outer_weight_pa = Vec3::Zero();
+  Eigen::VectorXd between_m;  // a flat vertex each: what lies between skin and device; empty: nothing
   // What is known to be wrong with how it fits, in sentences. Where no equilibrium is found it is said in the
   // place of a finer mesh, which would not help.
   std::optional<Phrase> misfit;
@@ -73,7 +85,8 @@ struct EquilibriumState {
   Eigen::VectorXd contact_area_m2;      // a flat vertex each: deformed area that pressure acts on
   Points3 contact_force_n;        // a flat vertex each: force of the body on the sheet, normal and friction
   Eigen::VectorXd indentation_m;  // a flat vertex each, >= 0: how far the skin is lowered from rest
-  double residual_n = 0.0;        // largest nodal force out of balance
+  std::vector<double> plate_force_n;  // a plate each: what presses on it
+  double residual_n = 0.0;            // largest nodal force out of balance
   int iterations = 0;
   // A sheet is so compressed that it would rather fold than stay as smooth as it was found. Looked at in the
   // last state of a path that reached its target.

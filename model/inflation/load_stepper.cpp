@@ -248,6 +248,7 @@ EquilibriumState LoadStepper::state_of(const Waypoint& at, double residual_n, in
     state.contact_area_m2(contact.flat_vertex) = contact.area_m2;
     state.contact_force_n.row(contact.flat_vertex) = tissue.force_on_sheet(contact, position).transpose();
   }
+  state.plate_force_n = plate_forces_n(setup_.plates, system_.plate_nodes(), at.positions_m);
   return state;
 }
 

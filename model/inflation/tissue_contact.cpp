@@ -50,7 +50,7 @@ TissueContact::TissueContact(const InflationSetup& setup, const SheetMesh& sheet
     contact.flat_vertex = vertex;
     contact.foundation_pa_per_m =
         layer_ ? layer_->spring_pa_per_m(vertex) : setup.foundation_pa_per_m(vertex);
-    contact.offset_m = offset;
+    contact.offset_m = offset + (setup.between_m.size() > 0 ? setup.between_m(vertex) : 0.0);
     contact.bonded = glued[vertex];
     contact.grip_m = start_m.row(contact.node).transpose();
     contact.normal = body_->at(contact.grip_m).gradient.normalized();

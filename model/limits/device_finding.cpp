@@ -212,7 +212,33 @@ bool add_ranked_seams(const ContactFigures& figures, std::vector<Finding>& out) 
   return true;
 }
 
-void add_seam_tension(const ContactFigures& figures, std::vector<Finding>& out) {
+// What peeled samples held, against the most loaded seam: half of it is a warning (judgement).
+void add_held_seam(const LimitSet& limits, const ContactFigures& figures, std::vector<Finding>& out) {
+  constexpr double kWarnShare = 0.5;
+  const SeamHold& hold = *limits.calibration->seams;
+  const SeamFigures& worst = figures.seams.front();
+  const double share = limits.model_factor * (worst.largest / hold.holds);
+  Finding finding = seam_finding("seam", worst.seam);
+  finding.severity = share > 1.0          ? Severity::kAboveLimit
+                     : share > kWarnShare ? Severity::kWarn
+                                          : Severity::kNote;
+  finding.share_of_limit = share;
+  finding.model_factor = limits.model_factor;
+  finding.action = share > kWarnShare
+                       ? Phrase::worded("Lower the pressure, round the seam's corners or fuse it wider.")
+                       : Phrase::worded("Burst a sample on the bench before anyone wears it.");
+  finding.sentence = Phrase::worded(
+      "Highest tension at a seam: %1. Times the model factor %2 that is %3 of the %4 that the weakest of %5 "
+      "peeled samples held. %6",
+      {seam_words(worst), figures_of(number_text(limits.model_factor, 3)), percent_beside_line(share, 1.0),
+       figures_of(number_text(hold.holds / N_per_mm, 2) + " N/mm"), figures_of(hold.readings),
+       finding.action});
+  out.push_back(std::move(finding));
+}
+
+void add_seam_tension(const LimitSet& limits, const ContactFigures& figures, std::vector<Finding>& out) {
+  if (limits.calibration && limits.calibration->seams && !figures.seams.empty())
+    return add_held_seam(limits, figures, out);
   if (add_ranked_seams(figures, out)) return;
   const ChamberFigures* worst = largest(figures, [](const ChamberFigures& c) { return c.seam_tension; });
   if (!worst || worst->seam_tension <= LineTension()) return;
@@ -329,7 +355,7 @@ std::vector<Finding> device_findings(const LimitSet& limits, const LimitInputs& 
   add_limit_point(setup, path, out);
   if (!is_test_object(inputs)) add_tissue_strain(limits, setup, path, figures, out);
   for (const ChamberFigures& chamber : figures.chambers) add_sheet_stretch(limits, chamber, out);
-  add_seam_tension(figures, out);
+  add_seam_tension(limits, figures, out);
   add_push(setup, figures, audit, out);
   add_balance(setup, audit, out);
   add_bond(setup, path, out);

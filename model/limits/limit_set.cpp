@@ -1,5 +1,7 @@
 #include "model/limits/limit_set.hpp"
 
+#include <algorithm>
+
 #include "model/core/number_text.hpp"
 
 namespace wrapgauge {
@@ -68,6 +70,15 @@ std::optional<UsePattern> use_from_name(std::string_view name) {
   for (UsePattern use : kUses)
     if (name == use_name(use)) return use;
   return std::nullopt;
+}
+
+void take_calibration(const Calibration& calibration, double usual_factor, LimitSet& limits) {
+  const bool asks_for_more = limits.model_factor > usual_factor;
+  limits.model_factor =
+      asks_for_more ? std::max(limits.model_factor, calibration.model_factor) : calibration.model_factor;
+  limits.model_factor_source = calibrated_words(calibration) + ". " + calibration.model_factor_why;
+  limits.calibration = calibration;
+  limits.calibration->model_factor = limits.model_factor;
 }
 
 }  // namespace wrapgauge

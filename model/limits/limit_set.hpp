@@ -12,6 +12,7 @@
 #include "model/core/phrase.hpp"
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
+#include "model/limits/calibration.hpp"
 
 namespace wrapgauge {
 
@@ -94,7 +95,12 @@ struct LimitSet {
   std::optional<Phrase> override_words;
   // Set whenever the set is not the one that the program ships, however it came in; every output carries it.
   std::optional<Phrase> differs_words{};
+  // Readings of the plan's own device; their model factor is then the one above. Every output says so.
+  std::optional<Calibration> calibration{};
 };
+
+// Takes a calibration in. A set of one's own that asks for more than the program's usual factor keeps it.
+void take_calibration(const Calibration& calibration, double usual_factor, LimitSet& limits);
 
 // Every site has a row for sustained use and for a short hold; a pulse row may be missing.
 // Problems: a row missing or twice, a warning above its limit, an unknown key, a number out of range.

@@ -60,8 +60,14 @@ void add(std::vector<std::string>& all, const std::vector<std::string>& more) {
 
 }  // namespace
 
-Cautions cautions(std::optional<BodyPart> part) {
+Cautions cautions(std::optional<BodyPart> part, bool calibrated) {
   Cautions all = of_every_part();
+  if (calibrated)
+    all.standing =
+        "These are predictions of a model that was calibrated on readings of this device on a bench. They "
+        "are not "
+        "a measurement and not a medical device's output, and no pressure below a limit is shown to be "
+        "harmless. Measure before anyone wears it.";
   const bool trunk = part == BodyPart::kChest || part == BodyPart::kAbdomen;
   if (!part || trunk) add(all.of_part, words_of_trunk());
   if (!part || part == BodyPart::kHead) add(all.of_part, words_of_head());

@@ -20,6 +20,7 @@ struct Cautions {
 };
 
 // A part that is not known gets the words of every part.
-Cautions cautions(std::optional<BodyPart> part = std::nullopt);
+// `calibrated`: on readings of this device.
+Cautions cautions(std::optional<BodyPart> part = std::nullopt, bool calibrated = false);
 
 }  // namespace wrapgauge

@@ -23,7 +23,7 @@ NoteTable watch_table(const Summary& summary) {
 }  // namespace
 
 NoteBlocks note_on_hazards(const Summary& summary) {
-  const Cautions all = cautions(summary.part);
+  const Cautions all = cautions(summary.part, summary.calibration.has_value());
   NoteBlocks blocks{
       NoteHeading{"7. Hazards and what keeps them in check"},
       hazards_table(summary),

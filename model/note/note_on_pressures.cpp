@@ -34,9 +34,10 @@ NoteTable pressures_table(const Summary& summary, const NoteExtras& extras) {
 
 std::string pressures_text(const Summary& summary, const NoteExtras& extras) {
   std::string text = "The highest pressure anywhere is " + pressure_text(summary.figures.peak_anywhere) +
-                     ", under '" + english(summary.figures.peak_part) +
-                     "'. The model is not calibrated, so the peak times " +
-                     number_text(summary.model_factor, 3) + " is held against the limits. ";
+                     ", under '" + english(summary.figures.peak_part) + "'. The model is " +
+                     (summary.calibration ? calibrated_words(*summary.calibration) : "not calibrated") +
+                     ", so the peak times " + number_text(summary.model_factor, 3) +
+                     " is held against the limits. ";
   text += summary.mesh_error
               ? "A coarser mesh moves the peak by " +
                     pressure_text(Pressure(std::abs(summary.mesh_error->peak_difference.si()))) + ". "

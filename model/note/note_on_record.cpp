@@ -1,21 +1,46 @@
+#include <filesystem>
+
 #include "model/core/number_text.hpp"
 #include "model/note/note_sections.hpp"
 
 namespace wrapgauge {
 namespace {
 
-std::string calibration_text(const Summary& summary) {
-  return "The model is not calibrated on this device: no reading from a bench was compared with it. So each "
-         "predicted pressure is taken times " +
-         number_text(summary.model_factor, 3) + " before it is held against a limit.";
+std::string factor_words(const SheetFactors& factors) {
+  return "skin sheet's law times " + number_text(factors.skin_law, 3) + ", outer sheet's times " +
+         number_text(factors.outer_law, 3) + "; skin sheet " + fixed_text(factors.skin_thicker / mm, 2) +
+         " mm and outer sheet " + fixed_text(factors.outer_thicker / mm, 2) +
+         " mm thicker than drawn; tissue times " + number_text(factors.tissue, 3);
 }
 
-NoteTable calibration_table() {
-  return {
-      {"Sensor and its error", "Calibrated on, by", "Readings: file, date", "Highest reading / prediction"},
-      {{"", "", "", ""}},
-      {26, 24, 26, 24},
-      2};
+std::string calibration_text(const Summary& summary) {
+  if (!summary.calibration)
+    return "The model is not calibrated on this device: no reading from a bench was compared with it. So "
+           "each "
+           "predicted pressure is taken times " +
+           number_text(summary.model_factor, 3) + " before it is held against a limit.";
+  const Calibration& calibration = *summary.calibration;
+  return "The model is " + calibrated_words(calibration) + ". " + calibration.model_factor_why +
+         " The readings made: " + factor_words(calibration.factors) +
+         ". A calibration holds for this layout, these materials, this part and posture only; it shows no "
+         "pressure to be harmless.";
+}
+
+std::string readings_words(const Calibration& calibration) {
+  const std::string name = std::filesystem::path(calibration.readings_file).filename().string();
+  return calibration.date.empty() ? name : name + ", " + calibration.date;
+}
+
+NoteTable calibration_table(const Summary& summary) {
+  NoteTable table{{"Sensor and its error", "Calibrated on, by", "Readings: file, date", "Model factor"},
+                  {{"", "", "", ""}},
+                  {26, 24, 26, 24},
+                  2};
+  if (const auto& calibration = summary.calibration)
+    table.rows = {{"", "", readings_words(*calibration), number_text(calibration->model_factor, 3)}};
+  else
+    table.header.back() = "Highest reading / prediction";
+  return table;
 }
 
 std::string versions_text(const Summary& summary) {
@@ -45,7 +70,7 @@ NoteBlocks note_on_record(const Summary& summary) {
   NoteBlocks blocks{
       NoteHeading{"15. Calibration"},
       NoteText{calibration_text(summary)},
-      calibration_table(),
+      calibration_table(summary),
       NoteHeading{"16. What was not checked"},
       NoteText{"How the wearer moves, sweats or tenses; clothes; bone shape beyond the sites named; how "
                "tissue heals; any person's own health; how the cast ages; electric parts; what the silicone "

@@ -47,6 +47,9 @@ std::string verdict_words(const Summary& summary) {
   if (summary.worst == Severity::kAboveLimit)
     return "ABOVE LIMIT: " + above + "." + worst_words(summary) +
            " Change the plan before anyone wears the device.";
+  if (summary.calibration)
+    return "Nothing predicted exceeds the limits used. The limits are judgement, and the model is calibrated "
+           "on a bench only; this is not approval to wear the device.";
   return "Nothing predicted exceeds the limits used. The limits are judgement and the model is not "
          "calibrated; this is not approval to wear the device.";
 }

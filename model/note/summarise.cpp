@@ -215,6 +215,7 @@ Summary summarise(const Plan& plan, const Estimate& estimate, const std::vector<
   summary.mesh = {mesh.edge, mesh.seam_edge, estimate.path.sheet.node_count,
                   static_cast<int>(estimate.path.sheet.triangles.rows())};
   summary.model_factor = estimate.limits.model_factor;
+  summary.calibration = estimate.limits.calibration;
   summary.findings = estimate.findings;
   summary.worst = estimate.worst();
   summary.exposure = estimate.exposure;

@@ -76,7 +76,9 @@ std::string pressures_section(const Summary& summary) {
           markdown_text(english(summary.figures.peak_part)) + ". Pressed share of the girth: up to " +
           fixed_text(100.0 * summary.figures.share_of_girth, 0) +
           " %. Mean = contact force over the chamber's area as drawn.\n\n";
-  text += mesh_error_words(summary) + " The model is not calibrated: " + fixed_text(summary.model_factor, 1) +
+  text += mesh_error_words(summary) + " The model is " +
+          (summary.calibration ? markdown_text(calibrated_words(*summary.calibration)) : "not calibrated") +
+          ": " + number_text(summary.model_factor, 3) +
           " times these pressures is what is held against the limits.\n";
   return text;
 }
@@ -138,8 +140,8 @@ std::string balance_section(const Summary& summary) {
   return text;
 }
 
-std::string cautions_section(std::optional<BodyPart> part) {
-  const Cautions all = cautions(part);
+std::string cautions_section(const Summary& summary) {
+  const Cautions all = cautions(summary.part, summary.calibration.has_value());
   std::string text = "## Cautions\n\n" + all.standing + " **" + all.never + "**\n";
   if (!all.of_part.empty()) text += "\nOn this part of the body:\n" + list(all.of_part);
   return text + "\nEvery time it goes on:\n" + list(all.every_time) + "\nWho must not take part:\n" +
@@ -176,7 +178,7 @@ std::string summary_markdown(const Summary& summary) {
   text += seams_section(summary.figures);
   for (const FiguresDifference& difference : summary.comparisons) text += comparison_section(difference);
   text += balance_section(summary) + "\n";
-  text += cautions_section(summary.part) + "\n";
+  text += cautions_section(summary) + "\n";
   text += inputs_section(summary);
   return text;
 }

@@ -46,6 +46,7 @@ struct Summary {
   std::vector<FiguresDifference> comparisons;
   MeshSize mesh;
   double model_factor = 1.5;
+  std::optional<Calibration> calibration;  // none: the model is not calibrated on this device
   std::vector<Finding> findings;
   std::vector<Hazard> hazards;
   std::vector<InletRelief> relief;    // highest settings of the relief valves

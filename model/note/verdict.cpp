@@ -111,6 +111,11 @@ Phrase verdict(const Summary& summary) {
   }
   if (is_test_object(summary))
     return Phrase::worded("A test object: no limit for skin or tissue was applied.");
+  if (summary.calibration)
+    return Phrase::worded(
+        "Nothing predicted exceeds the limits used. The limits are judgement, and the model is calibrated on "
+        "a "
+        "bench only; this is not approval to wear the device.");
   return Phrase::worded(
       "Nothing predicted exceeds the limits used. The limits are judgement and the model is not calibrated; "
       "this is not approval to wear the device.");

@@ -43,6 +43,11 @@ Result<TissueSite> tissue_of(const Plan& plan, const Body& body, const Resources
   TissueSite tissue = *row;
   if (plan.tissue_poisson) tissue.poisson = *plan.tissue_poisson;
   if (auto problem = take_posture(plan.posture, tissue)) return *problem;
+  if (const auto& calibration = resources.limits.calibration) {
+    tissue.young = tissue.young * calibration->factors.tissue;
+    if (calibration->factors.tissue != 1.0)
+      tissue.source += " Times " + number_text(calibration->factors.tissue, 3) + ", by readings.";
+  }
   return tissue;
 }
 
@@ -95,6 +100,14 @@ std::optional<Problem> set_up_contact(const Plan& plan, const Body& body, Distan
   return std::nullopt;
 }
 
+// What readings have made of the sheets.
+void take_factors(const SheetFactors& factors, LaidOut& laid_out) {
+  laid_out.skin_grade.law = scaled(laid_out.skin_grade.law, factors.skin_law);
+  laid_out.outer_grade.law = scaled(laid_out.outer_grade.law, factors.outer_law);
+  laid_out.skin_thickness = factors.thickness_of(laid_out.skin_thickness, factors.skin_thicker);
+  laid_out.outer_thickness = factors.thickness_of(laid_out.outer_thickness, factors.outer_thicker);
+}
+
 // The law holds where it was fitted; beyond its elongation at break a sheet has torn.
 double known_stretch(const SiliconeGrade& grade) {
   return std::min(grade.stretch_max, 1.0 + grade.elongation_at_break);
@@ -102,6 +115,8 @@ double known_stretch(const SiliconeGrade& grade) {
 
 void set_up_sheets(const Plan& plan, Prepared& prepared) {
   prepared.setup.layout = plan.layout;
+  prepared.setup.layout.skin_sheet.thickness = prepared.skin_thickness;
+  prepared.setup.layout.outer_sheet.thickness = prepared.outer_thickness;
   prepared.setup.skin_law = prepared.skin_grade.law;
   prepared.setup.outer_law = prepared.outer_grade.law;
   prepared.setup.skin_stretch_limit = known_stretch(prepared.skin_grade);
@@ -208,8 +223,9 @@ Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resour
 Result<LaidOut> lay_out(const Plan& plan, const TakenBody& body, const Resources& resources,
                         const FlatMeshOptions& mesh, const KnownBefore& known) {
   if (known.prepared)
-    return LaidOut{known.prepared->skin_grade, known.prepared->outer_grade, known.prepared->closing_length,
-                   known.prepared->setup.flat};
+    return LaidOut{known.prepared->skin_grade,     known.prepared->outer_grade,
+                   known.prepared->skin_thickness, known.prepared->outer_thickness,
+                   known.prepared->closing_length, known.prepared->setup.flat};
   if (!known.layout_is_sound)
     if (auto problem = first_layout_problem(plan.layout)) return *problem;
   const auto skin = find_grade(resources.silicones, plan.layout.skin_sheet.material);
@@ -220,7 +236,14 @@ Result<LaidOut> lay_out(const Plan& plan, const TakenBody& body, const Resources
   if (!closing) return closing.problem();
   auto flat = triangulate_layout(plan.layout, *closing, mesh);
   if (!flat) return flat.problem();
-  return LaidOut{*skin, *outer, *closing, std::move(flat).value()};
+  LaidOut laid_out{*skin,
+                   *outer,
+                   plan.layout.skin_sheet.thickness,
+                   plan.layout.outer_sheet.thickness,
+                   *closing,
+                   std::move(flat).value()};
+  if (const auto& calibration = resources.limits.calibration) take_factors(calibration->factors, laid_out);
+  return laid_out;
 }
 
 Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_out, const KnownBefore& known) {
@@ -230,6 +253,8 @@ Result<Prepared> put_on(const Plan& plan, const TakenBody& body, LaidOut laid_ou
   if (auto problem = laps_itself(wrap->fit)) return *problem;
   Prepared prepared;
   prepared.closing_length = laid_out.closing_length;
+  prepared.skin_thickness = laid_out.skin_thickness;
+  prepared.outer_thickness = laid_out.outer_thickness;
   prepared.skin_grade = std::move(laid_out.skin_grade);
   prepared.outer_grade = std::move(laid_out.outer_grade);
   prepared.tissue = body.tissue;

@@ -14,7 +14,8 @@ namespace wrapgauge {
 
 struct Prepared {
   std::optional<Length> closing_length;
-  SiliconeGrade skin_grade, outer_grade;
+  SiliconeGrade skin_grade, outer_grade;   // with a calibration's factors
+  Length skin_thickness, outer_thickness;  // the same
   TissueSite tissue;
   Wrap wrap;
   TissueBed bed;
@@ -55,6 +56,7 @@ Result<TakenBody> take_body(const Plan& plan, Body body, const Resources& resour
 // layout: its silicones known, its length round the body known, meshed flat.
 struct LaidOut {
   SiliconeGrade skin_grade, outer_grade;
+  Length skin_thickness, outer_thickness;
   std::optional<Length> closing_length;
   FlatMesh flat;
 };

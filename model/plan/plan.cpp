@@ -48,6 +48,7 @@ std::string plan_bytes(const Plan& plan, const std::filesystem::path& file) {
     if (auto* body = std::get_if<BodyFile>(&moved.body))
       body->file = seen_from(moved.folder, plan.folder, body->file);
     if (moved.limits_file) moved.limits_file = seen_from(moved.folder, plan.folder, *moved.limits_file);
+    if (moved.calibration) moved.calibration = seen_from(moved.folder, plan.folder, *moved.calibration);
     if (moved.layout_drawing) {
       moved.layout_drawing->file = seen_from(moved.folder, plan.folder, moved.layout_drawing->file);
       if (auto* map = std::get_if<std::filesystem::path>(&moved.layout_drawing->map))

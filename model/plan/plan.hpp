@@ -83,6 +83,7 @@ struct Plan {
   UsePattern use = UsePattern::kSustained;
   std::optional<std::filesystem::path> limits_file;   // a set of one's own, relative to the plan file
   std::optional<std::string> limits_override_reason;  // why that set may be laxer than the program's
+  std::optional<std::filesystem::path> calibration;   // of readings of this device, relative to the plan file
   std::optional<Session> session;
   std::optional<Clearance> cleared_by;  // a clinician who lets it go all round chest, abdomen or head
   Wearers wearers;

@@ -316,6 +316,7 @@ Result<Plan> plan_from_json(const json& value, const std::filesystem::path& fold
   read_each(object, "inflation", [&](JsonObject& item) { plan.inflation.push_back(inlet_program(item)); });
   check_inlets(object, plan);
   read_part(object, "limits", true, [&](JsonObject& part) { read_limits(part, plan); });
+  if (const auto file = object.optional_text("calibration")) plan.calibration = *file;
   read_part(object, "session", true, [&](JsonObject& part) { read_session(part, plan); });
   check_programmes(object, plan);
   read_part(object, "cleared_by", true,

@@ -141,6 +141,7 @@ ordered_json plan_to_json(const Plan& plan) {
   out["friction"] = plan.friction;
   out["inflation"] = inflation_json(plan.inflation);
   out["limits"] = limits_json(plan);
+  if (plan.calibration) out["calibration"] = plan.calibration->generic_string();
   if (plan.session) out["session"] = session_json(*plan.session);
   if (const auto& clinician = plan.cleared_by)
     out["cleared_by"] = {{"name", clinician->name}, {"role", clinician->role}, {"date", clinician->date}};

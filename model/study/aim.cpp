@@ -219,6 +219,7 @@ Result<Aim> aim(const Plan& plan, const Body& body, const Resources& resources,
   const auto solution = solve_aim(*drawn, unknowns, *wanted, drawn_progress);
   if (!solution) return solution.problem();
   Aim out;
+  out.model = model_words(resources.limits.calibration);
   out.limits_override = english(resources.limits.override_words);
   out.as_drawn = outcome_of(*drawn, unknowns, *wanted, *solution);
   if (!out.as_drawn.reached)

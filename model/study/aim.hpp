@@ -44,9 +44,10 @@ struct Aim {
   // Chambers that share an inlet in the drawing, fed apart: with as few inlets as reach the target, or with
   // one a chamber when none does. None: not needed, or no inlet feeds two wanted chambers.
   std::optional<AimOutcome> split;
-  std::vector<std::string> closed_channels;    // for the split: channels fused shut
-  std::optional<std::string> limits_override;  // why the limits may be laxer than the program's
-  std::optional<std::string> rises;            // the mean rises towards the trunk in what was reached
+  std::vector<std::string> closed_channels;                  // for the split: channels fused shut
+  std::string model = "Predicted by an uncalibrated model";  // or by one that is calibrated on what
+  std::optional<std::string> limits_override;                // why the limits may be laxer than the program's
+  std::optional<std::string> rises;  // the mean rises towards the trunk in what was reached
 };
 
 // 2 % of the wanted pressure, at least 0.05 kPa.

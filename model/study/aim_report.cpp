@@ -147,10 +147,8 @@ std::vector<std::string> aim_words(const Aim& aim) {
     words.push_back("The mean pressure rises towards the trunk, " + *aim.rises +
                     ", which hinders the blood that flows back (common practice, no source).");
   if (aim.limits_override) words.push_back(*aim.limits_override);
-  words.push_back(
-      "Predicted by an uncalibrated model; not a medical device. Set the pressure on a bench and measure "
-      "before "
-      "anyone wears it.");
+  words.push_back(aim.model +
+                  "; not a medical device. Set the pressure on a bench and measure before anyone wears it.");
   return words;
 }
 

@@ -39,6 +39,7 @@ Result<Ceiling> ceiling_of_case(const Plan& plan, const Resources& resources, co
   ceiling.edge = plan.mesh_edge;
   ceiling.model_factor = resources.limits.model_factor;
   ceiling.spread_factor = options.spread_factor;
+  ceiling.model = model_words(resources.limits.calibration);
   ceiling.limits_override = english(resources.limits.override_words);
 
   StagedProgress all_progress(progress, "all inlets together: ");

@@ -56,8 +56,9 @@ struct ReliefCheck {
 struct Ceiling {
   Length edge;
   double model_factor = 1.5;
-  double spread_factor = 1.0;                  // 1: the spread of inputs was left out
-  std::optional<std::string> limits_override;  // why the limits may be laxer than the program's
+  double spread_factor = 1.0;                                // 1: the spread of inputs was left out
+  std::string model = "Predicted by an uncalibrated model";  // or by one that is calibrated on what
+  std::optional<std::string> limits_override;                // why the limits may be laxer than the program's
   bool plan_within = false;  // the plan as it stands: nothing above a limit, its relief valves included
   InletCeiling together;
   std::vector<InletCeiling> alone;    // each inlet, the others open; empty with a single inlet

@@ -182,8 +182,8 @@ std::string counted_text(const Ceiling& ceiling) {
 }
 
 std::string basis_text(const Ceiling& ceiling) {
-  return counted_text(ceiling) + ". Mesh edge " + fixed_text(ceiling.edge / mm, 1) +
-         " mm. Not a medical device; measure on a bench before anyone wears it, and ask a clinician.";
+  return counted_text(ceiling) + ". Mesh edge " + fixed_text(ceiling.edge / mm, 1) + " mm. " + ceiling.model +
+         ". Not a medical device; measure on a bench before anyone wears it, and ask a clinician.";
 }
 
 double rounded(double value) {

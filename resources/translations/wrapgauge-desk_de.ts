@@ -618,6 +618,22 @@
             <source>needs the final estimate</source>
             <translation>braucht die endgültige Schätzung</translation>
         </message>
+        <message>
+            <source>needs a new fit</source>
+            <translation>braucht eine neue Anpassung</translation>
+        </message>
+        <message>
+            <source>not calibrated: factor %1</source>
+            <translation>nicht kalibriert: Faktor %1</translation>
+        </message>
+        <message>
+            <source>calibrated on %1 readings: factor %2</source>
+            <translation>an %1 Messwerten kalibriert: Faktor %2</translation>
+        </message>
+        <message>
+            <source>Bench</source>
+            <translation>Prüfstand</translation>
+        </message>
     </context>
     <context>
         <name>ViewLegend</name>
@@ -663,6 +679,10 @@
         <message>
             <source>the mesh or solver settings</source>
             <translation>den Einstellungen von Netz oder Löser</translation>
+        </message>
+        <message>
+            <source>the calibration</source>
+            <translation>der Kalibrierung</translation>
         </message>
     </context>
     <context>
@@ -1522,6 +1542,10 @@
             <source>Highest inflation within the limits</source>
             <translation>Höchste Füllung innerhalb der Grenzwerte</translation>
         </message>
+        <message>
+            <source>Status: %1. Predicted by a calibrated model; not a medical device.</source>
+            <translation>Stand: %1. Vorhersage eines kalibrierten Modells; kein Medizinprodukt.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::MainWindow</name>
@@ -1786,24 +1810,6 @@ Lizenz: GPL-3.0-or-later.</translation>
             <translation>&amp;Endgültige Schätzung</translation>
         </message>
         <message>
-            <source>1. Body: open a mesh of the limb, or make one from measures.
-2. Layout: open a drawing and say what each shape is, or make a layout.
-3. Wear: place it on the body and say how it closes.
-4. Inflation: give every inlet a pressure or a volume.
-5. Limits: read what is found; each sentence jumps to its place.
-6. Note: make the final estimate, then save the note for the study&apos;s reviewers.
-
-A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 go to the areas, Ctrl+E estimates, Esc cancels.</source>
-            <translation>1. Körper: ein Netz des Glieds öffnen oder eines aus Maßen machen.
-2. Layout: eine Zeichnung öffnen und sagen, was jede Form ist, oder ein Layout machen.
-3. Anlegen: auf den Körper legen und sagen, wie es schließt.
-4. Füllen: jedem Einlass Druck oder Volumen geben.
-5. Grenzwerte: lesen, was gefunden wird; jeder Satz springt an seine Stelle.
-6. Bericht: endgültig schätzen, dann den Bericht für die Prüfenden der Studie speichern.
-
-Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt+1 bis Alt+4 gehen zu den Bereichen, Strg+E schätzt, Esc bricht ab.</translation>
-        </message>
-        <message>
             <source>Changes not saved</source>
             <translation>Änderungen nicht gespeichert</translation>
         </message>
@@ -1878,6 +1884,32 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>Find the &amp;highest inflation</source>
             <translation>&amp;Höchste Füllung suchen</translation>
+        </message>
+        <message>
+            <source>Predicted by a model calibrated on a bench. Not a medical device; ask a clinician before anyone wears it.</source>
+            <translation>Vorhersage eines am Prüfstand kalibrierten Modells. Kein Medizinprodukt; vor dem Tragen ärztlichen Rat einholen.</translation>
+        </message>
+        <message>
+            <source>First the plan: its readings lie beside its file</source>
+            <translation>Zuerst der Plan: seine Messwerte liegen neben seiner Datei</translation>
+        </message>
+        <message>
+            <source>1. Body: open a mesh of the limb, or make one from measures.
+2. Layout: open a drawing and say what each shape is, or make a layout.
+3. Wear: place it on the body and say how it closes.
+4. Inflation: give every inlet a pressure or a volume.
+5. Limits: read what is found; each sentence jumps to its place.
+6. Note: make the final estimate, then save the note for the study's reviewers.
+
+A preview follows every change. Ctrl+1 to Ctrl+7 open the steps, Alt+1 to Alt+4 go to the areas, Ctrl+E estimates, Esc cancels.</source>
+            <translation>1. Körper: ein Netz des Glieds öffnen oder eines aus Maßen machen.
+2. Layout: eine Zeichnung öffnen und sagen, was jede Form ist, oder ein Layout machen.
+3. Anlegen: auf den Körper legen und sagen, wie es schließt.
+4. Füllen: jedem Einlass Druck oder Volumen geben.
+5. Grenzwerte: lesen, was gefunden wird; jeder Satz springt an seine Stelle.
+6. Bericht: endgültig schätzen, dann den Bericht für die Prüfenden der Studie speichern.
+
+Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt+1 bis Alt+4 gehen zu den Bereichen, Strg+E schätzt, Esc bricht ab.</translation>
         </message>
     </context>
     <context>
@@ -8278,6 +8310,478 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
             <source>draw it as a closed line</source>
             <translation>als geschlossene Linie zeichnen</translation>
         </message>
+        <message>
+            <source>'%1' is there already and may hold readings: name another folder, or move it.</source>
+            <translation>„%1“ gibt es schon, und es können Messwerte darin stehen: Nennen Sie einen anderen Ordner, oder verschieben Sie die Datei.</translation>
+        </message>
+        <message>
+            <source>No reading depends on the %1. Its factor stays at 1.</source>
+            <translation>Kein Messwert hängt von dieser Größe ab: %1. Ihr Faktor bleibt 1.</translation>
+        </message>
+        <message>
+            <source>These readings cannot tell the %1 from the %2. Its factor stays at 1.</source>
+            <translation>Diese Messwerte trennen „%1“ nicht von „%2“. Der Faktor der ersten Größe bleibt 1.</translation>
+        </message>
+        <message>
+            <source>These readings tell too little of the %1. Its factor stays at 1.</source>
+            <translation>Diese Messwerte sagen zu wenig über diese Größe: %1. Ihr Faktor bleibt 1.</translation>
+        </message>
+        <message>
+            <source>the %1 would have to be %2 times what the plan says, and only %3 to %4 is fitted: check the grade, the sheets' thickness and the readings.</source>
+            <translation>Diese Größe müsste das %2-Fache dessen betragen, was im Plan steht: %1. Angepasst wird nur von %3 bis %4; prüfen Sie die Silikonsorte, die Dicke der Lagen und die Messwerte.</translation>
+        </message>
+        <message>
+            <source>readings that a fit can use: %1, and it takes 3 at least. Read more.</source>
+            <translation>Für die Anpassung brauchbare Messwerte: %1; nötig sind mindestens 3. Messen Sie mehr.</translation>
+        </message>
+        <message>
+            <source>a gap of %1 under the plate leaves no room: the empty device is %2 thick; measure from the table to the plate's underside.</source>
+            <translation>Ein Abstand von %1 unter der Platte lässt keinen Raum: Das leere Gerät ist %2 dick. Messen Sie vom Tisch bis zur Unterseite der Platte.</translation>
+        </message>
+        <message>
+            <source>%1 is stale: the layout has changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <translation>%1 ist überholt: Das Layout hat sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
+        </message>
+        <message>
+            <source>%1 is stale: a silicone's or the tissue's row has changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <translation>%1 ist überholt: Die Zeile eines Silikons oder des Gewebes hat sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
+        </message>
+        <message>
+            <source>%1 is stale: its readings, '%2', cannot be read; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <translation>%1 ist überholt: Ihre Messwerte, „%2“, lassen sich nicht lesen. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
+        </message>
+        <message>
+            <source>%1 is stale: its readings have changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <translation>%1 ist überholt: Ihre Messwerte haben sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
+        </message>
+        <message>
+            <source>%1 is stale: another version of the program made it; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <translation>%1 ist überholt: Eine andere Version des Programms hat sie gemacht. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
+        </message>
+        <message>
+            <source>closure was read, but the layout has none: delete those rows.</source>
+            <translation>Der Verschluss wurde gemessen, doch das Layout hat keinen: Löschen Sie diese Zeilen.</translation>
+        </message>
+        <message>
+            <source>line %1, reading '%2': %3</source>
+            <translation>Zeile %1, Messwert „%2“: %3</translation>
+        </message>
+        <message>
+            <source>%1 lies beyond the limit point of chamber %2, predicted at %3 and %4: read below it, or correct the row.</source>
+            <translation>%1 liegt jenseits des Grenzpunkts der Kammer %2, der bei %3 und %4 vorhergesagt ist: Messen Sie darunter, oder berichtigen Sie die Zeile.</translation>
+        </message>
+        <message>
+            <source>the prediction there is 0: the device does not press, rise or pull under these conditions; correct the row or delete it.</source>
+            <translation>Die Vorhersage ist dort 0: Unter diesen Bedingungen drückt, hebt oder zieht das Gerät nicht. Berichtigen oder löschen Sie die Zeile.</translation>
+        </message>
+        <message>
+            <source>skin sheet's law</source>
+            <translation>Materialgesetz der Hautlage</translation>
+        </message>
+        <message>
+            <source>outer sheet's law</source>
+            <translation>Materialgesetz der Außenlage</translation>
+        </message>
+        <message>
+            <source>skin sheet's thickness</source>
+            <translation>Dicke der Hautlage</translation>
+        </message>
+        <message>
+            <source>outer sheet's thickness</source>
+            <translation>Dicke der Außenlage</translation>
+        </message>
+        <message>
+            <source>tissue's stiffness</source>
+            <translation>Steifigkeit des Gewebes</translation>
+        </message>
+        <message>
+            <source>Skin sheet's law</source>
+            <translation>Materialgesetz der Hautlage</translation>
+        </message>
+        <message>
+            <source>Outer sheet's law</source>
+            <translation>Materialgesetz der Außenlage</translation>
+        </message>
+        <message>
+            <source>Skin sheet's thickness</source>
+            <translation>Dicke der Hautlage</translation>
+        </message>
+        <message>
+            <source>Outer sheet's thickness</source>
+            <translation>Dicke der Außenlage</translation>
+        </message>
+        <message>
+            <source>Tissue's stiffness</source>
+            <translation>Steifigkeit des Gewebes</translation>
+        </message>
+        <message>
+            <source>%1: not told; as the plan says.</source>
+            <translation>%1: nicht bestimmt; wie im Plan.</translation>
+        </message>
+        <message>
+            <source>%1: times %2, 95 % band %3 to %4 (by drawing anew %5 to %6).</source>
+            <translation>%1: mal %2, 95-%-Band %3 bis %4 (durch Neuziehen %5 bis %6).</translation>
+        </message>
+        <message>
+            <source>%1: %2 thicker than drawn, 95 % band %3 to %4 (by drawing anew %5 to %6).</source>
+            <translation>%1: %2 mehr als gezeichnet, 95-%-Band %3 bis %4 (durch Neuziehen %5 bis %6).</translation>
+        </message>
+        <message>
+            <source>No reading lies more than 3 standard errors off.</source>
+            <translation>Kein Messwert liegt mehr als 3 Standardfehler daneben.</translation>
+        </message>
+        <message>
+            <source>More than 3 standard errors off, kept in the fit: %1. Read them again.</source>
+            <translation>Mehr als 3 Standardfehler daneben, in der Anpassung belassen: %1. Messen Sie sie nach.</translation>
+        </message>
+        <message>
+            <source>Readings scatter by %1 times the standard errors stated, so the bands were widened by as much.</source>
+            <translation>Die Messwerte streuen um das %1-Fache der angegebenen Standardfehler; um ebenso viel wurden die Bänder verbreitert.</translation>
+        </message>
+        <message>
+            <source>Readings scatter by %1 times the standard errors stated.</source>
+            <translation>Die Messwerte streuen um das %1-Fache der angegebenen Standardfehler.</translation>
+        </message>
+        <message>
+            <source>Standard errors not stated, taken as usual (judgement): %1.</source>
+            <translation>Nicht angegebene Standardfehler, wie üblich angenommen (Ermessen): %1.</translation>
+        </message>
+        <message>
+            <source>Seams are counted on for %1, by 1 peeled sample.</source>
+            <translation>Den Nähten werden %1 zugetraut, nach 1 geschälten Probe.</translation>
+        </message>
+        <message>
+            <source>Seams are counted on for %1, by the weakest of %2 peeled samples.</source>
+            <translation>Den Nähten werden %1 zugetraut, nach der schwächsten von %2 geschälten Proben.</translation>
+        </message>
+        <message>
+            <source>The readings' remark: %1</source>
+            <translation>Bemerkung zu den Messwerten: %1</translation>
+        </message>
+        <message>
+            <source>The dummy's tissue is its own: the plan keeps that of its row.</source>
+            <translation>Das Gewebe des Prüfglieds ist sein eigenes: Der Plan behält das seiner Tabellenzeile.</translation>
+        </message>
+        <message>
+            <source>The fit did not settle: the readings pull the factors to and fro; look for a wrong one.</source>
+            <translation>Die Anpassung kam nicht zur Ruhe: Die Messwerte ziehen die Faktoren hin und her. Suchen Sie nach einem falschen.</translation>
+        </message>
+        <message>
+            <source>%1 is '%2': write %3 or %4.</source>
+            <translation>%1 ist „%2“: Schreiben Sie %3 oder %4.</translation>
+        </message>
+        <message>
+            <source>the column '%1' is not known; a column says its unit, such as gauge_kpa or gauge_mmhg.</source>
+            <translation>Die Spalte „%1“ ist nicht bekannt; eine Spalte nennt ihre Einheit, etwa gauge_kpa oder gauge_mmhg.</translation>
+        </message>
+        <message>
+            <source>there is no column 'kind': say of each reading what was read.</source>
+            <translation>Die Spalte „kind“ fehlt: Sagen Sie zu jedem Messwert, was gemessen wurde.</translation>
+        </message>
+        <message>
+            <source>the reading has no id: give each one of its own.</source>
+            <translation>Der Messwert hat keine „id“: Geben Sie jedem seine eigene.</translation>
+        </message>
+        <message>
+            <source>the kind of reading '%1' is '%2': it may be %3.</source>
+            <translation>Die Art des Messwerts „%1“ ist „%2“: Möglich sind %3.</translation>
+        </message>
+        <message>
+            <source>%1 of reading '%2' is '%3': write a number with a point for its decimals; the unit stands in the heading.</source>
+            <translation>%1 des Messwerts „%2“ ist „%3“: Schreiben Sie eine Zahl mit Dezimalpunkt; die Einheit steht in der Kopfzeile.</translation>
+        </message>
+        <message>
+            <source>%1 of reading '%2' is '%3': write a number.</source>
+            <translation>%1 des Messwerts „%2“ ist „%3“: Schreiben Sie eine Zahl.</translation>
+        </message>
+        <message>
+            <source>%1 of reading '%2' is '%3': a reading lies above 0; correct it or delete the row.</source>
+            <translation>%1 des Messwerts „%2“ ist „%3“: Ein Messwert liegt über 0. Berichtigen oder löschen Sie die Zeile.</translation>
+        </message>
+        <message>
+            <source>reading '%1' gives %2 both: keep one unit.</source>
+            <translation>Messwert „%1“ gibt beide an, %2: Behalten Sie eine Einheit.</translation>
+        </message>
+        <message>
+            <source>contact reading '%1' does not say what it was read on: write dummy or person under 'on'.</source>
+            <translation>Kontaktmesswert „%1“ sagt nicht, woran gemessen wurde: Schreiben Sie unter „on“ dummy oder person.</translation>
+        </message>
+        <message>
+            <source>strip reading '%1' does not say of which sheet: write skin or outer.</source>
+            <translation>Streifenmesswert „%1“ sagt nicht, von welcher Lage: Schreiben Sie skin oder outer.</translation>
+        </message>
+        <message>
+            <source>reading '%1' names the inlet '%2', which the layout does not have; it has %3.</source>
+            <translation>Messwert „%1“ nennt den Einlass „%2“, den das Layout nicht hat; es hat %3.</translation>
+        </message>
+        <message>
+            <source>reading '%1' names the chamber '%2', which the layout does not have; it has %3.</source>
+            <translation>Messwert „%1“ nennt die Kammer „%2“, die das Layout nicht hat; es hat %3.</translation>
+        </message>
+        <message>
+            <source>the place of reading '%1' lies off the layout: give x_mm and y_mm as drawn.</source>
+            <translation>Die Stelle des Messwerts „%1“ liegt außerhalb des Layouts: Geben Sie x_mm und y_mm wie gezeichnet an.</translation>
+        </message>
+        <message>
+            <source>%1 of %2 reading '%3' is empty: fill it in, or delete the row.</source>
+            <translation>%1 des Messwerts „%3“ (%2) ist leer: Füllen Sie das Feld aus, oder löschen Sie die Zeile.</translation>
+        </message>
+        <message>
+            <source>strip reading '%1' is no longer under its load (%2) than without (%3): read both between the same marks.</source>
+            <translation>Streifenmesswert „%1“ ist unter Last (%2) nicht länger als ohne (%3): Messen Sie beide zwischen denselben Marken.</translation>
+        </message>
+        <message>
+            <source>map reading '%1' names no file with the grid.</source>
+            <translation>Kartenmesswert „%1“ nennt keine Datei mit dem Raster.</translation>
+        </message>
+        <message>
+            <source>%1, line %2: %3</source>
+            <translation>%1, Zeile %2: %3</translation>
+        </message>
+        <message>
+            <source>'%1' stands twice: keep one.</source>
+            <translation>„%1“ steht zweimal da: Behalten Sie eines.</translation>
+        </message>
+        <message>
+            <source>'%1' is no key here; there are plan, layout, layout_hash, predicted_for, date, part, posture, remark, and 'instrument KIND' and 'error_percent KIND'.</source>
+            <translation>„%1“ ist hier kein Schlüssel; es gibt plan, layout, layout_hash, predicted_for, date, part, posture, remark sowie „instrument ART“ und „error_percent ART“.</translation>
+        </message>
+        <message>
+            <source>'%1' is no day: write year-month-day, 2026-11-29.</source>
+            <translation>„%1“ ist kein Tag: Schreiben Sie Jahr-Monat-Tag, 2026-11-29.</translation>
+        </message>
+        <message>
+            <source>posture is '%1': write relaxed or tense.</source>
+            <translation>posture ist „%1“: Schreiben Sie relaxed oder tense.</translation>
+        </message>
+        <message>
+            <source>there is no kind '%1'.</source>
+            <translation>Die Art „%1“ gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>the standard error is '%1': write per cent of a reading, 0.1 to 100.</source>
+            <translation>Der Standardfehler ist „%1“: Schreiben Sie Prozent des Messwerts, 0.1 bis 100.</translation>
+        </message>
+        <message>
+            <source>a row before the table holds a key and one value; put quotes round words with a comma.</source>
+            <translation>Eine Zeile vor der Tabelle enthält einen Schlüssel und einen Wert; setzen Sie Worte mit Komma in Anführungszeichen.</translation>
+        </message>
+        <message>
+            <source>%1 does not say which layout was read: keep the row layout_hash that the sheet to fill in comes with.</source>
+            <translation>%1 sagt nicht, welches Layout gemessen wurde: Behalten Sie die Zeile layout_hash des Messblatts.</translation>
+        </message>
+        <message>
+            <source>%1 holds readings of another layout (%2, the plan's is %3): name the plan they were read for, or read this device anew.</source>
+            <translation>%1 enthält Messwerte eines anderen Layouts (%2, das des Plans ist %3): Nennen Sie den Plan, zu dem sie gehören, oder messen Sie dieses Gerät neu.</translation>
+        </message>
+        <message>
+            <source>the reading '%1' stands twice: delete one, or give a repeated reading an id of its own.</source>
+            <translation>Der Messwert „%1“ steht zweimal da: Löschen Sie einen, oder geben Sie einer Wiederholung eine eigene „id“.</translation>
+        </message>
+        <message>
+            <source>%1 mixes contact read on a dummy and on a person, whose tissue differs: put them into two files.</source>
+            <translation>%1 mischt Kontakt an Prüfglied und Person, deren Gewebe sich unterscheidet: Legen Sie zwei Dateien an.</translation>
+        </message>
+        <message>
+            <source>contact was read, but not on which part of a body: add a row 'part,forearm' before the table.</source>
+            <translation>Kontakt wurde gemessen, aber nicht gesagt, an welchem Körperteil: Ergänzen Sie vor der Tabelle eine Zeile „part,forearm“.</translation>
+        </message>
+        <message>
+            <source>Strips</source>
+            <translation>Streifen</translation>
+        </message>
+        <message>
+            <source>Fills</source>
+            <translation>Füllungen</translation>
+        </message>
+        <message>
+            <source>Bulges</source>
+            <translation>Wölbungen</translation>
+        </message>
+        <message>
+            <source>Plate</source>
+            <translation>Platte</translation>
+        </message>
+        <message>
+            <source>Contact</source>
+            <translation>Kontakt</translation>
+        </message>
+        <message>
+            <source>Closure</source>
+            <translation>Verschluss</translation>
+        </message>
+        <message>
+            <source>Peeled seams</source>
+            <translation>Geschälte Nähte</translation>
+        </message>
+        <message>
+            <source>Sensor map</source>
+            <translation>Sensorkarte</translation>
+        </message>
+        <message>
+            <source>Cut a strip 10 mm wide from a sheet of the same pour. Measure its width and thickness at three places. Mark two lines 50 mm apart. Hang it up, hang on masses until the marks stand at the length given, wait a minute, read the mass. Count half the strip's own mass in.</source>
+            <translation>Schneiden Sie aus einer Lage desselben Gusses einen 10 mm breiten Streifen. Messen Sie Breite und Dicke an drei Stellen. Zeichnen Sie zwei Linien im Abstand von 50 mm. Hängen Sie ihn auf und so viel Masse an, bis die Marken die angegebene Länge haben; warten Sie eine Minute und lesen Sie die Masse ab. Zählen Sie die halbe Masse des Streifens mit.</translation>
+        </message>
+        <message>
+            <source>Lay the device unfastened on a table, outer sheet down. Vent every inlet. Push the volume given into one inlet with a syringe, wait a minute, read the gauge.</source>
+            <translation>Legen Sie das Gerät ungeschlossen auf einen Tisch, Außenlage nach unten. Entlüften Sie jeden Einlass. Drücken Sie mit einer Spritze das angegebene Volumen in einen Einlass, warten Sie eine Minute und lesen Sie das Manometer ab.</translation>
+        </message>
+        <message>
+            <source>The device lies as for the fills. Set the gauge, wait a minute, read the height of the chamber's middle over the table with a height gauge or a ruler and a square.</source>
+            <translation>Das Gerät liegt wie bei den Füllungen. Stellen Sie den Druck ein, warten Sie eine Minute und messen Sie die Höhe der Kammermitte über dem Tisch mit einem Höhenmesser oder mit Lineal und Winkel.</translation>
+        </message>
+        <message>
+            <source>Lay the device on a kitchen scale and tare it. Fix a stiff plate at the height given over the scale's face, larger than the device. Set the gauge of one chamber, wait a minute, read the scale.</source>
+            <translation>Legen Sie das Gerät auf eine Küchenwaage und tarieren Sie. Befestigen Sie in der angegebenen Höhe über der Waage eine steife Platte, größer als das Gerät. Stellen Sie den Druck einer Kammer ein, warten Sie eine Minute und lesen Sie die Waage ab.</translation>
+        </message>
+        <message>
+            <source>Put the device on a dummy limb of the plan's girths. Lay a thin sensor under the middle of each chamber and zero it in place. Set every inlet to the gauge given, read after the minutes you note. State the sensor's own standard error: it sets how far the model factor can fall.</source>
+            <translation>Legen Sie das Gerät einem Prüfglied mit den Umfängen des Plans an. Legen Sie einen dünnen Sensor unter die Mitte jeder Kammer und stellen Sie ihn dort auf null. Stellen Sie an jedem Einlass den angegebenen Druck ein und lesen Sie nach den notierten Minuten ab. Geben Sie den Standardfehler des Sensors an: Er bestimmt, wie weit der Modellfaktor sinken kann.</translation>
+        </message>
+        <message>
+            <source>Put the empty device on the dummy limb. Pull its closure with a spring scale until the two lines meet at the length given, read the pull.</source>
+            <translation>Legen Sie das leere Gerät dem Prüfglied an. Ziehen Sie den Verschluss mit einer Federwaage, bis sich die beiden Linien bei der angegebenen Länge treffen, und lesen Sie die Zugkraft ab.</translation>
+        </message>
+        <message>
+            <source>Cut samples 10 mm wide across a seam of the same pour. Hold one sheet, hang masses on the other until the seam starts to open, read the mass.</source>
+            <translation>Schneiden Sie quer zu einer Naht desselben Gusses 10 mm breite Proben. Halten Sie eine Lage fest und hängen Sie Massen an die andere, bis sich die Naht zu öffnen beginnt; lesen Sie die Masse ab.</translation>
+        </message>
+        <message>
+            <source>A map is held against the prediction by `wrapgauge bench compare`.</source>
+            <translation>Eine Karte wird mit `wrapgauge bench compare` an die Vorhersage gehalten.</translation>
+        </message>
+        <message>
+            <source>outer sheet, %1 × %2 mm, from %3 to %4 mm</source>
+            <translation>Außenlage, %1 × %2 mm, von %3 auf %4 mm</translation>
+        </message>
+        <message>
+            <source>skin sheet, %1 × %2 mm, from %3 to %4 mm</source>
+            <translation>Hautlage, %1 × %2 mm, von %3 auf %4 mm</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1, %2, seams clamped</source>
+            <translation>%1, %2, Nähte eingespannt</translation>
+        </message>
+        <message>
+            <source>%1, %2, plate %3 over the table</source>
+            <translation>%1, %2, Platte %3 über dem Tisch</translation>
+        </message>
+        <message>
+            <source>x %1 mm, y %2 mm</source>
+            <translation>x %1 mm, y %2 mm</translation>
+        </message>
+        <message>
+            <source>%1, every inlet %2, sensor %3</source>
+            <translation>%1, jeder Einlass %2, Sensor %3</translation>
+        </message>
+        <message>
+            <source>%1, its inlet alone %2, sensor %3</source>
+            <translation>%1, nur sein Einlass %2, Sensor %3</translation>
+        </message>
+        <message>
+            <source>fastened at %1</source>
+            <translation>geschlossen bei %1</translation>
+        </message>
+        <message>
+            <source>%1 wide</source>
+            <translation>%1 breit</translation>
+        </message>
+        <message>
+            <source>Is it mmHg, typed in the column for kPa?</source>
+            <translation>Ist es mmHg in der Spalte für kPa?</translation>
+        </message>
+        <message>
+            <source>Is it kPa, typed in the column for mmHg?</source>
+            <translation>Ist es kPa in der Spalte für mmHg?</translation>
+        </message>
+        <message>
+            <source>Is the decimal point in its place?</source>
+            <translation>Steht der Dezimalpunkt an der richtigen Stelle?</translation>
+        </message>
+        <message>
+            <source>Was something else read?</source>
+            <translation>Wurde etwas anderes gemessen?</translation>
+        </message>
+        <message>
+            <source>%1, line %2: reading '%3', %4, is %5 times what the other readings and the prediction of %6 let expect. %7 Correct it, or write yes in its column 'confirmed'.</source>
+            <translation>%1, Zeile %2: Messwert „%3“, %4, ist das %5-Fache dessen, was die anderen Messwerte und die Vorhersage von %6 erwarten lassen. %7 Berichtigen Sie ihn, oder schreiben Sie yes in seine Spalte „confirmed“.</translation>
+        </message>
+        <message>
+            <source>%1, line %2: reading '%3', %4, is 1/%5 of what the other readings and the prediction of %6 let expect. %7 Correct it, or write yes in its column 'confirmed'.</source>
+            <translation>%1, Zeile %2: Messwert „%3“, %4, ist 1/%5 dessen, was die anderen Messwerte und die Vorhersage von %6 erwarten lassen. %7 Berichtigen Sie ihn, oder schreiben Sie yes in seine Spalte „confirmed“.</translation>
+        </message>
+        <message>
+            <source>What lies between skin and device is given for %1 of %2 points: give it for each, or for none.</source>
+            <translation>Was zwischen Haut und Gerät liegt, ist für %1 von %2 Punkten angegeben: Geben Sie es für jeden an oder für keinen.</translation>
+        </message>
+        <message>
+            <source>Lower the pressure, round the seam's corners or fuse it wider.</source>
+            <translation>Druck senken, Ecken der Naht runden oder breiter verschweißen.</translation>
+        </message>
+        <message>
+            <source>Highest tension at a seam: %1. Times the model factor %2 that is %3 of the %4 that the weakest of %5 peeled samples held. %6</source>
+            <translation>Höchste Zugspannung an einer Naht: %1. Mal Modellfaktor %2 sind das %3 der %4, die die schwächste von %5 geschälten Proben hielt. %6</translation>
+        </message>
+        <message>
+            <source>Nothing predicted exceeds the limits used. The limits are judgement, and the model is calibrated on a bench only; this is not approval to wear the device.</source>
+            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzwerte. Die Grenzwerte sind Einschätzung, das Modell ist nur am Prüfstand kalibriert; das ist keine Freigabe zum Tragen.</translation>
+        </message>
+        <message>
+            <source>No equilibrium was found near the one that is known.</source>
+            <translation>In der Nähe des bekannten Gleichgewichts wurde keines gefunden.</translation>
+        </message>
+        <message>
+            <source>A state on a body depends on the way there: inflate it anew.</source>
+            <translation>Ein Zustand am Körper hängt vom Weg dorthin ab: neu füllen.</translation>
+        </message>
+        <message>
+            <source>%1 separates its columns with semicolons: save it with commas.</source>
+            <translation>%1 trennt seine Spalten mit Strichpunkten: mit Kommas speichern.</translation>
+        </message>
+        <message>
+            <source>%1 separates its columns with tabs: save it with commas.</source>
+            <translation>%1 trennt seine Spalten mit Tabulatoren: mit Kommas speichern.</translation>
+        </message>
+        <message>
+            <source>Column %1 of %2 has no heading: name it.</source>
+            <translation>Spalte %1 von %2 hat keine Überschrift: benennen.</translation>
+        </message>
+        <message>
+            <source>%1 has the column '%2' twice: keep one.</source>
+            <translation>%1 hat die Spalte „%2“ zweimal: eine behalten.</translation>
+        </message>
+        <message>
+            <source>Line %1 of %2 has %3 cells and its heading %4: write decimals with a point (27.5), or put quotes round a cell that holds a comma.</source>
+            <translation>Zeile %1 von %2 hat %3 Zellen und ihre Überschrift %4: Dezimalpunkt schreiben (27.5) oder Zellen mit Komma in Anführungszeichen setzen.</translation>
+        </message>
+        <message>
+            <source>Line %1 of %2 has %3 cells and its heading %4: fill in every column.</source>
+            <translation>Zeile %1 von %2 hat %3 Zellen und ihre Überschrift %4: jede Spalte ausfüllen.</translation>
+        </message>
+        <message>
+            <source>%1 holds the character NUL, so it is no CSV text: save it as UTF-8 text with commas.</source>
+            <translation>%1 enthält das Zeichen NUL und ist deshalb kein CSV-Text: als UTF-8-Text mit Kommas speichern.</translation>
+        </message>
+        <message>
+            <source>A quote that begins in line %1 of %2 never ends: close it.</source>
+            <translation>Ein Anführungszeichen, das in Zeile %1 von %2 beginnt, endet nie: schließen.</translation>
+        </message>
+        <message>
+            <source>%1 has more than %2 %3, which one study does not take: split the list.</source>
+            <translation>%1 hat mehr als %2 Zeilen (%3), so viele nimmt eine Studie nicht: die Liste teilen.</translation>
+        </message>
+        <message>
+            <source>%1 has no heading that begins with '%2': write one over its columns.</source>
+            <translation>%1 hat keine Überschrift, die mit „%2“ beginnt: eine über die Spalten schreiben.</translation>
+        </message>
+        <message>
+            <source>%1 lists no %2: write a heading and a row each.</source>
+            <translation>%1 führt nichts auf (%2): Überschrift und je eine Zeile schreiben.</translation>
+        </message>
     </context>
     <context>
         <name>wrapgauge::PartPanel</name>
@@ -9447,6 +9951,203 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+6 öffnen die Schritte, Alt
         <message>
             <source>And %1 more: see the window or the note.</source>
             <translation>Und %1 weitere: siehe Fenster oder Bericht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::AgreementView</name>
+        <message>
+            <source>Read against predicted</source>
+            <translation>Gemessen gegen vorhergesagt</translation>
+        </message>
+        <message>
+            <source>%1 readings; on average %2 times what is %3.</source>
+            <translation>%1 Messwerte; im Mittel das %2-Fache (%3).</translation>
+        </message>
+        <message>
+            <source>%1, over the middle of its kind</source>
+            <translation>%1, bezogen auf die Mitte der Art</translation>
+        </message>
+        <message>
+            <source>read</source>
+            <translation>gemessen</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::BenchStep</name>
+        <message>
+            <source>Propose readings</source>
+            <translation>Messungen vorschlagen</translation>
+        </message>
+        <message>
+            <source>Open readings…</source>
+            <translation>Messwerte öffnen …</translation>
+        </message>
+        <message>
+            <source>Fit to the readings</source>
+            <translation>An die Messwerte anpassen</translation>
+        </message>
+        <message>
+            <source>Use the fit</source>
+            <translation>Anpassung verwenden</translation>
+        </message>
+        <message>
+            <source>Use the fit as the plan's calibration</source>
+            <translation>Die Anpassung als Kalibrierung des Plans verwenden</translation>
+        </message>
+        <message>
+            <source>Leave it out</source>
+            <translation>Weglassen</translation>
+        </message>
+        <message>
+            <source>Take the calibration out of the plan</source>
+            <translation>Die Kalibrierung aus dem Plan nehmen</translation>
+        </message>
+        <message>
+            <source>Kind of reading</source>
+            <translation>Art der Messung</translation>
+        </message>
+        <message>
+            <source>Standard error of the instrument in per cent</source>
+            <translation>Standardfehler des Messgeräts in Prozent</translation>
+        </message>
+        <message>
+            <source>Instrument</source>
+            <translation>Messgerät</translation>
+        </message>
+        <message>
+            <source>Date of the readings</source>
+            <translation>Datum der Messwerte</translation>
+        </message>
+        <message>
+            <source>Remark on the readings</source>
+            <translation>Bemerkung zu den Messwerten</translation>
+        </message>
+        <message>
+            <source>Predicts what each reading should be, and writes the sheet to print and the table.</source>
+            <translation>Sagt voraus, was jede Messung ergeben sollte, und schreibt das Blatt zum Ausdrucken und die Tabelle.</translation>
+        </message>
+        <message>
+            <source>what it was read with</source>
+            <translation>womit gemessen wurde</translation>
+        </message>
+        <message>
+            <source>invented readings say so here</source>
+            <translation>erfundene Messwerte sagen es hier</translation>
+        </message>
+        <message>
+            <source>Error, %</source>
+            <translation>Fehler, %</translation>
+        </message>
+        <message>
+            <source>Date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>Remark</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>date and remark</source>
+            <translation>Datum und Bemerkung</translation>
+        </message>
+        <message>
+            <source>Date and remark</source>
+            <translation>Datum und Bemerkung</translation>
+        </message>
+        <message>
+            <source>Open readings</source>
+            <translation>Messwerte öffnen</translation>
+        </message>
+        <message>
+            <source>Readings (*.csv)</source>
+            <translation>Messwerte (*.csv)</translation>
+        </message>
+        <message>
+            <source>Calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>Leave the calibration out</source>
+            <translation>Kalibrierung weglassen</translation>
+        </message>
+        <message>
+            <source>%1: %2 of %3 read</source>
+            <translation>%1: %2 von %3 gemessen</translation>
+        </message>
+        <message>
+            <source>Typed values go to %1 at once.</source>
+            <translation>Eingetippte Werte gehen sofort nach %1.</translation>
+        </message>
+        <message>
+            <source>Off the body first: readings on a person come last, within the limits, under the study's rules.</source>
+            <translation>Erst ohne Körper: Messungen an Personen kommen zuletzt, innerhalb der Grenzwerte, nach den Regeln der Studie.</translation>
+        </message>
+        <message>
+            <source>%1 is taken</source>
+            <translation>%1 wird angenommen</translation>
+        </message>
+        <message>
+            <source>fitted</source>
+            <translation>angepasst</translation>
+        </message>
+        <message>
+            <source>predicted</source>
+            <translation>vorhergesagt</translation>
+        </message>
+        <message>
+            <source>Readings of your own device make the numbers yours. Without them each prediction is taken times the model's usual factor.</source>
+            <translation>Messwerte Ihres eigenen Geräts machen die Zahlen zu Ihren. Ohne sie wird jede Vorhersage mit dem üblichen Faktor des Modells genommen.</translation>
+        </message>
+        <message>
+            <source>Plan or readings were changed since the fit: fit again.</source>
+            <translation>Plan oder Messwerte wurden seit der Anpassung geändert: Passen Sie neu an.</translation>
+        </message>
+    </context>
+    <context>
+        <name>wrapgauge::ReadingTable</name>
+        <message>
+            <source>Readings of this kind</source>
+            <translation>Messwerte dieser Art</translation>
+        </message>
+        <message>
+            <source>Set</source>
+            <translation>Eingestellt</translation>
+        </message>
+        <message>
+            <source>Read</source>
+            <translation>Gemessen</translation>
+        </message>
+        <message>
+            <source>Predicted</source>
+            <translation>Vorhergesagt</translation>
+        </message>
+        <message>
+            <source>×</source>
+            <translation>×</translation>
+        </message>
+        <message>
+            <source>What you read, in %1; empty: not read.</source>
+            <translation>Was Sie gemessen haben, in %1; leer: nicht gemessen.</translation>
+        </message>
+        <message>
+            <source>After the fit.</source>
+            <translation>Nach der Anpassung.</translation>
+        </message>
+        <message>
+            <source>As the sheet has it.</source>
+            <translation>Wie auf dem Blatt.</translation>
+        </message>
+        <message>
+            <source>Read over predicted</source>
+            <translation>Gemessen durch vorhergesagt</translation>
+        </message>
+        <message>
+            <source>Far from the prediction: look again, then tick it.</source>
+            <translation>Weit weg von der Vorhersage: Sehen Sie noch einmal hin, und haken Sie es dann ab.</translation>
+        </message>
+        <message>
+            <source>Read, %1</source>
+            <translation>Gemessen, %1</translation>
         </message>
     </context>
 </TS>

@@ -74,8 +74,8 @@ TEST_F(PeopleCommands, BadListsAreRefusedInOneSentence) {
   expect_refused_list("id,sex,girth_forearm\na,male,2750\n", "Line 2 of list.csv: \"girth_forearm\"");
   expect_refused_list("id,file\na,arm.stl\n", "Line 2 of list.csv: Cannot read");
   expect_refused_list("id,file,girth_forearm\na,arm.stl,275\n", "body files and measures");
-  expect_refused_list("", "lists nobody");
-  expect_refused_list("id,sex,girth_forearm\n", "lists nobody");
+  expect_refused_list("", "lists no people");
+  expect_refused_list("id,sex,girth_forearm\n", "lists no people");
   expect_refused_list("id,sex,girth_forearm\n\"a,male,275\n", "never ends");
   std::string many = "id,sex,girth_forearm\n";
   for (int i = 0; i < 100000; ++i) many += std::to_string(i) + ",male,275\n";

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <QTemporaryDir>
 #include <filesystem>
 
@@ -42,14 +42,16 @@ inline Plan small_plan() {
 }
 
 struct WithSession {
-  static QCoreApplication& application() {
+  // With fonts, for what is drawn into files.
+  static QGuiApplication& application() {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
     static int count = 1;
     static char name[] = "test";
     static char* arguments[] = {name, nullptr};
-    static QCoreApplication app(count, arguments);
+    static QGuiApplication app(count, arguments);
     return app;
   }
-  QCoreApplication& app = application();
+  QGuiApplication& app = application();
   QTemporaryDir folder;
   std::filesystem::path root = folder.path().toStdString();
   PlanSession session{root / "recovery"};

@@ -150,6 +150,7 @@ void type_in_cell(QWidget& in, const QString& name, int row, int column, const Q
   cell->selectAll();
   QTest::keyClicks(cell, text);
   QTest::keyClick(cell, Qt::Key_Return);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // the cell's editor is gone
 }
 
 void drop(QWidget& window, const std::filesystem::path& file) {

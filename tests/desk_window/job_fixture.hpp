@@ -12,7 +12,7 @@ namespace wrapgauge {
 
 class JobTest : public WindowTest {
  protected:
-  // Steps are opened by Ctrl+1 to Ctrl+6, as is said in the Help menu.
+  // Steps are opened by Ctrl+1 to Ctrl+7, as is said in the Help menu.
   void open(PlanStep step) {
     hand::key(window_, static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(step)), Qt::ControlModifier);
     EXPECT_EQ(window_.column().opened(), step);

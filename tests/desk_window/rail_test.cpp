@@ -32,7 +32,7 @@ TEST_F(Rail, HoldsAllStepsWhicheverIsOpenAndHoweverLowTheWindow) {
       window_.column().open_step(step);
       ASSERT_TRUE(wait_until_at_rest(window_));
       const auto marks = window_.column().findChildren<StepMark*>();
-      ASSERT_EQ(marks.size(), 6);
+      ASSERT_EQ(marks.size(), 7);
       for (const StepMark* mark : marks) {
         EXPECT_EQ(mark->visibleRegion(), QRegion(mark->rect())) << mark->text().toStdString();
         EXPECT_GE(mark->height(), mark->minimumSizeHint().height()) << mark->text().toStdString();

@@ -63,6 +63,19 @@ TEST(TotalPotential, OfAClosedCuffOnTissueHasItsOwnDerivatives) {
   expect_derivatives(system, wobbled(x, 1e-4), {CavityLoad::pressure(1500.0)});
 }
 
+TEST(TotalPotential, OfAPadBetweenPlatesWithItsWeightHasItsOwnDerivatives) {
+  InflationSetup setup = small::closed_cuff(0.0);
+  setup.layout.closure.reset();
+  setup.flat = triangulate_layout(setup.layout, std::nullopt, {14.0 * mm, 14.0 * mm, 6.0 * mm}).value();
+  setup.body.reset();
+  small::lay_flat(setup);
+  setup.skin_weight_pa = setup.outer_weight_pa = Vec3(0.0, 0.0, -20.0);
+  setup.plates = {{PlateFaces::kSkinSheet, Vec3::Zero(), Vec3::UnitZ()},
+                  {PlateFaces::kOuterSheet, Vec3(0.0, 0.0, 3e-3), -Vec3::UnitZ()}};
+  EquilibriumSystem system(setup, {});
+  expect_derivatives(system, wobbled(system.start_m(), 3e-4), {CavityLoad::pressure(1500.0)});
+}
+
 // Areas, normals and friction limits follow the shape: tangent and following() together are the derivative.
 TEST(FullEquations, HaveTheTangentAndWhatFollowsAsTheirDerivative) {
   const InflationSetup setup = small::closed_cuff(0.3);

@@ -35,8 +35,8 @@ class Changes {
 
 // How it lies does not depend on how it is filled, nor on limits.
 bool lies_alike(const Changes& changes) {
-  return changes.none_in(
-      {PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear, PlanPart::kSolving});
+  return changes.none_in({PlanPart::kBody, PlanPart::kTissue, PlanPart::kLayout, PlanPart::kWear,
+                          PlanPart::kSolving, PlanPart::kCalibration});
 }
 
 // What a body is read from: sites are marked and sides said while the body stays as it is.
@@ -135,6 +135,11 @@ void find_unfed(CheckedPlan& checked) {
 void lay_on(CheckedPlan& checked, bool sound, const CheckedPlan* earlier, const Changes& changes,
             Length mesh_edge, DistanceBlocks& distances) {
   auto job = complete_job(*checked.plan, *checked.body);
+  if (!job && checked.plan->calibration) {
+    const Problem problem = job.problem();
+    job = complete_job(*checked.plan, *checked.body, PlanCalibration::kLeftOut);
+    if (job) checked.calibration_problem = problem;
+  }
   if (!job) {
     checked.limits_problem = job.problem();
     return;

@@ -39,13 +39,15 @@ struct CheckedPlan {
   std::vector<CastingFinding> casting;  // rules of thumb: nothing here keeps the plan from being solved
   std::vector<std::string> unfed;       // inlets without pressure or volume
   std::optional<Problem> limits_problem;
-  std::shared_ptr<const Job> job;            // null unless body, layout and limits can be read
-  std::optional<Problem> wear_problem;       // met when the layout is laid on the body
-  std::shared_ptr<const Prepared> prepared;  // laid on and closed; null when that is not possible
-  std::shared_ptr<const LaidRim> rim;        // where its lines would lie, of a layout not laid on
-  Length mesh_edge;                          // of the layout's mesh in `prepared`
+  std::optional<Problem> calibration_problem;  // stale, or not to be read: `job` is then without it
+  std::shared_ptr<const Job> job;              // null unless body, layout and limits can be read
+  std::optional<Problem> wear_problem;         // met when the layout is laid on the body
+  std::shared_ptr<const Prepared> prepared;    // laid on and closed; null when that is not possible
+  std::shared_ptr<const LaidRim> rim;          // where its lines would lie, of a layout not laid on
+  Length mesh_edge;                            // of the layout's mesh in `prepared`
 
-  bool can_be_solved() const { return prepared && unfed.empty(); }
+  bool can_be_read() const { return prepared != nullptr; }  // on the bench
+  bool can_be_solved() const { return prepared && unfed.empty() && !calibration_problem; }
 };
 
 // What depths that differ from point to point of an earlier body are on this one is calculated for the user

@@ -62,6 +62,8 @@ namespace {
 constexpr double kPartOfEstimate = 0.5, kPartOfSearch = 0.08;
 // Of advice, each of its three stages: the plan, changes on the coarse mesh, those advised on its own.
 constexpr double kPartOfAdvice = 0.45;
+// Of a sheet to fill in, each of its six kinds; of a fit, the predictions and then each solve.
+constexpr double kPartOfSheet = 0.4, kPartOfFit = 0.05;
 
 // What went wrong is said even where there is no memory left to say it, as long as somebody wants to know:
 // the window frees some before long.
@@ -136,15 +138,16 @@ void EstimateRunner::take_posted() {
   }
 }
 
-void EstimateRunner::start(std::shared_ptr<const Plan> plan, Then then) {
+void EstimateRunner::start(std::shared_ptr<const Plan> plan, Then then,
+                           bool (CheckedPlan::*is_ready)() const) {
   {
     const std::lock_guard lock(shared_->mutex);
     ++shared_->newest;
-    shared_->next = [this, plan = std::move(plan), then = std::move(then)](Reporter& reporter) {
+    shared_->next = [this, plan = std::move(plan), then = std::move(then), is_ready](Reporter& reporter) {
       reporter.report("checking", 0.0);
       const auto known = check_now(plan);
       deliver(reporter, known);
-      if (known->can_be_solved() && !reporter.cancelled()) then(*known, reporter);
+      if (((*known).*is_ready)() && !reporter.cancelled()) then(*known, reporter);
     };
   }
   shared_->wake.notify_one();
@@ -243,6 +246,33 @@ void EstimateRunner::find_advice(std::shared_ptr<const Plan> plan) {
     if (!found) return deliver(reporter, found.problem());
     deliver(reporter, FoundAdvice{known.plan, std::make_shared<const Advice>(std::move(found).value())});
   });
+}
+
+void EstimateRunner::propose_readings(std::shared_ptr<const Plan> plan) {
+  start(
+      std::move(plan),
+      [this](const CheckedPlan& known, Reporter& reporter) {
+        ForwardProgress forward(reporter, kPartOfSheet);
+        auto found = bench_sheet({*known.plan, known.job->body, known.job->resources}, forward);
+        if (!found) return deliver(reporter, found.problem());
+        deliver(reporter,
+                FoundBenchSheet{known.plan, std::make_shared<const BenchSheet>(std::move(found).value())});
+      },
+      &CheckedPlan::can_be_read);
+}
+
+void EstimateRunner::fit_readings(std::shared_ptr<const Plan> plan,
+                                  std::shared_ptr<const Readings> readings) {
+  start(
+      std::move(plan),
+      [this, readings = std::move(readings)](const CheckedPlan& known, Reporter& reporter) {
+        ForwardProgress forward(reporter, kPartOfFit);
+        auto found = calibrate({*known.plan, known.job->body, known.job->resources}, *readings, forward);
+        if (!found) return deliver(reporter, found.problem());
+        deliver(reporter,
+                FoundBenchFit{known.plan, std::make_shared<const BenchResult>(std::move(found).value())});
+      },
+      &CheckedPlan::can_be_read);
 }
 
 }  // namespace wrapgauge

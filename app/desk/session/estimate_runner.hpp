@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "app/desk/session/checked_plan.hpp"
+#include "model/bench/bench_sheet.hpp"
+#include "model/bench/calibrate.hpp"
 #include "model/study/advice.hpp"
 #include "model/study/aim.hpp"
 #include "model/study/ceiling.hpp"
@@ -43,9 +45,19 @@ struct FoundAdvice {
   std::shared_ptr<const Advice> advice;
   bool operator==(const FoundAdvice&) const = default;
 };
+struct FoundBenchSheet {
+  std::shared_ptr<const Plan> plan;
+  std::shared_ptr<const BenchSheet> sheet;
+  bool operator==(const FoundBenchSheet&) const = default;
+};
+struct FoundBenchFit {
+  std::shared_ptr<const Plan> plan;
+  std::shared_ptr<const BenchResult> fit;
+  bool operator==(const FoundBenchFit&) const = default;
+};
 // One thing that a run found, or why it found nothing.
 using RunResult = std::variant<std::shared_ptr<const CheckedPlan>, std::shared_ptr<const SolvedPlan>,
-                               FoundCeiling, FoundAim, FoundAdvice, Problem>;
+                               FoundCeiling, FoundAim, FoundAdvice, FoundBenchSheet, FoundBenchFit, Problem>;
 
 // All signals come on the thread that the runner lives in. What was cancelled says nothing but `idle`.
 class EstimateRunner : public QObject {
@@ -55,12 +67,14 @@ class EstimateRunner : public QObject {
   ~EstimateRunner() override;
 
   // Each takes the place of what is running: that is cancelled. Each checks the plan first and goes on when
-  // it can be solved.
+  // it can be solved, or read on the bench.
   void check_and_preview(std::shared_ptr<const Plan> plan);
   void estimate_standard(std::shared_ptr<const Plan> plan);
   void find_ceiling(std::shared_ptr<const Plan> plan);
   void find_aim(std::shared_ptr<const Plan> plan, std::vector<AimTarget> targets);
   void find_advice(std::shared_ptr<const Plan> plan);
+  void propose_readings(std::shared_ptr<const Plan> plan);
+  void fit_readings(std::shared_ptr<const Plan> plan, std::shared_ptr<const Readings> readings);
   void cancel();
   bool busy() const { return busy_; }
 
@@ -75,7 +89,8 @@ class EstimateRunner : public QObject {
 
   using Then = std::function<void(const CheckedPlan&, Reporter&)>;
 
-  void start(std::shared_ptr<const Plan> plan, Then then);
+  void start(std::shared_ptr<const Plan> plan, Then then,
+             bool (CheckedPlan::*is_ready)() const = &CheckedPlan::can_be_solved);
   void work();
   Q_INVOKABLE void take_posted();  // what the worker has to say, on the window's thread
   std::shared_ptr<const CheckedPlan> check_now(const std::shared_ptr<const Plan>& plan);

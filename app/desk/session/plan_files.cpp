@@ -37,6 +37,7 @@ Plan with_files_seen_from(Plan plan, const fs::path& folder) {
   const auto move = [&](fs::path& file) { file = seen_from(folder, plan.folder, file); };
   if (auto* body = std::get_if<BodyFile>(&plan.body)) move(body->file);
   if (plan.limits_file) move(*plan.limits_file);
+  if (plan.calibration) move(*plan.calibration);
   if (plan.layout_file) move(*plan.layout_file);
   if (plan.layout_drawing) {
     move(plan.layout_drawing->file);

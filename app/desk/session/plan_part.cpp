@@ -58,6 +58,13 @@ bool same_solving(const Plan& a, const Plan& b) {
   return inputs(a) == inputs(b);
 }
 
+bool same_calibration(const Plan& a, const Plan& b) {
+  const auto file = [](const Plan& plan) {
+    return plan.calibration ? std::optional(whole_path(plan, *plan.calibration)) : std::nullopt;
+  };
+  return file(a) == file(b);
+}
+
 }  // namespace
 
 QString part_words(PlanPart part) {
@@ -70,7 +77,8 @@ QString part_words(PlanPart part) {
                            Words::tr("the wear"),
                            Words::tr("the inflation"),
                            Words::tr("the limits"),
-                           Words::tr("the mesh or solver settings")};
+                           Words::tr("the mesh or solver settings"),
+                           Words::tr("the calibration")};
   return words[static_cast<std::size_t>(part)];
 }
 
@@ -81,7 +89,8 @@ std::vector<PlanPart> changed_parts(const Plan& before, const Plan& after) {
                                             {PlanPart::kWear, before.placement == after.placement},
                                             {PlanPart::kInflation, same_inflation(before, after)},
                                             {PlanPart::kLimits, same_limits(before, after)},
-                                            {PlanPart::kSolving, same_solving(before, after)}};
+                                            {PlanPart::kSolving, same_solving(before, after)},
+                                            {PlanPart::kCalibration, same_calibration(before, after)}};
   std::vector<PlanPart> changed;
   for (const auto& [part, is_same] : same)
     if (!is_same) changed.push_back(part);

@@ -8,7 +8,7 @@
 
 namespace wrapgauge {
 
-enum class PlanPart { kBody, kTissue, kLayout, kWear, kInflation, kLimits, kSolving };
+enum class PlanPart { kBody, kTissue, kLayout, kWear, kInflation, kLimits, kSolving, kCalibration };
 
 QString part_words(PlanPart part);  // "the layout", to be read in the middle of a sentence
 

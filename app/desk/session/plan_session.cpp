@@ -91,6 +91,8 @@ void take_note_words(const std::shared_ptr<const Plan>& plan, SessionState& next
   if (says_the_same(next.newest_ceiling.plan)) next.newest_ceiling.plan = plan;
   if (says_the_same(next.newest_aim.plan)) next.newest_aim.plan = plan;
   if (says_the_same(next.newest_advice.plan)) next.newest_advice.plan = plan;
+  if (says_the_same(next.newest_sheet.plan)) next.newest_sheet.plan = plan;
+  if (says_the_same(next.newest_fit.plan)) next.newest_fit.plan = plan;
 }
 
 std::shared_ptr<const std::string> text_of(const std::filesystem::path& file) {
@@ -220,6 +222,10 @@ void PlanSession::take(const RunResult& result) {
       next.newest_aim = *aim;
     } else if (const auto* advice = std::get_if<FoundAdvice>(&result)) {
       next.newest_advice = *advice;
+    } else if (const auto* sheet = std::get_if<FoundBenchSheet>(&result)) {
+      next.newest_sheet = *sheet;
+    } else if (const auto* fit = std::get_if<FoundBenchFit>(&result)) {
+      next.newest_fit = *fit;
     } else {
       next.problem = std::make_shared<const Problem>(std::get<Problem>(result));
     }
@@ -359,6 +365,18 @@ void PlanSession::find_advice() {
   edited_.stop();
   run_kind_ = RunKind::kAdvice;
   runner_.find_advice(now_.plan);
+}
+
+void PlanSession::propose_readings() {
+  edited_.stop();
+  run_kind_ = RunKind::kBenchSheet;
+  runner_.propose_readings(now_.plan);
+}
+
+void PlanSession::fit_readings(Readings readings) {
+  edited_.stop();
+  run_kind_ = RunKind::kBenchFit;
+  runner_.fit_readings(now_.plan, std::make_shared<const Readings>(std::move(readings)));
 }
 
 void PlanSession::cancel() {

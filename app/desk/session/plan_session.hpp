@@ -56,6 +56,8 @@ class PlanSession : public QObject {
   void find_ceiling();
   void find_aim(std::vector<AimTarget> targets);
   void find_advice();
+  void propose_readings();
+  void fit_readings(Readings readings);
   void cancel();
 
   // For the note: the result, with the saved plan among its inputs. Problems: nothing solved on the standard

@@ -21,6 +21,15 @@ std::shared_ptr<const Advice> SessionState::advice() const {
   return answers(newest_advice.plan, plan) ? newest_advice.advice : nullptr;
 }
 
+// What a fit was made of does not count what it is kept as.
+std::shared_ptr<const BenchResult> SessionState::fit() const {
+  if (!newest_fit.plan) return nullptr;
+  Plan bare = *newest_fit.plan, now = *plan;
+  bare.calibration.reset();
+  now.calibration.reset();
+  return changed_parts(bare, now).empty() ? newest_fit.fit : nullptr;
+}
+
 bool SessionState::differs_in_work(const SessionState& before) const {
   SessionState as_far = before;
   as_far.running = running;

@@ -13,7 +13,7 @@
 
 namespace wrapgauge {
 
-enum class RunKind { kPreview, kEstimate, kCeiling, kAim, kAdvice };
+enum class RunKind { kPreview, kEstimate, kCeiling, kAim, kAdvice, kBenchSheet, kBenchFit };
 
 // How far what is being calculated is.
 struct Running {
@@ -36,6 +36,8 @@ struct SessionState {
   FoundCeiling newest_ceiling;               // of the plan or an earlier one
   FoundAim newest_aim;                       // likewise
   FoundAdvice newest_advice;                 // likewise
+  FoundBenchSheet newest_sheet;              // likewise
+  FoundBenchFit newest_fit;                  // likewise
   std::shared_ptr<const Problem> problem;    // met by the last run; null: none
   std::optional<Running> running;            // none: nothing is being calculated
 
@@ -52,6 +54,7 @@ struct SessionState {
   std::shared_ptr<const Ceiling> ceiling() const;
   std::shared_ptr<const Aim> aim() const;
   std::shared_ptr<const Advice> advice() const;
+  std::shared_ptr<const BenchResult> fit() const;
   // More than how far a run is.
   bool differs_in_work(const SessionState& before) const;
 };

@@ -6,6 +6,7 @@
 #include "app/desk/session/text.hpp"
 #include "app/desk/words/phrase_text.hpp"
 #include "model/body/part_rules.hpp"
+#include "model/core/number_text.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -116,17 +117,33 @@ StepState note_state(const SessionState& in) {
   return ready();
 }
 
+// Nothing waits for it: without readings the model's usual factor holds.
+StepState bench_state(const SessionState& in) {
+  if (!has_body(*in.plan) || !has_layout(*in.plan)) return needs(Words::tr("needs body and layout"));
+  if (!in.check) return waiting();
+  if (in.check->calibration_problem)
+    return needs(Words::tr("needs a new fit"), {text(*in.check->calibration_problem)});
+  if (!in.check->job) return waiting();
+  const LimitSet& limits = in.check->job->resources.limits;
+  const QString factor = figures_text(number_text(limits.model_factor, 3));
+  if (!limits.calibration) return {Kind::kWaiting, Words::tr("not calibrated: factor %1").arg(factor), {}};
+  return {Kind::kReady,
+          Words::tr("calibrated on %1 readings: factor %2").arg(limits.calibration->readings).arg(factor),
+          {}};
+}
+
 }  // namespace
 
 QString step_name(PlanStep step) {
   const QString names[] = {Words::tr("Body"),      Words::tr("Layout"), Words::tr("Wear"),
-                           Words::tr("Inflation"), Words::tr("Limits"), Words::tr("Note")};
+                           Words::tr("Inflation"), Words::tr("Limits"), Words::tr("Note"),
+                           Words::tr("Bench")};
   return names[static_cast<std::size_t>(step)];
 }
 
 StepState step_state(PlanStep step, const SessionState& state) {
-  constexpr StepState (*kJudges[])(const SessionState&) = {body_state,      layout_state, wear_state,
-                                                           inflation_state, limits_state, note_state};
+  constexpr StepState (*kJudges[])(const SessionState&) = {
+      body_state, layout_state, wear_state, inflation_state, limits_state, note_state, bench_state};
   return kJudges[static_cast<std::size_t>(step)](state);
 }
 

@@ -9,9 +9,10 @@
 
 namespace wrapgauge {
 
-enum class PlanStep { kBody, kLayout, kWear, kInflation, kLimits, kNote };
-inline constexpr std::array<PlanStep, 6> kPlanSteps{PlanStep::kBody,      PlanStep::kLayout, PlanStep::kWear,
-                                                    PlanStep::kInflation, PlanStep::kLimits, PlanStep::kNote};
+enum class PlanStep { kBody, kLayout, kWear, kInflation, kLimits, kNote, kBench };
+inline constexpr std::array<PlanStep, 7> kPlanSteps{PlanStep::kBody,      PlanStep::kLayout, PlanStep::kWear,
+                                                    PlanStep::kInflation, PlanStep::kLimits, PlanStep::kNote,
+                                                    PlanStep::kBench};
 QString step_name(PlanStep step);
 
 struct StepState {

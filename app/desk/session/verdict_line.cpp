@@ -34,6 +34,7 @@ std::optional<PlanStep> missing_step(const SessionState& state) {
   for (const PlanStep step : {PlanStep::kBody, PlanStep::kLayout, PlanStep::kWear, PlanStep::kInflation})
     if (step_state(step, state).kind == StepState::Kind::kNeeds) return step;
   if (state.check && state.check->limits_problem) return PlanStep::kLimits;
+  if (state.check && state.check->calibration_problem) return PlanStep::kBench;
   return std::nullopt;
 }
 

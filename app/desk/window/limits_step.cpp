@@ -22,8 +22,11 @@ QString result_words(const Summary& summary) {
   QStringList words{text(verdict(summary))};
   for (const std::string& sentence : not_the_programs_own(summary))
     words.push_back(QString::fromStdString(sentence));
-  words.push_back(LimitsStep::tr("Status: %1. Predicted by an uncalibrated model; not a medical device.")
-                      .arg(status_words(summary)));
+  words.push_back(
+      (summary.calibration
+           ? LimitsStep::tr("Status: %1. Predicted by a calibrated model; not a medical device.")
+           : LimitsStep::tr("Status: %1. Predicted by an uncalibrated model; not a medical device."))
+          .arg(status_words(summary)));
   return words.join(QChar('\n'));
 }
 

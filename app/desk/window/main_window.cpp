@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/desk/window/bench_step.hpp"
 #include "app/desk/window/body_step.hpp"
 #include "app/desk/window/drop_frame.hpp"
 #include "app/desk/window/inflation_step.hpp"
@@ -69,9 +70,13 @@ MainWindow::~MainWindow() {
   if (QWidget* field = focusWidget()) field->clearFocus();
 }
 
-QString MainWindow::caution_words() {
-  return tr(
-      "Predicted by an uncalibrated model. Not a medical device; ask a clinician before anyone wears it.");
+QString MainWindow::caution_words() const {
+  const auto& solved = session_.now().solved;
+  return solved && solved->summary->calibration
+             ? tr("Predicted by a model calibrated on a bench. Not a medical device; ask a clinician before "
+                  "anyone wears it.")
+             : tr("Predicted by an uncalibrated model. Not a medical device; ask a clinician before anyone "
+                  "wears it.");
 }
 
 void MainWindow::arrange() {
@@ -96,6 +101,9 @@ void MainWindow::arrange() {
   connect(verdict_, &VerdictBar::stepAsked, column_, &PlanColumn::open_step);
   auto* caution = new QLabel(caution_words(), this);
   caution->setMinimumWidth(50);
+  connect(&session_, &PlanSession::changed, caution, [this, caution](const SessionState& before) {
+    if (session_.now().solved != before.solved) caution->setText(caution_words());
+  });
   statusBar()->addWidget(caution, 1);
   statusBar()->addPermanentWidget(new RunBar(session_, this));
   saved_ = new QLabel(this);
@@ -113,9 +121,11 @@ void MainWindow::add_steps() {
   auto* inflation = new InflationStep(session_, this);
   auto* limits = new LimitsStep(session_, this);
   note_ = new NoteStep(session_, this);
+  bench_ = new BenchStep(session_, this);
   const std::pair<PlanStep, StepForm*> all[] = {
       {PlanStep::kBody, body_},          {PlanStep::kLayout, layout_}, {PlanStep::kWear, wear_},
-      {PlanStep::kInflation, inflation}, {PlanStep::kLimits, limits},  {PlanStep::kNote, note_}};
+      {PlanStep::kInflation, inflation}, {PlanStep::kLimits, limits},  {PlanStep::kNote, note_},
+      {PlanStep::kBench, bench_}};
   for (const auto& [step, form] : all) {
     column_->add_step(step, form);
     connect(form, &StepForm::problemMet, this, [this](const Problem& problem) { say(problem); });
@@ -127,6 +137,12 @@ void MainWindow::add_steps() {
   connect(note_, &NoteStep::planFileWanted, this, [this] {
     if (session_.file().empty())
       save_as(tr("First the plan: a note names the plan file it was made from"));
+    else
+      save();
+  });
+  connect(bench_, &BenchStep::planFileWanted, this, [this] {
+    if (session_.file().empty())
+      save_as(tr("First the plan: its readings lie beside its file"));
     else
       save();
   });

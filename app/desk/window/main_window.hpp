@@ -16,6 +16,7 @@ class QSplitter;
 
 namespace wrapgauge {
 
+class BenchStep;
 class BodyStep;
 class DropFrame;
 class LayoutStep;
@@ -30,7 +31,7 @@ class WearStep;
 class MainWindow : public QMainWindow {
   Q_OBJECT
  public:
-  static QString caution_words();  // stands under everything that is shown
+  QString caution_words() const;  // stands under everything that is shown
 
   // `data_folder`: of recovery files and demo plans.
   explicit MainWindow(const std::filesystem::path& data_folder, QWidget* parent = nullptr);
@@ -49,6 +50,7 @@ class MainWindow : public QMainWindow {
   PlanColumn& column() { return *column_; }
   ViewArea& views() { return *views_; }
   NoteStep& note() { return *note_; }
+  BenchStep& bench() { return *bench_; }
   LayoutStep& layout_step() { return *layout_; }
   BodyStep& body_step() { return *body_; }
   PrintedPage page_to_print();  // of what is shown now
@@ -108,6 +110,7 @@ class MainWindow : public QMainWindow {
   LayoutStep* layout_;
   WearStep* wear_;
   NoteStep* note_;
+  BenchStep* bench_;
 };
 
 }  // namespace wrapgauge

@@ -161,7 +161,7 @@ void MainWindow::add_help_menu() {
            "4. Inflation: give every inlet a pressure or a volume.\n"
            "5. Limits: read what is found; each sentence jumps to its place.\n"
            "6. Note: make the final estimate, then save the note for the study's reviewers.\n\n"
-           "A preview follows every change. Ctrl+1 to Ctrl+6 open the steps, Alt+1 to Alt+4 go to the areas, "
+           "A preview follows every change. Ctrl+1 to Ctrl+7 open the steps, Alt+1 to Alt+4 go to the areas, "
            "Ctrl+E "
            "estimates, Esc cancels."));
   });

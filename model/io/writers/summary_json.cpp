@@ -293,8 +293,8 @@ Json inputs_json(const Summary& summary) {
   return json;
 }
 
-Json cautions_json(std::optional<BodyPart> part) {
-  const Cautions all = cautions(part);
+Json cautions_json(std::optional<BodyPart> part, bool calibrated) {
+  const Cautions all = cautions(part, calibrated);
   return {{"standing", all.standing},
           {"never", all.never},
           {"every_time", all.every_time},
@@ -332,6 +332,7 @@ std::string summary_json(const Summary& summary) {
                                {"sentence", english(hazard.sentence)},
                                {"control", english(hazard.control)}});
   json["model_factor"] = summary.model_factor;
+  json["calibration"] = summary.calibration ? Json(calibrated_words(*summary.calibration)) : Json(nullptr);
   json["exposure"] = exposure_json(summary);
   json["inlets"] = inlets_json(summary);
   json["chambers"] = Json::array();
@@ -346,7 +347,7 @@ std::string summary_json(const Summary& summary) {
   json["audit"] = audit_json(summary.audit);
   json["mesh"] = mesh_json(summary);
   json["assumed"] = summary.assumed;
-  json["cautions"] = cautions_json(summary.part);
+  json["cautions"] = cautions_json(summary.part, summary.calibration.has_value());
   // Names may hold any bytes; what is no UTF-8 is replaced rather than refused this late.
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
