@@ -45,6 +45,21 @@ struct PanelWords {
   bool with_sign = false;
 };
 
+// Over all lines, on a ground of the cell's own colour: a line across a plus would make it a minus.
+void draw_signs(const SensorMap& map, const Eigen::MatrixXd& values, const Eigen::MatrixXd& compared,
+                double top_pa, const PanelFrame& frame, QPainter& painter) {
+  painter.setFont(picture_font(14, true));
+  for (Eigen::Index r = 0; r < values.rows(); ++r)
+    for (Eigen::Index c = 0; c < values.cols(); ++c) {
+      const double share = std::abs(values(r, c)) / top_pa;
+      if (compared(r, c) < 0.0 || share < 0.1) continue;
+      const QRectF box = cell_on(frame, map, r, c).boundingRect();
+      painter.fillRect(QRectF(box.center() - QPointF(6.0, 6.0), QSizeF(12.0, 12.0)), map_colour(share));
+      painter.setPen(map_is_dark(share) ? QColor(Qt::white) : kInk);
+      painter.drawText(box, Qt::AlignCenter, values(r, c) > 0.0 ? "+" : "−");
+    }
+}
+
 void draw_panel(const Layout& layout, const SensorMap& map, const Eigen::MatrixXd& values,
                 const Eigen::MatrixXd& compared, double top_pa, const PanelFrame& frame,
                 const PanelWords& words, QPainter& painter) {
@@ -59,12 +74,9 @@ void draw_panel(const Layout& layout, const SensorMap& map, const Eigen::MatrixX
       painter.setPen(Qt::NoPen);
       painter.setBrush(map_colour(share));
       painter.drawPolygon(cell);
-      if (!words.with_sign || share < 0.1) continue;
-      painter.setPen(map_is_dark(share) ? QColor(Qt::white) : kInk);
-      painter.setFont(picture_font(14, true));
-      painter.drawText(cell.boundingRect(), Qt::AlignCenter, values(r, c) > 0.0 ? "+" : "−");
     }
   draw_chambers(layout, frame, painter);
+  if (words.with_sign) draw_signs(map, values, compared, top_pa, frame, painter);
 }
 
 }  // namespace

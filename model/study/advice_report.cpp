@@ -134,9 +134,9 @@ std::string advice_basis(const Advice& advice) {
          "count " +
          number_text(advice.model_factor, 3) +
          " times, the model factor. Predicted by an uncalibrated model: within the limits is no "
-         "evidence that it is harmless. Not a medical device; measure on a bench before anyone wears it, and "
-         "ask a "
-         "clinician.";
+         "evidence that it does no harm. Not a medical device; measure on a bench before anyone wears it, "
+         "and "
+         "ask a clinician.";
 }
 
 double figure(double value) {

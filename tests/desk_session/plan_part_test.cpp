@@ -16,16 +16,25 @@ using nlohmann::json;
 
 // Which part each key of a plan file belongs to.
 const std::map<std::string, PlanPart>& parts_of_keys() {
-  static const std::map<std::string, PlanPart> parts{
-      {"body", PlanPart::kBody},           {"bony_sites", PlanPart::kBody},
-      {"landmarks", PlanPart::kBody},      {"regions", PlanPart::kBody},
-      {"tissue", PlanPart::kTissue},       {"friction", PlanPart::kTissue},
-      {"layout", PlanPart::kLayout},       {"wear", PlanPart::kWear},
-      {"inflation", PlanPart::kInflation}, {"session", PlanPart::kInflation},
-      {"supply", PlanPart::kInflation},    {"filling", PlanPart::kInflation},
-      {"limits", PlanPart::kLimits},       {"cleared_by", PlanPart::kLimits},
-      {"wearers", PlanPart::kLimits},      {"date", PlanPart::kLimits},
-      {"mesh", PlanPart::kSolving},        {"solver", PlanPart::kSolving}};
+  static const std::map<std::string, PlanPart> parts{{"body", PlanPart::kBody},
+                                                     {"bony_sites", PlanPart::kBody},
+                                                     {"landmarks", PlanPart::kBody},
+                                                     {"regions", PlanPart::kBody},
+                                                     {"tissue", PlanPart::kTissue},
+                                                     {"friction", PlanPart::kTissue},
+                                                     {"layout", PlanPart::kLayout},
+                                                     {"wear", PlanPart::kWear},
+                                                     {"inflation", PlanPart::kInflation},
+                                                     {"session", PlanPart::kInflation},
+                                                     {"supply", PlanPart::kInflation},
+                                                     {"filling", PlanPart::kInflation},
+                                                     {"limits", PlanPart::kLimits},
+                                                     {"cleared_by", PlanPart::kLimits},
+                                                     {"wearers", PlanPart::kLimits},
+                                                     {"date", PlanPart::kLimits},
+                                                     {"mesh", PlanPart::kSolving},
+                                                     {"solver", PlanPart::kSolving},
+                                                     {"calibration", PlanPart::kCalibration}};
   return parts;
 }
 

@@ -7,7 +7,7 @@ namespace wrapgauge {
 
 inline nlohmann::json whole_plan() {
   return nlohmann::json::parse(R"({
-    "wrapgauge-plan": 1, "name": "pad",
+    "wrapgauge-plan": 1, "name": "pad", "calibration": "bench/calibration.json",
     "body": {"file": "arm.stl", "unit": "cm", "axis": [0, 0, 2], "part": "forearm", "side": "left", "front": [0, 3, 0],
       "sites_confirmed": {"who": "A. Person, physiotherapist", "when": "2026-11-20", "why": "felt and marked"},
       "repair": [{"step": "drop table", "tolerance_mm": 2, "least_share": 0.3},
