@@ -32,8 +32,8 @@ struct MadeForBody {
 };
 // A form drawn for a body. A closing layout that is measured at a few heights does not reach round a limb
 // that is rounder in between: unless `values` say how tight it is, it is drawn wider by what is missing at
-// its middle and by what it would be tight elsewhere beyond 2 % (judgement), and closes at the length that it
-// then has.
+// its middle and by what it would be tight elsewhere beyond 2 %, or at all where its sides are panelled
+// (judgement), and closes at the length that it then has.
 Result<MadeForBody> make_for_body(const LayoutForm& form, std::map<std::string, double> values,
                                   const Body& body, Length station, const MadeSheets& sheets = {});
 
