@@ -133,6 +133,7 @@ TEST(PlanPart, EveryValueOfAPlanThatSaysAllItCanCountsInItsPart) {
   moved.folder = "/plans/deeper";
   std::get<BodyFile>(moved.body).file = "../arm.stl";
   moved.limits_file = "../ours.json";
+  moved.calibration = "../bench/calibration.json";
   EXPECT_TRUE(changed_parts(*plan, moved).empty()) << "the same files named from another folder";
 }
 
