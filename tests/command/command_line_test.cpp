@@ -260,6 +260,7 @@ TEST_F(CommandLine, DemoPlansCanBeLookedAt) {
   ASSERT_EQ(run({"demo", path("demo")}).code, kExitDone);
   int plans = 0;
   for (const auto& file : std::filesystem::directory_iterator(folder_ / "demo/plans")) {
+    if (!file.is_regular_file()) continue;  // the invented readings of one
     EXPECT_EQ(run({"look", file.path().string()}).code, kExitDone) << file.path();
     ++plans;
   }

@@ -79,7 +79,7 @@ TEST_F(PeopleCommands, BadListsAreRefusedInOneSentence) {
   expect_refused_list("id,sex,girth_forearm\n\"a,male,275\n", "never ends");
   std::string many = "id,sex,girth_forearm\n";
   for (int i = 0; i < 100000; ++i) many += std::to_string(i) + ",male,275\n";
-  expect_refused_list(many, "more than 50000 rows");
+  expect_refused_list(many, "more than 50000 people");
 }
 
 TEST_F(PeopleCommands, OptionsThatDoNotGoTogetherAreRefused) {
