@@ -9976,11 +9976,11 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         <name>wrapgauge::BenchStep</name>
         <message>
             <source>Propose readings</source>
-            <translation>Messungen vorschlagen</translation>
+            <translation>Vorschlagen</translation>
         </message>
         <message>
             <source>Open readings…</source>
-            <translation>Messwerte öffnen …</translation>
+            <translation>Öffnen …</translation>
         </message>
         <message>
             <source>Fit to the readings</source>
@@ -10111,15 +10111,15 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         </message>
         <message>
             <source>Set</source>
-            <translation>Eingestellt</translation>
+            <translation>Vorgabe</translation>
         </message>
         <message>
             <source>Read</source>
-            <translation>Gemessen</translation>
+            <translation>Wert</translation>
         </message>
         <message>
             <source>Predicted</source>
-            <translation>Vorhergesagt</translation>
+            <translation>Modell</translation>
         </message>
         <message>
             <source>×</source>
@@ -10139,7 +10139,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         </message>
         <message>
             <source>Read over predicted</source>
-            <translation>Gemessen durch vorhergesagt</translation>
+            <translation>Gemessener Wert durch Vorhersage des Modells</translation>
         </message>
         <message>
             <source>Far from the prediction: look again, then tick it.</source>
@@ -10147,7 +10147,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         </message>
         <message>
             <source>Read, %1</source>
-            <translation>Gemessen, %1</translation>
+            <translation>Wert, %1</translation>
         </message>
     </context>
 </TS>
