@@ -5,7 +5,6 @@
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/bench_files.hpp"
-#include "app/job/study_inputs.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -24,8 +23,7 @@ struct BenchCompareCommand {
 int write_comparison(const MapComparison& comparison, const SensorMap& map, const Job& job,
                      const BenchCompareCommand& command, ResultFolder& place, Streams streams) {
   const auto files = make_comparison_files(job.plan.layout, map, comparison);
-  if (!files) return say_problem(files.problem(), streams);
-  if (auto written = write_set(place, {*files}, streams); !written)
+  if (auto written = write_made(place, files, streams); !written)
     return say_problem(written.problem(), streams);
   for (const std::string& sentence : comparison_words(map, comparison)) streams.out << wrapped(sentence, 2);
   streams.out << wrapped(model_words(job.resources.limits.calibration) +
@@ -38,15 +36,13 @@ int run_bench_compare(const BenchCompareCommand& command, Streams streams) {
   if (!job) return say_problem(job.problem(), streams);
   const auto map = read_sensor_map(command.map, job->plan.layout);
   if (!map) return say_problem(map.problem(), streams);
-  const auto origin = origin_with(*job, "map", command.map);
-  if (!origin) return say_problem(origin.problem(), streams);
-  auto opened = ResultFolder::open(command.bench.folder, *origin);
+  auto opened = open_bench_folder(command.bench, *job, "map", command.map);
   if (!opened) return say_problem(opened.problem(), streams);
   ResultFolder place = std::move(opened).value();
   std::optional<Result<MapComparison>> comparison;
   {
     TerminalProgress progress;
-    comparison = compare_map({job->plan, job->body, job->resources}, *map, progress);
+    comparison = compare_map(bench_job_of(*job, command.bench), *map, progress);
   }
   if (!*comparison) return say_problem(comparison->problem(), streams);
   return write_comparison(**comparison, *map, *job, command, place, streams);

@@ -5,7 +5,6 @@
 #include "app/command/terminal_progress.hpp"
 #include "app/command/wrapped_text.hpp"
 #include "app/job/bench_files.hpp"
-#include "app/job/study_inputs.hpp"
 #include "model/bench/fit_report.hpp"
 #include "model/bench/readings_file.hpp"
 
@@ -26,9 +25,7 @@ struct BenchFitCommand {
 
 int write_fit(const BenchResult& result, const Job& job, const BenchFitCommand& command, ResultFolder& place,
               Streams streams) {
-  const auto files = make_fit_files(result, job.plan.name);
-  if (!files) return say_problem(files.problem(), streams);
-  if (auto written = write_set(place, {*files}, streams); !written)
+  if (auto written = write_made(place, make_fit_files(result, job.plan.name), streams); !written)
     return say_problem(written.problem(), streams);
   for (const Phrase& sentence : fit_words(result)) streams.out << wrapped(english(sentence), 2);
   streams.out << wrapped("Not a medical device. Written to " + command.bench.folder.string() +
@@ -41,9 +38,7 @@ int run_bench_fit(const BenchFitCommand& command, Streams streams) {
   if (!job) return say_problem(job.problem(), streams);
   const auto readings = read_readings(command.readings, job->plan.layout);
   if (!readings) return say_problem(readings.problem(), streams);
-  const auto origin = origin_with(*job, "readings", command.readings);
-  if (!origin) return say_problem(origin.problem(), streams);
-  auto opened = ResultFolder::open(command.bench.folder, *origin);
+  auto opened = open_bench_folder(command.bench, *job, "readings", command.readings);
   if (!opened) return say_problem(opened.problem(), streams);
   ResultFolder place = std::move(opened).value();
   std::optional<Result<BenchResult>> result;

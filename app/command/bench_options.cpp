@@ -4,6 +4,7 @@
 
 #include "app/command/mesh_edge_option.hpp"
 #include "app/command/plan_job.hpp"
+#include "app/job/study_inputs.hpp"
 #include "app/picture/picture_program.hpp"
 
 namespace wrapgauge {
@@ -32,6 +33,18 @@ BenchJob bench_job_of(const Job& job, const BenchOptions& wanted) {
   BenchJob bench{job.plan, job.body, job.resources};
   if (wanted.edge_mm) bench.finest_edge = *wanted.edge_mm * mm;
   return bench;
+}
+
+Result<ResultFolder> open_bench_folder(const BenchOptions& wanted, const Job& job, const std::string& role,
+                                       const std::filesystem::path& file) {
+  auto origin = origin_with(job, role, file);
+  if (!origin) return origin.problem();
+  return ResultFolder::open(wanted.folder, std::move(origin).value());
+}
+
+Result<std::monostate> write_made(ResultFolder& place, const Result<ResultPart>& made, Streams streams) {
+  if (!made) return made.problem();
+  return write_set(place, {*made}, streams);
 }
 
 }  // namespace wrapgauge

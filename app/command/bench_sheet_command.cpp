@@ -29,9 +29,7 @@ int run_bench_sheet(const BenchOptions& command, Streams streams) {
     sheet = bench_sheet(bench_job_of(*job, command), progress);
   }
   if (!*sheet) return say_problem(sheet->problem(), streams);
-  const auto files = make_sheet_files(**sheet, job->plan, job->body);
-  if (!files) return say_problem(files.problem(), streams);
-  if (auto written = write_set(place, {*files}, streams); !written)
+  if (auto written = write_made(place, make_sheet_files(**sheet, job->plan, job->body), streams); !written)
     return say_problem(written.problem(), streams);
   for (const std::string& sentence : (*sheet)->left_out) streams.out << wrapped(sentence, 2);
   streams.out << wrapped(std::to_string((*sheet)->rows.size()) +

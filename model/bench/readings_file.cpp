@@ -162,17 +162,22 @@ Result<Readings> readings_of(const std::string& bytes, const std::string& name, 
                              UnreadRows unread) {
   const auto table = csv_of(bytes, name, kReadingsForm);
   if (!table) return table.problem();
+  return readings_of(*table, bytes, name, layout, unread);
+}
+
+Result<Readings> readings_of(const CsvTable& table, const std::string& bytes, const std::string& name,
+                             const Layout& layout, UnreadRows unread) {
   Readings readings;
   readings.file = name;
   readings.hash = hash_text(bytes);
-  if (auto problem = take_block(*table, readings.file, readings)) return *problem;
+  if (auto problem = take_block(table, readings.file, readings)) return *problem;
   if (auto problem = other_layout(readings, layout)) return *problem;
   for (int k = 0; k < kReadingKinds; ++k)
     if (Instrument& instrument = readings.instruments[static_cast<std::size_t>(k)]; !instrument.error_is_said)
       instrument.error = default_error(static_cast<ReadingKind>(k));
-  const ReadingRow rows(table->heading, layout, unread);
-  if (const auto wrong = rows.heading_problem()) return at_line(readings.file, table->heading_line, *wrong);
-  for (const CsvTable::Row& row : table->rows) {
+  const ReadingRow rows(table.heading, layout, unread);
+  if (const auto wrong = rows.heading_problem()) return at_line(readings.file, table.heading_line, *wrong);
+  for (const CsvTable::Row& row : table.rows) {
     Reading reading;
     reading.line = row.line;
     if (const auto wrong = rows.take(row.cells, reading)) return at_line(readings.file, row.line, *wrong);

@@ -27,6 +27,9 @@ Result<Readings> read_readings(const std::filesystem::path& file, const Layout& 
 // The same of bytes at hand; `name` is the file's.
 Result<Readings> readings_of(const std::string& bytes, const std::string& name, const Layout& layout,
                              UnreadRows unread);
+// The same of a table that was read from these bytes.
+Result<Readings> readings_of(const CsvTable& table, const std::string& bytes, const std::string& name,
+                             const Layout& layout, UnreadRows unread);
 
 // Those rows that were read.
 Readings without_unread(Readings readings);

@@ -31,10 +31,10 @@ std::string with_point(std::string typed) {
 
 Result<ReadingsSheet> ReadingsSheet::of(const std::string& bytes, const std::string& name,
                                         const Layout& layout) {
-  auto readings = readings_of(bytes, name, layout, UnreadRows::kKept);
-  if (!readings) return readings.problem();
   auto table = csv_of(bytes, name, kReadingsForm);
   if (!table) return table.problem();
+  auto readings = readings_of(*table, bytes, name, layout, UnreadRows::kKept);
+  if (!readings) return readings.problem();
   return ReadingsSheet(bytes, std::move(table).value(), std::move(readings).value());
 }
 

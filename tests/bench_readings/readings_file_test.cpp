@@ -3,21 +3,13 @@
 #include <gtest/gtest.h>
 
 #include "model/core/file.hpp"
-#include "model/plan/plan.hpp"
+#include "tests/bench_readings/read_pad.hpp"
 
 namespace wrapgauge {
 namespace {
 
 class ReadingsFile : public testing::Test {
  protected:
-  void SetUp() override {
-    layout_.name = "pad";
-    layout_.outline_m = {{0, 0}, {0.1, 0}, {0.1, 0.1}, {0, 0.1}};
-    layout_.chambers.push_back({"pad", {{0.02, 0.02}, {0.08, 0.02}, {0.08, 0.08}, {0.02, 0.08}}, {}, {}});
-    layout_.inlets.push_back({"hose", {0.05, 0.05}});
-    layout_.skin_sheet = {"00-30", 1.5 * mm};
-    layout_.outer_sheet = {"00-30", 2.5 * mm};
-  }
   Result<Readings> read(const std::string& table, std::string block = "") const {
     if (block.empty()) block = "layout_hash," + layout_hash(layout_) + "\npart,forearm\n";
     const auto file = std::filesystem::path(testing::TempDir()) / "readings.csv";
@@ -31,7 +23,7 @@ class ReadingsFile : public testing::Test {
     EXPECT_NE(readings.problem().message.find(words), std::string::npos) << readings.problem().message;
   }
 
-  Layout layout_;
+  Layout layout_ = read_pad();
 };
 
 TEST_F(ReadingsFile, TakesBothUnitsOfAPressure) {

@@ -2,26 +2,20 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/bench_readings/read_pad.hpp"
+
 namespace wrapgauge {
 namespace {
 
 class ReadingsSheetTyped : public testing::Test {
  protected:
-  void SetUp() override {
-    layout_.name = "pad";
-    layout_.outline_m = {{0, 0}, {0.1, 0}, {0.1, 0.1}, {0, 0.1}};
-    layout_.chambers.push_back({"pad", {{0.02, 0.02}, {0.08, 0.02}, {0.08, 0.08}, {0.02, 0.08}}, {}, {}});
-    layout_.inlets.push_back({"hose", {0.05, 0.05}});
-    layout_.skin_sheet = {"00-30", 1.5 * mm};
-    layout_.outer_sheet = {"00-30", 2.5 * mm};
-  }
   std::string block() const { return "layout_hash," + layout_hash(layout_) + "\nremark,\"a, b\"\n"; }
   ReadingsSheet sheet(const std::string& table) const {
     auto made = ReadingsSheet::of(block() + table, "readings.csv", layout_);
     EXPECT_TRUE(made) << made.problem().message;
     return std::move(made).value();
   }
-  Layout layout_;
+  Layout layout_ = read_pad();
 };
 
 constexpr const char* kUnreadFill =

@@ -10,7 +10,7 @@
 #include "model/bench/readings_sheet.hpp"
 #include "model/core/file.hpp"
 #include "model/core/number_text.hpp"
-#include "model/study/random_stream.hpp"
+#include "tests/bench_readings/bench_rows.hpp"
 
 namespace wrapgauge {
 namespace {
@@ -25,13 +25,6 @@ constexpr const char* kInstruments[] = {"kitchen scale and ruler",
                                         "kitchen scale",
                                         ""};
 constexpr double kPeelHolds_n = 2.4;  // a strip 10 mm wide
-
-// Sum of twelve even draws: normal enough within three standard deviations.
-double normal_draw(RandomStream& stream) {
-  double sum = -6.0;
-  for (int k = 0; k < 12; ++k) sum += stream.unit();
-  return sum;
-}
 
 template <class T>
 T or_end(Result<T> result) {
@@ -69,7 +62,7 @@ int make(char** words) {
     double si = fitted ? std::exp(logs(static_cast<Eigen::Index>(k))) : kPeelHolds_n;
     k += fitted;
     if (rows[row].kind == ReadingKind::kContact) si *= std::atof(words[6]);
-    si *= std::exp(kErrors[static_cast<int>(rows[row].kind)] * normal_draw(stream));
+    si *= std::exp(kErrors[static_cast<int>(rows[row].kind)] * bench::normal_draw(stream));
     sheet = or_end(sheet.with_read(row, number_text(field_value(read_field(rows[row].kind), si), 4), layout));
   }
   or_end(write_file_atomically(words[3], sheet.bytes()));
