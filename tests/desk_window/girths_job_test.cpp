@@ -40,7 +40,8 @@ class GirthsJob : public JobTest {
       const auto* stretch = dialog.findChildren<QDoubleSpinBox*>().last();
       for (const auto* field : dialog.findChildren<QDoubleSpinBox*>())
         if (field->accessibleName().startsWith(QStringLiteral("Stretch"))) stretch = field;
-      EXPECT_EQ(stretch->text(), QStringLiteral("-5.1 %")) << "fitted to the calf's girths and both sheets";
+      EXPECT_EQ(stretch->text(), QStringLiteral("-12.2 %"))
+          << "panelled to the calf's girths, with a panelled sleeve's slack, and thinned for both sheets";
       hand::type(dialog, QStringLiteral("Stretch"), QStringLiteral("4"));
       take_picture(dialog, QStringLiteral("girths-2-sleeve"));
       hand::press(dialog, QStringLiteral("Make"));
