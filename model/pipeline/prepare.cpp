@@ -170,12 +170,14 @@ namespace {
 // A valve of an inlet that is not there would leave the one that is meant without it.
 std::optional<Problem> unknown_valve(const Plan& plan) {
   const auto& inlets = plan.layout.inlets;
-  for (const auto& [name, opens] : plan.supply.inlet_relief)
+  for (const auto& valve : plan.supply.inlet_relief) {
+    const std::string& name = valve.first;
     if (std::none_of(inlets.begin(), inlets.end(), [&](const Inlet& inlet) { return inlet.name == name; }))
       return bad_input(Phrase::worded(
           "supply, inlet_relief_kpa names the inlet '%1', which the layout does not have: give it "
           "the name of one that is there.",
           {name_of(name)}));
+  }
   return std::nullopt;
 }
 
