@@ -31,7 +31,7 @@ std::vector<SiteOnForm> knee_sites() {
           {"outer epicondyle of the femur", 0.62, 2, 16, 6},
           {"nerve below the kneecap", 0.35, 140, 13, 6, SiteKind::kNerve},
           {"vessels and nerve in the hollow of the knee", kKneecap, 270, 26, 30, SiteKind::kVessel,
-           "The way of the leg's blood back: nothing firm here, least of all with the knee bent."},
+           "The leg's blood returns here: nothing firm, least of all with the knee bent."},
           {"tendon above the kneecap", 0.9, 90, 20, 8, SiteKind::kTendon}};
 }
 

@@ -31,7 +31,7 @@ std::vector<SiteOnForm> thigh_sites() {
                                  {"sciatic nerve below the fold", 0.96, 268, 28, 45, SiteKind::kNerve}};
   add_row(all,
           {"femoral vessels and nerve", 0.35, 150, 20, 40, SiteKind::kVessel,
-           "The way of the leg's blood back: no firm band here."},
+           "The leg's blood returns here: no firm band."},
           0.95, 4);
   return all;
 }

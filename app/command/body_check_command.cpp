@@ -71,9 +71,9 @@ std::string report_json(const CheckedBody& checked) {
 void note_table(CheckedBody& checked) {
   const auto without = drop_table({checked.body.surface, checked.body.axis, true}, {});
   if (!without || without->scan.surface.faces.rows() == checked.body.surface.faces.rows()) return;
-  checked.report.notes.push_back(Phrase::worded(
-      "A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge "
-      "body repair."));
+  checked.report.notes.push_back(
+      Phrase::worded("A flat plane under the body looks like a table and was measured with it. Drop it: step "
+                     "Body, or wrapgauge body repair."));
 }
 
 int run_body_check(const BodyCheckCommand& command, Streams streams) {

@@ -36,7 +36,7 @@ const char* const kExitCodeHelp =
 Result<std::monostate> write_set(ResultFolder& place, const std::vector<ResultPart>& parts, Streams streams) {
   auto written = place.write(parts);
   if (written)
-    for (const std::string& sentence : place.said()) streams.err << wrapped(sentence, 2);
+    for (const Phrase& sentence : place.said()) streams.err << wrapped(english(sentence), 2);
   return written;
 }
 

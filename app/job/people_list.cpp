@@ -170,8 +170,8 @@ class PeopleReader {
   }
 
   std::optional<Problem> take_id(const std::string& cell, PersonTried& person) {
-    if (cell.empty()) return at("the person has no id.");
-    person.id = clean_text(cell);
+    person.id = clean_text(cell);  // of control characters nothing is left
+    if (person.id.empty()) return at("the person has no id.");
     const auto [before, fresh] = lines_.emplace(person.id, line_);
     if (fresh) return std::nullopt;
     return at("the id '" + person.id + "' stands in line " + std::to_string(before->second) +

@@ -109,18 +109,19 @@ bool holds_too_much(const fs::path& folder) {
 }
 
 // Why the folder is not to be swapped; empty: it may be.
-std::string no_swap_because(const fs::path& folder, bool own) {
+std::optional<Phrase> no_swap_because(const fs::path& folder, bool own) {
   std::error_code error;
-  if (!fs::exists(folder, error)) return "";
-  if (!own) return "it also holds files that are no results";
+  if (!fs::exists(folder, error)) return std::nullopt;
+  if (!own) return Phrase::worded("it also holds files that are not results");
   if (const fs::path here = fs::current_path(error); !error && is_within(here, folder))
-    return "the program was started in it";
+    return Phrase::worded("the program was started in it");
   struct stat status {};
   if (::stat(folder.c_str(), &status) != 0 || status.st_uid != ::geteuid())
-    return "it belongs to another user";
-  if (::access(folder.parent_path().c_str(), W_OK) != 0) return "nothing may be written beside it";
-  if (holds_too_much(folder)) return "it holds more than 1000 files";
-  return "";
+    return Phrase::worded("it belongs to another user");
+  if (::access(folder.parent_path().c_str(), W_OK) != 0)
+    return Phrase::worded("nothing may be written beside it");
+  if (holds_too_much(folder)) return Phrase::worded("it holds more than 1000 files");
+  return std::nullopt;
 }
 
 // Whether the folder was made for results: it is new, empty or holds nothing but such.

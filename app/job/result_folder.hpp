@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "app/job/result_manifest.hpp"
+#include "model/core/phrase.hpp"
 #include "model/core/result.hpp"
 
 namespace wrapgauge {
@@ -43,7 +44,7 @@ class ResultFolder {
   Result<std::monostate> write(const std::vector<ResultPart>& parts);
 
   // What the user should know of the last writing: sentences.
-  const std::vector<std::string>& said() const { return said_; }
+  const std::vector<Phrase>& said() const { return said_; }
 
  private:
   ResultFolder(std::filesystem::path folder, ResultOrigin origin)
@@ -51,7 +52,7 @@ class ResultFolder {
 
   std::filesystem::path folder_;  // with links followed
   ResultOrigin origin_;
-  std::vector<std::string> said_;
+  std::vector<Phrase> said_;
 };
 
 }  // namespace wrapgauge

@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "model/core/file.hpp"
+#include "model/core/said_problem.hpp"
 #include "model/core/staging_folder.hpp"
 #include "model/core/system_words.hpp"
 #include "model/core/temporary_file.hpp"
@@ -52,9 +53,9 @@ Result<std::monostate> keep_aside(const Placing& placing, const fs::path& to) {
   return std::monostate{};
 }
 
-void say_one_by_one(const Placing& placing, const std::string& why, std::vector<std::string>& said) {
-  said.push_back("The results were put into " + placing.folder.string() +
-                 " one by one, not all at once: " + why + ".");
+Phrase one_by_one(const Placing& placing, const Phrase& why) {
+  return Phrase::worded("The results were put into %1 one by one, not all at once: %2.",
+                        {name_of(placing.folder.string()), why});
 }
 
 Result<std::monostate> put_in_place(const Placing& placing, const fs::path& staged) {
@@ -87,7 +88,7 @@ bool leaves_out(const Placing& placing, const std::string& name) {
 }
 
 // `why`: what kept it from being swapped, where nothing is changed yet.
-Result<std::monostate> place_as_whole(const Placing& placing, std::string& why) {
+Result<std::monostate> place_as_whole(const Placing& placing, std::optional<Phrase>& why) {
   const auto staging = StagingFolder::in(placing.folder.parent_path(), staging_beside(placing.folder));
   if (!staging) return staging.problem();
   if (auto written = write_all_into(staging->path(), placing.files); !written) return written;
@@ -96,8 +97,11 @@ Result<std::monostate> place_as_whole(const Placing& placing, std::string& why) 
   const auto left_out = [&](const std::string& name) { return leaves_out(placing, name); };
   if (there) {
     const auto brought = bring_over(placing.folder, staging->path(), left_out);
-    if (!brought) why = "what else lies there cannot be brought along (" + brought.problem().message + ")";
-    if (!why.empty()) return std::monostate{};
+    if (!brought) {
+      why =
+          Phrase::worded("what else lies there cannot be brought along (%1)", {phrase_of(brought.problem())});
+      return std::monostate{};
+    }
     if (auto kept = keep_aside(placing, staging->path()); !kept) return kept;
     struct stat status {};
     if (::stat(placing.folder.c_str(), &status) == 0)
@@ -105,7 +109,7 @@ Result<std::monostate> place_as_whole(const Placing& placing, std::string& why) 
   }
   flush_folder(staging->path());
   if (const auto failed = swap_folders(staging->path(), placing.folder)) {
-    why = "this disk or system cannot swap folders (" + std::generic_category().message(*failed) + ")";
+    why = Phrase::worded("this disk or system cannot swap folders (%1)", {system_words(*failed)});
     return std::monostate{};
   }
   flush_folder(placing.folder.parent_path());
@@ -125,7 +129,7 @@ bool stays(const ResultSet& set, const std::vector<ResultSet>& written,
 }
 
 void let_go(const ResultSet& set, const std::set<std::string>& replaced, Placing& placing,
-            std::vector<std::string>& said) {
+            std::vector<Phrase>& said) {
   std::error_code error;
   // What a stopped run put in place already differs from the manifest too.
   const bool half = fs::exists(placing.folder / kIncomplete, error);
@@ -139,11 +143,12 @@ void let_go(const ResultSet& set, const std::set<std::string>& replaced, Placing
     if (!taken) gone += (gone.empty() ? "" : ", ") + file.name;
     if (!edited || half) continue;
     const std::string aside = placing.aside[file.name] = name_aside(placing.folder, file.name);
-    said.push_back(file.name + " was edited after it was written: it is kept as " + aside + ".");
+    said.push_back(Phrase::worded("%1 was edited after it was written: it is kept as %2.",
+                                  {name_of(file.name), name_of(aside)}));
   }
   if (!gone.empty())
-    said.push_back("Gone with the results that were replaced: " + gone + ", of `wrapgauge " + set.command +
-                   "`.");
+    said.push_back(Phrase::worded("Gone with the results that were replaced: %1, of `wrapgauge %2`.",
+                                  {name_of(gone), name_of(set.command)}));
 }
 
 }  // namespace
@@ -160,7 +165,7 @@ void sweep_stopped(const fs::path& folder) {
 }
 
 void sort_old_sets(const ResultManifest& old, ResultManifest& now, Placing& placing,
-                   std::vector<std::string>& said) {
+                   std::vector<Phrase>& said) {
   const std::set<std::string> replaced = placing.going;
   const std::vector<ResultSet> written = now.sets;
   for (const ResultSet& set : old.sets)
@@ -170,14 +175,14 @@ void sort_old_sets(const ResultManifest& old, ResultManifest& now, Placing& plac
       let_go(set, replaced, placing, said);
 }
 
-Result<std::monostate> place(const Placing& placing, const std::string& no_swap,
-                             std::vector<std::string>& said) {
-  std::string why = no_swap;
-  if (why.empty()) {
+Result<std::monostate> place(const Placing& placing, const std::optional<Phrase>& no_swap,
+                             std::vector<Phrase>& said) {
+  std::optional<Phrase> why = no_swap;
+  if (!why) {
     auto placed = place_as_whole(placing, why);
-    if (!placed || why.empty()) return placed;
+    if (!placed || !why) return placed;
   }
-  say_one_by_one(placing, why, said);
+  said.push_back(one_by_one(placing, *why));
   return place_one_by_one(placing);
 }
 

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <variant>
@@ -28,10 +29,10 @@ void sweep_stopped(const std::filesystem::path& folder);
 // Which of the sets that lie in the folder stay there beside those of `now`: they are added to it. The files
 // of the others are added to `going`, but for those the user edited, which are kept.
 void sort_old_sets(const ResultManifest& old, ResultManifest& now, Placing& placing,
-                   std::vector<std::string>& said);
+                   std::vector<Phrase>& said);
 
-// `no_swap` says why the folder is not to be swapped; empty: it is, if the system can.
-Result<std::monostate> place(const Placing& placing, const std::string& no_swap,
-                             std::vector<std::string>& said);
+// `no_swap` says why the folder is not to be swapped; none: it is, if the system can.
+Result<std::monostate> place(const Placing& placing, const std::optional<Phrase>& no_swap,
+                             std::vector<Phrase>& said);
 
 }  // namespace wrapgauge

@@ -76,8 +76,8 @@ Result<ResultPart> make_results(const Estimate& estimate, const Summary& summary
                               {"layout.png", png_bytes(flat_picture(estimate, title))}});
 }
 
-Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
-                                     const std::filesystem::path& folder) {
+Result<std::vector<Phrase>> write_results(const Estimate& estimate, const Summary& summary,
+                                          const std::filesystem::path& folder) {
   const auto results = make_results(estimate, summary);
   if (!results) return results.problem();
   ResultOrigin origin{summary.plan, summary.inputs, std::nullopt};
@@ -85,7 +85,8 @@ Result<std::monostate> write_results(const Estimate& estimate, const Summary& su
   auto place = ResultFolder::open(folder, std::move(origin));
   if (!place) return place.problem();
   ResultFolder opened = std::move(place).value();
-  return opened.write({*results});
+  if (auto written = opened.write({*results}); !written) return written.problem();
+  return opened.said();
 }
 
 }  // namespace wrapgauge

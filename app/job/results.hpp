@@ -13,8 +13,8 @@ namespace wrapgauge {
 // bytes.
 Result<ResultPart> make_results(const Estimate& estimate, const Summary& summary);
 
-// Written into `folder` all together, with a manifest.
-Result<std::monostate> write_results(const Estimate& estimate, const Summary& summary,
-                                     const std::filesystem::path& folder);
+// Written into `folder` all together, with a manifest. What ResultFolder said of it.
+Result<std::vector<Phrase>> write_results(const Estimate& estimate, const Summary& summary,
+                                          const std::filesystem::path& folder);
 
 }  // namespace wrapgauge

@@ -64,7 +64,7 @@ Phrase cannot_tell_words(const Eigen::MatrixXd& slopes, const Eigen::MatrixXd& c
   if (other)
     return Phrase::worded("These readings cannot tell the %1 from the %2. Its factor stays at 1.",
                           {own, parameter_words(parameter_at(*other))});
-  return Phrase::worded("These readings tell too little of the %1. Its factor stays at 1.", {own});
+  return Phrase::worded("These readings say too little about the %1. Its factor stays at 1.", {own});
 }
 
 // Fixes one factor after another that is not told. A sheet of which no reading tells keeps its thickness too.

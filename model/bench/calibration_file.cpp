@@ -87,28 +87,28 @@ std::optional<Problem> staleness(const std::filesystem::path& file, const Calibr
                                  const Plan& plan, const Body& body, const Resources& resources) {
   const std::string name = file.filename().string();
   if (calibration.layout_hash != layout_hash(plan.layout))
-    return bad_input(Phrase::worded(
-        "%1 is stale: the layout has changed since; run wrapgauge bench fit again, or take it out "
-        "of the plan.",
-        {name_of(name)}));
+    return bad_input(
+        Phrase::worded("%1 is stale: the layout has changed since; fit again (step Bench, or wrapgauge bench "
+                       "fit), or take it out of the plan.",
+                       {name_of(name)}));
   const auto materials = materials_hash(plan, body, resources);
   if (!materials) return materials.problem();
   if (calibration.materials_hash != *materials)
-    return bad_input(Phrase::worded(
-        "%1 is stale: a silicone's or the tissue's row has changed since; run wrapgauge bench fit "
-        "again, or take it out of the plan.",
-        {name_of(name)}));
+    return bad_input(
+        Phrase::worded("%1 is stale: a silicone's or the tissue's row has changed since; fit again (step "
+                       "Bench, or wrapgauge bench fit), or take it out of the plan.",
+                       {name_of(name)}));
   const auto bytes = read_file(file.parent_path() / calibration.readings_file);
   if (!bytes)
     return bad_input(
-        Phrase::worded("%1 is stale: its readings, '%2', cannot be read; run wrapgauge bench fit again, "
-                       "or take it out of the plan.",
+        Phrase::worded("%1 is stale: its readings, '%2', cannot be read; fit again (step Bench, or wrapgauge "
+                       "bench fit), or take it out of the plan.",
                        {name_of(name), name_of(calibration.readings_file)}));
   if (calibration.readings_hash != hash_text(*bytes))
-    return bad_input(Phrase::worded(
-        "%1 is stale: its readings have changed since; run wrapgauge bench fit again, or take it "
-        "out of the plan.",
-        {name_of(name)}));
+    return bad_input(
+        Phrase::worded("%1 is stale: its readings have changed since; fit again (step Bench, or wrapgauge "
+                       "bench fit), or take it out of the plan.",
+                       {name_of(name)}));
   return std::nullopt;
 }
 
@@ -170,10 +170,10 @@ Result<Calibration> read_calibration(const std::filesystem::path& file, const Pl
   Calibration calibration = calibration_from(object);
   if (auto problem = object.finish()) return *problem;
   if (program != program_version())
-    return bad_input(Phrase::worded(
-        "%1 is stale: another version of the program made it; run wrapgauge bench fit again, or "
-        "take it out of the plan.",
-        {name_of(file.filename().string())}));
+    return bad_input(
+        Phrase::worded("%1 is stale: another version of the program made it; fit again (step Bench, or "
+                       "wrapgauge bench fit), or take it out of the plan.",
+                       {name_of(file.filename().string())}));
   if (auto problem = staleness(file, calibration, plan, body, resources)) return *problem;
   const auto own = body_of_plan(plan, body);
   if (!own) return own.problem();

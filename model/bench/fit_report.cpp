@@ -18,7 +18,7 @@ std::string band_text(const FittedParameter& one, double low, double high) {
 
 Phrase parameter_sentence(const FittedParameter& one) {
   const Phrase name = parameter_title(one.which);
-  if (!one.told) return Phrase::worded("%1: not told; as the plan says.", {name});
+  if (!one.told) return Phrase::worded("%1: these readings do not tell; as in the plan.", {name});
   const auto figures = [&](double value) { return figures_of(value_text(one, value)); };
   const std::vector<Phrase> values = {name,
                                       figures(one.value),
@@ -27,9 +27,8 @@ Phrase parameter_sentence(const FittedParameter& one) {
                                       figures(one.drawn_low),
                                       figures(one.drawn_high)};
   return is_factor(one.which)
-             ? Phrase::worded("%1: times %2, 95 % band %3 to %4 (by drawing anew %5 to %6).", values)
-             : Phrase::worded("%1: %2 thicker than drawn, 95 % band %3 to %4 (by drawing anew %5 to %6).",
-                              values);
+             ? Phrase::worded("%1: times %2, 95 % band %3 to %4 (bootstrap %5 to %6).", values)
+             : Phrase::worded("%1: %2 thicker than drawn, 95 % band %3 to %4 (bootstrap %5 to %6).", values);
 }
 
 Phrase outlier_sentence(const BenchResult& result) {
@@ -73,8 +72,8 @@ std::optional<Phrase> errors_sentence(const Readings& readings) {
 Phrase seam_sentence(const SeamHold& hold) {
   const Phrase holds = figures_of(number_text(hold.holds / N_per_mm, 3) + " N/mm");
   return hold.readings == 1
-             ? Phrase::worded("Seams are counted on for %1, by 1 peeled sample.", {holds})
-             : Phrase::worded("Seams are counted on for %1, by the weakest of %2 peeled samples.",
+             ? Phrase::worded("Seams are taken to hold %1, from 1 peeled sample.", {holds})
+             : Phrase::worded("Seams are taken to hold %1, from the weakest of %2 peeled samples.",
                               {holds, figures_of(hold.readings)});
 }
 
@@ -106,7 +105,7 @@ NoteTable readings_table(const BenchResult& result) {
 std::vector<Phrase> fit_words(const BenchResult& result) {
   std::vector<Phrase> words{name_of(result.model_factor.why)};
   if (!result.readings.remark.empty())
-    words.push_back(Phrase::worded("The readings' remark: %1", {name_of(result.readings.remark)}));
+    words.push_back(Phrase::worded("Remark on the readings: %1", {name_of(result.readings.remark)}));
   for (const FittedParameter& one : result.fit.parameters) words.push_back(parameter_sentence(one));
   for (const Phrase& sentence : result.fit.cannot_tell) words.push_back(sentence);
   words.push_back(misfit_sentence(result.fit));

@@ -173,7 +173,7 @@ Result<CsvTable> csv_of(const std::string& bytes, const std::string& name, const
     if (row.cells.size() != table.heading.size()) return length_problem(name, row, table.heading.size());
     if (static_cast<int>(table.rows.size()) == form.most_rows)
       return bad_input(
-          Phrase::worded("%1 has more than %2 %3, which one study does not take: split the list.",
+          Phrase::worded("%1 has more than %2 %3, the most that one study takes: split the list.",
                          {name_of(name), figures_of(form.most_rows), name_of(form.rows_are)}));
     table.rows.push_back(std::move(row));
   }

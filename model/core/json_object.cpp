@@ -60,7 +60,7 @@ Phrase kind_of(const json& value) {
   if (value.is_null()) return Phrase::worded("empty (null)");
   if (value.is_boolean()) return Phrase::worded("true or false");
   if (value.is_array()) return Phrase::worded("a list");
-  if (value.is_string()) return Phrase::worded("a text");
+  if (value.is_string()) return Phrase::worded("text");
   return value.is_object() ? Phrase::worded("an object") : Phrase::worded("a number");
 }
 
@@ -207,7 +207,7 @@ std::optional<std::string> JsonObject::optional_text(const char* key) {
   const json* found = find(key);
   if (!found) return std::nullopt;
   if (!found->is_string() || found->get_ref<const std::string&>().empty()) {
-    fail(Phrase::worded("%1 must be a text in quotes, not empty.", {name_of(key)}));
+    fail(Phrase::worded("%1 must be text in quotes, not empty.", {name_of(key)}));
     return std::nullopt;
   }
   return found->get<std::string>();

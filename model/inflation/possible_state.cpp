@@ -14,11 +14,11 @@ namespace {
 Problem impossible(const InflationSetup& setup, Phrase what) {
   if (setup.misfit)
     return not_converged(Phrase::worded(
-        "The shape that was found cannot be: %1 Nothing of it is shown; correct how it fits. %2",
+        "The shape that was found is impossible: %1 Nothing of it is shown; correct how it fits. %2",
         {std::move(what), *setup.misfit}));
   return not_converged(
-      Phrase::worded("The shape that was found cannot be: %1 Nothing of it is shown; take a finer mesh, or "
-                     "sheets and a closing length that press less on each other.",
+      Phrase::worded("The shape that was found is impossible: %1 Nothing of it is shown; take a finer mesh, "
+                     "or sheets and a closing length that press less on each other.",
                      {std::move(what)}));
 }
 
@@ -78,7 +78,7 @@ std::optional<Problem> why_impossible(const InflationSetup& setup, const SheetMe
     const double now_m3 =
         air_now_m3(state.group_pressure_pa(static_cast<Eigen::Index>(g)), volumes.group_m3[g], *air[g]);
     if (!(std::abs(now_m3 - air[g]->air_m3) <= may_miss.air_share * air[g]->air_m3))
-      return impossible(setup, Phrase::worded("of %1 of air closed in at inlet '%2' there are %3.",
+      return impossible(setup, Phrase::worded("of %1 of air closed in at inlet '%2' there is now %3.",
                                               {millilitres_of(air[g]->air_m3), inlet_name(setup, g),
                                                millilitres_of(now_m3)}));
   }

@@ -87,11 +87,11 @@ void add_tail(const Fit& fit, std::vector<Finding>& out) {
   if (!fit.anchor || fit.tail < kLongTail * fit.anchor->girth) return;
   out.push_back(warning(
       "overlapping tail", Phrase::worded("Overlapping tail"),
-      {Phrase::worded("Beyond the closing line the layout goes on for %1, %2 times round the girth of %3 at "
-                      "station %4, and laps itself. This tail is left out: what lies under it is pressed "
-                      "harder than shown.",
-                      {millimetres_of(fit.tail), figures_of(fixed_text(fit.tail / fit.anchor->girth, 1)),
-                       millimetres_of(fit.anchor->girth), millimetres_of(fit.anchor->station)})},
+      {Phrase::worded(
+          "Beyond the closing line the layout goes on for %1, %2 times round the girth of %3 at station %4, "
+          "and overlaps itself. This tail is left out: what lies under it is pressed harder than shown.",
+          {millimetres_of(fit.tail), figures_of(fixed_text(fit.tail / fit.anchor->girth, 1)),
+           millimetres_of(fit.anchor->girth), millimetres_of(fit.anchor->station)})},
       Phrase::worded("Cut the tail shorter.")));
 }
 

@@ -28,10 +28,9 @@ Phrase girth_words(const GirthSection& section) {
 
 Problem lies_on_itself(const SelfLap& lap) {
   return bad_input(Phrase::worded(
-      "Laid on, the layout laps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up to "
-      "%4 "
-      "layers, and how layers press on each other is not calculated; give it a closure, which leaves the "
-      "overlapping tail out, or make it shorter round the body.",
+      "Laid on, the layout overlaps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up "
+      "to %4 layers, and how layers press on each other is not calculated; give it a closure, which leaves "
+      "the overlapping tail out, or make it shorter round the body.",
       {millimetres_of(lap.station), millimetres_of(lap.girth), figures_of(fixed_text(lap.area / cm2, 1)),
        figures_of(lap.layers)}));
 }

@@ -607,7 +607,7 @@
             <translation>braucht den Körperteil</translation>
         </message>
         <message>
-            <source>needs an inflation that is reached</source>
+            <source>needs an inflation that can be reached</source>
             <translation>braucht eine Füllung, die erreicht wird</translation>
         </message>
         <message>
@@ -696,7 +696,7 @@
             <translation>ganzer Körper</translation>
         </message>
         <message>
-            <source>a line each %1 mm of air</source>
+            <source>one line for every %1 mm of air</source>
             <translation>je %1 mm Luft eine Linie</translation>
         </message>
         <message>
@@ -811,7 +811,7 @@
             <translation>Längsachse des Körpers, von Hand oder Fuß zum Rumpf</translation>
         </message>
         <message>
-            <source>long axis found by itself</source>
+            <source>long axis found automatically</source>
             <translation>Längsachse wird gefunden</translation>
         </message>
         <message>
@@ -952,7 +952,7 @@
     <context>
         <name>wrapgauge::ChamberTableModel</name>
         <message>
-            <source>nothing to say</source>
+            <source>no finding</source>
             <translation>nichts zu sagen</translation>
         </message>
         <message>
@@ -2026,7 +2026,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Behalten von, bis</translation>
         </message>
         <message>
-            <source>Make left right</source>
+            <source>Mirror left and right</source>
             <translation>Links zu rechts machen</translation>
         </message>
         <message>
@@ -2307,7 +2307,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Wie weit die Schätzung ist</translation>
         </message>
         <message>
-            <source>Cancel what is being worked out</source>
+            <source>Cancel the calculation</source>
             <translation>Laufende Rechnung abbrechen</translation>
         </message>
         <message>
@@ -2437,7 +2437,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Füllung</translation>
         </message>
         <message>
-            <source>How long it is worn; without it exposure over time is not worked out.</source>
+            <source>How long it is worn. Without it, exposure over time is not calculated.</source>
             <translation>Wie lange es getragen wird; ohne sie wird die Belastung über der Zeit nicht berechnet.</translation>
         </message>
         <message>
@@ -2873,7 +2873,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Eine angespannte Muskelschicht hat den 2,4-fachen Modul einer entspannten (Einschätzung).</translation>
         </message>
         <message>
-            <source>each place by itself</source>
+            <source>each place on its own</source>
             <translation>jede Stelle für sich</translation>
         </message>
         <message>
@@ -3228,7 +3228,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Eine Stelle auf der Haut anfügen</translation>
         </message>
         <message>
-            <source>Goes to the picked spot, else beside the layout: click a spot on the body first. What a form brings by itself is not listed here.</source>
+            <source>Goes to the picked spot, else beside the layout: click a spot on the body first. Sites that the form brings are not listed here.</source>
             <translation>Kommt an die gewählte Stelle, sonst neben das Layout: zuerst eine Stelle am Körper anklicken. Was eine Form selbst mitbringt, steht hier nicht.</translation>
         </message>
         <message>
@@ -3615,7 +3615,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Von Brauen und Augen fernhalten.</translation>
         </message>
         <message>
-            <source>The way of the leg's blood back: nothing firm here, least of all with the knee bent.</source>
+            <source>The leg's blood returns here: nothing firm, least of all with the knee bent.</source>
             <translation>Der Weg des Beinbluts zurück: hier nichts Festes, am wenigsten bei gebeugtem Knie.</translation>
         </message>
         <message>
@@ -3623,7 +3623,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Enge Kanten hier machen den äußeren Oberschenkel taub.</translation>
         </message>
         <message>
-            <source>The way of the leg's blood back: no firm band here.</source>
+            <source>The leg's blood returns here: no firm band.</source>
             <translation>Der Weg des Beinbluts zurück: hier kein festes Band.</translation>
         </message>
         <message>
@@ -3735,7 +3735,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Nichts hält dieses Layout am Körper, und was es im Gebrauch hält, drückt auch: nehmen Sie ein Band oder einen geklebten Rand ins Layout auf, sonst gilt jede Schätzung als über den Grenzwerten.</translation>
         </message>
         <message>
-            <source>A flat plane under the body looks like a table and was measured with it. Drop it: wrapgauge body repair.</source>
+            <source>A flat plane under the body looks like a table and was measured with it. Drop it: step Body, or wrapgauge body repair.</source>
             <translation>Eine ebene Fläche unter dem Körper sieht wie ein Tisch aus und wurde mitgemessen. Entfernen Sie ihn: wrapgauge body repair.</translation>
         </message>
         <message>
@@ -5531,7 +5531,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Überlappendes Ende</translation>
         </message>
         <message>
-            <source>Beyond the closing line the layout goes on for %1, %2 times round the girth of %3 at station %4, and laps itself. This tail is left out: what lies under it is pressed harder than shown.</source>
+            <source>Beyond the closing line the layout goes on for %1, %2 times round the girth of %3 at station %4, and overlaps itself. This tail is left out: what lies under it is pressed harder than shown.</source>
             <translation>Jenseits der Schließlinie läuft das Layout noch %1 weiter, das %2-Fache des Umfangs von %3 an der Station %4, und liegt auf sich selbst. Dieses Ende ist weggelassen: Was darunter liegt, wird stärker gedrückt als gezeigt.</translation>
         </message>
         <message>
@@ -6443,7 +6443,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Die Mittellinie des Layouts läuft nur %1 Grad um den Körper, also können sich die Schließkanten nicht treffen; das Layout so drehen, dass x um die Gliedmaße läuft.</translation>
         </message>
         <message>
-            <source>Laid on, the layout laps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up to %4 layers, and how layers press on each other is not calculated; give it a closure, which leaves the overlapping tail out, or make it shorter round the body.</source>
+            <source>Laid on, the layout overlaps itself: round station %1, where the girth is %2, %3 cm2 of it lie in up to %4 layers, and how layers press on each other is not calculated; give it a closure, which leaves the overlapping tail out, or make it shorter round the body.</source>
             <translation>Aufgelegt überlappt sich das Layout selbst: um Station %1, wo der Umfang %2 ist, liegen %3 cm² davon in bis zu %4 Schichten, und wie Schichten aufeinander drücken, wird nicht berechnet; einen Verschluss geben, der das überlappende Ende weglässt, oder es um den Körper herum kürzen.</translation>
         </message>
         <message>
@@ -6731,7 +6731,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>eine Liste</translation>
         </message>
         <message>
-            <source>a text</source>
+            <source>text</source>
             <translation>ein Text</translation>
         </message>
         <message>
@@ -6803,7 +6803,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>%1, Zahl %2,</translation>
         </message>
         <message>
-            <source>%1 must be a text in quotes, not empty.</source>
+            <source>%1 must be text in quotes, not empty.</source>
             <translation>%1 muss ein Text in Anführungszeichen sein, nicht leer.</translation>
         </message>
         <message>
@@ -6979,11 +6979,11 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Einlass „%1“ wechselt unterwegs zwischen Druck, Volumen und eingedrückter Luft: bei einem bleiben.</translation>
         </message>
         <message>
-            <source>The shape that was found cannot be: %1 Nothing of it is shown; correct how it fits. %2</source>
+            <source>The shape that was found is impossible: %1 Nothing of it is shown; correct how it fits. %2</source>
             <translation>Die gefundene Form kann nicht sein: %1 Nichts davon wird gezeigt; den Sitz berichtigen. %2</translation>
         </message>
         <message>
-            <source>The shape that was found cannot be: %1 Nothing of it is shown; take a finer mesh, or sheets and a closing length that press less on each other.</source>
+            <source>The shape that was found is impossible: %1 Nothing of it is shown; take a finer mesh, or sheets and a closing length that press less on each other.</source>
             <translation>Die gefundene Form kann nicht sein: %1 Nichts davon wird gezeigt; ein feineres Netz nehmen oder Lagen und eine Schließlänge, die weniger aufeinander drücken.</translation>
         </message>
         <message>
@@ -6999,7 +6999,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>die Lagen liegen um %1 % der Dicke der dünneren ineinander.</translation>
         </message>
         <message>
-            <source>of %1 of air closed in at inlet '%2' there are %3.</source>
+            <source>of %1 of air closed in at inlet '%2' there is now %3.</source>
             <translation>von %1 an Einlass „%2“ eingeschlossener Luft sind %3 da.</translation>
         </message>
         <message>
@@ -7951,7 +7951,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>ein Bericht wird aus der endgültigen Schätzung geschrieben: zuerst diese machen.</translation>
         </message>
         <message>
-            <source>the estimate is older than the last change (%1): estimate again first.</source>
+            <source>the plan has changed since the estimate (%1): estimate again first.</source>
             <translation>die Schätzung ist älter als die letzte Änderung (%1): zuerst neu schätzen.</translation>
         </message>
         <message>
@@ -8199,6 +8199,46 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>In %1 ist kein Platz für Ergebnisse: Weniger als 8 MB lassen sich schreiben. Platz schaffen oder einen anderen Ordner nennen.</translation>
         </message>
         <message>
+            <source>The results were put into %1 one by one, not all at once: %2.</source>
+            <translation>Die Ergebnisse kamen einzeln nach %1, nicht alle auf einmal: %2.</translation>
+        </message>
+        <message>
+            <source>what else lies there cannot be brought along (%1)</source>
+            <translation>was sonst dort liegt, lässt sich nicht mitnehmen (%1)</translation>
+        </message>
+        <message>
+            <source>this disk or system cannot swap folders (%1)</source>
+            <translation>dieser Datenträger oder dieses System kann Ordner nicht tauschen (%1)</translation>
+        </message>
+        <message>
+            <source>%1 was edited after it was written: it is kept as %2.</source>
+            <translation>%1 wurde nach dem Schreiben bearbeitet und bleibt als %2 erhalten.</translation>
+        </message>
+        <message>
+            <source>Gone with the results that were replaced: %1, of `wrapgauge %2`.</source>
+            <translation>Mit den ersetzten Ergebnissen entfernt: %1, von `wrapgauge %2`.</translation>
+        </message>
+        <message>
+            <source>it also holds files that are not results</source>
+            <translation>dort liegen auch Dateien, die keine Ergebnisse sind</translation>
+        </message>
+        <message>
+            <source>the program was started in it</source>
+            <translation>das Programm wurde darin gestartet</translation>
+        </message>
+        <message>
+            <source>it belongs to another user</source>
+            <translation>er gehört einem anderen Benutzer</translation>
+        </message>
+        <message>
+            <source>nothing may be written beside it</source>
+            <translation>daneben darf nichts geschrieben werden</translation>
+        </message>
+        <message>
+            <source>it holds more than 1000 files</source>
+            <translation>er enthält mehr als 1000 Dateien</translation>
+        </message>
+        <message>
             <source>Cannot keep %1 as %2: %3.</source>
             <translation>%1 lässt sich nicht als %2 aufheben: %3.</translation>
         </message>
@@ -8323,7 +8363,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Diese Messwerte trennen „%1“ nicht von „%2“. Der Faktor der ersten Größe bleibt 1.</translation>
         </message>
         <message>
-            <source>These readings tell too little of the %1. Its factor stays at 1.</source>
+            <source>These readings say too little about the %1. Its factor stays at 1.</source>
             <translation>Diese Messwerte sagen zu wenig über diese Größe: %1. Ihr Faktor bleibt 1.</translation>
         </message>
         <message>
@@ -8339,23 +8379,23 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Ein Abstand von %1 unter der Platte lässt keinen Raum: Das leere Gerät ist %2 dick. Messen Sie vom Tisch bis zur Unterseite der Platte.</translation>
         </message>
         <message>
-            <source>%1 is stale: the layout has changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <source>%1 is stale: the layout has changed since; fit again (step Bench, or wrapgauge bench fit), or take it out of the plan.</source>
             <translation>%1 ist überholt: Das Layout hat sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
         </message>
         <message>
-            <source>%1 is stale: a silicone's or the tissue's row has changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <source>%1 is stale: a silicone's or the tissue's row has changed since; fit again (step Bench, or wrapgauge bench fit), or take it out of the plan.</source>
             <translation>%1 ist überholt: Die Zeile eines Silikons oder des Gewebes hat sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
         </message>
         <message>
-            <source>%1 is stale: its readings, '%2', cannot be read; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <source>%1 is stale: its readings, '%2', cannot be read; fit again (step Bench, or wrapgauge bench fit), or take it out of the plan.</source>
             <translation>%1 ist überholt: Ihre Messwerte, „%2“, lassen sich nicht lesen. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
         </message>
         <message>
-            <source>%1 is stale: its readings have changed since; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <source>%1 is stale: its readings have changed since; fit again (step Bench, or wrapgauge bench fit), or take it out of the plan.</source>
             <translation>%1 ist überholt: Ihre Messwerte haben sich seitdem geändert. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
         </message>
         <message>
-            <source>%1 is stale: another version of the program made it; run wrapgauge bench fit again, or take it out of the plan.</source>
+            <source>%1 is stale: another version of the program made it; fit again (step Bench, or wrapgauge bench fit), or take it out of the plan.</source>
             <translation>%1 ist überholt: Eine andere Version des Programms hat sie gemacht. Passen Sie neu an, oder nehmen Sie sie aus dem Plan.</translation>
         </message>
         <message>
@@ -8415,15 +8455,15 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Steifigkeit des Gewebes</translation>
         </message>
         <message>
-            <source>%1: not told; as the plan says.</source>
+            <source>%1: these readings do not tell; as in the plan.</source>
             <translation>%1: nicht bestimmt; wie im Plan.</translation>
         </message>
         <message>
-            <source>%1: times %2, 95 % band %3 to %4 (by drawing anew %5 to %6).</source>
+            <source>%1: times %2, 95 % band %3 to %4 (bootstrap %5 to %6).</source>
             <translation>%1: mal %2, 95-%-Band %3 bis %4 (durch Neuziehen %5 bis %6).</translation>
         </message>
         <message>
-            <source>%1: %2 thicker than drawn, 95 % band %3 to %4 (by drawing anew %5 to %6).</source>
+            <source>%1: %2 thicker than drawn, 95 % band %3 to %4 (bootstrap %5 to %6).</source>
             <translation>%1: %2 mehr als gezeichnet, 95-%-Band %3 bis %4 (durch Neuziehen %5 bis %6).</translation>
         </message>
         <message>
@@ -8447,15 +8487,15 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Nicht angegebene Standardfehler, wie üblich angenommen (Ermessen): %1.</translation>
         </message>
         <message>
-            <source>Seams are counted on for %1, by 1 peeled sample.</source>
+            <source>Seams are taken to hold %1, from 1 peeled sample.</source>
             <translation>Den Nähten werden %1 zugetraut, nach 1 geschälten Probe.</translation>
         </message>
         <message>
-            <source>Seams are counted on for %1, by the weakest of %2 peeled samples.</source>
+            <source>Seams are taken to hold %1, from the weakest of %2 peeled samples.</source>
             <translation>Den Nähten werden %1 zugetraut, nach der schwächsten von %2 geschälten Proben.</translation>
         </message>
         <message>
-            <source>The readings' remark: %1</source>
+            <source>Remark on the readings: %1</source>
             <translation>Bemerkung zu den Messwerten: %1</translation>
         </message>
         <message>
@@ -8771,7 +8811,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Ein Anführungszeichen, das in Zeile %1 von %2 beginnt, endet nie: schließen.</translation>
         </message>
         <message>
-            <source>%1 has more than %2 %3, which one study does not take: split the list.</source>
+            <source>%1 has more than %2 %3, the most that one study takes: split the list.</source>
             <translation>%1 hat mehr als %2 Zeilen (%3), so viele nimmt eine Studie nicht: die Liste teilen.</translation>
         </message>
         <message>
@@ -8870,7 +8910,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>wie Form oder Datei sagt</translation>
         </message>
         <message>
-            <source>A test solid says nothing, nor does a scan.</source>
+            <source>A test solid does not say, nor does a scan.</source>
             <translation>Ein einfacher Körper sagt nichts, ein Scan auch nicht.</translation>
         </message>
         <message>
@@ -8906,7 +8946,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>wie die Datei sagt</translation>
         </message>
         <message>
-            <source>A scan says nothing; a label beside it may.</source>
+            <source>A scan does not say; a label file beside it may.</source>
             <translation>Ein Scan sagt nichts, ein Beiblatt neben ihm vielleicht.</translation>
         </message>
         <message>
@@ -8961,7 +9001,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Fachperson nennen</translation>
         </message>
         <message>
-            <source>Take the clinician back</source>
+            <source>Remove the clinician</source>
             <translation>Fachperson zurücknehmen</translation>
         </message>
     </context>
@@ -9619,12 +9659,12 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Innerhalb der Grenzwerte</translation>
         </message>
         <message>
-            <source>Better, not enough</source>
+            <source>Better, but not enough</source>
             <translation>Besser, reicht nicht</translation>
         </message>
         <message>
-            <source>Nothing predicted exceeds the limits used, so no change was looked for. That is no proof that nothing is harmed.</source>
-            <translation>Nichts Vorhergesagtes überschreitet die verwendeten Grenzwerte, deshalb wurde keine Änderung gesucht. Das beweist nicht, dass nichts Schaden nimmt.</translation>
+            <source>Nothing predicted exceeds the limits used, so no change was looked for. This is not approval to wear the device.</source>
+            <translation>Keine Vorhersage überschreitet die verwendeten Grenzen, also wurde keine Änderung gesucht. Das ist keine Freigabe, das Gerät zu tragen.</translation>
         </message>
         <message>
             <source>No single change that was tried brings the plan within its limits. Make one that helps, then look again.</source>
@@ -9647,7 +9687,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>machen anderes schlechter</translation>
         </message>
         <message>
-            <source>hardly of help</source>
+            <source>of little help</source>
             <translation>helfen kaum</translation>
         </message>
         <message>
@@ -9697,11 +9737,11 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Was ändern?</translation>
         </message>
         <message>
-            <source>Being looked for; Cancel is below.</source>
+            <source>Looking for changes. Cancel is below.</source>
             <translation>Wird gesucht; Abbrechen steht unten.</translation>
         </message>
         <message>
-            <source>Found for the plan as it was. Undo takes the last change back; to go on, find anew.</source>
+            <source>Found for the plan as it was before. Undo takes the last change back; to go on, look again.</source>
             <translation>Gefunden für den Plan, wie er vorher war. Rückgängig nimmt die letzte Änderung zurück; um weiterzugehen, neu suchen.</translation>
         </message>
     </context>
@@ -10095,7 +10135,7 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>vorhergesagt</translation>
         </message>
         <message>
-            <source>Readings of your own device make the numbers yours. Without them each prediction is taken times the model's usual factor.</source>
+            <source>Readings from your own device calibrate the model to it. Without them, predictions are multiplied by the model's usual factor.</source>
             <translation>Messwerte Ihres eigenen Geräts machen die Zahlen zu Ihren. Ohne sie wird jede Vorhersage mit dem üblichen Faktor des Modells genommen.</translation>
         </message>
         <message>

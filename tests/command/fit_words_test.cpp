@@ -125,7 +125,7 @@ TEST_F(FitWords, ALayoutWoundRoundTwiceIsRefused) {
 }
 
 TEST_F(FitWords, ALayoutWithoutClosureThatLapsItselfIsRefused) {
-  both_refuse("lap", "the layout laps itself: round station 100.0 mm, where the girth is 250.0 mm");
+  both_refuse("lap", "the layout overlaps itself: round station 100.0 mm, where the girth is 250.0 mm");
 }
 
 TEST_F(FitWords, ALayoutPointOffTheLayoutIsRefusedWithHowFarOff) {

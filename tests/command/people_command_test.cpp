@@ -66,6 +66,7 @@ TEST_F(PeopleCommands, BadListsAreRefusedInOneSentence) {
   expect_refused_list("id;sex;girth_forearm\na;male;275\n", "semicolons");
   expect_refused_list("id,sex,girth_forearm\na,male,275\na,male,280\n",
                       "the id 'a' stands in line 2 already");
+  expect_refused_list("id,sex,girth_forearm\n\x02,male,275\n", "Line 2 of list.csv: the person has no id");
   expect_refused_list("sex,girth_forearm\nmale,275\n", "no column 'id'");
   expect_refused_list("id,sex,shoe\na,male,43\n", "a column 'shoe' that is no measure here");
   expect_refused_list("id,sex,forearm,girth_forearm\na,male,270,275\n", "girth_forearm in two columns");

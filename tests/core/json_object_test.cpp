@@ -62,11 +62,8 @@ TEST(JsonObject, SaysWhichKeyIsMissingOrOfTheWrongKind) {
     return object.finish().value_or(Problem{}).message;
   };
   EXPECT_EQ(message([](JsonObject& o) { o.number("z", {0, 1, ""}); }), "f: \"z\" is missing.");
-  EXPECT_EQ(message([](JsonObject& o) {
-              o.number("a", {0, 1, ""});
-            }),
-            "f: a must be a number and is a text.");
-  EXPECT_EQ(message([](JsonObject& o) { o.text("b"); }), "f: b must be a text in quotes, not empty.");
+  EXPECT_EQ(message([](JsonObject& o) { o.number("a", {0, 1, ""}); }), "f: a must be a number and is text.");
+  EXPECT_EQ(message([](JsonObject& o) { o.text("b"); }), "f: b must be text in quotes, not empty.");
   EXPECT_EQ(message([](JsonObject& o) {
               o.numbers("c", 3, {0, 9, ""});
             }),

@@ -59,7 +59,7 @@ class ResultFolderTest : public testing::Test {
     if (!opened) return {"PROBLEM: " + opened.problem().message};
     ResultFolder place = std::move(opened).value();
     if (auto written = place.write(parts); !written) return {"PROBLEM: " + written.problem().message};
-    return place.said();
+    return english(place.said());
   }
   std::vector<std::string> write(const std::string& plan) const { return write(plan, {part(plan)}); }
   void put(const std::string& name, const std::string& bytes) const {

@@ -192,7 +192,7 @@ TEST(PlanFromJson, NamesThePlaceAndWhatToDo) {
     EXPECT_NE(message(plan).find(part), std::string::npos) << message(plan);
   };
   expect("/wrapgauge-plan", 2, "wrapgauge-plan must be 1");
-  expect("/name", "", "name must be a text");
+  expect("/name", "", "name must be text");
   expect("/colour", 1, "the key \"colour\" is not known");
   expect("/body/colour", 1, "p.json, body: the key \"colour\" is not known");
   expect("/body/form", "forearm", "body: give either a file or a form");

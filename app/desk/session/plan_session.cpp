@@ -388,7 +388,7 @@ Result<PlanSession::NoteInputs> PlanSession::note_inputs() const {
   if (!now_.solved || now_.solved->fineness != Fineness::kStandard)
     return bad_input(Phrase::worded("a note is written from the final estimate: make that first."));
   if (!now_.stale.empty())
-    return bad_input(Phrase::worded("the estimate is older than the last change (%1): estimate again first.",
+    return bad_input(Phrase::worded("the plan has changed since the estimate (%1): estimate again first.",
                                     {name_of(parts_words(now_.stale).toStdString())}));
   if (!now_.saved || now_.modified)
     return bad_input(Phrase::worded("a note names the plan file it was made from: save the plan first."));

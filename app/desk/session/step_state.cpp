@@ -112,7 +112,7 @@ StepState note_state(const SessionState& in) {
     return needs(Words::tr("needs the final estimate"));
   const Summary& summary = *in.solved->summary;
   if (summary.limit_point)
-    return needs(Words::tr("needs an inflation that is reached"), {text(*summary.limit_point)});
+    return needs(Words::tr("needs an inflation that can be reached"), {text(*summary.limit_point)});
   if (summary.part && !is_worn(*summary.part)) return needs(Words::tr("needs a part that is worn"));
   return ready();
 }

@@ -192,7 +192,7 @@ std::optional<QRectF> BodyOverlay::draw_words_below(QPainter& painter, const Leg
                                                     const QRectF& scale) const {
   const auto step = air_line(*scene_);
   if (!step) return std::nullopt;
-  const QString words = tr("a line each %1 mm of air").arg(*step / mm);
+  const QString words = tr("one line for every %1 mm of air").arg(*step / mm);
   const QSizeF size = plate_size(words, QFontMetricsF(look.font));
   const QPointF centre(scale.right() + 8.0 + 0.5 * size.width(), scale.center().y());
   return draw_plate(painter, centre, words, look);

@@ -114,7 +114,7 @@ ChamberTableModel::Cell ChamberTableModel::cell(const ChamberFigures& figures, i
       if (!finding || finding->share_of_limit <= 0.0) return alone(QStringLiteral("–"));
       return with_unit(wrapgauge::text(percent_beside(said_share(*finding))).chopped(2), " %");
     default:
-      const QString sentence = finding ? finding_words(*finding) : tr("nothing to say");
+      const QString sentence = finding ? finding_words(*finding) : tr("no finding");
       return {short_findings_ ? short_words(finding) : sentence, sentence};
   }
 }

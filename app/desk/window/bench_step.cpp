@@ -296,8 +296,8 @@ void BenchStep::show_agreement() {
 void BenchStep::show_calibration(const SessionState& now) {
   const StepState state = step_state(PlanStep::kBench, now);
   QString words =
-      tr("Readings of your own device make the numbers yours. Without them each prediction is "
-         "taken times the model's usual factor.");
+      tr("Readings from your own device calibrate the model to it. Without them, predictions are multiplied "
+         "by the model's usual factor.");
   if (now.check && now.check->calibration_problem) words = state.findings.join(QChar('\n'));
   if (now.check && now.check->job)
     if (const auto& calibration = now.check->job->resources.limits.calibration)

@@ -127,8 +127,9 @@ void BodyStep::fill_file_page() {
   std::vector<ChoiceEntry> units{{tr("unit guessed from size"), QString()}};
   for (const char* unit : {"mm", "cm", "m", "in"})
     units.push_back({QString::fromLatin1(unit), QString::fromLatin1(unit)});
-  const auto axes = direction_entries(tr("long axis found by itself"), tr("long axis along %1 of the file"),
-                                      tr("From hand or foot to trunk."), tr("long axis as the plan says"));
+  const auto axes =
+      direction_entries(tr("long axis found automatically"), tr("long axis along %1 of the file"),
+                        tr("From hand or foot to trunk."), tr("long axis as the plan says"));
   const auto fronts = direction_entries(tr("front not given"), tr("front along %1 of the file"),
                                         tr("Where the person's front faces."), tr("front as the plan says"));
   Choice* unit = of_file_.choice_by(

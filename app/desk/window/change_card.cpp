@@ -55,7 +55,7 @@ QString mesh_words(const Advice& advice, const TriedChange& change) {
 }
 
 QString label_of(ChangeFate fate) {
-  return fate == ChangeFate::kAdvised ? Words::tr("Within the limits") : Words::tr("Better, not enough");
+  return fate == ChangeFate::kAdvised ? Words::tr("Within the limits") : Words::tr("Better, but not enough");
 }
 
 int count_of(const Advice& advice, ChangeFate fate) {
@@ -96,8 +96,8 @@ FindingCard card_of(const Advice& advice, const TriedChange& change) {
 QString advice_verdict(const Advice& advice) {
   if (advice.plan.within)
     return Words::tr(
-        "Nothing predicted exceeds the limits used, so no change was looked for. That is no "
-        "proof that nothing is harmed.");
+        "Nothing predicted exceeds the limits used, so no change was looked for. This is not approval to "
+        "wear the device.");
   const int advised = count_of(advice, ChangeFate::kAdvised);
   if (advised == 0)
     return Words::tr(
@@ -117,7 +117,7 @@ QString rest_of_advice(const Advice& advice) {
   const std::pair<ChangeFate, QString> fates[] = {
       {ChangeFate::kNotSolved, Words::tr("within the limits on the preview's mesh only")},
       {ChangeFate::kWorse, Words::tr("making something else worse")},
-      {ChangeFate::kNoHelp, Words::tr("hardly of help")},
+      {ChangeFate::kNoHelp, Words::tr("of little help")},
       {ChangeFate::kNoAnswer, Words::tr("without an answer")},
       {ChangeFate::kLeftOut, Words::tr("not possible here")}};
   QStringList words;

@@ -109,12 +109,12 @@ void ChangePanel::show_state(const SessionState& now, const SessionState&) {
   make_->setEnabled(of_this_plan && list_->currentRow() >= 0);
   find_->setEnabled(now.can_be_solved() && !is_searching(now));
   if (is_searching(now))
-    verdict_->setText(tr("Being looked for; Cancel is below."));
+    verdict_->setText(tr("Looking for changes. Cancel is below."));
   else if (!now.newest_advice.advice)
     verdict_->setText(words_before());
   else if (!of_this_plan)
     verdict_->setText(
-        tr("Found for the plan as it was. Undo takes the last change back; to go on, find anew."));
+        tr("Found for the plan as it was before. Undo takes the last change back; to go on, look again."));
   else
     verdict_->setText(advice_verdict(*now.advice()));
 }

@@ -86,7 +86,7 @@ void add_mend_rows(FieldForm<Steps>& rows) {
   add_step<CutLimb>(rows, MendWords::tr("Keep from, to"), {0.0 * mm, 300.0 * mm});
   place_below(rows, {add_number(rows, MendWords::tr("Keep from"), kInMm, stations, &CutLimb::from),
                      add_number(rows, MendWords::tr("Keep to"), kInMm, stations, &CutLimb::to)});
-  add_step<MirrorLimb>(rows, MendWords::tr("Make left right"));
+  add_step<MirrorLimb>(rows, MendWords::tr("Mirror left and right"));
   add_step<Decimate>(rows, MendWords::tr("Even triangles of"));
   place_below(rows, {add_number(rows, MendWords::tr("Edge of the triangles"), kInMm, {1.0, 20.0, 1, 0.5},
                                 &Decimate::edge)});

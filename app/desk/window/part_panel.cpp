@@ -25,7 +25,7 @@ QString title_of(BodyPart part) {
 
 std::vector<ChoiceEntry> entries() {
   std::vector<ChoiceEntry> entries{{PartPanel::tr("as the form or file says"), -1,
-                                    PartPanel::tr("A test solid says nothing, nor does a scan.")}};
+                                    PartPanel::tr("A test solid does not say, nor does a scan.")}};
   for (const BodyPart part : kBodyParts)
     if (!is_refused(part)) entries.push_back({title_of(part), static_cast<int>(part)});
   return entries;
@@ -59,7 +59,7 @@ PartPanel::PartPanel(PlanSession& session, QWidget* parent)
 void PartPanel::add_side() {
   rows_.choice_by(
       FieldText(tr("Side"), tr("Side of the person"), tr("Which arm or leg it is."), "side"),
-      {{tr("as the file says"), QString(), tr("A scan says nothing; a label beside it may.")},
+      {{tr("as the file says"), QString(), tr("A scan does not say; a label file beside it may.")},
        {tr("right"), QStringLiteral("right")},
        {tr("left"), QStringLiteral("left")}},
       [this](const Plan& plan) {

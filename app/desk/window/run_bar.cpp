@@ -68,7 +68,7 @@ RunBar::RunBar(PlanSession& session, QWidget* parent)
   progress_->setRange(0, 100);
   progress_->setFixedWidth(140);
   progress_->setAccessibleName(tr("How far the estimate is"));
-  cancel_->setAccessibleName(tr("Cancel what is being worked out"));
+  cancel_->setAccessibleName(tr("Cancel the calculation"));
   cancel_->setObjectName(QStringLiteral("cancel"));
   connect(cancel_, &QPushButton::clicked, &session, &PlanSession::cancel);
   connect(&session, &PlanSession::changed, this,

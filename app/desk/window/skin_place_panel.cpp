@@ -35,8 +35,8 @@ QPushButton* SkinPlacePanel::add_button() {
   auto* add = new QPushButton(tr("Add"), this);
   add->setAccessibleName(tr("Add a place on the skin"));
   add->setToolTip(
-      tr("Goes to the picked spot, else beside the layout: click a spot on the body first. What "
-         "a form brings by itself is not listed here."));
+      tr("Goes to the picked spot, else beside the layout: click a spot on the body first. Sites that the "
+         "form brings are not listed here."));
   auto* menu = new QMenu(add);
   const std::pair<QString, NewSkinPlace> all[] = {
       {tr("Bone, nerve, vessel or tendon under the skin"), NewSkinPlace::kBonySite},

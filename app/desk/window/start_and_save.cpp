@@ -4,6 +4,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QProgressDialog>
+#include <QStringList>
 
 #include "app/desk/session/verdict_line.hpp"
 #include "app/desk/views/filling_frames.hpp"
@@ -16,6 +17,7 @@
 #include "app/desk/window/print_page.hpp"
 #include "app/desk/window/recent_plans.hpp"
 #include "app/desk/window/view_area.hpp"
+#include "app/desk/words/phrase_text.hpp"
 #include "app/job/results.hpp"
 
 namespace wrapgauge {
@@ -58,7 +60,9 @@ void MainWindow::save_results() {
   if (folder.isEmpty()) return;
   const auto written = write_results(*solved->estimate, *solved->summary, folder.toStdString());
   if (!written) return say(written.problem());
-  message_->say_news(tr("Results were written to %1.").arg(folder));
+  QStringList news{tr("Results were written to %1.").arg(folder)};
+  for (const Phrase& sentence : *written) news.push_back(text(sentence));
+  message_->say_news(news.join(QChar(' ')));
 }
 
 // Whether there is a filling to save, and it is said where there is none.

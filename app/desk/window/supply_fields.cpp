@@ -35,7 +35,7 @@ void add_whole(FieldForm<Plan>& rows, const FieldText& text, const FieldUnit<One
 void add_session(FieldForm<Plan>& rows) {
   const FieldText length(
       SupplyWords::tr("Session"), {},
-      SupplyWords::tr("How long it is worn; without it exposure over time is not worked out."));
+      SupplyWords::tr("How long it is worn. Without it, exposure over time is not calculated."));
   const FieldText hold(
       SupplyWords::tr("Hold"), {},
       SupplyWords::tr(

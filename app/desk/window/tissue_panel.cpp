@@ -116,7 +116,7 @@ void TissuePanel::add_fine_settings() {
   const FieldText friction(tr("Friction"), tr("Friction of skin on silicone"),
                            tr("Coulomb coefficient; 0.5 unless you measured it (judgement)."));
   fine_rows_.choice(FieldText(tr("Gives way"), tr("How tissue gives way"), {}, "tissue model"),
-                    {{tr("each place by itself"), int(TissueModel::kFoundation),
+                    {{tr("each place on its own"), int(TissueModel::kFoundation),
                       tr("Elastic foundation: a place sinks under its own pressure only.")},
                      {tr("together with its surroundings"), int(TissueModel::kCoupled),
                       tr("Coupled layer: a pressed place lowers its surroundings too; takes longer.")}},

@@ -58,7 +58,7 @@ ClearancePanel::ClearancePanel(PlanSession& session, QWidget* parent)
     this->session().edit(tr("Name the clinician"), std::move(changed).value());
   });
   connect(words_, &SignedWords::takenBack, this,
-          [this] { change(tr("Take the clinician back"), {}, [](Plan& plan) { plan.cleared_by.reset(); }); });
+          [this] { change(tr("Remove the clinician"), {}, [](Plan& plan) { plan.cleared_by.reset(); }); });
 }
 
 void ClearancePanel::show_state(const SessionState& now, const SessionState&) {
