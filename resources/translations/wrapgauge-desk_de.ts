@@ -2767,6 +2767,18 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>Zunahme der Schließlänge je Millimeter nach proximal.</translation>
         </message>
         <message>
+            <source>Bend</source>
+            <translation>Knick</translation>
+        </message>
+        <message>
+            <source>Bend of the closing lines</source>
+            <translation>Knick der Schließlinien</translation>
+        </message>
+        <message>
+            <source>For a limb that bulges: below half height the closing length grows by so much more for each millimetre, above it by so much less. 0: straight.</source>
+            <translation>Für eine bauchige Gliedmaße: Unter halber Höhe wächst die Schließlänge je Millimeter um so viel mehr, darüber um so viel weniger. 0: gerade.</translation>
+        </message>
+        <message>
             <source>From x</source>
             <translation>Von x</translation>
         </message>

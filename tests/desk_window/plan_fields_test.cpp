@@ -140,6 +140,21 @@ TEST_F(DemoFieldsTest, FineSettingsAreShutUntilTheyAreAskedFor) {
   EXPECT_EQ(plan().friction, 0.4);
 }
 
+TEST_F(DemoFieldsTest, ClosingLinesSlantAndBendByNumber) {
+  window_.column().open_step(PlanStep::kWear);
+  const auto closure = [this] { return plan().layout.closure.value_or(Closure{}); };
+  const double taper = closure().taper;
+  hand::type(window_, QStringLiteral("Taper of the closing lines"), QStringLiteral("0.12"));
+  EXPECT_NEAR(closure().taper, 0.12, 1e-12);
+  hand::type(window_, QStringLiteral("Bend of the closing lines"), QStringLiteral("0.05"));
+  EXPECT_NEAR(closure().bend, 0.05, 1e-12);
+  picture(QStringLiteral("fields-closing-lines"));
+  undo();
+  undo();
+  EXPECT_EQ(closure().bend, 0.0);
+  EXPECT_EQ(closure().taper, taper);
+}
+
 TEST_F(DemoFieldsTest, PrestretchOfEachSheetIsTypedInPercent) {
   open(PlanStep::kLayout);
   const Layout before = plan().layout;

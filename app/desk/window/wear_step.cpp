@@ -151,6 +151,10 @@ void WearStep::add_closing() {
   const FieldText from_x(tr("From x"), tr("First closing line at x"));
   const FieldText taper(tr("Taper"), tr("Taper of the closing lines"),
                         tr("Growth of the closing length for each millimetre towards proximal."));
+  const FieldText bend(
+      tr("Bend"), tr("Bend of the closing lines"),
+      tr("For a limb that bulges: below half height the closing length grows by so much more for "
+         "each millimetre, above it by so much less. 0: straight."));
   const FieldUnit<double> mm_a_mm{"mm/mm", 1.0};
   closing_.number(stretch, kInPercent, {-50.0, 200.0, 1, 0.5}, [](auto& layout) {
     return layout.closure && layout.closure->stretch ? &*layout.closure->stretch : nullptr;
@@ -162,6 +166,8 @@ void WearStep::add_closing() {
                   [](auto& layout) { return layout.closure ? &layout.closure->from_x_m : nullptr; });
   closing_.number(taper, mm_a_mm, {-2.0, 2.0, 3, 0.01},
                   [](auto& layout) { return layout.closure ? &layout.closure->taper : nullptr; });
+  closing_.number(bend, mm_a_mm, {-2.0, 2.0, 3, 0.01},
+                  [](auto& layout) { return layout.closure ? &layout.closure->bend : nullptr; });
 }
 
 // Where the plan puts it, or what that is in station and angle.
