@@ -65,6 +65,16 @@ TEST(DrawingFaults, AShapeThatAClipPathCutsIsNamed) {
   EXPECT_NE(drawing.left_out[0].why.find("clipped away"), std::string::npos);
 }
 
+TEST(DrawingFaults, AShapeThatTheFrameOfAnInnerPageCutsIsNamed) {
+  const Drawing drawing = test::drawing_of("inner_page.svg");
+  EXPECT_EQ(shape_of(drawing, "whole").fault, "");
+  EXPECT_EQ(shape_of(drawing, "beyond").fault, "");
+  EXPECT_NE(shape_of(drawing, "cut").fault.find("is cut by the frame of the inner page 'window'"),
+            std::string::npos);
+  ASSERT_EQ(drawing.left_out.size(), 1u);
+  EXPECT_NE(drawing.left_out[0].why.find("clipped away by the frame"), std::string::npos);
+}
+
 TEST(DrawingFaults, LabelsOfAnEditorAndNumberedIdsAreParts) {
   const Drawing drawing = test::drawing_of("labels.svg");
   const auto layout = layout_from_drawing(drawing, test::two_sheets());

@@ -87,6 +87,20 @@ SvgClips svg_clips_of(pugi::xml_node node, const SvgStyle& style, const SvgDocum
   return clips;
 }
 
+std::shared_ptr<const SvgClip> svg_page_clip(pugi::xml_node node, const SvgStyle& style,
+                                             const Geom::Rect& frame, const Geom::Affine& to_m) {
+  const std::string overflow = svg_own(node, style, "overflow");
+  if (overflow == "visible" || overflow == "auto") return nullptr;
+  Polygon corners;
+  for (unsigned k = 0; k < 4; ++k) {
+    const Geom::Point corner = frame.corner(k) * to_m;
+    corners.emplace_back(corner.x(), corner.y());
+  }
+  const std::string id = svg_trimmed(node.attribute("id").value());
+  return std::make_shared<SvgClip>(
+      SvgClip{"the frame of the inner page" + (id.empty() ? "" : " '" + id + "'"), {corners}, true});
+}
+
 SvgSeen seen_through(const SvgClip& clip, const DrawnShape& shape) {
   if (!clip.whole || shape.paths.empty()) return SvgSeen::kInPart;
   bool nothing = true, all = true;

@@ -143,6 +143,7 @@ std::optional<SvgPage> svg_inner_page(pugi::xml_node node, pugi::xml_node sized,
   SvgPage page;
   page.to_m = Geom::Affine(1, 0, 0, 1, *x, *y);
   page.viewport = {*width, *height};
+  page.frame = Geom::Rect::from_xywh(*x, *y, *width, *height);
   if (!said(node, "viewBox")) return page;
   const auto view = view_box(node);
   if (!view) return std::nullopt;

@@ -1,6 +1,8 @@
 #pragma once
 // How large an SVG page is, and how its coordinates become metres.
 
+#include <2geom/rect.h>
+
 #include "model/core/quantity.hpp"
 #include "model/core/result.hpp"
 #include "model/io/readers/svg_shape.hpp"
@@ -11,7 +13,8 @@ namespace wrapgauge {
 struct SvgPage {
   Geom::Affine to_m;  // user units of its children to metres (a page), or to the user units outside (inner)
   SvgViewport viewport;
-  DrawnNote note;  // on the size
+  DrawnNote note;      // on the size
+  Geom::Rect frame{};  // of an inner page, in the user units outside: what lies beyond it is not drawn
 };
 
 // The outermost svg, with its width and height as attributes or in its style="". A page without a size in the

@@ -255,6 +255,8 @@ class SvgWalk {
   void inner_page(pugi::xml_node node, pugi::xml_node sized, Scene& scene) {
     const auto inner = svg_inner_page(node, sized, scene.viewport);
     if (!inner) return leave_out(node, "has a viewBox or a size that makes no sense");
+    if (auto clip = svg_page_clip(node, scene.style, inner->frame, scene.to_m))
+      scene.clips.push_back(std::move(clip));
     scene.to_m = inner->to_m * scene.to_m;
     scene.viewport = inner->viewport;
     children(node, scene);
