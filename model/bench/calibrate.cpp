@@ -128,7 +128,7 @@ Result<BenchResult> calibrate(const BenchJob& job, const Readings& readings, Pro
   out.factors = result.fit.factors;
   if (!read_on_person(readings.rows) && is_worn(*part)) out.factors.tissue = 1.0;
   out.model_factor = result.model_factor.factor;
-  out.model_factor_why = result.model_factor.why;
+  out.model_factor_why = english(result.model_factor.why);
   out.seams = seam_hold(readings.rows);
   out.part = readings.part;
   out.posture = readings.posture;

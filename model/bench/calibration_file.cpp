@@ -44,15 +44,11 @@ Json readings_json(const BenchResult& result) {
 }
 
 Json factor_json(const ModelFactor& factor) {
-  return {{"factor", factor.factor},
-          {"from_readings", factor.from_readings},
-          {"contact", factor.contact},
-          {"chambers", factor.chambers},
-          {"levels", factor.levels},
-          {"middle_ratio", factor.middle},
-          {"tolerance_bound", factor.bound},
-          {"highest_ratio", factor.highest},
-          {"why", factor.why}};
+  return {{"factor", factor.factor},         {"from_readings", factor.from_readings},
+          {"contact", factor.contact},       {"chambers", factor.chambers},
+          {"levels", factor.levels},         {"middle_ratio", factor.middle},
+          {"tolerance_bound", factor.bound}, {"highest_ratio", factor.highest},
+          {"why", english(factor.why)}};
 }
 
 // The part of the file that a plan needs; the rest is for people.

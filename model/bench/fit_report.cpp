@@ -103,7 +103,7 @@ NoteTable readings_table(const BenchResult& result) {
 }  // namespace
 
 std::vector<Phrase> fit_words(const BenchResult& result) {
-  std::vector<Phrase> words{name_of(result.model_factor.why)};
+  std::vector<Phrase> words{result.model_factor.why};
   if (!result.readings.remark.empty())
     words.push_back(Phrase::worded("Remark on the readings: %1", {name_of(result.readings.remark)}));
   for (const FittedParameter& one : result.fit.parameters) words.push_back(parameter_sentence(one));
@@ -135,7 +135,7 @@ Note fit_note(const BenchResult& result, const std::string& plan) {
   Note note{plan + ": fit to bench readings", result.readings.date, {}};
   NoteBox box{{"Calibrated: predictions are multiplied by " +
                number_text(result.calibration.model_factor, 3) + " before they are held against a limit."}};
-  box.lines.push_back(result.model_factor.why);
+  box.lines.push_back(english(result.model_factor.why));
   if (!result.readings.remark.empty()) box.lines.push_back(result.readings.remark);
   note.blocks.push_back(box);
   note.blocks.push_back(NoteText{"Fitted on " + std::to_string(result.fit.readings.size()) + " of " +

@@ -45,35 +45,38 @@ ContactRatios contact_ratios(const std::vector<Reading>& rows, const BenchFit& f
   return all;
 }
 
-std::string too_few(const ModelFactor& factor, bool same_part) {
-  if (factor.contact == 0) return "no contact was read";
-  if (!same_part) return "contact was read on another part of a body";
-  return std::to_string(factor.contact) + " contact readings over " + std::to_string(factor.chambers) +
-         " chambers and " + std::to_string(factor.levels) + " levels were made, and it takes " +
-         std::to_string(kFewestContact) + " over " + std::to_string(kFewestChambers) + " and " +
-         std::to_string(kFewestLevels);
+Phrase too_few(const ModelFactor& factor, bool same_part) {
+  if (factor.contact == 0) return Phrase::worded("no contact was read");
+  if (!same_part) return Phrase::worded("contact was read on another part of a body");
+  return Phrase::worded(
+      "%1 contact readings over %2 chambers and %3 levels were made, and it takes %4 over %5 and %6",
+      {figures_of(factor.contact), figures_of(factor.chambers), figures_of(factor.levels),
+       figures_of(kFewestContact), figures_of(kFewestChambers), figures_of(kFewestLevels)});
 }
 
-std::string usual_why(const ModelFactor& factor, bool same_part) {
-  const std::string few = too_few(factor, same_part);
+Phrase usual_why(const ModelFactor& factor, bool same_part) {
+  const Phrase few = too_few(factor, same_part);
   if (factor.factor > kUncalibratedFactor)
-    return "The factor goes up to " + number_text(factor.factor, 3) +
-           ": a contact reading, its sensor's error counted, lies that far above its prediction (" + few +
-           ").";
-  return "The factor stays at " + number_text(kUncalibratedFactor) + ": " + few + ".";
+    return Phrase::worded(
+        "The factor goes up to %1: a contact reading, its sensor's error counted, lies that far above its "
+        "prediction (%2).",
+        {figures_of(number_text(factor.factor, 3)), few});
+  return Phrase::worded("The factor stays at %1: %2.", {figures_of(number_text(kUncalibratedFactor)), few});
 }
 
-std::string read_why(const ModelFactor& factor) {
-  const std::string what = std::to_string(factor.contact) + " contact readings over " +
-                           std::to_string(factor.chambers) + " chambers and " +
-                           std::to_string(factor.levels) + " levels";
+Phrase read_why(const ModelFactor& factor) {
+  const Phrase contact = figures_of(factor.contact), chambers = figures_of(factor.chambers),
+               levels = figures_of(factor.levels);
   if (factor.factor <= kLeastModelFactor)
-    return "The factor is " + number_text(kLeastModelFactor, 3) + ", the lowest that is taken: " + what +
-           " ask for " + number_text(std::max(factor.bound, factor.highest), 3) + ".";
-  return "The factor is " + number_text(factor.factor, 3) +
-         ": 95 in 100 places are read below that many "
-         "times their prediction, with 95 % confidence, by " +
-         what + ".";
+    return Phrase::worded(
+        "The factor is %1, the lowest that is taken: %2 contact readings over %3 chambers and %4 levels ask "
+        "for %5.",
+        {figures_of(number_text(kLeastModelFactor, 3)), contact, chambers, levels,
+         figures_of(number_text(std::max(factor.bound, factor.highest), 3))});
+  return Phrase::worded(
+      "The factor is %1: 95 in 100 places are read below that many times their prediction, with 95 % "
+      "confidence, by %2 contact readings over %3 chambers and %4 levels.",
+      {figures_of(number_text(factor.factor, 3)), contact, chambers, levels});
 }
 
 // Rounded to a hundredth, away from the lax side.

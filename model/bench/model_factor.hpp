@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "model/bench/bench_fit.hpp"
+#include "model/core/phrase.hpp"
 #include "model/layout/layout.hpp"
 
 namespace wrapgauge {
@@ -20,7 +21,7 @@ struct ModelFactor {
   double middle = 1.0;   // read over fitted, geometric mean
   double bound = 0.0;    // upper 95 % tolerance bound, the sensor's error included; 0: too few
   double highest = 0.0;  // of a single reading, its sensor's error included
-  std::string why;       // one sentence
+  Phrase why;            // one sentence
 };
 
 // Upper bound that holds 95 % of ratios with 95 % confidence (ISO 16269-6, one-sided tolerance interval of a

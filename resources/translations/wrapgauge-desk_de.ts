@@ -8211,6 +8211,34 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
             <translation>In %1 ist kein Platz für Ergebnisse: Weniger als 8 MB lassen sich schreiben. Platz schaffen oder einen anderen Ordner nennen.</translation>
         </message>
         <message>
+            <source>no contact was read</source>
+            <translation>es wurde kein Kontakt gemessen</translation>
+        </message>
+        <message>
+            <source>contact was read on another part of a body</source>
+            <translation>Kontakt wurde an einem anderen Körperteil gemessen</translation>
+        </message>
+        <message>
+            <source>%1 contact readings over %2 chambers and %3 levels were made, and it takes %4 over %5 and %6</source>
+            <translation>%1 Kontaktmessungen über %2 Kammern und %3 Stufen liegen vor, nötig sind %4 über %5 und %6</translation>
+        </message>
+        <message>
+            <source>The factor goes up to %1: a contact reading, its sensor&apos;s error counted, lies that far above its prediction (%2).</source>
+            <translation>Der Faktor steigt auf %1: Eine Kontaktmessung liegt, den Fehler ihres Sensors mitgerechnet, so weit über ihrer Vorhersage (%2).</translation>
+        </message>
+        <message>
+            <source>The factor stays at %1: %2.</source>
+            <translation>Der Faktor bleibt bei %1: %2.</translation>
+        </message>
+        <message>
+            <source>The factor is %1, the lowest that is taken: %2 contact readings over %3 chambers and %4 levels ask for %5.</source>
+            <translation>Der Faktor ist %1, der niedrigste, der genommen wird: %2 Kontaktmessungen über %3 Kammern und %4 Stufen verlangen %5.</translation>
+        </message>
+        <message>
+            <source>The factor is %1: 95 in 100 places are read below that many times their prediction, with 95 % confidence, by %2 contact readings over %3 chambers and %4 levels.</source>
+            <translation>Der Faktor ist %1: Von 100 Stellen liegen 95 unter dem so Vielfachen ihrer Vorhersage, mit 95 % Sicherheit, nach %2 Kontaktmessungen über %3 Kammern und %4 Stufen.</translation>
+        </message>
+        <message>
             <source>The results were put into %1 one by one, not all at once: %2.</source>
             <translation>Die Ergebnisse kamen einzeln nach %1, nicht alle auf einmal: %2.</translation>
         </message>
@@ -10149,6 +10177,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         <message>
             <source>Readings from your own device calibrate the model to it. Without them, predictions are multiplied by the model's usual factor.</source>
             <translation>Messwerte Ihres eigenen Geräts machen die Zahlen zu Ihren. Ohne sie wird jede Vorhersage mit dem üblichen Faktor des Modells genommen.</translation>
+        </message>
+        <message>
+            <source>Predictions are multiplied by %1, from %2 readings of this device; the fit&apos;s report says why.</source>
+            <translation>Vorhersagen werden mit %1 multipliziert, nach %2 Messwerten dieses Geräts. Der Bericht der Anpassung sagt, warum.</translation>
         </message>
         <message>
             <source>Plan or readings were changed since the fit: fit again.</source>

@@ -37,7 +37,7 @@ TEST(ToleranceBound, IsOwensFactorTimesTheScatter) {
 
 TEST_F(ModelFactorRule, StaysAtOneAndAHalfWithoutContact) {
   EXPECT_DOUBLE_EQ(factor().factor, 1.5);
-  EXPECT_EQ(factor().why, "The factor stays at 1.5: no contact was read.");
+  EXPECT_EQ(english(factor().why), "The factor stays at 1.5: no contact was read.");
 }
 
 TEST_F(ModelFactorRule, FallsToWhatEightReadingsBear) {
@@ -62,7 +62,7 @@ TEST_F(ModelFactorRule, NeverFallsWithoutEnoughReadingsChambersOrLevels) {
 TEST_F(ModelFactorRule, NeverFallsByReadingsOfAnotherPart) {
   read_contact(12, 1.0, 0.03);
   EXPECT_DOUBLE_EQ(factor(false).factor, 1.5);
-  EXPECT_NE(factor(false).why.find("another part of a body"), std::string::npos);
+  EXPECT_NE(english(factor(false).why).find("another part of a body"), std::string::npos);
 }
 
 TEST_F(ModelFactorRule, NeverFallsBelowItsLeast) {
@@ -73,7 +73,7 @@ TEST_F(ModelFactorRule, NeverFallsBelowItsLeast) {
 TEST_F(ModelFactorRule, GoesUpByASingleReadingAtOnce) {
   read_contact(1, 1.6, 0.05);
   EXPECT_GT(factor().factor, 1.6);
-  EXPECT_NE(factor().why.find("The factor goes up to"), std::string::npos);
+  EXPECT_NE(english(factor().why).find("The factor goes up to"), std::string::npos);
 }
 
 TEST_F(ModelFactorRule, CountsTheSensorsErrorThatScatterDoesNotShow) {

@@ -301,7 +301,10 @@ void BenchStep::show_calibration(const SessionState& now) {
   if (now.check && now.check->calibration_problem) words = state.findings.join(QChar('\n'));
   if (now.check && now.check->job)
     if (const auto& calibration = now.check->job->resources.limits.calibration)
-      words = text("The model is " + calibrated_words(*calibration) + ". " + calibration->model_factor_why);
+      words =
+          tr("Predictions are multiplied by %1, from %2 readings of this device; the fit's report says why.")
+              .arg(figures_text(number_text(calibration->model_factor, 3)))
+              .arg(calibration->readings);
   calibration_->setText(words);
   leave_->setVisible(now.plan->calibration.has_value());
 }
