@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "model/core/beside_limit.hpp"
 #include "model/core/number_text.hpp"
 #include "model/core/rounded_down.hpp"
 #include "model/limits/limit_share.hpp"
@@ -62,9 +63,11 @@ Severity severity_of(const HazardInputs& in, const Risen& risen) {
   return highest_share(in) * grown > 1.0 ? Severity::kWarn : Severity::kNote;
 }
 
-// How the pressure rises, for the sentence that says when.
+// How the pressure rises, for the sentence that says when. A rise is never rounded away.
 std::vector<Phrase> risen_words(const HazardInputs& in, const Risen& risen, Pressure rigid) {
-  return {inlet_name(in, risen.group), figures_of(risen.before), figures_of(risen.after), figures_of(rigid)};
+  const bool shown = figures_of(risen.after) != figures_of(risen.before);
+  return {inlet_name(in, risen.group), figures_of(risen.before),
+          shown ? figures_of(risen.after) : figures_beside(risen.after, risen.before), figures_of(rigid)};
 }
 
 std::vector<Phrase> followed_by(std::vector<Phrase> phrases, const std::vector<Phrase>& more) {

@@ -95,6 +95,15 @@ TEST_F(Hazards, OfClosedAirTellHowFarItRises) {
   EXPECT_TRUE(says(about("Sealed air that warms"), "Not calculated: the filling is no air"));
 }
 
+// A chamber that gives way by 20 mL in its last pascal takes the warm air at hardly more pressure.
+TEST_F(Hazards, OfClosedAirShowARiseHoweverSmall) {
+  worn_.path.states.push_back(worn_.path.states.back());
+  worn_.path.states.back().group_pressure_pa[0] = 4001.0;
+  worn_.path.states.back().group_volume_m3[0] = 40e-6;
+  const std::string warm = english(about("Sealed air that warms").sentence);
+  EXPECT_NE(warm.find("rises from 4.0 kPa (30 mmHg) to 4.00"), std::string::npos) << warm;
+}
+
 // With 20 mL of tube and valve beside the 20 mL of the chamber there is more air to warm: (101.325 + p)(5 p +
 // 20) = 105.325 x 40 x 306.15 / 293.15 mL kPa, p = 4.33 kPa; and to climb: (75 + p)(5 p + 20) = 105.325 x 40,
 // p = 6.36 kPa. Without it 4.2 and 5.2 kPa.
