@@ -1083,8 +1083,8 @@
             <translation>Gurtdicke</translation>
         </message>
         <message>
-            <source>Stretch</source>
-            <translation>Dehnung</translation>
+            <source>Closing stretch</source>
+            <translation>Schließdehnung</translation>
         </message>
         <message>
             <source>Click a shape and say what it is. The plan stays as it is until you use the drawing.</source>
@@ -2745,6 +2745,10 @@ Jeder Änderung folgt eine Vorschau. Strg+1 bis Strg+7 öffnen die Schritte, Alt
         <message>
             <source>Stretch of the closure</source>
             <translation>Dehnung des Verschlusses</translation>
+        </message>
+        <message>
+            <source>Closing stretch</source>
+            <translation>Schließdehnung</translation>
         </message>
         <message>
             <source>Closing length</source>

@@ -181,7 +181,7 @@ void DrawingDialog::add_closing() {
         if (on) map.details.closure = Closure{0.0, {}, 0.02, 0.0};
       });
   closing_.number(
-      FieldText(tr("Stretch"), tr("Stretch of the closure")), kInPercent, {-50.0, 200.0, 1, 0.5},
+      FieldText(tr("Closing stretch"), tr("Stretch of the closure")), kInPercent, {-50.0, 200.0, 1, 0.5},
       [](auto& map) {
         return map.details.closure && map.details.closure->stretch ? &*map.details.closure->stretch : nullptr;
       },

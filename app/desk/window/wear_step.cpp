@@ -145,7 +145,7 @@ void WearStep::add_closing() {
                 {tr("Closed at a length"), kByLength}});
   connect(closes_, &Choice::chosen, this, [this](const QVariant& value) { take_closing(value.toInt()); });
   closing_.layout().addRow(closes_);
-  const FieldText stretch(tr("Stretch"), tr("Stretch of the closure"),
+  const FieldText stretch(tr("Closing stretch"), tr("Stretch of the closure"),
                           tr("The closing length is the girth at the anchor divided by 1 + stretch."));
   const FieldText length(tr("Closing length"));
   const FieldText from_x(tr("From x"), tr("First closing line at x"));
